@@ -1,0 +1,148 @@
+"""What the fingering engine takes and gives. Plain frozen values."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+
+@dataclass(frozen=True)
+class Pin:
+    """The teacher's word on one note. Fields left at None stay free.
+
+    ``string`` 1 is nearest the floor; ``left`` 0 (open) to 4; ``right`` one
+    of p i m a. The engine holds pins whatever they cost.
+    """
+
+    note: str
+    string: int | None = None
+    fret: int | None = None
+    left: int | None = None
+    right: str | None = None
+
+
+@dataclass(frozen=True)
+class FingeredNote:
+    """One note with both hands' fingers.
+
+    ``string``/``fret``/``left`` are None where the note cannot be played
+    (``impossible`` says why). ``held`` is the quarter length really held;
+    ``cut_reason`` is a sentence where that is less than ``duration``, else
+    None; ``cut_kind`` is "", "hop", "string", "barre", "shift" or "stretch".
+    ``move`` tells the left finger's way here: "", "open", "place", "planted",
+    "guide", "hop", "shift". ``stroke`` is "free" or "rest".
+    """
+
+    id: str
+    bar: int  # index of the written bar
+    onset: Fraction
+    duration: Fraction
+    midi: int
+    string: int | None
+    fret: int | None
+    left: int | None
+    right: str | None
+    held: Fraction
+    cut_reason: str | None = None
+    cut_kind: str = ""
+    move: str = ""
+    stroke: str = "free"
+    pinned: bool = False
+    impossible: str | None = None
+
+
+@dataclass(frozen=True)
+class Barre:
+    """A finger laid over neighbouring strings. ``strings`` from lower to higher number."""
+
+    onset: Fraction
+    fret: int
+    strings: tuple[int, ...]
+    finger: int = 1
+
+
+@dataclass(frozen=True)
+class Alternative:
+    """Another fingering of one bar, solved inside its surroundings.
+
+    ``cost`` is the whole piece's cost with it, in the same unit as the
+    solution's; ``notes`` are the bar's notes under it.
+    """
+
+    cost: int
+    reason: str
+    notes: tuple[FingeredNote, ...]
+
+
+@dataclass(frozen=True)
+class FingeredBar:
+    """``effort`` is the bar's share of the cost; ``planted`` lists (onset,
+    finger, string, fret) of fingers that may stay down though no note asks it."""
+
+    index: int
+    number: str
+    notes: tuple[FingeredNote, ...]
+    barres: tuple[Barre, ...] = ()
+    effort: int = 0
+    reach_mm: float = 0.0
+    planted: tuple[tuple[Fraction, int, int, int], ...] = ()
+    remarks: tuple[str, ...] = ()
+    impossible: str | None = None
+
+
+@dataclass(frozen=True)
+class JoinCut:
+    """A note cut where the playing order jumps, from one bar's end to another's start."""
+
+    note: str
+    from_bar: int
+    to_bar: int
+    reason: str
+
+
+@dataclass(frozen=True)
+class Audit:
+    """Legato in figures: notes, how many are cut, share of written length held (0-1)."""
+
+    notes: int
+    cut: int
+    held_fraction: float
+    joins: tuple[JoinCut, ...] = ()
+
+
+@dataclass(frozen=True)
+class Fingering:
+    """A fingered piece. ``cost`` is the sum of the declared terms (thousandths
+    of a unit); ``optimal`` is True when proved least, else ``bound`` is a
+    proved lower bound."""
+
+    cost: int
+    optimal: bool
+    bars: tuple[FingeredBar, ...]
+    audit: Audit
+    bound: int | None = None
+    terms: dict[str, int] = field(default_factory=dict)
+
+    def note(self, note_id: str) -> FingeredNote:
+        """The fingered note of that id; KeyError if there is none."""
+        for bar in self.bars:
+            for n in bar.notes:
+                if n.id == note_id:
+                    return n
+        raise KeyError(note_id)
+
+
+@dataclass(frozen=True)
+class Settings:
+    """What shapes a solution besides the music.
+
+    ``level``: "beginner", "easy", "middle", "advanced". ``style``: right-hand
+    style "i-m", "m-a", "a-m-i" or "thumb". ``relaxed_hand``: prefer fingers 1
+    and 3 to 1 and 2 on neighbouring frets. ``weights``: overrides by term
+    name, thousandths.
+    """
+
+    level: str = "middle"
+    style: str = "i-m"
+    relaxed_hand: bool = False
+    weights: tuple[tuple[str, int], ...] = ()

@@ -1,0 +1,73 @@
+"""A lesson: one piece, prepared for one student or group on one instrument."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from workbench.fingering.types import Pin, Settings
+from workbench.music.model import Piece
+
+NOTE_KINDS = ("left hand", "right hand", "sound", "rhythm", "form", "listening", "caution")
+
+
+@dataclass(frozen=True)
+class BarNote:
+    """A teaching note.
+
+    Covers written bars ``first_bar`` to ``last_bar`` (indices, inclusive);
+    ``note`` is a note id where it is about one note; ``section`` a section
+    letter where it is about a whole section. ``text`` may use *emphasis* and
+    **strong**. ``rejected`` is a rejected fingering as (note id, string,
+    fret, finger) rows; ``grip`` a grip picture as frets from the
+    highest-numbered string to string 1 (None = not played); ``link`` the id
+    of another lesson that teaches the move.
+    """
+
+    id: str
+    kind: str
+    text: str
+    first_bar: int
+    last_bar: int
+    note: str | None = None
+    section: str | None = None
+    rejected: tuple[tuple[str, int, int, int], ...] = ()
+    grip: tuple[int | None, ...] | None = None
+    link: str | None = None
+
+
+@dataclass(frozen=True)
+class Lesson:
+    """Everything the teacher decided about a piece for a student.
+
+    The music is ``piece`` as arranged (already transposed and placed); what
+    arranging altered is in ``changes``. The fingering is not stored as truth:
+    it follows from piece, instrument, hand, settings and ``pins``; a solved
+    copy is cached by the store. ``grade`` (0-8) and ``grade_level``
+    (early, middle, late) and ``minutes_a_day``/``days`` are the teacher's
+    word, None where not given. ``selected_bar`` is the position in playing
+    order where the teacher left off.
+    """
+
+    id: str
+    title: str
+    piece: Piece
+    instrument: str  # id as on the command line, e.g. "ukulele" or "custom:..."
+    capo: int = 0
+    hand: str = "medium"
+    student: str = ""
+    key: str = ""
+    transposition: int = 0
+    settings: Settings = field(default_factory=Settings)
+    pins: tuple[Pin, ...] = ()
+    notes: tuple[BarNote, ...] = ()
+    changes: tuple[str, ...] = ()
+    sections: tuple[tuple[int, str], ...] = ()  # (first written bar, letter), teacher's
+    grade: int | None = None
+    grade_level: str = ""
+    practice_minutes: int | None = None  # whole learning time
+    minutes_a_day: int = 20
+    tempo_percent: int = 100
+    selected_bar: int = 0
+    techniques: tuple[str, ...] = ()
+    script_edits: tuple[tuple[int, str], ...] = ()  # playing-order position, text
+    plan_done: tuple[str, ...] = ()  # ticked plan items
