@@ -1,0 +1,63 @@
+"""How far two left-hand finger tips are apart, and how far they can be.
+
+A hand is measured by three spans (1-2, 1-4 and 2-4). The other three follow
+from them by the ratios of the finger-span table in Parncutt, Sloboda, Clarke,
+Raekallio and Desain 1997 (from memory; thumb left out, index finger = 1):
+spans that are comfortable 1-3 : 1-4 = 5 : 8, 2-3 : 2-4 = 2 : 5,
+3-4 : 2-4 = 3 : 5, and greatest 1-3 : 1-4 = 7 : 10, 2-3 : 2-4 = 4 : 7,
+3-4 : 2-4 = 5 : 7. Guidance, not medical advice.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from math import hypot
+
+from workbench.instrument.model import Hand, Instrument
+
+Place = tuple[int, int]  # string (1 nearest the floor), fret
+Limits = dict[tuple[int, int], tuple[float, float]]
+
+TIP_BEHIND_MM = 6.0  # half the width of a finger tip: it stands against the fret
+FINGERS = (1, 2, 3, 4)
+
+
+@lru_cache(maxsize=64)
+def pair_limits(hand: Hand) -> Limits:
+    """(comfortable, greatest) distance between two finger tips in millimetres, for
+    every pair of fingers (f, g) with f < g."""
+    comfort_13 = max(hand.comfort_12, hand.comfort_14 * 5 / 8)
+    max_13 = max(hand.max_12, hand.max_14 * 7 / 10)
+    return {
+        (1, 2): (hand.comfort_12, hand.max_12),
+        (1, 3): (comfort_13, max_13),
+        (1, 4): (hand.comfort_14, hand.max_14),
+        (2, 3): (hand.comfort_24 * 2 / 5, hand.max_24 * 4 / 7),
+        (2, 4): (hand.comfort_24, hand.max_24),
+        (3, 4): (hand.comfort_24 * 3 / 5, hand.max_24 * 5 / 7),
+    }
+
+
+@lru_cache(maxsize=4096)
+def tip_mm(instrument: Instrument, fret: int) -> float:
+    """Where a finger tip presses to stop ``fret``, in millimetres from the nut or capo.
+
+    Just behind the fret by half a finger's width, or midway between the frets
+    where they are too narrow for that. The open string (fret 0) is at the nut: 0.
+    """
+    if fret <= 0:
+        return 0.0
+    here, before = instrument.fret_mm(fret), instrument.fret_mm(fret - 1)
+    return here - min(TIP_BEHIND_MM, (here - before) / 2)
+
+
+def across_mm(instrument: Instrument, string_a: int, string_b: int) -> float:
+    """Distance between two strings across the neck, in millimetres (as at the nut)."""
+    return abs(string_a - string_b) * instrument.spacing_mm
+
+
+def span_mm(instrument: Instrument, place_a: Place, place_b: Place) -> float:
+    """Straight distance in millimetres between finger tips on two (string, fret)
+    places: along the neck and across it."""
+    along = tip_mm(instrument, place_a[1]) - tip_mm(instrument, place_b[1])
+    return hypot(along, across_mm(instrument, place_a[0], place_b[0]))
