@@ -1,1 +1,19 @@
-"""The verbs of the command line, one module each, loaded when called."""
+"""The verbs of the command line, one module each.
+
+A verb's module has ``options(parser)``, which declares its arguments and
+imports nothing heavy, and ``run(options)``, which does the work and returns a
+``Result``.
+"""
+
+#: Verb and what it does, in the order of the job.
+VERBS = {
+    "read": "show what a score holds: parts, bars, form",
+    "keys": "rank the keys that suit the instrument and the hand",
+    "finger": "finger a score for both hands",
+    "shape": "finger a chord shape",
+    "grade": "estimate the grade and the learning time",
+    "handout": "write the student's or the teacher's page as PDF",
+    "sound": "write the piece as plucked sound",
+    "lessons": "list the lessons that the store holds",
+    "batch": "make handouts of all scores in a folder",
+}

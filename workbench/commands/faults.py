@@ -1,0 +1,75 @@
+"""Errors in one sentence: what the user can mend, and what is a fault of ours."""
+
+from __future__ import annotations
+
+import errno
+import os
+import sys
+import tempfile
+import traceback
+from pathlib import Path
+
+#: Errors of files and disks that the user can mend, and how.
+_ADVICE: dict[int, str] = {
+    errno.ENOENT: "is not there; check the name and the folder",
+    errno.EACCES: "may not be read or written; choose another place or change its rights",
+    errno.EPERM: "may not be read or written; choose another place or change its rights",
+    errno.EISDIR: "is a folder; name a file",
+    errno.ENOTDIR: "lies under something that is no folder; choose another place",
+    errno.EEXIST: "is in the way; choose another name",
+    errno.ENOTEMPTY: "is a folder that is not empty; choose another name",
+    errno.ENOSPC: "cannot be written, for the disk is full; make room or choose another disk",
+    errno.EROFS: "lies on a disk that may only be read; choose another place",
+    errno.ENAMETOOLONG: "is too long a name; choose a shorter one",
+    errno.EIO: "cannot be read or written, for the disk reports an error; try another disk",
+}
+if hasattr(errno, "EDQUOT"):
+    _ADVICE[errno.EDQUOT] = _ADVICE[errno.ENOSPC]
+
+
+def file_sentence(fault: OSError) -> str | None:
+    """What to tell the user of a file or disk error; None where it is a fault of ours."""
+    advice = _ADVICE.get(fault.errno or 0)
+    if advice is None:
+        return None
+    return f"{fault.filename2 or fault.filename or 'The file'} {advice}."
+
+
+def library_sentence(fault: ImportError) -> str | None:
+    """What to tell the user of a missing system library; None for any other import error."""
+    if ".so" not in str(fault) and "DLL" not in str(fault):
+        return None
+    return (
+        f"A system library is missing ({fault}); "
+        "run python3 installer/start.py, which names the packages to install."
+    )
+
+
+def log_folder() -> Path:
+    """Where fault reports go; ``PLUCKWRIGHT_LOGS`` may name another folder."""
+    if os.environ.get("PLUCKWRIGHT_LOGS"):
+        return Path(os.environ["PLUCKWRIGHT_LOGS"])
+    if os.name == "nt":
+        base = Path(os.environ.get("LOCALAPPDATA") or Path.home())
+    elif sys.platform == "darwin":
+        base = Path.home() / "Library" / "Logs"
+    else:
+        base = Path(os.environ.get("XDG_STATE_HOME") or Path.home() / ".local" / "state")
+    return base / "pluckwright"
+
+
+def fault_sentence(fault: BaseException) -> str:
+    """Write the traceback to a log file; one sentence that says where it is."""
+    text = "".join(traceback.format_exception(fault))
+    report = "please report it"
+    for folder in (log_folder(), Path(tempfile.gettempdir())):
+        log = folder / "fault.log"
+        try:
+            folder.mkdir(parents=True, exist_ok=True)
+            log.write_text(text, encoding="utf-8")
+        except OSError:
+            continue
+        report = f"please report it with the file {log}"
+        break
+    what = f"{type(fault).__name__}: {fault}" if str(fault) else type(fault).__name__
+    return f"This is a fault of ours ({' '.join(what.split())}); {report}."

@@ -1,0 +1,214 @@
+"""``finger SCORE``: both hands' fingers for every note."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from typing import TYPE_CHECKING, Any
+
+from workbench.commands.output import Result, beat, table, wrapped
+from workbench.commands.source import (
+    arranged,
+    load,
+    pins,
+    player,
+    playing_options,
+    score_options,
+    settings,
+)
+from workbench.music.errors import BadInput
+
+if TYPE_CHECKING:
+    from workbench.arranging.arrange import Arranged
+    from workbench.fingering.types import Alternative, FingeredBar, FingeredNote, Fingering
+    from workbench.instrument.model import Instrument
+
+
+def options(parser: argparse.ArgumentParser) -> None:
+    score_options(parser, lessons=True)
+    playing_options(parser)
+    parser.add_argument(
+        "--alternatives", type=int, default=0, metavar="N", help="other fingerings for each bar"
+    )
+    parser.add_argument("--bars", metavar="A-B", help="show only these printed bar numbers")
+
+
+def run(options: argparse.Namespace) -> Result:
+    from workbench.fingering.engine import Solver
+
+    if not 0 <= options.alternatives <= 20:
+        raise BadInput(f"--alternatives {options.alternatives}: give a number from 0 to 20.")
+    source = load(options, lessons=True)
+    instrument, hand = player(options, source.lesson)
+    placed = arranged(options, source, instrument)
+    solver = Solver(
+        placed.piece,
+        instrument,
+        hand,
+        settings=settings(options, source.lesson),
+        pins=pins(options, placed.piece, source.lesson),
+    )
+    fingering = solver.solution()
+    others: dict[int, tuple[Alternative, ...]] = {}
+    if options.alternatives:
+        for place, bar in enumerate(fingering.bars, 1):
+            if sys.stderr.isatty():
+                print(f"\rAlternatives: bar {place} of {len(fingering.bars)}", end="",
+                      file=sys.stderr, flush=True)
+            others[bar.index] = solver.alternatives(bar.index, options.alternatives)
+        if sys.stderr.isatty():
+            print(file=sys.stderr)
+    return Result(
+        _document(placed, instrument, fingering, others),
+        _text(placed, instrument, fingering, others),
+    )
+
+
+def _document(
+    placed: Arranged,
+    instrument: Instrument,
+    fingering: Fingering,
+    others: dict[int, tuple[Alternative, ...]],
+) -> dict[str, Any]:
+    return {
+        "title": placed.piece.title,
+        "instrument": instrument.id,
+        "tuning": list(instrument.open_midi),
+        "capo": instrument.capo,
+        "key": placed.piece.key.name,
+        "transposition": placed.transposition,
+        "cost": fingering.cost,
+        "optimal": fingering.optimal,
+        "bound": fingering.bound,
+        "terms": dict(fingering.terms),
+        "bars": [_bar(bar, others.get(bar.index, ())) for bar in fingering.bars],
+        "audit": {
+            "notes": fingering.audit.notes,
+            "cut": fingering.audit.cut,
+            "held_fraction": fingering.audit.held_fraction,
+            "joins": [
+                {
+                    "note": join.note,
+                    "from_bar": join.from_bar,
+                    "to_bar": join.to_bar,
+                    "reason": join.reason,
+                }
+                for join in fingering.audit.joins
+            ],
+        },
+        "changes": [
+            {
+                "note": change.note,
+                "bar": change.bar_number,
+                "beat": str(change.beat),
+                "kind": change.kind,
+                "reason": change.reason,
+            }
+            for change in placed.changes
+        ],
+    }
+
+
+def _bar(bar: FingeredBar, others: tuple[Alternative, ...]) -> dict[str, Any]:
+    return {
+        "index": bar.index,
+        "number": bar.number,
+        "notes": [_note(note) for note in bar.notes],
+        "barres": [
+            {
+                "onset": str(barre.onset),
+                "fret": barre.fret,
+                "strings": list(barre.strings),
+                "finger": barre.finger,
+            }
+            for barre in bar.barres
+        ],
+        "effort": bar.effort,
+        "reach_mm": round(bar.reach_mm, 1),
+        "remarks": list(bar.remarks),
+        "impossible": bar.impossible,
+        "alternatives": [
+            {
+                "cost": other.cost,
+                "reason": other.reason,
+                "notes": [_note(note) for note in other.notes],
+            }
+            for other in others
+        ],
+    }
+
+
+def _note(note: FingeredNote) -> dict[str, Any]:
+    return {
+        "id": note.id,
+        "onset": str(note.onset),
+        "duration": str(note.duration),
+        "midi": note.midi,
+        "string": note.string,
+        "fret": note.fret,
+        "left": note.left,
+        "right": note.right,
+        "held": str(note.held),
+        "cut_reason": note.cut_reason,
+        "move": note.move,
+        "stroke": note.stroke,
+        "pinned": note.pinned,
+        "impossible": note.impossible,
+    }
+
+
+def _text(
+    placed: Arranged,
+    instrument: Instrument,
+    fingering: Fingering,
+    others: dict[int, tuple[Alternative, ...]],
+) -> list[str]:
+    piece = placed.piece
+    audit = fingering.audit
+    proved = "proved least" if fingering.optimal else "not proved least"
+    capo = f", capo {instrument.capo}" if instrument.capo else ""
+    lines = [
+        f"{piece.title} - {instrument.name}{capo}, {piece.key.name}",
+        f"{audit.notes} notes, {audit.cut} cut short, "
+        f"{audit.held_fraction:.0%} of the written length held; "
+        f"effort {fingering.cost / 1000:.1f} ({proved})",
+        "",
+    ]
+    names = {note.id: note.pitch.name for note in piece.notes}
+    units = {bar.index: bar.time_signature[1] for bar in piece.bars}
+    heads = ["bar", "beat", "note", "string", "fret", "left", "right", "id", "remark"]
+    rows: list[tuple[object, ...]] = []
+    for bar in fingering.bars:
+        for place, note in enumerate(bar.notes):
+            rows.append(
+                (
+                    "" if place else bar.number,
+                    beat(note.onset, units.get(bar.index, 4)),
+                    names.get(note.id, note.midi),
+                    note.string if note.string is not None else "-",
+                    note.fret if note.fret is not None else "-",
+                    note.left if note.left is not None else "-",
+                    note.right or "-",
+                    note.id,
+                    note.impossible or note.cut_reason or ("pinned" if note.pinned else ""),
+                )
+            )
+    lines += table(heads, rows, right="bar,string,fret,left")
+    for index, choices in others.items():
+        number = next(bar.number for bar in fingering.bars if bar.index == index)
+        for choice in choices:
+            lines += ["", *wrapped(f"Bar {number}, otherwise: {choice.reason}"), "  " + _row(choice)]
+    if audit.joins:
+        lines += ["", "Cut where the playing order jumps"]
+        lines += [line for join in audit.joins for line in wrapped(join.reason, "  ")]
+    if placed.changes:
+        lines += ["", "Changed to suit the instrument"]
+        lines += [line for change in placed.changes for line in wrapped(change.reason, "  ")]
+    return lines
+
+
+def _row(choice: Alternative) -> str:
+    """An alternative's notes as string/fret/finger."""
+    return "  ".join(
+        f"{n.string}/{n.fret}/{n.left}{n.right or ''}" for n in choice.notes if n.string is not None
+    )

@@ -1,0 +1,90 @@
+"""What a verb gives back, and how it is shown: one JSON document or plain text."""
+
+from __future__ import annotations
+
+import contextlib
+import json
+import shutil
+import sys
+import textwrap
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import Any
+
+
+@dataclass
+class Result:
+    """``document`` is the JSON document; ``text`` the same for people, in lines."""
+
+    document: Any
+    text: list[str] = field(default_factory=list)
+    status: int = 0
+
+
+class JsonMixup(TypeError):
+    """A document holds something that JSON cannot say."""
+
+
+@contextlib.contextmanager
+def quiet_stdout() -> Iterator[None]:
+    """Send whatever libraries print while working to stderr, so that stdout stays ours."""
+    with contextlib.redirect_stdout(sys.stderr):
+        yield
+
+
+def show(result: Result, as_json: bool) -> None:
+    """Print a result on stdout.
+
+    Raises JsonMixup where the document is no JSON.
+    """
+    if as_json:
+        try:
+            text = json.dumps(
+                result.document, ensure_ascii=False, indent=1, default=_value, allow_nan=False
+            )
+        except (TypeError, ValueError) as fault:
+            raise JsonMixup(str(fault)) from fault
+        print(text)
+    else:
+        for line in result.text:
+            print(line.rstrip())
+    sys.stdout.flush()
+
+
+def _value(value: object) -> str:
+    if isinstance(value, Fraction):
+        return str(value)
+    raise TypeError(f"{type(value).__name__} has no place in JSON")
+
+
+def table(heads: Sequence[str], rows: Sequence[Sequence[object]], right: str = "") -> list[str]:
+    """Rows under heads in columns that fit. Columns whose head stands in ``right``
+    (heads parted by spaces or commas) are set flush right."""
+    cells = [[("" if cell is None else str(cell)) for cell in row] for row in rows]
+    widths = [
+        max([len(head), *(len(row[place]) for row in cells)]) for place, head in enumerate(heads)
+    ]
+    flush = {word.strip() for word in right.split(",")}
+
+    def line(row: Sequence[str]) -> str:
+        parts = [
+            cell.rjust(width) if head in flush else cell.ljust(width)
+            for cell, width, head in zip(row, widths, heads, strict=True)
+        ]
+        return "  ".join(parts).rstrip()
+
+    return [line(list(heads)), "  ".join("-" * width for width in widths), *map(line, cells)]
+
+
+def wrapped(text: str, indent: str = "") -> list[str]:
+    """A paragraph in lines of the terminal's width."""
+    width = max(40, min(100, shutil.get_terminal_size((88, 24)).columns))
+    return textwrap.wrap(text, width, initial_indent=indent, subsequent_indent=indent) or [""]
+
+
+def beat(onset: Fraction, beat_unit: int = 4) -> str:
+    """The beat of an onset as musicians count, from 1; ``beat_unit`` as in the signature."""
+    place = onset * beat_unit / 4 + 1
+    whole, rest = divmod(place, 1)
+    return str(whole) if not rest else f"{whole}+{rest}"

@@ -1,0 +1,195 @@
+"""What the verbs share: naming a score, an instrument and a hand, and loading them."""
+
+from __future__ import annotations
+
+import argparse
+import re
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from workbench.fingering.types import Pin, Settings
+from workbench.instrument.model import Hand, Instrument
+from workbench.instrument.table import hand as find_hand
+from workbench.instrument.table import instrument as find_instrument
+from workbench.music.errors import BadInput
+from workbench.teaching.lesson import Lesson
+
+if TYPE_CHECKING:
+    from workbench.arranging.arrange import Arranged
+    from workbench.music.model import Piece
+
+LEVELS = ("beginner", "easy", "middle", "advanced")
+STYLES = ("i-m", "m-a", "a-m-i", "thumb")
+INSTRUMENT_HELP = (
+    "ukulele, ukulele-low-g, baritone-ukulele, guitar ..., or an own one such as "
+    "custom:G4,C4,E4,A4@345: highest-numbered string to string 1, then the scale length in mm"
+)
+
+
+def score_options(parser: argparse.ArgumentParser, lessons: bool = False) -> None:
+    """SCORE, ``--tune`` and ``--parts``."""
+    what = "a score file, or 'demo' ('demo:2' for the second demo piece)"
+    if lessons:
+        what += ", or the id of a lesson in the store"
+    parser.add_argument("score", metavar="SCORE", help=what)
+    parser.add_argument("--tune", type=int, default=1, metavar="N", help="in a book of tunes")
+    parser.add_argument(
+        "--parts", metavar="LIST", help="parts to take, such as 1,3, or 'all' (default: the top)"
+    )
+
+
+def playing_options(parser: argparse.ArgumentParser) -> None:
+    """The instrument, the hand, the key and what else steers a fingering."""
+    parser.add_argument("--instrument", metavar="I", help=INSTRUMENT_HELP)
+    parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
+    key = parser.add_mutually_exclusive_group()
+    key.add_argument("--key", metavar="K", help="key to move to, such as F, Bb or 'D minor'")
+    key.add_argument("--transpose", type=int, metavar="N", help="semitones to move by")
+    hand_option(parser)
+    parser.add_argument("--level", choices=LEVELS, help="level of the student")
+    parser.add_argument("--style", choices=STYLES, help="style of the right hand")
+    parser.add_argument(
+        "--pin",
+        action="append",
+        default=[],
+        metavar="NOTE=...",
+        help="fix a note by its id: string:2,fret:3,left:4,right:m (any of the four); repeatable",
+    )
+
+
+def hand_option(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "--hand",
+        metavar="H",
+        help="small, medium (default), large, or own:34,74,53: spans of fingers 1-2, 1-4, "
+        "2-4 in mm",
+    )
+
+
+@dataclass(frozen=True)
+class Source:
+    """A piece, and the lesson it came from where it did."""
+
+    piece: Piece
+    lesson: Lesson | None = None
+
+
+def load(options: argparse.Namespace, lessons: bool = False) -> Source:
+    """The score or lesson that the options name.
+
+    Raises BadInput with one sentence where there is no such thing.
+    """
+    named = str(options.score)
+    demo = re.fullmatch(r"demo(?::(\d+))?", named)
+    if demo and not Path(named).exists():
+        return _demo(int(demo.group(1) or 1))
+    if lessons and not Path(named).exists() and not Path(named).suffix:
+        kept = _kept_lesson(named)
+        if kept is not None:
+            return Source(kept.piece, kept)
+    from workbench.music.reading import read_score
+
+    return Source(read_score(Path(named), tune=options.tune, parts=_parts(options.parts)))
+
+
+def _demo(number: int) -> Source:
+    from workbench.teaching.demo import demo_lessons
+
+    shelf = demo_lessons()
+    if not 1 <= number <= len(shelf):
+        raise BadInput(f"There are {len(shelf)} demo pieces; write demo:1 to demo:{len(shelf)}.")
+    return Source(shelf[number - 1].piece, shelf[number - 1])
+
+
+def _parts(text: str | None) -> Any:
+    if text is None or text == "all":
+        return text
+    try:
+        numbers = [int(word) for word in text.split(",")]
+    except ValueError:
+        raise BadInput(f"--parts {text}: write numbers such as 1,3, or all.") from None
+    if min(numbers) < 1:
+        raise BadInput(f"--parts {text}: parts count from 1, the top one.")
+    return numbers
+
+
+def _kept_lesson(named: str) -> Lesson | None:
+    raise NotImplementedError
+
+
+def player(options: argparse.Namespace, lesson: Lesson | None) -> tuple[Instrument, Hand]:
+    """Instrument and hand: as asked for, else the lesson's own, else ukulele and medium."""
+    name = options.instrument or (lesson.instrument if lesson else "ukulele")
+    capo = getattr(options, "capo", None)
+    if capo is None:
+        capo = lesson.capo if lesson and name == lesson.instrument else 0
+    hand = options.hand or (lesson.hand if lesson else "medium")
+    return find_instrument(name, capo), find_hand(hand)
+
+
+def settings(options: argparse.Namespace, lesson: Lesson | None) -> Settings:
+    """Level and style as asked for, the rest as the lesson has it."""
+    base = lesson.settings if lesson else Settings()
+    if options.level:
+        base = replace(base, level=options.level)
+    if options.style:
+        base = replace(base, style=options.style)
+    return base
+
+
+def arranged(options: argparse.Namespace, source: Source, instrument: Instrument) -> Arranged:
+    """The piece in the key asked for, placed on the instrument."""
+    from workbench.arranging.arrange import arrange
+
+    return arrange(source.piece, instrument, key=options.key, transpose=options.transpose)
+
+
+def pins(options: argparse.Namespace, piece: Piece, lesson: Lesson | None) -> tuple[Pin, ...]:
+    """The pins asked for, over the lesson's own where it stays on its instrument and key.
+
+    Raises BadInput where a pin names no note or says nothing.
+    """
+    known = {note.id for note in piece.notes}
+    asked = {pin.note: pin for pin in (parse_pin(text) for text in options.pin)}
+    for note in asked:
+        if note not in known:
+            raise BadInput(
+                f"--pin {note}: the piece has no note of that id; 'finger' shows the ids."
+            )
+    moved = options.key or options.transpose or options.capo is not None
+    if lesson and not moved and options.instrument in (None, lesson.instrument):
+        kept = {pin.note: pin for pin in lesson.pins if pin.note in known}
+        asked = {**kept, **asked}
+    return tuple(asked.values())
+
+
+def parse_pin(text: str) -> Pin:
+    """A pin such as ``n12=string:2,fret:3,left:4,right:m``.
+
+    Raises BadInput where it is written wrongly.
+    """
+    note, _, rest = text.partition("=")
+    found: dict[str, Any] = {}
+    for word in filter(None, rest.split(",")):
+        name, _, value = word.partition(":")
+        if name in ("string", "fret", "left") and value.isdigit():
+            found[name] = int(value)
+        elif name == "right" and value in ("p", "i", "m", "a"):
+            found[name] = value
+        else:
+            raise BadInput(
+                f"--pin {text}: '{word}' is not understood; "
+                "write string:2, fret:3, left:4 (0 to 4) or right:m (p i m a)."
+            )
+    if not note or not found:
+        raise BadInput(f"--pin {text}: write it like n12=string:2,left:4.")
+    if not 0 <= found.get("left", 0) <= 4:
+        raise BadInput(f"--pin {text}: left fingers are 0 (open) to 4.")
+    return Pin(note=note, **found)
+
+
+def quarters(value: Fraction) -> str:
+    """A quarter length as text, such as ``3/2``."""
+    return str(value)
