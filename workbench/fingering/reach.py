@@ -1,10 +1,9 @@
 """How far two left-hand finger tips are apart, and how far they can be.
 
 A hand is measured by three spans (1-2, 1-4 and 2-4). The other three follow
-from them by the ratios of the finger-span table in Parncutt, Sloboda, Clarke,
-Raekallio and Desain 1997 (from memory; thumb left out, index finger = 1):
-spans that are comfortable 1-3 : 1-4 = 5 : 8, 2-3 : 2-4 = 2 : 5,
-3-4 : 2-4 = 3 : 5, and greatest 1-3 : 1-4 = 7 : 10, 2-3 : 2-4 = 4 : 7,
+from them by the ratios of the greatest spans in the finger-span table of
+Parncutt, Sloboda, Clarke, Raekallio and Desain 1997 (from memory; thumb left
+out, index finger = 1): 1-3 : 1-4 = 7 : 10, 2-3 : 2-4 = 4 : 7 and
 3-4 : 2-4 = 5 : 7. Guidance, not medical advice.
 """
 
@@ -26,15 +25,16 @@ FINGERS = (1, 2, 3, 4)
 def pair_limits(hand: Hand) -> Limits:
     """(comfortable, greatest) distance between two finger tips in millimetres, for
     every pair of fingers (f, g) with f < g."""
-    comfort_13 = max(hand.comfort_12, hand.comfort_14 * 5 / 8)
-    max_13 = max(hand.max_12, hand.max_14 * 7 / 10)
     return {
         (1, 2): (hand.comfort_12, hand.max_12),
-        (1, 3): (comfort_13, max_13),
+        (1, 3): (
+            max(hand.comfort_12, hand.comfort_14 * 7 / 10),
+            max(hand.max_12, hand.max_14 * 7 / 10),
+        ),
         (1, 4): (hand.comfort_14, hand.max_14),
-        (2, 3): (hand.comfort_24 * 2 / 5, hand.max_24 * 4 / 7),
+        (2, 3): (hand.comfort_24 * 4 / 7, hand.max_24 * 4 / 7),
         (2, 4): (hand.comfort_24, hand.max_24),
-        (3, 4): (hand.comfort_24 * 3 / 5, hand.max_24 * 5 / 7),
+        (3, 4): (hand.comfort_24 * 5 / 7, hand.max_24 * 5 / 7),
     }
 
 
