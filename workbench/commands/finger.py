@@ -53,8 +53,12 @@ def run(options: argparse.Namespace) -> Result:
     if options.alternatives:
         for place, bar in enumerate(fingering.bars, 1):
             if sys.stderr.isatty():
-                print(f"\rAlternatives: bar {place} of {len(fingering.bars)}", end="",
-                      file=sys.stderr, flush=True)
+                print(
+                    f"\rAlternatives: bar {place} of {len(fingering.bars)}",
+                    end="",
+                    file=sys.stderr,
+                    flush=True,
+                )
             others[bar.index] = solver.alternatives(bar.index, options.alternatives)
         if sys.stderr.isatty():
             print(file=sys.stderr)
@@ -197,7 +201,11 @@ def _text(
     for index, choices in others.items():
         number = next(bar.number for bar in fingering.bars if bar.index == index)
         for choice in choices:
-            lines += ["", *wrapped(f"Bar {number}, otherwise: {choice.reason}"), "  " + _row(choice)]
+            lines += [
+                "",
+                *wrapped(f"Bar {number}, otherwise: {choice.reason}"),
+                "  " + _row(choice),
+            ]
     if audit.joins:
         lines += ["", "Cut where the playing order jumps"]
         lines += [line for join in audit.joins for line in wrapped(join.reason, "  ")]

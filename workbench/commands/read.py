@@ -23,9 +23,7 @@ def run(options: argparse.Namespace) -> Result:
     piece = load(options).piece
     order = playing_order(piece)
     parts_of_form = sections(piece)
-    return Result(
-        _document(piece, order, parts_of_form), _text(piece, order, parts_of_form)
-    )
+    return Result(_document(piece, order, parts_of_form), _text(piece, order, parts_of_form))
 
 
 def _document(
@@ -51,8 +49,7 @@ def _document(
         "bars": [_bar(bar) for bar in piece.bars],
         "playing_order": list(order),
         "sections": [
-            {"letter": s.letter, "first_bar": s.first_bar, "last_bar": s.last_bar}
-            for s in sections
+            {"letter": s.letter, "first_bar": s.first_bar, "last_bar": s.last_bar} for s in sections
         ],
         "warnings": list(piece.warnings),
     }
@@ -130,8 +127,7 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
         lines += [f"  {number}  {title}" for number, title in enumerate(piece.tunes, 1)] + [""]
     if piece.parts:
         rows = [
-            (p.number, p.name, p.staves, p.notes, _range(p.lowest, p.highest))
-            for p in piece.parts
+            (p.number, p.name, p.staves, p.notes, _range(p.lowest, p.highest)) for p in piece.parts
         ]
         heads = ["part", "name", "staves", "notes", "range (MIDI)"]
         lines += [*table(heads, rows, right="part,staves,notes"), ""]

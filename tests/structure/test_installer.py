@@ -1,0 +1,172 @@
+"""The set-up: the right Python, the right packages named, nothing done twice."""
+
+from __future__ import annotations
+
+import ast
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+INSTALLER = Path(__file__).resolve().parents[2] / "installer"
+sys.path.insert(0, str(INSTALLER))
+
+import check  # noqa: E402
+import libraries  # noqa: E402
+import machine  # noqa: E402
+import start  # noqa: E402
+
+
+@pytest.mark.parametrize("path", sorted(INSTALLER.glob("*.py")), ids=lambda path: path.name)
+def test_an_old_python_can_still_read_the_installer(path):
+    ast.parse(path.read_text(encoding="utf-8"), feature_version=(3, 6))
+
+
+@pytest.mark.parametrize("path", sorted(INSTALLER.glob("*.py")), ids=lambda path: path.name)
+def test_the_installer_needs_only_the_standard_library(path):
+    known = sys.stdlib_module_names | {"machine", "libraries"}
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            assert {alias.name for alias in node.names} <= known
+        elif isinstance(node, ast.ImportFrom):
+            assert node.module in known
+
+
+def test_this_python_is_taken_where_it_is_new_enough():
+    assert machine.find_python(current=(3, 11)) == [sys.executable]
+
+
+def test_a_newer_python_on_the_path_is_found():
+    versions = {"python3.13": None, "python3.12": (3, 12), "python3": (3, 8)}
+    found = machine.find_python(
+        current=(3, 8),
+        which=lambda name: name if name in versions else None,
+        version=lambda command: versions[command[0]],
+    )
+    assert found == ["python3.12"]
+
+
+def test_no_python_new_enough_is_said_in_a_sentence():
+    with pytest.raises(machine.Stop, match=r"needs Python 3\.11 or newer and this is Python 3\.8"):
+        machine.find_python(current=(3, 8), which=lambda name: None)
+
+
+def test_a_missing_venv_module_is_named_with_its_package(monkeypatch):
+    monkeypatch.setattr(machine, "version_of", lambda command: (3, 12))
+    monkeypatch.setattr(libraries, "family", lambda: "debian")
+    monkeypatch.setattr(libraries, "can_install", lambda kind: False)
+    with pytest.raises(machine.Stop, match=r"sudo apt-get install python3\.12-venv"):
+        machine.provide_venv(["python3.12"])
+
+
+def test_the_project_is_installed_only_when_its_description_changed(tmp_path, monkeypatch):
+    home, environment = tmp_path / "home", tmp_path / "venv"
+    home.mkdir()
+    environment.mkdir()
+    (home / "pyproject.toml").write_text("one")
+    calls = []
+
+    def pip(command, **_):
+        calls.append(command[-1])
+        return subprocess.CompletedProcess(command, 0)
+
+    monkeypatch.setattr(machine.subprocess, "run", pip)
+    monkeypatch.setattr(machine.sys, "stderr", sys.__stderr__)
+
+    def install(extra=""):
+        return machine.install_project(Path("python"), extra, environment, home)
+
+    assert install() and not install()
+    assert install("check") and not install("check")
+    assert not install(), "what has the extra has the rest as well"
+    (home / "pyproject.toml").write_text("two")
+    assert install()
+    assert calls == [str(home), f"{home}[check]", str(home)]
+
+
+def test_a_failed_installation_leaves_no_stamp(tmp_path, monkeypatch):
+    (tmp_path / "pyproject.toml").write_text("one")
+    monkeypatch.setattr(
+        machine.subprocess, "run", lambda command, **_: subprocess.CompletedProcess(command, 1)
+    )
+    monkeypatch.setattr(machine.sys, "stderr", sys.__stderr__)
+    with pytest.raises(machine.Stop, match="pip could not install"):
+        machine.install_project(Path("python"), "", tmp_path, tmp_path)
+    assert not machine.installed(machine.fingerprint("", tmp_path), tmp_path)
+
+
+@pytest.mark.parametrize(
+    "release, kind",
+    [
+        ("ID=debian\n", "debian"),
+        ('ID=linuxmint\nID_LIKE="ubuntu debian"\n', "debian"),
+        ("ID=fedora\n", "fedora"),
+        ("ID=arch\n", ""),
+    ],
+)
+def test_the_family_of_the_system_is_told(tmp_path, release, kind):
+    (tmp_path / "os-release").write_text(release)
+    assert libraries.family(str(tmp_path / "os-release")) == kind
+
+
+def test_missing_libraries_are_named_with_their_packages(monkeypatch):
+    monkeypatch.setattr(libraries.sys, "platform", "linux")
+    monkeypatch.setattr(
+        libraries, "present", lambda name: name not in ("libEGL.so.1", "libxcb-cursor.so.0")
+    )
+    sentence = libraries.advice(libraries.missing(window=True), "debian")
+    assert sentence.endswith("sudo apt-get install libegl1 libxcb-cursor0")
+    assert [row[0] for row in libraries.missing(window=False)] == ["libEGL.so.1"]
+    assert "libEGL.so.1" in libraries.advice(libraries.missing(), "")
+
+
+def test_a_library_is_looked_for_by_loading_it():
+    assert not libraries.present("libthere-is-no-such-library.so.9")
+
+
+def test_package_lists_are_refreshed_only_when_that_proves_needed():
+    calls = []
+
+    def apt(answers):
+        left = iter(answers)
+        return lambda command, env: calls.append(command[1]) or next(left)
+
+    assert libraries.apt_install(["libegl1"], lambda text: None, apt([0]))
+    assert calls == ["install"]
+    calls.clear()
+    assert libraries.apt_install(["libegl1"], lambda text: None, apt([100, 0, 0]))
+    assert calls == ["install", "update", "install"]
+    assert not libraries.apt_install(["libegl1"], lambda text: None, apt([100, 0, 100]))
+
+
+def test_what_is_missing_stops_the_window_but_not_a_verb(monkeypatch, capsys):
+    calls = []
+    monkeypatch.setattr(machine, "set_up", lambda extra="": Path("python"))
+    monkeypatch.setattr(libraries, "provide", lambda window, say: [libraries.DRAWING[0]])
+    monkeypatch.setattr(libraries, "family", lambda: "debian")
+    monkeypatch.setattr(start.subprocess, "call", lambda command: calls.append(command) or 0)
+    monkeypatch.setenv("DISPLAY", ":0")
+    assert start.main([]) == 2
+    assert calls == []
+    assert "sudo apt-get install libegl1" in capsys.readouterr().err
+    assert start.main(["read", "demo"]) == 0
+    assert calls == [["python", "-m", "workbench", "read", "demo"]]
+
+
+def test_the_checks_run_through_and_the_sum_names_what_failed():
+    results = [
+        ("lint", 0, 1.0, "ok"),
+        ("types", 1, 2.0, "Found 1 error"),
+        ("tests", 0, 9.0, "5 passed"),
+    ]
+    lines = check.sum_up(results)
+    assert "Failed: types" in lines
+    assert lines[-1] == "5 passed"
+
+
+def test_full_adds_the_slow_tests():
+    def words(full):
+        return next(words for name, words in check.steps(full) if name == "tests")
+
+    assert "slow or not slow" in words(True) and "slow or not slow" not in words(False)
