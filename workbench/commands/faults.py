@@ -19,6 +19,7 @@ _ADVICE: dict[int, str] = {
     errno.EEXIST: "is in the way; choose another name",
     errno.ENOTEMPTY: "is a folder that is not empty; choose another name",
     errno.ENOSPC: "cannot be written, for the disk is full; make room or choose another disk",
+    errno.EFBIG: "cannot be written, for the system sets a limit to the size of files",
     errno.EROFS: "lies on a disk that may only be read; choose another place",
     errno.ENAMETOOLONG: "is too long a name; choose a shorter one",
     errno.EIO: "cannot be read or written, for the disk reports an error; try another disk",
