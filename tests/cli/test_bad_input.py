@@ -227,7 +227,7 @@ def test_twelve_voices_are_thinned_with_reasons(call, tmp_path):
         (["shape", "2,0,1,99"], "99"),
         (["shape", "x,x,x,x"], "no string"),
     ],
-    ids=" ".join,
+    ids=lambda value: " ".join(value) if isinstance(value, list) else "",
 )
 def test_wrong_use_gets_one_sentence(call, words, says):
     got = call(*words)

@@ -1,0 +1,53 @@
+"""``keys SCORE``: the keys that suit the instrument and the hand, best first."""
+
+from __future__ import annotations
+
+import argparse
+
+from workbench.commands.output import Result, table, wrapped
+from workbench.commands.source import INSTRUMENT_HELP, hand_option, load, player, score_options
+
+
+def options(parser: argparse.ArgumentParser) -> None:
+    score_options(parser)
+    parser.add_argument("--instrument", metavar="I", help=INSTRUMENT_HELP)
+    parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
+    hand_option(parser)
+
+
+def run(options: argparse.Namespace) -> Result:
+    from workbench.arranging.keys import candidate_keys
+
+    source = load(options)
+    instrument, hand = player(options, source.lesson)
+    found = candidate_keys(source.piece, instrument, hand)
+    document = {
+        "title": source.piece.title,
+        "instrument": instrument.id,
+        "source_key": source.piece.key.name,
+        "candidates": [
+            {
+                "key": one.key,
+                "transposition": one.transposition,
+                "unplayable": one.unplayable,
+                "changed": one.changed,
+                "effort": one.effort,
+                "reasons": list(one.reasons),
+            }
+            for one in found
+        ],
+    }
+    rows = [
+        (place, one.key, f"{one.transposition:+d}", one.unplayable, one.changed, f"{one.effort:.1f}")
+        for place, one in enumerate(found, 1)
+    ]
+    heads = ["", "key", "semitones", "unplayable", "changed", "effort"]
+    lines = [
+        f"{source.piece.title} - {instrument.name}; written in {source.piece.key.name}",
+        "",
+        *table(heads, rows, right="semitones,unplayable,changed,effort"),
+        "",
+    ]
+    for one in found[:3]:
+        lines += wrapped(f"{one.key}: " + " ".join(one.reasons))
+    return Result(document, lines)

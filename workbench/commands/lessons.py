@@ -1,0 +1,1 @@
+"""``lessons``: what the store holds."""
