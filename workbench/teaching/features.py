@@ -1,0 +1,138 @@
+"""Measured features of a fingered piece and of each of its bars.
+
+Every feature grows, or stays, when more is asked: more accidentals, another
+voice, a faster tempo. That is why lengths count bars, not seconds, cuts are
+counted a bar, not as a share of the notes, and patterns voice by voice.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from workbench.fingering.types import Fingering
+from workbench.instrument.model import Hand, Instrument
+from workbench.music.model import Piece
+from workbench.teaching.demands import Demand, table
+from workbench.teaching.measure import RHYTHM_POINTS, BarMeasure, measure_bars, reach_share
+from workbench.teaching.strokes import bar_content
+
+
+@dataclass(frozen=True)
+class Feature:
+    """A demand as met in a piece or bar: ``value`` in the demand's own unit and the
+    grade (0-9) at which that is typical."""
+
+    demand: Demand
+    value: float
+    level: float
+
+    @property
+    def sentence(self) -> str:
+        """For example "left-hand changes: 2.5 a bar, as in grade 2"."""
+        d = self.demand
+        amount = {
+            "frets": f"up to fret {self.value:.0f}",
+            "reach": f"{100 * self.value:.0f} % {d.unit}",
+        }.get(d.id, f"{_figure(self.value)} {_unit(d.unit, self.value)}")
+        grade = min(8, int(self.level))
+        return f"{d.name}: {amount}, as in {'beginnings' if grade == 0 else f'grade {grade}'}"
+
+
+def _figure(value: float) -> str:
+    return f"{value:.0f}" if value == int(value) else f"{value:.1f}"
+
+
+def _unit(unit: str, value: float) -> str:
+    if value == 1 and unit.endswith("s") and " " not in unit:
+        return unit[:-1]
+    return "different bar" if value == 1 and unit == "different bars" else unit
+
+
+def features_from(values: Mapping[str, float], *, local: bool = False) -> tuple[Feature, ...]:
+    """Features from measured amounts by demand id, such as those a syllabus states.
+
+    A demand not given counts as not asked. ``local`` keeps to what one bar shows.
+    """
+    return tuple(
+        Feature(d, values.get(d.id, 0.0), d.level(values.get(d.id, 0.0)))
+        for d in table().demands
+        if d.local or not local
+    )
+
+
+def piece_features(
+    piece: Piece,
+    fingering: Fingering,
+    instrument: Instrument,
+    hand: Hand,
+    measures: tuple[BarMeasure, ...] | None = None,
+) -> tuple[Feature, ...]:
+    """The features of the whole piece, one for each demand of the table.
+
+    Raises BadInput where the fingering belongs to another piece.
+    """
+    rows = measures if measures is not None else measure_bars(piece, fingering, instrument)
+    return features_from(piece_amounts(piece, rows, hand))
+
+
+def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...], hand: Hand) -> dict[str, float]:
+    """Amounts by demand id for the whole piece."""
+    bars = max(1, len(rows))
+    lows = [r.lowest for r in rows if r.lowest is not None]
+    highs = [r.highest for r in rows if r.highest is not None]
+    kinds = frozenset().union(*(r.rhythm for r in rows)) if rows else frozenset()
+    different = len({(b.length, bar_content(b)) for b in piece.bars if b.notes})
+    return {
+        "range": float(max(highs) - min(lows)) if lows else 0.0,
+        "frets": float(max((r.highest_fret for r in rows), default=0)),
+        "positions": float(len(frozenset().union(*(r.positions for r in rows)))) if rows else 0.0,
+        "places": float(len(frozenset().union(*(r.places for r in rows)))) if rows else 0.0,
+        "changes": sum(r.changes for r in rows) / bars,
+        "change_speed": _upper([_rate(r.changes, r.seconds) for r in rows]),
+        "reach": reach_share(_upper([r.reach_mm for r in rows]), hand),
+        "barre": sum(r.barre for r in rows) / bars,
+        "shifts": sum(r.shifts for r in rows) / bars,
+        "cuts": sum(r.cuts for r in rows) / bars,
+        "patterns": float(len(frozenset().union(*(r.patterns for r in rows)))) if rows else 0.0,
+        "together": sum(r.together for r in rows) / bars,
+        "rhythm": sum(RHYTHM_POINTS[k] for k in kinds),
+        "speed": _upper([_rate(r.onsets, r.seconds) for r in rows]),
+        "length": different + 0.1 * (len(piece.bars) - different),
+        "key": max((r.accidentals for r in rows), default=0)
+        + min(3.0, sum(r.chromatic for r in rows) / bars),
+        "texture": sum(r.sounding for r in rows) / bars,
+    }
+
+
+def bar_features(row: BarMeasure, hand: Hand) -> tuple[Feature, ...]:
+    """What a single bar asks, in the demands that one bar shows."""
+    return features_from(
+        {
+            "frets": float(row.highest_fret),
+            "changes": float(row.changes),
+            "change_speed": _rate(row.changes, row.seconds),
+            "reach": reach_share(row.reach_mm, hand),
+            "barre": row.barre * 0.5,
+            "shifts": row.shifts * 0.5,
+            "cuts": float(row.cuts),
+            "together": float(row.together),
+            "rhythm": sum(RHYTHM_POINTS[k] for k in row.rhythm),
+            "speed": _rate(row.onsets, row.seconds),
+            "key": row.accidentals + min(3.0, float(row.chromatic)),
+            "texture": row.sounding,
+        },
+        local=True,
+    )
+
+
+def _rate(count: int, seconds: float) -> float:
+    return count / seconds if seconds > 0 else 0.0
+
+
+def _upper(values: list[float]) -> float:
+    """The value that one bar in ten exceeds; grows when any of the values grows."""
+    if not values:
+        return 0.0
+    ranked = sorted(values)
+    return ranked[int(0.9 * (len(ranked) - 1) + 0.5)]
