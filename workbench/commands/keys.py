@@ -38,8 +38,8 @@ def run(options: argparse.Namespace) -> Result:
         ],
     }
     rows = [
-        (place, one.key, f"{one.transposition:+d}", one.unplayable, one.changed, f"{one.effort:.1f}")
-        for place, one in enumerate(found, 1)
+        (i, one.key, f"{one.transposition:+d}", one.unplayable, one.changed, f"{one.effort:.1f}")
+        for i, one in enumerate(found, 1)
     ]
     heads = ["", "key", "semitones", "unplayable", "changed", "effort"]
     lines = [

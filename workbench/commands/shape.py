@@ -3,15 +3,12 @@
 from __future__ import annotations
 
 import argparse
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
-from workbench.commands.output import Result
+from workbench.commands.output import Result, table, wrapped
 from workbench.commands.source import INSTRUMENT_HELP, hand_option, player
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
-
-if TYPE_CHECKING:
-    from workbench.fingering.shape import ShapeResult
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -30,7 +27,7 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.fingering.shape import shape
+    from workbench.fingering.shape import shape, shape_document
 
     if options.limit < 1:
         raise BadInput(f"--limit {options.limit}: give 1 or more.")
@@ -38,8 +35,9 @@ def run(options: argparse.Namespace) -> Result:
     documents, lines = [], []
     for text in options.frets:
         found = shape(parse_frets(text, instrument), instrument, hand, options.limit)
-        documents.append(_document(text, found))
-        lines += ([""] if lines else []) + _text(text, instrument, found)
+        document = shape_document(found)
+        documents.append(document)
+        lines += ([""] if lines else []) + _text(text, instrument, document)
     return Result(documents[0] if len(documents) == 1 else documents, lines)
 
 
@@ -70,25 +68,28 @@ def parse_frets(text: str, instrument: Instrument) -> tuple[int | None, ...]:
     return tuple(frets)
 
 
-def _document(text: str, found: ShapeResult) -> dict[str, Any]:
-    return {
-        "frets": text,
-        "chord": {"name": found.chord.name, "inversion": found.chord.inversion},
-        "fingerings": [
-            {
-                "fingers": list(one.fingers),
-                "barres": [
-                    {"fret": b.fret, "strings": list(b.strings), "finger": b.finger}
-                    for b in one.barres
-                ],
-                "cost": one.cost,
-                "reach_mm": round(one.reach_mm, 1),
-                "reasons": list(one.reasons),
-            }
-            for one in found.fingerings
-        ],
-    }
+def _text(text: str, instrument: Instrument, document: dict[str, Any]) -> list[str]:
+    chord = document["chord"]
+    name = chord["name"] or "no common chord"
+    if chord["inversion"]:
+        name += f", inversion {chord['inversion']}"
+    lines = [f"{text} on {instrument.name}: {name}"]
+    if document["impossible"]:
+        return lines + wrapped(document["impossible"], "  ")
+    rows = [
+        (
+            place,
+            " ".join(map(str, one["fingers"])),
+            ", ".join(_barre(barre) for barre in one["barres"]),
+            f"{one['reach_mm']:.0f} mm",
+            f"{one['cost'] / 1000:.1f}",
+            " ".join(one["reasons"]),
+        )
+        for place, one in enumerate(document["fingerings"], 1)
+    ]
+    return lines + table(["", "fingers", "barre", "reach", "effort", "why"], rows, "reach,effort")
 
 
-def _text(text: str, instrument: Instrument, found: ShapeResult) -> list[str]:
-    raise NotImplementedError
+def _barre(barre: dict[str, Any]) -> str:
+    strings = barre["strings"]
+    return f"finger {barre['finger']} at fret {barre['fret']}, strings {strings[0]}-{strings[-1]}"

@@ -1,0 +1,64 @@
+"""From a source to what the page and the sound are made of: a lesson and its fingering."""
+
+from __future__ import annotations
+
+import argparse
+import re
+from typing import TYPE_CHECKING
+
+from workbench.commands.source import Source, arranged, pins, player, settings
+from workbench.fingering.types import Fingering
+from workbench.instrument.table import hand as find_hand
+from workbench.instrument.table import instrument as find_instrument
+from workbench.teaching.lesson import Lesson
+
+if TYPE_CHECKING:
+    from workbench.instrument.model import Hand, Instrument
+
+
+def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
+    """The source's own lesson as it stands, or one made of its piece by the options.
+
+    A lesson moved to another key or instrument becomes a new one without notes and pins,
+    for these speak of the old fingering.
+    """
+    if source.lesson is not None and not _moved(options, source.lesson):
+        return source.lesson
+    instrument, hand = player(options, source.lesson)
+    placed = arranged(options, source, instrument)
+    piece = placed.piece
+    return Lesson(
+        id=re.sub(r"\W+", "-", piece.title.lower()).strip("-") or "lesson",
+        title=piece.title,
+        piece=piece,
+        instrument=instrument.id,
+        capo=instrument.capo,
+        hand=hand.name,
+        key=placed.key,
+        transposition=placed.transposition,
+        settings=settings(options, source.lesson),
+        pins=pins(options, piece, None),
+        changes=tuple(change.reason for change in placed.changes),
+    )
+
+
+def _moved(options: argparse.Namespace, lesson: Lesson) -> bool:
+    asked = (options.key, options.transpose, options.capo, options.level, options.style)
+    other = options.instrument not in (None, lesson.instrument) or options.hand not in (
+        None,
+        lesson.hand,
+    )
+    return other or bool(options.pin) or any(value is not None for value in asked)
+
+
+def playing_of(lesson: Lesson) -> tuple[Instrument, Hand]:
+    """The lesson's instrument with its capo, and its hand."""
+    return find_instrument(lesson.instrument, lesson.capo), find_hand(lesson.hand)
+
+
+def fingering_of(lesson: Lesson) -> Fingering:
+    """The lesson's fingering, solved around its pins."""
+    from workbench.fingering.engine import solve
+
+    instrument, hand = playing_of(lesson)
+    return solve(lesson.piece, instrument, hand, settings=lesson.settings, pins=lesson.pins)
