@@ -11,7 +11,7 @@ import multiprocessing
 import os
 import sys
 import time
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Generator, Iterable, Iterator
 from concurrent.futures import Future, ProcessPoolExecutor, as_completed
 from concurrent.futures.process import BrokenProcessPool
 from pathlib import Path
@@ -131,7 +131,9 @@ def in_processes(
             yield _report(score, reason, time.monotonic() - begun)
 
 
-def _pool(work: Callable[[Job], Report], jobs: list[Job], workers: int) -> Iterator[Report] | Any:
+def _pool(
+    work: Callable[[Job], Report], jobs: list[Job], workers: int
+) -> Generator[Report, None, list[Job]]:
     """Yields reports; returns the jobs that were lost because a process died."""
     lost: list[Job] = []
     spawn = multiprocessing.get_context("spawn")  # Qt and fork do not go together
