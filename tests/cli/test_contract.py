@@ -99,7 +99,7 @@ def test_shape_one_and_several(call):
     first = one["fingerings"][0]
     assert set(first) >= {"fingers", "barres", "cost", "reach_mm", "reasons"}
     assert first["fingers"] == [2, 0, 1, 0]  # F: common practice, no source
-    assert one["chord"]["name"] == "F"
+    assert one["chord"]["name"].split("/")[0] == "F"
     assert "inversion" in one["chord"]
     costs = [found["cost"] for found in one["fingerings"]]
     assert costs == sorted(costs)

@@ -194,10 +194,11 @@ def _text(
                     note.left if note.left is not None else "-",
                     note.right or "-",
                     note.id,
-                    note.impossible or note.cut_reason or ("pinned" if note.pinned else ""),
+                    _remark(note),
                 )
             )
     lines += table(heads, rows, right="bar,string,fret,left")
+    lines += _explained(fingering, names, units)
     for index, choices in others.items():
         number = next(bar.number for bar in fingering.bars if bar.index == index)
         for choice in choices:
@@ -213,6 +214,27 @@ def _text(
         lines += ["", "Changed to suit the instrument"]
         lines += [line for change in placed.changes for line in wrapped(change.reason, "  ")]
     return lines
+
+
+def _remark(note: FingeredNote) -> str:
+    if note.impossible:
+        return "cannot be played"
+    cut = f"held {note.held} of {note.duration}" if note.cut_reason else ""
+    return ", ".join(filter(None, ("pinned" if note.pinned else "", cut)))
+
+
+def _explained(fingering: Fingering, names: dict[str, str], units: dict[int, int]) -> list[str]:
+    """Why notes are cut or cannot be played, bar by bar."""
+    lines: list[str] = []
+    for bar in fingering.bars:
+        if bar.impossible:
+            lines += wrapped(f"Bar {bar.number}: {bar.impossible}", "  ")
+        for note in bar.notes:
+            reason = note.impossible or note.cut_reason
+            if reason:
+                where = f"Bar {bar.number}, beat {beat(note.onset, units.get(bar.index, 4))}"
+                lines += wrapped(f"{where}, {names.get(note.id, note.midi)}: {reason}", "  ")
+    return ["", "Notes that are cut or cannot be played", *lines] if lines else []
 
 
 def _row(choice: Alternative) -> str:

@@ -131,7 +131,7 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
         ]
         heads = ["part", "name", "staves", "notes", "range (MIDI)"]
         lines += [*table(heads, rows, right="part,staves,notes"), ""]
-    rows = [
+    bars = [
         (
             bar.number,
             time_signature(bar),
@@ -144,7 +144,7 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
         for bar in piece.bars
     ]
     heads = ["bar", "time", "notes", "voices", "pitches", "form"]
-    lines += [*table(heads, rows, right="bar,notes,voices"), ""]
+    lines += [*table(heads, bars, right="bar,notes,voices"), ""]
     if sections:
         named = ", ".join(
             f"{s.letter} bars {piece.bars[s.first_bar].number}-{piece.bars[s.last_bar].number}"

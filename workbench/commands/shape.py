@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import Any
 
-from workbench.commands.output import Result, table, wrapped
+from workbench.commands.output import Result, wrapped
 from workbench.commands.source import INSTRUMENT_HELP, hand_option, player
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
@@ -32,7 +32,8 @@ def run(options: argparse.Namespace) -> Result:
     if options.limit < 1:
         raise BadInput(f"--limit {options.limit}: give 1 or more.")
     instrument, hand = player(options, None)
-    documents, lines = [], []
+    documents: list[dict[str, Any]] = []
+    lines: list[str] = []
     for text in options.frets:
         found = shape(parse_frets(text, instrument), instrument, hand, options.limit)
         document = shape_document(found)
@@ -76,20 +77,16 @@ def _text(text: str, instrument: Instrument, document: dict[str, Any]) -> list[s
     lines = [f"{text} on {instrument.name}: {name}"]
     if document["impossible"]:
         return lines + wrapped(document["impossible"], "  ")
-    rows = [
-        (
-            place,
-            " ".join(map(str, one["fingers"])),
-            ", ".join(_barre(barre) for barre in one["barres"]),
-            f"{one['reach_mm']:.0f} mm",
-            f"{one['cost'] / 1000:.1f}",
-            " ".join(one["reasons"]),
+    for place, one in enumerate(document["fingerings"], 1):
+        barres = "".join(f"; {_barre(barre)}" for barre in one["barres"])
+        lines.append(
+            f"{place:>3}  fingers {','.join(map(str, one['fingers']))}   "
+            f"reach {one['reach_mm']:.0f} mm, effort {one['cost']}{barres}"
         )
-        for place, one in enumerate(document["fingerings"], 1)
-    ]
-    return lines + table(["", "fingers", "barre", "reach", "effort", "why"], rows, "reach,effort")
+        lines += wrapped(" ".join(one["reasons"]), "       ")
+    return lines
 
 
 def _barre(barre: dict[str, Any]) -> str:
     strings = barre["strings"]
-    return f"finger {barre['finger']} at fret {barre['fret']}, strings {strings[0]}-{strings[-1]}"
+    return f"barre with finger {barre['finger']} at fret {barre['fret']}, strings {strings[0]}-{strings[-1]}"
