@@ -88,5 +88,5 @@ def _text(text: str, instrument: Instrument, document: dict[str, Any]) -> list[s
 
 
 def _barre(barre: dict[str, Any]) -> str:
-    strings = barre["strings"]
-    return f"barre with finger {barre['finger']} at fret {barre['fret']}, strings {strings[0]}-{strings[-1]}"
+    strings = f"{barre['strings'][0]}-{barre['strings'][-1]}"
+    return f"barre with finger {barre['finger']} at fret {barre['fret']}, strings {strings}"
