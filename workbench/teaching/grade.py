@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import Any
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
@@ -201,3 +202,62 @@ def unchanged_in_print(printed: Grade, now: Grade) -> str | None:
         f"The handout says {printed.words}; the model '{now.model}' now estimates {now.words}. "
         "The printed grade stays until you change it."
     )
+
+
+def grade_document(
+    piece: Piece,
+    fingering: Fingering,
+    instrument: Instrument,
+    hand: Hand,
+    *,
+    minutes_a_day: int = 20,
+    student: float | None = None,
+    tempo_percent: float = 100.0,
+    model: GradeModel | None = None,
+) -> dict[str, Any]:
+    """Grade and learning time as a JSON-safe document.
+
+    ``minutes_total`` is the likely learning time and ``minutes_range`` what it
+    may lie between; ``days`` counts to the plan's last day, rest days included.
+    Raises BadInput as ``grade_piece`` and ``make_plan`` do.
+    """
+    from workbench.teaching.plan import make_plan  # the plan rests on the grade
+    from workbench.teaching.practice import practice_time
+
+    found = grade_piece(piece, fingering, instrument, hand, model)
+    measures = measure_bars(piece, fingering, instrument)
+    features = piece_features(piece, fingering, instrument, hand, measures)
+    hard = hardest_bars(piece, fingering, instrument, hand, measures=measures)
+    time = practice_time(
+        piece,
+        fingering,
+        instrument,
+        hand,
+        student=student,
+        tempo_percent=tempo_percent,
+        model=model,
+    )
+    plan = make_plan(piece, fingering, instrument, hand, minutes_a_day=minutes_a_day, time=time)
+    return {
+        "grade": found.number,
+        "level": found.level,
+        "score": round(found.score, 3),
+        "model": found.model,
+        "evidence": list(evidence(features)),
+        "minutes_total": round(time.minutes),
+        "minutes_range": [round(time.low), round(time.high)],
+        "minutes_a_day": minutes_a_day,
+        "days": plan.last_day,
+        "student": time.student,
+        "hardest_bars": [
+            {
+                "index": h.bar,
+                "number": h.number,
+                "score": round(h.score, 3),
+                "reasons": list(h.reasons),
+                "also": [piece.bars[i].number for i in h.also],
+            }
+            for h in hard
+        ],
+        "cautions": list(plan.cautions),
+    }

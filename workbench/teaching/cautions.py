@@ -1,0 +1,49 @@
+"""Cautions where playing can hurt. Guidance, not medical advice."""
+
+from __future__ import annotations
+
+from workbench.fingering.types import Fingering
+from workbench.instrument.model import Hand, Instrument
+from workbench.music.model import Piece
+from workbench.teaching.measure import BarMeasure, measure_bars, reach_share
+from workbench.teaching.strokes import bars_in_words
+
+ALWAYS = (
+    "Warm up before playing and stop at once where anything hurts; pain that stays or "
+    "comes back belongs before a teacher and a health professional."
+)
+LONG_DAY = 40  # minutes after which a break is due; common practice, no source
+WIDE = 1.0  # share of the comfortable span from which a stretch is named
+
+
+def cautions(
+    piece: Piece,
+    fingering: Fingering,
+    instrument: Instrument,
+    hand: Hand,
+    *,
+    minutes_a_day: int = 20,
+    measures: tuple[BarMeasure, ...] | None = None,
+) -> tuple[str, ...]:
+    """What to take care of in this piece at that many minutes a day."""
+    rows = measures if measures is not None else measure_bars(piece, fingering, instrument)
+    said = [ALWAYS]
+    wide = tuple(m.index for m in rows if reach_share(m.reach_mm, hand) > WIDE)
+    if wide:
+        said.append(
+            f"Stretch beyond what a {hand.name} hand spans in comfort in "
+            f"{bars_in_words(piece, wide)}: begin at a higher fret or with a capo, a minute at a "
+            "time, and let the thumb give way behind the neck."
+        )
+    barred = tuple(m.index for m in rows if m.barre)
+    if barred:
+        said.append(
+            f"Barre in {bars_in_words(piece, barred)}: use the weight of the arm, not the grip of "
+            "the thumb, and let go between tries."
+        )
+    if minutes_a_day > LONG_DAY:
+        said.append(
+            f"{minutes_a_day} minutes in a day: split them, with a break of five minutes after "
+            "every twenty-five."
+        )
+    return tuple(said)
