@@ -1,10 +1,9 @@
 """How far two left-hand finger tips are apart, and how far they can be.
 
-A hand is measured by three spans (1-2, 1-4 and 2-4). The other three follow
-from them by the ratios of the greatest spans in the finger-span table of
-Parncutt, Sloboda, Clarke, Raekallio and Desain 1997 (from memory; thumb left
-out, index finger = 1): 1-3 : 1-4 = 7 : 10, 2-3 : 2-4 = 4 : 7 and
-3-4 : 2-4 = 5 : 7. Guidance, not medical advice.
+A hand is measured by three spans (1-2, 1-4 and 2-4); the other three follow
+from them: 1-3 midway between 1-2 and 1-4, 2-3 two thirds of 2-4, and 3-4 three
+quarters of 2-4, as the little finger opens more freely than the ring finger
+(common practice, no source). Guidance, not medical advice.
 """
 
 from __future__ import annotations
@@ -27,14 +26,11 @@ def pair_limits(hand: Hand) -> Limits:
     every pair of fingers (f, g) with f < g."""
     return {
         (1, 2): (hand.comfort_12, hand.max_12),
-        (1, 3): (
-            max(hand.comfort_12, hand.comfort_14 * 7 / 10),
-            max(hand.max_12, hand.max_14 * 7 / 10),
-        ),
+        (1, 3): ((hand.comfort_12 + hand.comfort_14) / 2, (hand.max_12 + hand.max_14) / 2),
         (1, 4): (hand.comfort_14, hand.max_14),
-        (2, 3): (hand.comfort_24 * 4 / 7, hand.max_24 * 4 / 7),
+        (2, 3): (hand.comfort_24 * 2 / 3, hand.max_24 * 2 / 3),
         (2, 4): (hand.comfort_24, hand.max_24),
-        (3, 4): (hand.comfort_24 * 5 / 7, hand.max_24 * 5 / 7),
+        (3, 4): (hand.comfort_24 * 3 / 4, hand.max_24 * 3 / 4),
     }
 
 

@@ -1,0 +1,272 @@
+"""The left hand for a chord shape: every fingering, easiest first.
+
+The search is exact: all grips the rules allow are made (shape_grips), those
+out of the hand's reach are dropped, the rest are ordered by the summed cost
+terms (shape_terms).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from math import hypot
+from typing import Any, NamedTuple
+
+from workbench.fingering.chordname import ChordLabel, name_chord
+from workbench.fingering.reach import Limits, pair_limits, tip_mm
+from workbench.fingering.shape_grips import grips
+from workbench.fingering.shape_terms import (
+    ALL_NAMES,
+    PLACE_TERMS,
+    SENTENCES,
+    SHAPE_TERMS,
+    STRETCH,
+    Frets,
+    Grip,
+    Press,
+    amounts,
+    default_weights,
+)
+from workbench.instrument.model import Hand, Instrument
+from workbench.music.errors import BadInput
+
+Weights = tuple[tuple[str, int], ...]
+EASY = "Nothing is stretched, crossed or crowded."
+ALL_OPEN = "No finger is needed."
+
+
+@dataclass(frozen=True)
+class ShapeBarre:
+    """A finger laid over ``strings`` (numbers, lower first) at ``fret``."""
+
+    fret: int
+    strings: tuple[int, ...]
+    finger: int
+
+
+@dataclass(frozen=True)
+class ShapeFingering:
+    """One fingering. ``fingers`` are 0 (open or not played) to 4 in the order of
+    the shape; ``reach_mm`` is the greatest distance between two finger tips;
+    ``terms`` holds each cost term's share of ``cost``, greatest first."""
+
+    fingers: tuple[int, ...]
+    barres: tuple[ShapeBarre, ...]
+    cost: int
+    reach_mm: float
+    reasons: tuple[str, ...]
+    terms: tuple[tuple[str, int], ...] = ()
+
+
+@dataclass(frozen=True)
+class ShapeResult:
+    """``fingerings`` easiest first; empty where the hand cannot hold the shape,
+    and then ``impossible`` is the sentence that says why."""
+
+    frets: Frets
+    fingerings: tuple[ShapeFingering, ...]
+    chord: ChordLabel
+    impossible: str | None = None
+
+
+def shape(
+    frets: Sequence[int | None],
+    instrument: Instrument,
+    hand: Hand,
+    limit: int | None = None,
+    weights: Weights = (),
+) -> ShapeResult:
+    """All left-hand fingerings of a chord shape, easiest first, at most ``limit``.
+
+    ``frets`` go from the highest-numbered string to string 1, counted from the
+    capo; 0 is open, None not played. ``weights`` overrides cost weights by
+    term name. Raises BadInput where the frets are not those of the instrument.
+    """
+    asked = tuple(frets)
+    _check(asked, instrument)
+    _check_weights(weights)
+    return _shape(asked, instrument, hand, limit, weights)
+
+
+@lru_cache(maxsize=8192)
+def _shape(
+    frets: Frets, instrument: Instrument, hand: Hand, limit: int | None, weights: Weights
+) -> ShapeResult:
+    label = name_chord(_sounding(frets, instrument))
+    table = _table(weights)
+    lowest = min((f for f in frets if f), default=1)
+    pattern = _pattern(tuple(f - lowest + 1 if f else f for f in frets), weights)
+    found = []
+    narrowest: tuple[float, int, int, float] | None = None
+    neck = _Neck(_tips(instrument), instrument.spacing_mm, pair_limits(hand))
+    for fingers, grip, shares in pattern:
+        stretch, reach, excess, a, b = _measure(grip, lowest - 1, neck)
+        if excess > 0.0:
+            if narrowest is None or excess < narrowest[0]:
+                narrowest = (excess, a, b, reach)
+            continue
+        terms = list(shares)
+        placed = _at(grip, lowest - 1)
+        terms += [(n, table[n] * amount, amount) for n, amount in amounts(placed, PLACE_TERMS)]
+        if stretch:
+            terms.append((STRETCH, table[STRETCH] * stretch, stretch))
+        found.append((sum(t[1] for t in terms), fingers, placed, reach, terms))
+    found.sort(key=lambda row: row[:2])
+    best = tuple(_fingering(*row) for row in found[:limit])
+    return ShapeResult(frets, best, label, None if found else _why_not(narrowest, hand))
+
+
+@lru_cache(maxsize=8192)
+def _pattern(
+    frets: Frets, weights: Weights
+) -> tuple[tuple[tuple[int, ...], Grip, tuple[tuple[str, int, int], ...]], ...]:
+    """Grips of a shape pushed down to the nut, with the cost that moves with it."""
+    table = _table(weights)
+    out = []
+    for grip in grips(frets):
+        shares = tuple((n, table[n] * amount, amount) for n, amount in amounts(grip, SHAPE_TERMS))
+        on = {s: p.finger for p in grip.presses for s in p.strings}
+        fingers = tuple(on.get(len(frets) - c, 0) for c in range(len(frets)))
+        out.append((fingers, grip, shares))
+    return tuple(out)
+
+
+@lru_cache(maxsize=64)
+def _table(weights: Weights) -> Mapping[str, int]:
+    return {**default_weights(), **dict(weights)}
+
+
+def _at(grip: Grip, up: int) -> Grip:
+    """The grip moved up the neck by so many frets."""
+    if not up:
+        return grip
+    return Grip(
+        tuple(f + up if f else f for f in grip.frets),
+        tuple(Press(p.finger, p.fret + up, p.strings) for p in grip.presses),
+    )
+
+
+class _Neck(NamedTuple):
+    """What a grip is measured with: finger tip places by fret, string spacing, reach."""
+
+    tips: tuple[float, ...]
+    spacing: float
+    limits: Limits
+
+
+@lru_cache(maxsize=256)
+def _tips(instrument: Instrument) -> tuple[float, ...]:
+    return tuple(tip_mm(instrument, fret) for fret in range(instrument.playable_frets + 1))
+
+
+def _measure(grip: Grip, up: int, neck: _Neck) -> tuple[int, float, float, int, int]:
+    """(mm beyond comfort summed over finger pairs, greatest distance, mm beyond the
+    hand's greatest span at the worst pair, that pair); the last three are 0 within
+    reach, else the distance is that pair's."""
+    stretch = reach = worst = worst_reach = 0.0
+    fingers = (0, 0)
+    for a, b in grip.pairs:
+        distance = _apart(a, b, up, neck)
+        comfort, most = neck.limits[(a.finger, b.finger)]
+        reach = max(reach, distance)
+        stretch += max(0.0, distance - comfort)
+        if distance - most > worst:
+            worst, fingers, worst_reach = distance - most, (a.finger, b.finger), distance
+    return round(stretch), round(worst_reach or reach, 1), worst, *fingers
+
+
+def _apart(a: Press, b: Press, up: int, neck: _Neck) -> float:
+    """Distance between two fingers, at the nearest strings where one is laid."""
+    along = neck.tips[b.fret + up] - neck.tips[a.fret + up]
+    across = max(a.strings[-1] - b.strings[0], b.strings[-1] - a.strings[0], 0)
+    return hypot(along, across * neck.spacing)
+
+
+def _fingering(
+    cost: int,
+    fingers: tuple[int, ...],
+    grip: Grip,
+    reach: float,
+    terms: list[tuple[str, int, int]],
+) -> ShapeFingering:
+    told = sorted((t for t in terms if t[1]), key=lambda t: (-t[1], t[0]))
+    reasons = tuple(SENTENCES[n].format(n=amount) for n, _, amount in told)
+    barres = tuple(ShapeBarre(p.fret, tuple(p.covered), p.finger) for p in grip.barres)
+    return ShapeFingering(
+        fingers,
+        barres,
+        cost,
+        reach,
+        reasons or (EASY if grip.presses else ALL_OPEN,),
+        tuple((n, share) for n, share, _ in told),
+    )
+
+
+def _why_not(narrowest: tuple[float, int, int, float] | None, hand: Hand) -> str:
+    if narrowest is None:
+        return "Four fingers cannot stop these frets at once, with or without a barre."
+    _, a, b, reach = narrowest
+    most = pair_limits(hand)[(a, b)][1]
+    return (
+        f"It needs {reach:.0f} mm between fingers {a} and {b}; "
+        f"the greatest span of a {hand.name} hand there is {most:.0f} mm."
+    )
+
+
+def _sounding(frets: Frets, instrument: Instrument) -> tuple[int, ...]:
+    """MIDI numbers from the highest-numbered string to string 1."""
+    openings = reversed(instrument.open_midi)
+    return tuple(o + f for o, f in zip(openings, frets, strict=True) if f is not None)
+
+
+def _check(frets: Frets, instrument: Instrument) -> None:
+    if len(frets) != instrument.strings:
+        raise BadInput(
+            f"The shape has {len(frets)} places, but {instrument.name} has {instrument.strings} "
+            "strings; give one fret for each, from the highest-numbered string to string 1."
+        )
+    for string, fret in zip(range(len(frets), 0, -1), frets, strict=True):
+        if fret is not None and not 0 <= fret <= instrument.playable_frets:
+            raise BadInput(
+                f"String {string}: fret {fret} is not on {instrument.name}; "
+                f"give 0 to {instrument.playable_frets}."
+            )
+    if all(f is None for f in frets):
+        raise BadInput("No string of the shape is played; give at least one fret.")
+
+
+def _check_weights(weights: Weights) -> None:
+    for name, _ in weights:
+        if name not in ALL_NAMES:
+            raise BadInput(f"'{name}' is no cost term of a shape; use {', '.join(ALL_NAMES)}.")
+
+
+def shape_document(result: ShapeResult) -> dict[str, Any]:
+    """The JSON document of a shape: plain dictionaries, lists, text and numbers."""
+    label = result.chord
+    return {
+        "frets": ["x" if f is None else f for f in result.frets],
+        "fingerings": [
+            {
+                "fingers": list(f.fingers),
+                "barres": [
+                    {"fret": b.fret, "strings": list(b.strings), "finger": b.finger}
+                    for b in f.barres
+                ],
+                "cost": f.cost,
+                "reach_mm": f.reach_mm,
+                "reasons": list(f.reasons),
+            }
+            for f in result.fingerings
+        ],
+        "chord": {
+            "name": label.name,
+            "inversion": label.inversion,
+            "root": label.root,
+            "bass": label.bass,
+            "notes": list(label.notes),
+            "also": list(label.also),
+        },
+        "impossible": result.impossible,
+    }
