@@ -17,6 +17,8 @@ _DEGREES = {1: 0, 2: 2, 3: 4, 4: 5, 5: 7, 6: 9, 7: 11, 9: 14, 11: 17, 13: 21}
 _SHARP_ROOTS = ("C", "C#", "D", "Eb", "E", "F", "F#", "G", "G#", "A", "Bb", "B")  # minor kinds
 _FLAT_ROOTS = ("C", "Db", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B")
 
+ROOTLESS = 4  # a missing root counts for so many notes; with all others there it is a likely name
+
 # Symbol after the root, degrees, degrees that may be left out. Plainer kinds first.
 _ROWS: tuple[tuple[str, str, str], ...] = (
     ("", "1 3 5", "5"),
@@ -189,9 +191,10 @@ def _readings(present: frozenset[int], bass: int) -> list[_Reading]:
             needed = kind.required if root in present or not kind.rootless else kind.required - {0}
             if not needed <= above:
                 continue
-            missing = len(kind.allowed) - len(above) + (0 if root in present else 3)
+            missing = len(kind.allowed) - len(above) + (0 if root in present else ROOTLESS - 1)
             found.append(_Reading(missing, root != bass, rank, root, kind))
-    return sorted(found, key=lambda r: (r.missing, r.not_in_bass, r.rank, r.root))
+    found.sort(key=lambda r: (r.missing, r.not_in_bass, r.rank, r.root))
+    return [r for r in found if r.missing <= found[0].missing + 1 or r.missing == ROOTLESS]
 
 
 def _root_name(reading: _Reading) -> str:

@@ -27,6 +27,7 @@ from workbench.fingering.shape_terms import (
     Press,
     amounts,
     default_weights,
+    grip,
 )
 from workbench.instrument.model import Hand, Instrument
 from workbench.music.errors import BadInput
@@ -100,20 +101,21 @@ def _shape(
     found = []
     narrowest: tuple[float, int, int, float] | None = None
     neck = _Neck(_tips(instrument), instrument.spacing_mm, pair_limits(hand))
-    for fingers, grip, shares in pattern:
-        stretch, reach, excess, a, b = _measure(grip, lowest - 1, neck)
+    for fingers, held, shares in pattern:
+        stretch, reach, excess, a, b = _measure(held, lowest - 1, neck)
         if excess > 0.0:
             if narrowest is None or excess < narrowest[0]:
                 narrowest = (excess, a, b, reach)
             continue
         terms = list(shares)
-        placed = _at(grip, lowest - 1)
-        terms += [(n, table[n] * amount, amount) for n, amount in amounts(placed, PLACE_TERMS)]
+        if held.has_open:
+            placed = _at(held, lowest - 1)
+            terms += [(n, table[n] * amount, amount) for n, amount in amounts(placed, PLACE_TERMS)]
         if stretch:
             terms.append((STRETCH, table[STRETCH] * stretch, stretch))
-        found.append((sum(t[1] for t in terms), fingers, placed, reach, terms))
+        found.append((sum(t[1] for t in terms), fingers, held, reach, terms))
     found.sort(key=lambda row: row[:2])
-    best = tuple(_fingering(*row) for row in found[:limit])
+    best = tuple(_fingering(*row, lowest - 1) for row in found[:limit])
     return ShapeResult(frets, best, label, None if found else _why_not(narrowest, hand))
 
 
@@ -124,11 +126,11 @@ def _pattern(
     """Grips of a shape pushed down to the nut, with the cost that moves with it."""
     table = _table(weights)
     out = []
-    for grip in grips(frets):
-        shares = tuple((n, table[n] * amount, amount) for n, amount in amounts(grip, SHAPE_TERMS))
-        on = {s: p.finger for p in grip.presses for s in p.strings}
+    for held in grips(frets):
+        shares = tuple((n, table[n] * amount, amount) for n, amount in amounts(held, SHAPE_TERMS))
+        on = {s: p.finger for p in held.presses for s in p.strings}
         fingers = tuple(on.get(len(frets) - c, 0) for c in range(len(frets)))
-        out.append((fingers, grip, shares))
+        out.append((fingers, held, shares))
     return tuple(out)
 
 
@@ -137,14 +139,12 @@ def _table(weights: Weights) -> Mapping[str, int]:
     return {**default_weights(), **dict(weights)}
 
 
-def _at(grip: Grip, up: int) -> Grip:
+def _at(low: Grip, up: int) -> Grip:
     """The grip moved up the neck by so many frets."""
     if not up:
-        return grip
-    return Grip(
-        tuple(f + up if f else f for f in grip.frets),
-        tuple(Press(p.finger, p.fret + up, p.strings) for p in grip.presses),
-    )
+        return low
+    frets = tuple(f + up if f else f for f in low.frets)
+    return grip(frets, tuple(Press(p.finger, p.fret + up, p.strings) for p in low.presses))
 
 
 class _Neck(NamedTuple):
@@ -160,13 +160,13 @@ def _tips(instrument: Instrument) -> tuple[float, ...]:
     return tuple(tip_mm(instrument, fret) for fret in range(instrument.playable_frets + 1))
 
 
-def _measure(grip: Grip, up: int, neck: _Neck) -> tuple[int, float, float, int, int]:
+def _measure(held: Grip, up: int, neck: _Neck) -> tuple[int, float, float, int, int]:
     """(mm beyond comfort summed over finger pairs, greatest distance, mm beyond the
     hand's greatest span at the worst pair, that pair); the last three are 0 within
     reach, else the distance is that pair's."""
     stretch = reach = worst = worst_reach = 0.0
     fingers = (0, 0)
-    for a, b in grip.pairs:
+    for a, b in held.pairs:
         distance = _apart(a, b, up, neck)
         comfort, most = neck.limits[(a.finger, b.finger)]
         reach = max(reach, distance)
@@ -186,21 +186,34 @@ def _apart(a: Press, b: Press, up: int, neck: _Neck) -> float:
 def _fingering(
     cost: int,
     fingers: tuple[int, ...],
-    grip: Grip,
+    held: Grip,
     reach: float,
     terms: list[tuple[str, int, int]],
+    up: int,
 ) -> ShapeFingering:
-    told = sorted((t for t in terms if t[1]), key=lambda t: (-t[1], t[0]))
-    reasons = tuple(SENTENCES[n].format(n=amount) for n, _, amount in told)
-    barres = tuple(ShapeBarre(p.fret, tuple(p.covered), p.finger) for p in grip.barres)
+    told = sorted((t for t in terms if t[1]), key=_greatest_first)
+    reasons = tuple(_sentence(n, amount) for n, _, amount in told)
+    barres = tuple(
+        ShapeBarre(p.fret + up, tuple(range(p.strings[-1], p.strings[0] + 1)), p.finger)
+        for p in held.barres
+    )
     return ShapeFingering(
         fingers,
         barres,
         cost,
         reach,
-        reasons or (EASY if grip.presses else ALL_OPEN,),
+        reasons or (EASY if held.presses else ALL_OPEN,),
         tuple((n, share) for n, share, _ in told),
     )
+
+
+def _greatest_first(term: tuple[str, int, int]) -> tuple[int, str]:
+    return -term[1], term[0]
+
+
+@lru_cache(maxsize=1024)
+def _sentence(name: str, amount: int) -> str:
+    return SENTENCES[name].format(n=amount)
 
 
 def _why_not(narrowest: tuple[float, int, int, float] | None, hand: Hand) -> str:

@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 from itertools import combinations, permutations
 
-from workbench.fingering.shape_terms import Frets, Grip, Press
+from workbench.fingering.shape_terms import Frets, Grip, Press, grip
 
 FINGERS = 4
 Blocks = tuple[tuple[int, ...], ...]  # strings of one fret, one block a finger
@@ -34,10 +34,7 @@ def grips(frets: Frets) -> tuple[Grip, ...]:
     if len(order) > FINGERS:
         return ()
     splits = [tuple(_splits(tuple(levels[fret]), fret, frets)) for fret in order]
-    return tuple(
-        Grip(frets, tuple(sorted(found, key=lambda p: p.finger)))
-        for found in _choose(order, splits, 1)
-    )
+    return tuple(grip(frets, found) for found in _choose(order, splits, 1))
 
 
 def _splits(strings: tuple[int, ...], fret: int, frets: Frets) -> Iterator[Blocks]:

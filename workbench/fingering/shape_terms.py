@@ -11,7 +11,7 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import lru_cache
 from itertools import combinations, pairwise
 from pathlib import Path
 
@@ -21,7 +21,7 @@ FIRST_POSITION = 3  # up to here, among open strings, finger n stands on fret n
 Frets = tuple[int | None, ...]  # highest-numbered string first; None is not played
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
 class Press:
     """One finger on one fret. ``strings`` as in the shape, highest number first."""
 
@@ -34,44 +34,46 @@ class Press:
         """True where the finger stops several strings at once (a barre)."""
         return len(self.strings) > 1
 
-    @cached_property
-    def covered(self) -> range:
-        """All string numbers the finger lies over, from the treble end."""
-        return range(self.strings[-1], self.strings[0] + 1)
+    @property
+    def width(self) -> int:
+        """How many strings the finger lies over, sounding under it or not."""
+        return self.strings[0] - self.strings[-1] + 1
 
-    @cached_property
+    @property
     def middle(self) -> int:
         """Where the finger stands across the neck, in half strings from string 0."""
         return self.strings[0] + self.strings[-1]
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
 class Grip:
-    """A fingered shape: ``presses`` in the order of the fingers used."""
+    """A fingered shape: ``presses`` in the order of the fingers used. The rest
+    follows from them (see ``grip``) and is kept because every term asks for it:
+    laid fingers, fingers used next after each other, all pairs of fingers."""
 
     frets: Frets
     presses: tuple[Press, ...]
+    barres: tuple[Press, ...]
+    neighbours: tuple[tuple[Press, Press], ...]
+    pairs: tuple[tuple[Press, Press], ...]
+    has_open: bool
 
     def fret_on(self, string: int) -> int | None:
         """The fret of a string by its number; 0 open, None not played."""
         return self.frets[len(self.frets) - string]
 
-    @cached_property
-    def barres(self) -> tuple[Press, ...]:
-        return tuple(p for p in self.presses if p.laid)
 
-    @cached_property
-    def has_open(self) -> bool:
-        return any(f == 0 for f in self.frets)
-
-    @cached_property
-    def neighbours(self) -> tuple[tuple[Press, Press], ...]:
-        """Pairs of fingers used next after each other, lower finger first."""
-        return tuple(pairwise(self.presses))
-
-    @cached_property
-    def pairs(self) -> tuple[tuple[Press, Press], ...]:
-        return tuple(combinations(self.presses, 2))
+def grip(frets: Frets, presses: tuple[Press, ...]) -> Grip:
+    """A grip of fingers in any order."""
+    ordered = tuple(sorted(presses, key=lambda p: p.finger))
+    return Grip(
+        frets,
+        ordered,
+        tuple(p for p in ordered if p.laid),
+        tuple(pairwise(ordered)),
+        tuple(combinations(ordered, 2)),
+        0 in frets,
+    )
 
 
 def third_finger(grip: Grip) -> int:
@@ -91,7 +93,7 @@ def first_barre(grip: Grip) -> int:
 
 def barre_width(grip: Grip) -> int:
     """Strings that barres lie over beyond the second one."""
-    return sum(len(p.covered) - 2 for p in grip.barres)
+    return sum(p.width - 2 for p in grip.barres)
 
 
 def second_barre(grip: Grip) -> int:
@@ -111,12 +113,12 @@ def fourth_barre(grip: Grip) -> int:
 
 def wide_other_barre(grip: Grip) -> int:
     """Barres over three strings or more with a finger other than the first."""
-    return sum(p.finger > 1 and len(p.covered) > 2 for p in grip.barres)
+    return sum(p.finger > 1 and p.width > 2 for p in grip.barres)
 
 
 def barre_beneath(grip: Grip) -> int:
     """Strings a barre lies over that another finger stops higher up (or that are not played)."""
-    return sum(len(p.covered) - len(p.strings) for p in grip.barres)
+    return sum(p.width - len(p.strings) for p in grip.barres)
 
 
 def inner_barre(grip: Grip) -> int:
