@@ -1,0 +1,264 @@
+"""Verovio's SVG made plain enough for Qt's reader.
+
+The inner ``<svg>`` gives way to the outer view box, styles to attributes, and
+nested ``<tspan>``s to one ``<text>`` a run, in the shipped fonts. Music signs
+inside text become outlines.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+
+from lxml import etree
+
+from workbench.engraving import glyphs
+from workbench.engraving.app import SANS, SERIF, text_width
+
+SVG = "http://www.w3.org/2000/svg"
+_ID = "id"
+#: The shipped faces run wider than the text face the engraver reckons with.
+SHRINK = 0.86
+
+
+@dataclass(frozen=True)
+class Face:
+    """How a kind of text is set; ``scale`` multiplies the engraver's size,
+    ``size`` replaces it (staff space = 180)."""
+
+    family: str = SERIF
+    bold: bool = False
+    italic: bool = False
+    scale: float = SHRINK
+    size: float | None = None
+
+
+_FACES = {
+    "ending": Face(SANS, size=300),
+    "tempo": Face(SERIF, bold=True, size=350),
+    "reh": Face(SANS, bold=True, size=380),
+    "dir": Face(SERIF, italic=True, size=330),
+    "harm": Face(SANS, bold=True, size=345),
+    "mNum": Face(SANS, size=250),
+    "tuplet": Face(SERIF, italic=True),
+    "note": Face(SANS, bold=True, size=310),
+}
+_LEFT = Face(SANS, bold=True, size=270)
+_RIGHT = Face(SERIF, italic=True, size=330)
+
+
+@dataclass(frozen=True)
+class Flat:
+    """A flattened drawing. ``width``/``height`` in engraving units (staff space
+    180); ``ids`` in document order; ``bars`` bar id to (left, right) edges;
+    ``staff_top``/``staff_bottom`` the outer lines of the first and last staff."""
+
+    svg: bytes
+    width: float
+    height: float
+    ids: tuple[str, ...]
+    bars: dict[str, tuple[float, float]] = field(default_factory=dict)
+    staff_top: float = 0.0
+    staff_bottom: float = 0.0
+
+
+@dataclass
+class _Run:
+    text: str
+    size: float
+    face: Face
+
+
+def flatten(svg: str, ink: str = "#000000") -> Flat:
+    """Flatten one page of Verovio's SVG, drawn in ``ink``."""
+    source = etree.fromstring(svg.encode("utf-8"))
+    inner = next(e for e in source if _name(e) == "svg")
+    _, _, width, height = (float(x) for x in inner.get("viewBox").split())
+    root = etree.Element(f"{{{SVG}}}svg", nsmap={None: SVG, "xlink": _XLINK})
+    root.set("viewBox", f"0 0 {width:g} {height:g}")
+    root.set("width", f"{width:g}")
+    root.set("height", f"{height:g}")
+    for child in source:
+        if _name(child) == "defs":
+            root.append(child)
+    body = etree.SubElement(root, f"{{{SVG}}}g", fill=ink)
+    for child in list(inner):
+        body.append(child)
+    _clean(body, ink)
+    ids = tuple(e.get(_ID) for e in body.iter() if e.get(_ID))
+    bars, top, bottom = _bars(body)
+    return Flat(etree.tostring(root), width, height, ids, bars, top, bottom)
+
+
+_XLINK = "http://www.w3.org/1999/xlink"
+
+
+def _name(element: etree._Element) -> str:
+    return etree.QName(element).localname if isinstance(element.tag, str) else ""
+
+
+def _clean(body: etree._Element, ink: str) -> None:
+    for element in list(body.iter()):
+        name = _name(element)
+        classes = (element.get("class") or "").split()
+        if "placeholder" in classes:
+            for child in [c for c in element if _name(c) != "g"]:
+                element.remove(child)
+        if name in ("title", "desc", "style"):
+            parent = element.getparent()
+            if parent is not None:
+                parent.remove(element)
+        elif name == "text":
+            _set_text(element, ink)
+        elif element.get("stroke-width"):
+            element.set("stroke", ink)
+            if element.get("fill-opacity") == "0" or _open_line(element):
+                element.set("fill", "none")
+
+
+def _open_line(element: etree._Element) -> bool:
+    data = element.get("d") or ""
+    return _name(element) == "polyline" or (bool(data) and "C" not in data and "c" not in data)
+
+
+def _face(text: etree._Element) -> tuple[Face, str]:
+    """The face for a text element and the id of the mark it belongs to."""
+    for parent in text.iterancestors():
+        kind = (parent.get("class") or "").split(" ")[0]
+        own = parent.get(_ID) or ""
+        if kind == "fing":
+            return (_RIGHT if own.startswith("fr-") else _LEFT), own
+        if kind in _FACES:
+            return _FACES[kind], own
+    return Face(), ""
+
+
+def _runs(
+    element: etree._Element, face: Face, size: float
+) -> Iterator[tuple[str, float, Face, etree._Element]]:
+    if element.get("font-size"):
+        size = float(element.get("font-size").removesuffix("px"))
+    if element.get("font-weight"):
+        face = replace(face, bold=element.get("font-weight") == "bold")
+    if element.get("font-style"):
+        face = replace(face, italic=element.get("font-style") == "italic")
+    if element.text and element.text.strip("\n"):
+        yield element.text, size, face, element
+    for child in element:
+        yield from _runs(child, face, size)
+        if child.tail and child.tail.strip("\n ") and size:
+            yield child.tail, size, face, element
+
+
+def _set_text(text: etree._Element, ink: str) -> None:
+    """Replace a text element by a group of plain one-level texts and outlines."""
+    face, own = _face(text)
+    x, y = float(text.get("x") or 0), float(text.get("y") or 0)
+    anchor = text.get("text-anchor") or "start"
+    runs: list[_Run] = []
+    for words, size, run_face, element in _runs(text, face, 0.0):
+        for holder in (element, *element.iterancestors()):
+            if holder is text:
+                break
+            anchor = holder.get("text-anchor") or anchor
+            x = float(holder.get("x") or x)
+            y = float(holder.get("y") or y)
+        for part, music in _pieces(words):
+            if music:
+                runs.append(_Run(part, size, replace(run_face, family="music")))
+            else:
+                own_size = run_face.size if run_face.size else size * run_face.scale
+                runs.append(_Run(part, own_size, run_face))
+    group = etree.Element(f"{{{SVG}}}g")
+    widths = [_width(r) for r in runs]
+    start = x - {"middle": sum(widths) / 2, "end": sum(widths)}.get(anchor, 0.0)
+    if own.startswith("mark-"):
+        _circle(group, own.split("-")[1], start, y, ink)
+    else:
+        for run, width in zip(runs, widths, strict=True):
+            _draw(group, run, start, y, ink)
+            start += width
+    if own and (text.getparent().get("class") or "").startswith("mNum"):
+        words = "".join(r.text for r in runs)
+        if words in ("0", "1"):
+            group = etree.Element(f"{{{SVG}}}g")
+    text.getparent().replace(text, group)
+
+
+def _pieces(words: str) -> Iterator[tuple[str, bool]]:
+    plain = ""
+    for char in words.replace("\n", " "):
+        if glyphs.is_music_sign(char):
+            if plain:
+                yield plain, False
+                plain = ""
+            yield char, True
+        else:
+            plain += char
+    if plain:
+        yield plain, False
+
+
+def _width(run: _Run) -> float:
+    if run.face.family == "music":
+        found = glyphs.outline(ord(run.text))
+        return found[1] * run.size / 1000 if found else 0.0
+    return text_width(run.text, run.size, run.face.family, run.face.bold, run.face.italic)
+
+
+def _draw(group: etree._Element, run: _Run, x: float, y: float, ink: str) -> None:
+    if run.face.family == "music":
+        found = glyphs.outline(ord(run.text))
+        if found:
+            scale = run.size / 1000
+            path = etree.SubElement(group, f"{{{SVG}}}path", d=found[0], fill=ink)
+            path.set("transform", f"translate({x:g},{y:g}) scale({scale:g},{-scale:g})")
+        return
+    if not run.text.strip():
+        return
+    lead = len(run.text) - len(run.text.lstrip())
+    x += text_width(" " * lead, run.size, run.face.family, run.face.bold, run.face.italic)
+    out = etree.SubElement(group, f"{{{SVG}}}text", x=f"{x:g}", y=f"{y:g}", fill=ink)
+    out.set("font-family", run.face.family)
+    out.set("font-size", f"{run.size:g}")
+    if run.face.bold:
+        out.set("font-weight", "bold")
+    if run.face.italic:
+        out.set("font-style", "italic")
+    out.text = run.text.strip()
+
+
+def _circle(group: etree._Element, number: str, x: float, y: float, ink: str) -> None:
+    """A number in a ring: the teacher's note of that number."""
+    radius = 235.0
+    ring = etree.SubElement(group, f"{{{SVG}}}circle", cx=f"{x + radius:g}", r=f"{radius:g}")
+    ring.set("cy", f"{y - 110:g}")
+    ring.set("stroke", ink)
+    ring.set("stroke-width", "24")
+    ring.set("fill", "none")
+    size = 310.0 if len(number) < 2 else 260.0
+    width = text_width(number, size, SANS, True, False)
+    _draw(group, _Run(number, size, Face(SANS, bold=True)), x + radius - width / 2,
+          y - 110 + size * 0.36, ink)
+
+
+def _bars(body: etree._Element) -> tuple[dict[str, tuple[float, float]], float, float]:
+    """Bar edges and outer staff lines, in the root's units."""
+    dx = dy = 0.0
+    bars: dict[str, tuple[float, float]] = {}
+    tops: list[float] = []
+    for element in body.iter(f"{{{SVG}}}g"):
+        kind = (element.get("class") or "").split(" ")[0]
+        if kind == "page-margin":
+            inside = element.get("transform").removeprefix("translate(").rstrip(")")
+            dx, dy = (float(v) for v in inside.split(","))
+        elif kind == "measure":
+            edges: list[float] = []
+            for path in element.iterfind(f"{{{SVG}}}g[@class='staff']/{{{SVG}}}path"):
+                words = path.get("d").replace("M", "").replace("L", "").split()
+                if len(words) == 4 and words[1] == words[3]:
+                    edges += [float(words[0]) + dx, float(words[2]) + dx]
+                    tops.append(float(words[1]) + dy)
+            if edges:
+                bars[element.get(_ID)] = (min(edges), max(edges))
+    return bars, min(tops, default=0.0), max(tops, default=0.0)

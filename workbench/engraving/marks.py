@@ -1,0 +1,176 @@
+"""Marks of a bar: fingers, chord names, tempo, section letters, ties, slurs, repeats."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from fractions import Fraction
+
+from lxml import etree
+
+from workbench.engraving.options import MeiOptions
+from workbench.engraving.tree import add
+from workbench.engraving.voices import Event, Layer
+from workbench.fingering.types import FingeredBar, FingeredNote
+from workbench.music.model import Bar, Note
+
+ROMAN = ("0", "I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII",
+         "XIII", "XIV", "XV", "XVI", "XVII", "XVIII", "XIX", "XX")
+RIGHT = ("p", "i", "m", "a")
+#: SMuFL metronome note signs (E1D5 quarter up, E1E7 augmentation dot).
+_QUARTER, _EIGHTH, _HALF, _DOT = "\ueca5", "\ueca7", "\ueca3", "\uecb7"
+
+
+def when(onset: Fraction, bar: Bar) -> str:
+    """MEI @tstamp: beats of the meter's unit, counted from 1."""
+    return f"{float(1 + onset * Fraction(bar.time_signature[1], 4)):.5g}"
+
+
+def chord_text(text: str) -> str:
+    """Chord name with real flat and sharp signs."""
+    return re.sub(r"(?<=[A-G])b", "♭", text).replace("#", "♯").replace("-flat", "♭")
+
+
+def ending_label(endings: Sequence[int]) -> str:
+    """For example ``1.`` or ``1. 2.``"""
+    return " ".join(f"{n}." for n in endings)
+
+
+def finger_marks(
+    measure: etree._Element,
+    layers: Sequence[Layer],
+    fingered: Mapping[str, FingeredNote],
+    options: MeiOptions,
+    tab: bool,
+) -> None:
+    """Left-hand numbers at the heads of the staff, p i m a under the tablature
+    (under the staff where there is none)."""
+    for layer in layers:
+        place = "below" if layer.stems == "down" else "above"
+        for event in layer.events:
+            heads = [h for h in event.heads if not h.tie_in and h.note.id in fingered]
+            if place == "below":
+                heads.reverse()  # the mark nearest the staff comes first
+            if options.left:
+                for head in heads:
+                    mark = fingered[head.note.id]
+                    if mark.left is None or (mark.left == 0 and not options.open_zero):
+                        continue
+                    sign = f"–{mark.left}" if mark.move == "guide" else str(mark.left)
+                    fing = add(measure, "fing", id=f"fl-{head.note.id}", startid=f"#{head.id}")
+                    fing.set("place", place)
+                    fing.set("staff", "1")
+                    fing.text = sign
+    if not options.right:
+        return
+    plucked: dict[Fraction, list[tuple[FingeredNote, str]]] = {}
+    for layer in layers:
+        for event in layer.events:
+            for head in event.heads:
+                found = fingered.get(head.note.id)
+                if found and found.right and not head.tie_in and (found.string or not tab):
+                    plucked.setdefault(event.onset, []).append((found, head.id))
+    for onset in sorted(plucked):
+        for mark, head_id in sorted(plucked[onset], key=lambda m: (m[0].string or 0, m[0].id)):
+            target = f"t-{mark.id}" if tab else head_id
+            fing = add(measure, "fing", id=f"fr-{mark.id}", startid=f"#{target}")
+            fing.set("place", "below")
+            fing.set("staff", "2" if tab else "1")
+            fing.text = mark.right
+
+
+def barre_marks(measure: etree._Element, bar: Bar, fingered: FingeredBar) -> None:
+    """``B II`` above the staff where a barre is laid on."""
+    seen: set[tuple[Fraction, int]] = set()
+    for number, barre in enumerate(fingered.barres):
+        if (barre.onset, barre.fret) in seen:
+            continue
+        seen.add((barre.onset, barre.fret))
+        text = add(measure, "dir", id=f"barre-{bar.index}-{number}", tstamp=when(barre.onset, bar))
+        text.set("place", "above")
+        text.set("staff", "1")
+        text.text = f"B {ROMAN[min(barre.fret, 20)]}"
+
+
+def ties(measure: etree._Element, layers: Sequence[Layer], next_ids: Mapping[str, str]) -> None:
+    """Ties between the parts of one note; open to the right where the passage ends."""
+    for layer in layers:
+        for event in layer.events:
+            for head in event.heads:
+                if not head.tie_out:
+                    continue
+                if head.id in next_ids:
+                    add(measure, "tie", startid=f"#{head.id}", endid=f"#{next_ids[head.id]}")
+                else:
+                    add(measure, "lv", startid=f"#{head.id}")
+
+
+def slurs(measure: etree._Element, notes: Sequence[Note], ends: Mapping[str, str]) -> None:
+    """Slurs that start in this bar."""
+    for note in notes:
+        if note.id in ends:
+            add(measure, "slur", startid=f"#{note.id}", endid=f"#{ends[note.id]}")
+
+
+def fermatas(measure: etree._Element, events: Sequence[Event]) -> None:
+    """One fermata for a chord that has one."""
+    for event in events:
+        for head in event.heads:
+            if "fermata" in head.note.articulations and not head.tie_in:
+                add(measure, "fermata", startid=f"#{head.id}", place="above", staff="1")
+                break
+
+
+def tempo_mark(measure: etree._Element, bar: Bar, tempo: float) -> None:
+    """A metronome mark in the beat of the meter. ``tempo`` in quarters a minute."""
+    count, unit = bar.time_signature
+    sign, dot, rate = _QUARTER, "", tempo
+    if unit == 8 and count % 3 == 0:
+        dot, rate = _DOT, tempo * 2 / 3
+    elif unit == 2:
+        sign, rate = _HALF, tempo / 2
+    mark = add(measure, "tempo", id=f"tempo-{bar.index}", tstamp="1", place="above", staff="1")
+    rend = add(mark, "rend", fontstyle="normal")
+    rend.set("glyph.auth", "smufl")
+    rend.text = sign + dot
+    rend.tail = f" = {rate:.0f}"
+
+
+def bar_marks(
+    measure: etree._Element, bar: Bar, options: MeiOptions, marks: Sequence[int], tab: bool
+) -> None:
+    """Chord names, section letter, teacher's marks, segno, coda, Fine, jumps."""
+    low = "2" if tab else "1"
+    if options.chords:
+        for k, chord in enumerate(bar.chords):
+            if chord.text.strip():
+                harm = add(measure, "harm", id=f"harm-{bar.index}-{k}",
+                           tstamp=when(chord.onset, bar), staff="1", place="above")
+                harm.text = chord_text(chord.text)
+    if bar.section:
+        reh = add(measure, "reh", id=f"reh-{bar.index}", tstamp="0", staff="1", place="above")
+        add(reh, "rend", rend="box").text = bar.section
+    for k, number in enumerate(marks):
+        mark = add(measure, "dir", id=f"mark-{number}-{bar.index}-{k}",
+                   tstamp="1", staff="1", place="above")
+        mark.text = f"({number})"
+    if bar.segno:
+        add(measure, "repeatMark", id=f"segno-{bar.index}", tstamp="1", staff="1",
+            place="above", func="segno")
+    if bar.coda:
+        add(measure, "repeatMark", id=f"coda-{bar.index}", tstamp="1", staff="1",
+            place="above", func="coda")
+    texts = []
+    if bar.repeat_end and bar.times > 2:
+        texts.append(f"{bar.times}×")
+    if bar.to_coda:
+        texts.append("To Coda")
+    if bar.fine:
+        texts.append("Fine")
+    if bar.jump:
+        texts.append(bar.jump)
+    for k, text in enumerate(texts):
+        word = add(measure, "dir", id=f"jump-{bar.index}-{k}", tstamp=when(bar.length, bar),
+                   staff=low, place="below")
+        rend = add(word, "rend", halign="right", fontweight="bold")
+        rend.text = text

@@ -1,0 +1,257 @@
+"""Painting engraved music and finding its notes: the same for screen, picture and PDF."""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+from PySide6.QtCore import QPointF, QRectF, QSizeF
+from PySide6.QtGui import QPainter
+from PySide6.QtSvg import QSvgRenderer
+
+from workbench.engraving.app import ensure_gui
+from workbench.engraving.mei import element_note, to_mei
+from workbench.engraving.options import MeiOptions
+from workbench.engraving.render import STAFF_HEIGHT, Engraver, SystemDrawing
+from workbench.fingering.types import Fingering
+from workbench.instrument.model import Instrument
+from workbench.music.model import Piece
+
+
+class PaintedSystem:
+    """A system ready to paint. All rectangles in engraving units from its corner."""
+
+    def __init__(self, drawing: SystemDrawing) -> None:
+        self.first, self.last = drawing.first, drawing.last
+        self.flat = drawing.flat
+        self.renderer = QSvgRenderer(drawing.flat.svg)
+        self._rects: dict[str, QRectF] = {}
+
+    @property
+    def size(self) -> QSizeF:
+        return QSizeF(self.flat.width, self.flat.height)
+
+    def paint(self, painter: QPainter, corner: QPointF, scale: float) -> None:
+        """Paint with the corner at ``corner``; ``scale`` painter units an engraving unit."""
+        target = QRectF(corner, self.size * scale)
+        self.renderer.render(painter, target)
+
+    def rect(self, element_id: str) -> QRectF | None:
+        """The rectangle of an element, None where it is not in this system."""
+        if element_id not in self._rects:
+            if element_id not in self._ids:
+                return None
+            bounds = self.renderer.boundsOnElement(element_id)
+            if bounds.isEmpty():
+                return None
+            where = self.renderer.transformForElement(element_id).mapRect(bounds)
+            self._rects[element_id] = where
+        return self._rects[element_id]
+
+    @cached_property
+    def _ids(self) -> frozenset[str]:
+        return frozenset(self.flat.ids)
+
+
+@dataclass(frozen=True)
+class Placed:
+    """A system at its place in the image."""
+
+    system: PaintedSystem
+    corner: QPointF
+    scale: float
+
+    @property
+    def rect(self) -> QRectF:
+        return QRectF(self.corner, self.system.size * self.scale)
+
+    def mapped(self, inner: QRectF) -> QRectF:
+        """A rectangle of the system in image units."""
+        return QRectF(
+            self.corner + inner.topLeft() * self.scale, inner.size() * self.scale
+        )
+
+
+class ScoreImage:
+    """Engraved systems laid out on one surface. Coordinates: image units, pixels
+    at 100 %. Immutable; a ``Strip`` makes the next one after an edit."""
+
+    def __init__(self, placed: Sequence[Placed], note_ids: Mapping[str, int]) -> None:
+        self.placed = tuple(placed)
+        self._notes = note_ids
+        right = max((p.rect.right() for p in self.placed), default=0.0)
+        bottom = max((p.rect.bottom() for p in self.placed), default=0.0)
+        self.size = QSizeF(right, bottom)
+
+    def paint(self, painter: QPainter, rect: QRectF | None = None) -> None:
+        """Paint the systems that touch ``rect`` (all without it)."""
+        for item in self.placed:
+            if rect is None or item.rect.intersects(rect):
+                item.system.paint(painter, item.corner, item.scale)
+
+    def _of_bar(self, bar_index: int) -> Placed | None:
+        for item in self.placed:
+            if item.system.first <= bar_index <= item.system.last:
+                return item
+        return None
+
+    def system_rect(self, bar_index: int) -> QRectF | None:
+        """The rectangle of the system that holds a written bar."""
+        item = self._of_bar(bar_index)
+        return item.rect if item else None
+
+    def bar_rect(self, bar_index: int) -> QRectF | None:
+        """The rectangle of a written bar: its edges, the system's height."""
+        item = self._of_bar(bar_index)
+        if item is None:
+            return None
+        edges = item.system.flat.bars.get(f"bar-{bar_index}")
+        if edges is None:
+            return None
+        inner = QRectF(edges[0], 0.0, edges[1] - edges[0], item.system.flat.height)
+        return item.mapped(inner)
+
+    def rect_of(self, element_id: str) -> QRectF | None:
+        """The rectangle of a note's head and stem, or of any element id
+        (``t-`` tablature figure, ``fl-`` and ``fr-`` finger marks)."""
+        for item in self.placed:
+            inner = item.system.rect(element_id)
+            if inner is not None:
+                return item.mapped(inner)
+        return None
+
+    def rects_of_note(self, note_id: str) -> tuple[QRectF, ...]:
+        """Every rectangle of a note: heads (tied parts too), figure, finger marks."""
+        out = []
+        for element_id in self._elements_by_note.get(note_id, ()):
+            rect = self.rect_of(element_id)
+            if rect is not None:
+                out.append(rect)
+        return tuple(out)
+
+    @cached_property
+    def _elements_by_note(self) -> dict[str, list[str]]:
+        out: dict[str, list[str]] = {}
+        for item in self.placed:
+            for element_id in item.system.flat.ids:
+                note = element_note(element_id, self._notes)
+                if note is not None:
+                    out.setdefault(note, []).append(element_id)
+        return out
+
+    def note_at(self, point: QPointF, reach: float = 6.0) -> str | None:
+        """The note whose head, figure or finger mark lies nearest to ``point``,
+        at most ``reach`` image units away; None where there is none."""
+        best: tuple[float, str] | None = None
+        for item in self.placed:
+            if not item.rect.adjusted(-reach, -reach, reach, reach).contains(point):
+                continue
+            inside = (point - item.corner) / item.scale
+            for element_id in item.system.flat.ids:
+                note = element_note(element_id, self._notes)
+                if note is None:
+                    continue
+                rect = item.system.rect(element_id)
+                if rect is None:
+                    continue
+                gap = _distance(rect, inside) * item.scale
+                middle = rect.center() - inside
+                far = gap * 1000 + (middle.x() ** 2 + middle.y() ** 2) ** 0.5 * item.scale
+                if gap <= reach and (best is None or far < best[0]):
+                    best = (far, note)
+        return best[1] if best else None
+
+    def bar_at(self, point: QPointF) -> int | None:
+        """The written bar under ``point``."""
+        for item in self.placed:
+            if not item.rect.contains(point):
+                continue
+            x = (point.x() - item.corner.x()) / item.scale
+            for name, (left, right) in item.system.flat.bars.items():
+                if left <= x <= right:
+                    return int(name.removeprefix("bar-"))
+        return None
+
+
+def _distance(rect: QRectF, point: QPointF) -> float:
+    dx = max(rect.left() - point.x(), 0.0, point.x() - rect.right())
+    dy = max(rect.top() - point.y(), 0.0, point.y() - rect.bottom())
+    return (dx * dx + dy * dy) ** 0.5
+
+
+class Strip:
+    """Makes score images of a piece and, after an edit, redraws only the systems
+    that changed.
+
+    ``width``: image units for systems one below the other; None sets them side
+    by side in one row. ``staff``: staff height in image units.
+    """
+
+    def __init__(
+        self,
+        width: float | None = None,
+        *,
+        staff: float = 32.0,
+        ink: str = "#000000",
+        options: MeiOptions | None = None,
+        gap: float = 14.0,
+    ) -> None:
+        ensure_gui()
+        self.width, self.ink, self.gap = width, ink, gap
+        self.options = options or MeiOptions()
+        self.scale = staff / STAFF_HEIGHT
+        self._engraver = Engraver()
+        self._plans: dict[tuple[object, ...], tuple[int, ...]] = {}
+        self._cache: OrderedDict[str, PaintedSystem] = OrderedDict()
+
+    def image(
+        self,
+        piece: Piece,
+        fingering: Fingering | None = None,
+        instrument: Instrument | None = None,
+        marks: tuple[tuple[int, int], ...] = (),
+    ) -> ScoreImage:
+        """The image for this state of the lesson."""
+        options = replace(self.options, marks=marks)
+        line = 14000.0 if self.width is None else self.width / self.scale
+        plan_key = (piece, instrument, line)
+        if plan_key not in self._plans:
+            self._plans = {
+                plan_key: self._engraver.breaks(piece, fingering, instrument, options, line)
+            }
+        breaks = self._plans[plan_key]
+        starts = [piece.bars[0].index, *breaks]
+        ends = [*(b - 1 for b in breaks), piece.bars[-1].index]
+        systems = []
+        for first, last in zip(starts, ends, strict=True):
+            mei = to_mei(piece, fingering, instrument,
+                         replace(options, first=first, last=last, breaks=()))
+            systems.append(self._system(mei, first, last, line))
+        while len(self._cache) > 4 * len(systems) + 40:
+            self._cache.popitem(last=False)
+        return ScoreImage(self._place(systems), piece.bar_of)
+
+    def _system(self, mei: str, first: int, last: int, line: float) -> PaintedSystem:
+        key = f"{self.ink}|{line}|{mei}"
+        if key not in self._cache:
+            width = None if self.width is None else line
+            flat = self._engraver.pages(mei, width, self.ink)[0]
+            self._cache[key] = PaintedSystem(SystemDrawing(flat, first, last))
+        self._cache.move_to_end(key)
+        return self._cache[key]
+
+    def _place(self, systems: Sequence[PaintedSystem]) -> list[Placed]:
+        out: list[Placed] = []
+        at = 0.0
+        top = max((s.flat.staff_top for s in systems), default=0.0)
+        for system in systems:
+            if self.width is None:
+                drop = (top - system.flat.staff_top) * self.scale
+                out.append(Placed(system, QPointF(at, drop), self.scale))
+                at += system.size.width() * self.scale
+            else:
+                out.append(Placed(system, QPointF(0.0, at), self.scale))
+                at += system.size.height() * self.scale + self.gap
+        return out
