@@ -1,0 +1,184 @@
+"""Finding lessons: by filters, and by the words in them."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from typing import Any
+
+from sqlalchemy import Float, Integer, and_, case, column, func, or_, select, text
+from sqlalchemy.orm import Session
+
+from workbench.music.errors import BadInput
+from workbench.store.base import aware
+from workbench.store.documents import fold, words
+from workbench.store.keeping import KeepingShelf
+from workbench.store.rows import LessonRow
+from workbench.store.schema import GroupMember, LessonRecord, LessonTechnique, LessonText
+
+#: Orders in which lessons are listed.
+ORDERS = {
+    "used": (LessonRecord.used.desc(), LessonRecord.number.desc()),
+    "updated": (LessonRecord.updated.desc(), LessonRecord.number.desc()),
+    "title": (func.lower(LessonRecord.title), LessonRecord.number),
+    "student": (func.lower(LessonRecord.student), func.lower(LessonRecord.title)),
+    "grade": (
+        case((LessonRecord.grade.is_(None), 1), else_=0),
+        LessonRecord.grade,
+        func.lower(LessonRecord.title),
+    ),
+}
+
+_LISTED = (
+    LessonRecord.number, LessonRecord.id, LessonRecord.title, LessonRecord.composer,
+    LessonRecord.student, LessonRecord.instrument, LessonRecord.key, LessonRecord.grade,
+    LessonRecord.grade_level, LessonRecord.piece_id, LessonRecord.created,
+    LessonRecord.updated, LessonRecord.used, LessonRecord.archived, LessonRecord.deleted,
+)  # fmt: skip
+
+# A word in the title weighs most, one in the notes least (title, composer,
+# student, techniques, notes).
+_FULL_TEXT = text(
+    "SELECT rowid AS number, bm25(lesson_search, 10.0, 5.0, 5.0, 3.0, 1.0) AS badness "
+    "FROM lesson_search WHERE lesson_search MATCH :words"
+)
+
+
+class FindingShelf(KeepingShelf):
+    """Lists of lessons."""
+
+    def lessons(
+        self,
+        search: str = "",
+        *,
+        student: str | None = None,
+        group: str | None = None,
+        instrument: str | None = None,
+        key: str | None = None,
+        technique: str | None = None,
+        grades: tuple[int, int] | None = None,
+        piece_id: str | None = None,
+        archived: bool | None = False,
+        deleted: bool = False,
+        order: str | None = None,
+        limit: int | None = None,
+    ) -> tuple[LessonRow, ...]:
+        """The lessons that pass every filter given.
+
+        ``search`` takes the beginnings of words and wants all of them, in the
+        title, composer, student, techniques or notes; without it, or in an
+        ``order`` of ORDERS, the lesson last used comes first, else the best
+        match. ``group`` takes lessons for the group or any student in it,
+        ``grades`` the lowest and highest. ``archived`` None takes both;
+        ``deleted`` True lists the bin.
+        """
+        query: Any = select(*_LISTED)
+        same = {
+            LessonRecord.student: student,
+            LessonRecord.instrument: instrument,
+            LessonRecord.key: key,
+            LessonRecord.piece_id: piece_id,
+            LessonRecord.archived: archived,
+        }
+        query = query.where(*(c == value for c, value in same.items() if value is not None))
+        here = LessonRecord.deleted.is_(None)
+        query = query.where(~here if deleted else here)
+        if group is not None:
+            members = select(GroupMember.student).where(
+                GroupMember.group == group, GroupMember.student != ""
+            )
+            query = query.where(
+                or_(LessonRecord.student == group, LessonRecord.student.in_(members))
+            )
+        if technique is not None:
+            teaching = select(LessonTechnique.lesson).where(
+                LessonTechnique.technique == technique
+            )
+            query = query.where(LessonRecord.number.in_(teaching))
+        if grades is not None:
+            query = query.where(LessonRecord.grade.between(*grades))
+        if order is not None and order not in ORDERS:
+            raise BadInput(f"Order '{order}' is not known; choose one of {', '.join(ORDERS)}.")
+        query, best = self._matching(query, words(search))
+        if order is None and best is not None:
+            query = query.order_by(best, *ORDERS["used"])
+        else:
+            query = query.order_by(*ORDERS[order or "used"])
+        with self._reading() as session:
+            return _lesson_rows(session, query.limit(limit) if limit is not None else query)
+
+    def _matching(self, query: Any, wanted: list[str]) -> tuple[Any, Any]:
+        """Narrow a query to lessons with the words; what orders it by how well they fit."""
+        if not wanted:
+            return query, None
+        if self._full_text:
+            found = (
+                _FULL_TEXT.bindparams(words=" ".join(f'"{word}"*' for word in wanted))
+                .columns(column("number", Integer), column("badness", Float))
+                .subquery("found")
+            )
+            return query.join(found, found.c.number == LessonRecord.number), found.c.badness
+        return _like(query, wanted)
+
+    def techniques(self) -> tuple[str, ...]:
+        """The techniques that lessons on the shelf teach, by name."""
+        query = (
+            select(LessonTechnique.technique)
+            .join(LessonRecord, LessonRecord.number == LessonTechnique.lesson)
+            .where(LessonRecord.deleted.is_(None))
+        )
+        with self._reading() as session:
+            return tuple(sorted(set(session.scalars(query))))
+
+    def students(self) -> tuple[str, ...]:
+        """Everybody a lesson is for, and everybody in a group, by name."""
+        with self._reading() as session:
+            names = set(
+                session.scalars(
+                    select(LessonRecord.student).where(LessonRecord.deleted.is_(None)).distinct()
+                )
+            )
+            names |= set(session.scalars(select(GroupMember.student).distinct()))
+        return tuple(sorted(names - {""}, key=fold))
+
+
+def _like(query: Any, wanted: list[str]) -> tuple[Any, Any]:
+    """Words anywhere in the text, for databases without our full text index."""
+    query = query.join(LessonText, LessonText.number == LessonRecord.number)
+    folded = [fold(word) for word in wanted]
+    query = query.where(
+        and_(*(LessonText.folded.contains(word, autoescape=True) for word in folded))
+    )
+    in_title = and_(*(func.lower(LessonText.title).contains(w, autoescape=True) for w in folded))
+    return query, case((in_title, 0), else_=1)
+
+
+def _lesson_rows(session: Session, query: Any) -> tuple[LessonRow, ...]:
+    rows = session.execute(query).all()
+    taught: dict[int, list[str]] = defaultdict(list)
+    technique = select(LessonTechnique.lesson, LessonTechnique.technique).order_by(
+        LessonTechnique.lesson, LessonTechnique.place
+    )
+    if len(rows) <= 500:  # else one pass over all is quicker than a list of numbers
+        technique = technique.where(LessonTechnique.lesson.in_([row.number for row in rows]))
+    for number, name in session.execute(technique):
+        taught[number].append(name)
+    return tuple(
+        LessonRow(
+            id=row.id,
+            title=row.title,
+            composer=row.composer,
+            student=row.student,
+            instrument=row.instrument,
+            key=row.key,
+            grade=row.grade,
+            grade_level=row.grade_level,
+            techniques=tuple(taught.get(row.number, ())),
+            piece_id=row.piece_id,
+            created=aware(row.created),
+            updated=aware(row.updated),
+            used=aware(row.used),
+            archived=row.archived,
+            deleted=aware(row.deleted) if row.deleted else None,
+        )
+        for row in rows
+    )

@@ -1,0 +1,1 @@
+"""One module for every change of the tables, oldest first."""

@@ -1,0 +1,210 @@
+"""Opening a store: the engine, its safety settings, and bringing its tables up to date.
+
+The migration library is loaded only where there is something to migrate; an
+up-to-date store costs one small query.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import sqlite3
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import URL, Connection, Engine, create_engine, event, inspect, make_url, text
+from sqlalchemy.exc import ArgumentError, NoSuchModuleError
+from sqlalchemy.pool import StaticPool
+
+from workbench.music.errors import BadInput
+from workbench.store.faults import plain_words
+from workbench.store.location import VARIABLE, store_place
+
+#: The revision that the tables of this program have (the newest in migrations/).
+HEAD = "0003"
+#: Revisions that this program can bring up to date.
+EARLIER = ("0001", "0002")
+
+MIGRATIONS = Path(__file__).parent / "migrations"
+
+
+class Place:
+    """Where a store lies: its URL, and its file if it has one."""
+
+    def __init__(self, url: str | Path | URL | None = None) -> None:
+        found = store_place() if url is None else url
+        if isinstance(found, Path):
+            found = URL.create("sqlite", database=str(found))
+        try:
+            self.url = make_url(found)
+        except ArgumentError as fault:
+            raise BadInput(
+                f"{VARIABLE} is no database URL; write one like sqlite:////folder/lessons.db, "
+                "or the path of a file."
+            ) from fault
+        self.sqlite = self.url.get_backend_name() == "sqlite"
+        name = self.url.database or ""
+        self.memory = self.sqlite and (name in ("", ":memory:") or "mode=memory" in name)
+        # SQLite's own "file:" names are handed on as they are.
+        plain = self.sqlite and not self.memory and not name.startswith("file:")
+        self.file = Path(name).absolute() if plain else None
+        if self.file:
+            self.url = self.url.set(database=str(self.file))
+
+    def __str__(self) -> str:
+        return str(self.file) if self.file else self.url.render_as_string(hide_password=True)
+
+
+def open_engine(place: Place, wait_seconds: float) -> Engine:
+    """An engine on a store whose tables are up to date.
+
+    Raises BadInput, leaving the store as it is, where it cannot be used.
+    """
+    if place.file:
+        _prepare_file(place.file)
+    engine = _make_engine(place, wait_seconds)
+    try:
+        with plain_words(str(place)):
+            _bring_up_to_date(engine, place)
+    except BaseException:
+        engine.dispose()
+        raise
+    return engine
+
+
+def _prepare_file(file: Path) -> None:
+    try:
+        file.parent.mkdir(parents=True, exist_ok=True)
+        if file.is_dir():
+            raise BadInput(f"The lesson store {file} is a folder; name a file in it.")
+        if file.exists():
+            with file.open("rb") as stream:
+                start = stream.read(16)
+            if start and start != b"SQLite format 3\0":
+                raise BadInput(
+                    f"{file} is no lesson store (or is damaged) and was left as it is; "
+                    f"put a copy of it back, or name another place in {VARIABLE}."
+                )
+    except OSError as fault:
+        raise BadInput(
+            f"The lesson store {file} cannot be opened ({fault.strerror}); check the folder, "
+            f"or name another place in {VARIABLE}."
+        ) from fault
+
+
+def _make_engine(place: Place, wait_seconds: float) -> Engine:
+    options: dict[str, Any] = {}
+    if place.sqlite:
+        options["connect_args"] = {"check_same_thread": False, "timeout": wait_seconds}
+        if place.memory:
+            options["poolclass"] = StaticPool
+    else:
+        options["pool_pre_ping"] = True
+    try:
+        engine = create_engine(place.url, **options)
+    except (NoSuchModuleError, ImportError) as fault:
+        raise BadInput(
+            f"{VARIABLE}: the driver for {place} is not installed ({fault}); install it with "
+            "pip, or use a SQLite file."
+        ) from fault
+    if place.sqlite:
+        event.listen(engine, "connect", _settle_connection)
+        event.listen(engine, "begin", _begin)
+    return engine
+
+
+def _settle_connection(connection: Any, _record: Any) -> None:
+    # None: the driver leaves transactions to us, so that DDL is in them as well.
+    connection.isolation_level = None
+    connection.execute("PRAGMA foreign_keys = ON")
+    # With WAL a crash of the program loses nothing; only a power cut may lose
+    # the last moments, and never damages the file.
+    connection.execute("PRAGMA synchronous = NORMAL")
+
+
+def _begin(connection: Connection) -> None:
+    # A writer takes the lock at once: two readers that both want to write
+    # later would otherwise have to give up half way.
+    writes = connection.get_execution_options().get("writes")
+    connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
+
+
+def _bring_up_to_date(engine: Engine, place: Place) -> None:
+    with engine.begin() as connection:
+        found = revision(connection)
+    _check_revision(found, place)
+    if found != HEAD:
+        if place.file and found:
+            _copy_aside(place.file, found)
+        with engine.execution_options(writes=True).begin() as connection:
+            # Another program may have been here between the look and the lock.
+            found = revision(connection)
+            _check_revision(found, place)
+            if found != HEAD:
+                migrate(connection)
+    if place.file:
+        with contextlib.closing(engine.raw_connection()) as raw:
+            # Kept in the file: a no-op from the second opening on.
+            raw.cursor().execute("PRAGMA journal_mode = WAL")
+        with engine.execution_options(writes=True).begin():
+            pass  # says now, not at the first edit, that the store cannot be written
+
+
+def revision(connection: Connection) -> str:
+    """The revision of the store's tables, "" for an empty database, "?" for foreign ones."""
+    tables = set(inspect(connection).get_table_names())
+    if not tables:
+        return ""
+    if not {"alembic_version", "lessons"} <= tables:
+        return "?"
+    return str(connection.scalar(text("SELECT version_num FROM alembic_version")) or "?")
+
+
+def _check_revision(found: str, place: Place) -> None:
+    if found == "?":
+        raise BadInput(
+            f"{place} holds something other than lessons and was left as it is; "
+            f"name another place in {VARIABLE}."
+        )
+    if found and found != HEAD and found not in EARLIER:
+        raise BadInput(
+            f"The lesson store {place} was written by a newer version of the program "
+            f"(its tables are at {found}, this version knows {HEAD}) and was left as it is; "
+            "update the program."
+        )
+
+
+def _copy_aside(file: Path, found: str) -> None:
+    """Keep a copy of the store as it was before its tables change."""
+    copy = file.with_name(f"{file.name}.before-{HEAD}")
+    part = copy.with_name(copy.name + ".part")
+    part.unlink(missing_ok=True)
+    try:
+        with (
+            contextlib.closing(sqlite3.connect(file)) as source,
+            contextlib.closing(sqlite3.connect(part)) as target,
+        ):
+            source.backup(target)
+        part.replace(copy)
+    except (OSError, sqlite3.Error) as fault:
+        part.unlink(missing_ok=True)
+        raise BadInput(
+            f"The lesson store {file} is to be brought from {found} to {HEAD}, but no copy of "
+            f"it can be kept beside it ({fault}); make room or change the folder's rights."
+        ) from fault
+
+
+def migration_config(**attributes: Any) -> Any:
+    """The migration library's configuration, without any file of its own."""
+    from alembic.config import Config
+
+    config = Config()
+    config.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
+    config.attributes.update(attributes)
+    return config
+
+
+def migrate(connection: Connection, to: str = "head") -> None:
+    """Bring the tables to a revision inside the connection's transaction."""
+    from alembic import command
+
+    command.upgrade(migration_config(connection=connection), to)

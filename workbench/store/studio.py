@@ -1,0 +1,183 @@
+"""What belongs to the studio and not to one lesson: groups, settings, choices."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from sqlalchemy import delete, select
+
+from workbench.fingering.types import FingeredNote
+from workbench.music.codec import from_dict, to_dict
+from workbench.music.errors import BadInput
+from workbench.store.base import ShelfBase, aware
+from workbench.store.documents import as_text, clean, fold, read_text
+from workbench.store.rows import Choice, Group
+from workbench.store.schema import (
+    NAME,
+    ChoiceRecord,
+    GroupMember,
+    LessonRecord,
+    SettingRecord,
+)
+
+_BESIDE = ("id", "made", "kind", "lesson_id", "active")  # kept in columns of their own
+
+
+class StudioShelf(ShelfBase):
+    """Student groups, settings, and choices to learn from."""
+
+    # Groups.
+
+    def groups(self) -> tuple[Group, ...]:
+        """All student groups by name, their students by name."""
+        found: dict[str, list[str]] = {}
+        with self._reading() as session:
+            for name, student in session.execute(select(GroupMember.group, GroupMember.student)):
+                found.setdefault(name, []).extend([student] if student else [])
+        return tuple(
+            Group(name, tuple(sorted(found[name], key=fold))) for name in sorted(found, key=fold)
+        )
+
+    def set_group(self, name: str, students: Iterable[str] = ()) -> None:
+        """Make a group, or say anew who is in it."""
+        name = clean(name).strip()
+        if not 0 < len(name) <= NAME:
+            raise BadInput(f"A group's name has 1 to {NAME} characters.")
+        members = dict.fromkeys(clean(student).strip()[:NAME] for student in students)
+        members.pop("", None)
+        with self._writing() as session:
+            session.execute(delete(GroupMember).where(GroupMember.group == name))
+            session.add_all(GroupMember(group=name, student=s) for s in members or [""])
+
+    def delete_group(self, name: str) -> None:
+        """Dissolve a group; its students' lessons stay."""
+        with self._writing() as session:
+            session.execute(delete(GroupMember).where(GroupMember.group == name))
+
+    # Settings.
+
+    def setting(self, name: str, default: Any = None) -> Any:
+        """A setting's value, or ``default`` where it was never set."""
+        with self._reading() as session:
+            found = session.get(SettingRecord, name)
+            return default if found is None else read_text(found.value, f"Setting '{name}'")
+
+    def settings(self) -> dict[str, Any]:
+        """All settings."""
+        with self._reading() as session:
+            return {
+                row.name: read_text(row.value, f"Setting '{row.name}'")
+                for row in session.scalars(select(SettingRecord))
+            }
+
+    def set_setting(self, name: str, value: Any) -> None:
+        """Keep a setting; ``value`` is what JSON can hold, None forgets it.
+
+        Raises TypeError for other values.
+        """
+        self.set_settings({name: value})
+
+    def set_settings(self, values: Mapping[str, Any]) -> None:
+        """Keep several settings, all or none."""
+        texts = {name: None if v is None else as_text(v) for name, v in values.items()}
+        with self._writing() as session:
+            for name, value in texts.items():
+                if value is None:
+                    session.execute(delete(SettingRecord).where(SettingRecord.name == name))
+                else:
+                    session.merge(SettingRecord(name=name, value=value))
+
+    # Choices.
+
+    def remember_choice(
+        self,
+        kind: str,
+        *,
+        lesson_id: str | None,
+        bar: int,
+        chosen: tuple[FingeredNote, ...],
+        rejected: tuple[FingeredNote, ...] = (),
+        chosen_terms: Mapping[str, int] | None = None,
+        rejected_terms: Mapping[str, int] | None = None,
+        instrument: str = "",
+        hand: str = "",
+        level: str = "",
+        reason: str = "",
+    ) -> Choice:
+        """Keep a decision of the teacher to learn from; see ``Choice``.
+
+        ``kind`` is "pin" or "alternative", ``bar`` the index of the written bar.
+        """
+        if kind not in ("pin", "alternative"):
+            raise BadInput(f"A choice is a 'pin' or an 'alternative', not '{kind}'.")
+        with self._writing() as session:
+            number = None
+            if lesson_id is not None:
+                query = select(LessonRecord.number).where(LessonRecord.id == lesson_id)
+                number = session.scalar(query)
+            choice = Choice(
+                id=0, made=self._now(), kind=kind, lesson_id=lesson_id, bar=bar,
+                instrument=instrument, hand=hand, level=level, chosen=tuple(chosen),
+                rejected=tuple(rejected), chosen_terms=dict(chosen_terms or {}),
+                rejected_terms=dict(rejected_terms or {}), reason=reason,
+            )  # fmt: skip
+            record = ChoiceRecord(
+                made=self._time(), kind=kind, lesson=number, active=True, document=_text(choice)
+            )
+            session.add(record)
+            session.flush()
+            return _choice(record, lesson_id if number is not None else None)
+
+    def choices(self, *, all_of_them: bool = False) -> tuple[Choice, ...]:
+        """The decisions to learn from, oldest first; with ``all_of_them`` also
+        those set aside."""
+        query = (
+            select(ChoiceRecord, LessonRecord.id)
+            .outerjoin(LessonRecord, LessonRecord.number == ChoiceRecord.lesson)
+            .order_by(ChoiceRecord.id)
+        )
+        if not all_of_them:
+            query = query.where(ChoiceRecord.active)
+        with self._reading() as session:
+            return tuple(_choice(record, lesson) for record, lesson in session.execute(query))
+
+    def set_choice_active(self, choice_id: int, active: bool) -> None:
+        """Set a decision aside, or learn from it again."""
+        with self._writing() as session:
+            record = session.get(ChoiceRecord, choice_id)
+            if record is None:
+                raise BadInput(f"Choice {choice_id} is not kept any more.")
+            record.active = active
+
+    def forget_choice(self, choice_id: int) -> None:
+        """Forget a decision for good."""
+        with self._writing() as session:
+            session.execute(delete(ChoiceRecord).where(ChoiceRecord.id == choice_id))
+
+
+def _text(choice: Choice) -> str:
+    rows = {
+        "chosen": [to_dict(note) for note in choice.chosen],
+        "rejected": [to_dict(note) for note in choice.rejected],
+    }
+    plain = {k: v for k, v in vars(choice).items() if k not in _BESIDE}
+    return as_text(plain | rows)
+
+
+def _choice(record: ChoiceRecord, lesson_id: str | None) -> Choice:
+    data = read_text(record.document, "A kept choice")
+
+    def notes(name: str) -> tuple[FingeredNote, ...]:
+        return tuple(from_dict(FingeredNote, row) for row in data.pop(name))
+
+    return Choice(
+        id=record.id,
+        made=aware(record.made),
+        kind=record.kind,
+        lesson_id=lesson_id,
+        active=record.active,
+        chosen=notes("chosen"),
+        rejected=notes("rejected"),
+        **data,
+    )
