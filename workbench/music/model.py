@@ -124,6 +124,7 @@ class Bar:
     jump: str = ""
     section: str = ""  # rehearsal mark: A, B, ...
     chords: tuple[ChordName, ...] = ()
+    double_bar: bool = False  # a double bar line (or a final one) ends the bar
 
 
 @dataclass(frozen=True)
