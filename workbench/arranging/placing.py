@@ -1,0 +1,194 @@
+"""Octaves: the whole piece first, then voices, phrases, and last single notes.
+
+The larger the thing that moves together, the better the contour is kept, so
+each smaller step only takes what the larger ones could not settle.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Sequence
+from fractions import Fraction
+
+from workbench.arranging.spots import Ledger, Spot, compass, midi_name, voice_name
+from workbench.instrument.model import Instrument
+from workbench.music.model import Piece
+
+VOICE_SHARE = 0.25  # share of a voice out of range from which the whole voice moves
+PHRASE_BARS = 4  # a phrase without a rest is taken as so many bars (common practice, no source)
+EASY_FRETS = 5  # above this fret of the highest string a note counts as high
+HIGH_COST = 0.2  # cost of a note at the twelfth fret, in melody notes out of range
+TOP_COST = 0.6  # and beyond it
+LOWER_VOICE = 0.5  # a note of a lower voice out of range counts so much, for it moves more easily
+FAR_COST = 0.5  # cost of moving the whole piece an octave, in notes out of range
+_OCTAVES = (1, -1, 2, -2, 3, -3, 4, -4, 5, -5)
+
+
+Weighed = Sequence[tuple[int, float]]  # MIDI numbers, and what being out of range costs
+
+
+def weighed(piece: Piece) -> list[tuple[int, float]]:
+    """The pitches of a piece, those of the melody at full weight."""
+    top = min(((n.part, n.voice) for n in piece.notes), default=(1, 1))
+    return [(n.midi, 1.0 if (n.part, n.voice) == top else LOWER_VOICE) for n in piece.notes]
+
+
+def misfit(notes: Weighed, instrument: Instrument, move: int = 0) -> float:
+    """How badly pitches moved by ``move`` semitones lie on an instrument: those
+    out of range count their weight, high ones a part of it, growing with height."""
+    inside = compass(instrument)
+    string = max(instrument.open_midi)
+    easy, octave = string + EASY_FRETS, string + 12
+    total = 0.0
+    for midi, weight in notes:
+        if midi + move not in inside:
+            total += weight
+        elif midi + move > octave:
+            total += TOP_COST
+        elif midi + move > easy:
+            total += HIGH_COST * (midi + move - easy) / (octave - easy)
+    return total
+
+
+def best_move(notes: Weighed, instrument: Instrument, moves: Sequence[int]) -> int:
+    """Of several transpositions in semitones the one that lies best; the
+    nearest where they lie equally well."""
+    return min(moves, key=lambda s: (misfit(notes, instrument, s) + far(s), abs(s), -s))
+
+
+def far(semitones: int) -> float:
+    """What moving the whole piece so far costs, in notes out of range."""
+    return FAR_COST * abs(semitones) / 12
+
+
+def place(spots: list[Spot], instrument: Instrument, ledger: Ledger) -> None:
+    """Bring every note into the instrument's compass, noting each change.
+
+    A note of which no octave exists on the instrument is dropped.
+    """
+    inside = compass(instrument)
+    by_voice: dict[tuple[int, int], list[Spot]] = defaultdict(list)
+    for spot in spots:
+        by_voice[spot.voice].append(spot)
+    if not by_voice:
+        return
+    melody = min(by_voice)
+    for voice, group in sorted(by_voice.items()):
+        name = voice_name(voice, spots)
+        tops = _tops(by_voice[melody])
+        out = [s for s in group if s.midi not in inside]
+        if len(out) >= VOICE_SHARE * len(group) and len(group) > 1:
+            _move_group(group, "voice", f"the whole of {name}", instrument, tops, melody, ledger)
+        for phrase in phrases(group):
+            if any(s.midi not in inside for s in phrase) and len(phrase) > 1:
+                whole = f"its phrase (bars {phrase[0].bar.number} to {phrase[-1].bar.number})"
+                _move_group(phrase, "phrase", whole, instrument, tops, melody, ledger)
+        for spot in group:
+            if spot.midi not in inside:
+                _move_single(spot, instrument, ledger)
+
+
+def phrases(group: Sequence[Spot]) -> list[list[Spot]]:
+    """One voice cut into phrases: at rests of a quarter or more, at sections,
+    repeats and endings, and every four bars."""
+    found: list[list[Spot]] = []
+    heard = Fraction(0)
+    for spot in group:
+        if found:
+            last = found[-1][-1]
+            rest = spot.start - heard >= 1
+            new_bar = spot.bar.index > last.bar.index
+            mark = new_bar and (
+                bool(spot.bar.section)
+                or spot.bar.repeat_start
+                or last.bar.repeat_end
+                or spot.bar.endings != last.bar.endings
+            )
+            long = new_bar and spot.bar.index - found[-1][0].bar.index >= PHRASE_BARS
+            if rest or mark or long:
+                found.append([])
+        else:
+            found.append([])
+        found[-1].append(spot)
+        heard = max(heard, spot.end)
+    return found
+
+
+def _tops(melody: Sequence[Spot]) -> dict[Fraction, int]:
+    tops: dict[Fraction, int] = {}
+    for spot in melody:
+        tops[spot.start] = max(spot.midi, tops.get(spot.start, spot.midi))
+    return tops
+
+
+def _move_group(
+    group: Sequence[Spot],
+    kind: str,
+    name: str,
+    instrument: Instrument,
+    tops: dict[Fraction, int],
+    melody: tuple[int, int],
+    ledger: Ledger,
+) -> bool:
+    """Move notes together by the fewest octaves that bring them all inside.
+
+    Refused where a lower voice would rise above the melody; on a re-entrant
+    instrument it may, since there the bass strings are no lower.
+    """
+    inside = compass(instrument)
+    for octaves in _OCTAVES:
+        if not all(s.midi + 12 * octaves in inside for s in group):
+            continue
+        crossing = any(
+            s.midi <= tops[s.start] < s.midi + 12 * octaves for s in group if s.start in tops
+        )
+        if crossing and group[0].voice != melody and not instrument.reentrant:
+            continue
+        out = [s for s in group if s.midi not in inside]
+        cause = _outside(out[0].midi, instrument)
+        for s in group:
+            was, here = s.note.pitch.name, s.midi not in inside
+            s.raise_by(octaves)
+            why = (
+                f"it lies {cause}; {name} moves with it"
+                if here
+                else f"{name} moves together, since {_some(len(out))} {cause}"
+            )
+            ledger.add(s, kind, f"{was} goes {_way(octaves)} to {s.note.pitch.name}: {why}.")
+        return True
+    return False
+
+
+def _move_single(spot: Spot, instrument: Instrument, ledger: Ledger) -> None:
+    inside = compass(instrument)
+    cause = _outside(spot.midi, instrument)
+    was = spot.note.pitch.name
+    for octaves in _OCTAVES:
+        if spot.midi + 12 * octaves in inside:
+            spot.raise_by(octaves)
+            ledger.add(
+                spot,
+                "octave",
+                f"{was} lies {cause}, so it goes {_way(octaves)} to {spot.note.pitch.name}.",
+            )
+            return
+    spot.kept = False
+    ledger.add(spot, "dropped", f"{was} is left out: the instrument has this note in no octave.")
+
+
+def _outside(midi: int, instrument: Instrument) -> str:
+    if midi < instrument.lowest:
+        return f"below the lowest string ({midi_name(instrument.lowest)})"
+    if midi > instrument.highest:
+        return f"above the highest fret ({midi_name(instrument.highest)})"
+    return "between the strings' ranges"
+
+
+def _some(count: int) -> str:
+    return "one of its notes lies" if count == 1 else f"{count} of its notes lie"
+
+
+def _way(octaves: int) -> str:
+    count = abs(octaves)
+    way = "up" if octaves > 0 else "down"
+    return f"{way} an octave" if count == 1 else f"{way} {count} octaves"
