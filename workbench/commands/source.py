@@ -87,8 +87,11 @@ def load(options: argparse.Namespace, lessons: bool = False) -> Source:
         return _demo(int(demo.group(1) or 1))
     if lessons and not Path(named).exists() and not Path(named).suffix:
         kept = _kept_lesson(named)
-        if kept is not None:
-            return Source(kept.piece, kept)
+        if kept is None:
+            raise BadInput(
+                f"{named} is neither a score file nor the id of a lesson; 'lessons' lists the ids."
+            )
+        return Source(kept.piece, kept)
     from workbench.music.reading import read_score
 
     return Source(read_score(Path(named), tune=options.tune, parts=_parts(options.parts)))
@@ -116,7 +119,13 @@ def _parts(text: str | None) -> Any:
 
 
 def _kept_lesson(named: str) -> Lesson | None:
-    raise NotImplementedError
+    """The lesson of that id in the store; None where it has none."""
+    from workbench.store.shelf import Shelf
+
+    with Shelf() as shelf:
+        if all(row.id != named for row in shelf.lessons(archived=None)):
+            return None
+        return shelf.load(named)
 
 
 def player(options: argparse.Namespace, lesson: Lesson | None) -> tuple[Instrument, Hand]:

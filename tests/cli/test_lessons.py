@@ -1,0 +1,77 @@
+"""Lessons of the store on the command line."""
+
+from __future__ import annotations
+
+import pytest
+
+from workbench.music.model import Bar, Note, Piece, Pitch
+from workbench.store.shelf import Shelf
+from workbench.teaching.lesson import Lesson
+
+
+@pytest.fixture
+def kept() -> Lesson:
+    notes = tuple(
+        Note(f"n{beat}", beat_of(beat), beat_of(1), Pitch("CDEF"[beat], 0, 4)) for beat in range(4)
+    )
+    piece = Piece("Stairs", (Bar(0, "1", (4, 4), beat_of(4), notes),))
+    lesson = Lesson("stairs-for-ada", "Stairs", piece, "ukulele-low-g", student="Ada", grade=1)
+    with Shelf() as shelf:
+        shelf.add(lesson)
+    return lesson
+
+
+def beat_of(number: int):
+    from fractions import Fraction
+
+    return Fraction(number)
+
+
+def test_the_list_names_what_is_kept(call, kept):
+    (row,) = call("lessons", "--json").json
+    assert {name: row[name] for name in ("id", "title", "instrument", "grade", "student")} == {
+        "id": "stairs-for-ada",
+        "title": "Stairs",
+        "instrument": "ukulele-low-g",
+        "grade": 1,
+        "student": "Ada",
+    }
+    assert "T" in row["updated"]
+    plain = call("lessons").out
+    assert "stairs-for-ada" in plain and "Ada" in plain
+
+
+def test_lessons_are_searched(call, kept):
+    assert len(call("lessons", "--json", "--search", "stai").json) == 1
+    assert call("lessons", "--json", "--search", "waltz").json == []
+    assert call("lessons", "--json", "--instrument", "guitar").json == []
+
+
+def test_a_lesson_is_fingered_on_its_own_instrument(call, kept):
+    got = call("finger", "stairs-for-ada", "--json")
+    assert got.status == 0, got.err
+    assert got.json["instrument"] == "ukulele-low-g"
+    assert got.json["tuning"] == [69, 64, 60, 55]
+
+
+def test_a_lesson_makes_a_page(call, kept, tmp_path):
+    got = call("handout", "stairs-for-ada", "-o", tmp_path / "page.pdf", "--json")
+    assert got.status == 0, got.err
+    assert got.json["pages"] == 1
+
+
+def test_a_name_that_is_neither_file_nor_lesson(call, kept):
+    got = call("handout", "stairs-for-bob", "-o", "page.pdf")
+    assert got.status == 2
+    assert "neither a score file nor the id of a lesson" in got.err
+
+
+def test_a_damaged_store_is_told_and_left_as_it_is(call, tmp_path, monkeypatch):
+    broken = tmp_path / "broken.db"
+    broken.write_bytes(b"this is no database, " * 400)
+    monkeypatch.setenv("PLUCKWRIGHT_DB", f"sqlite:///{broken}")
+    before = broken.read_bytes()
+    got = call("lessons")
+    assert (got.status, got.out) == (2, "")
+    assert got.err.count("\n") == 1 and "broken.db" in got.err
+    assert broken.read_bytes() == before
