@@ -7,13 +7,15 @@ inside text become outlines.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from lxml import etree
 
 from workbench.engraving import glyphs
 from workbench.engraving.app import SANS, SERIF, text_width
+from workbench.engraving.boxes import boxes
+from workbench.engraving.fingers import FingerMark, place
 
 SVG = "http://www.w3.org/2000/svg"
 _ID = "id"
@@ -43,8 +45,6 @@ _FACES = {
     "tuplet": Face(SERIF, italic=True),
     "note": Face(SANS, bold=True, size=310),
 }
-_LEFT = Face(SANS, bold=True, size=270)
-_RIGHT = Face(SERIF, italic=True, size=330)
 
 
 @dataclass(frozen=True)
@@ -69,8 +69,14 @@ class _Run:
     face: Face
 
 
-def flatten(svg: str, ink: str = "#000000") -> Flat:
-    """Flatten one page of Verovio's SVG, drawn in ``ink``."""
+def flatten(
+    svg: str,
+    ink: str = "#000000",
+    marks: Sequence[FingerMark] = (),
+    paper: str | None = None,
+) -> Flat:
+    """Flatten one page of Verovio's SVG, drawn in ``ink``, and set the finger
+    marks into it. With ``paper`` a number on staff lines gets that ground."""
     source = etree.fromstring(svg.encode("utf-8"))
     inner = next(e for e in source if _name(e) == "svg")
     _, _, width, height = (float(x) for x in inner.get("viewBox").split())
@@ -85,8 +91,13 @@ def flatten(svg: str, ink: str = "#000000") -> Flat:
     for child in list(inner):
         body.append(child)
     _clean(body, ink)
-    ids = tuple(e.get(_ID) for e in body.iter() if e.get(_ID))
     bars, top, bottom = _bars(body)
+    low = _set_marks(body, marks, bottom, ink, paper)
+    if low > height:
+        height = low
+        root.set("viewBox", f"0 0 {width:g} {height:g}")
+        root.set("height", f"{height:g}")
+    ids = tuple(e.get(_ID) for e in body.iter() if e.get(_ID))
     return Flat(etree.tostring(root), width, height, ids, bars, top, bottom)
 
 
@@ -126,11 +137,14 @@ def _face(text: etree._Element) -> tuple[Face, str]:
     for parent in text.iterancestors():
         kind = (parent.get("class") or "").split(" ")[0]
         own = parent.get(_ID) or ""
-        if kind == "fing":
-            return (_RIGHT if own.startswith("fr-") else _LEFT), own
         if kind in _FACES:
             return _FACES[kind], own
     return Face(), ""
+
+
+def _written(text: str | None) -> bool:
+    """True for words, and spaces between words; false for the file's indentation."""
+    return text is not None and text != "" and (bool(text.strip()) or "\n" not in text)
 
 
 def _runs(
@@ -142,11 +156,11 @@ def _runs(
         face = replace(face, bold=element.get("font-weight") == "bold")
     if element.get("font-style"):
         face = replace(face, italic=element.get("font-style") == "italic")
-    if element.text and element.text.strip("\n"):
+    if _written(element.text):
         yield element.text, size, face, element
     for child in element:
         yield from _runs(child, face, size)
-        if child.tail and child.tail.strip("\n ") and size:
+        if _written(child.tail):
             yield child.tail, size, face, element
 
 
@@ -182,6 +196,11 @@ def _set_text(text: etree._Element, ink: str) -> None:
         words = "".join(r.text for r in runs)
         if words in ("0", "1"):
             group = etree.Element(f"{{{SVG}}}g")
+    elif runs:
+        tall = max(r.size for r in runs)
+        end = x + sum(widths) - {"middle": sum(widths) / 2, "end": sum(widths)}.get(anchor, 0.0)
+        left = end - sum(widths)
+        group.set("data-box", f"{left:g} {y - 0.73 * tall:g} {end:g} {y + 0.08 * tall:g}")
     text.getparent().replace(text, group)
 
 
@@ -228,6 +247,40 @@ def _draw(group: etree._Element, run: _Run, x: float, y: float, ink: str) -> Non
     out.text = run.text.strip()
 
 
+def _set_marks(
+    body: etree._Element,
+    marks: Sequence[FingerMark],
+    tab_bottom: float,
+    ink: str,
+    paper: str | None,
+) -> float:
+    """Draw the finger marks; returns how far down they reach."""
+    page = next((g for g in body.iter(f"{{{SVG}}}g") if g.get("class") == "page-margin"), None)
+    if page is None or not marks:
+        return 0.0
+    _, dy = _shift(page)
+    low = 0.0
+    for one in place(marks, list(boxes(page)), tab_bottom - dy):
+        group = etree.SubElement(page, f"{{{SVG}}}g", id=one.mark.id)
+        group.set("class", "fing")
+        if paper and one.left_hand:
+            box = one.box.grown(10.0)
+            etree.SubElement(
+                group, f"{{{SVG}}}rect", x=f"{box.left:g}", y=f"{box.top:g}",
+                width=f"{box.right - box.left:g}", height=f"{box.bottom - box.top:g}", fill=paper,
+            )
+        face = Face(SANS, bold=True) if one.left_hand else Face(SERIF, bold=True, italic=True)
+        _draw(group, _Run(one.mark.text, one.size, face), one.x, one.y, ink)
+        low = max(low, one.box.bottom + dy + 60.0)
+    return low
+
+
+def _shift(page: etree._Element) -> tuple[float, float]:
+    inside = page.get("transform").removeprefix("translate(").rstrip(")")
+    dx, dy = (float(v) for v in inside.split(","))
+    return dx, dy
+
+
 def _circle(group: etree._Element, number: str, x: float, y: float, ink: str) -> None:
     """A number in a ring: the teacher's note of that number."""
     radius = 235.0
@@ -250,8 +303,7 @@ def _bars(body: etree._Element) -> tuple[dict[str, tuple[float, float]], float, 
     for element in body.iter(f"{{{SVG}}}g"):
         kind = (element.get("class") or "").split(" ")[0]
         if kind == "page-margin":
-            inside = element.get("transform").removeprefix("translate(").rstrip(")")
-            dx, dy = (float(v) for v in inside.split(","))
+            dx, dy = _shift(element)
         elif kind == "measure":
             edges: list[float] = []
             for path in element.iterfind(f"{{{SVG}}}g[@class='staff']/{{{SVG}}}path"):

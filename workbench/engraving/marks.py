@@ -137,10 +137,9 @@ def tempo_mark(measure: etree._Element, bar: Bar, tempo: float) -> None:
 
 
 def bar_marks(
-    measure: etree._Element, bar: Bar, options: MeiOptions, marks: Sequence[int], tab: bool
+    measure: etree._Element, bar: Bar, options: MeiOptions, marks: Sequence[int]
 ) -> None:
     """Chord names, section letter, teacher's marks, segno, coda, Fine, jumps."""
-    low = "2" if tab else "1"
     if options.chords:
         for k, chord in enumerate(bar.chords):
             if chord.text.strip():
@@ -171,6 +170,6 @@ def bar_marks(
         texts.append(bar.jump)
     for k, text in enumerate(texts):
         word = add(measure, "dir", id=f"jump-{bar.index}-{k}", tstamp=when(bar.length, bar),
-                   staff=low, place="below")
+                   staff="1", place="above")
         rend = add(word, "rend", halign="right", fontweight="bold")
         rend.text = text

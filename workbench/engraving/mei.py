@@ -190,7 +190,7 @@ class _Writer:
             elif bar.index == self.piece.bars[0].index:
                 marks.tempo_mark(measure, bar, self.piece.tempo)
         numbers = [number for index, number in options.marks if index == bar.index]
-        marks.bar_marks(measure, bar, options, numbers, self.tab)
+        marks.bar_marks(measure, bar, options, numbers)
         if bar.index in self.fingered_bars and options.left:
             marks.barre_marks(measure, bar, self.fingered_bars[bar.index])
         marks.finger_marks(measure, layers, self.fingered, options, self.tab)

@@ -187,6 +187,7 @@ class Strip:
 
     ``width``: image units for systems one below the other; None sets them side
     by side in one row. ``staff``: staff height in image units.
+    ``ink`` draws; ``paper``, where given, is the ground behind numbers on staff lines.
     """
 
     def __init__(
@@ -195,11 +196,12 @@ class Strip:
         *,
         staff: float = 32.0,
         ink: str = "#000000",
+        paper: str | None = None,
         options: MeiOptions | None = None,
         gap: float = 14.0,
     ) -> None:
         ensure_gui()
-        self.width, self.ink, self.gap = width, ink, gap
+        self.width, self.ink, self.paper, self.gap = width, ink, paper, gap
         self.options = options or MeiOptions()
         self.scale = staff / STAFF_HEIGHT
         self._engraver = Engraver()
@@ -234,10 +236,10 @@ class Strip:
         return ScoreImage(self._place(systems), piece.bar_of)
 
     def _system(self, mei: str, first: int, last: int, line: float) -> PaintedSystem:
-        key = f"{self.ink}|{line}|{mei}"
+        key = f"{self.ink}|{self.paper}|{line}|{mei}"
         if key not in self._cache:
             width = None if self.width is None else line
-            flat = self._engraver.pages(mei, width, self.ink)[0]
+            flat = self._engraver.pages(mei, width, self.ink, self.paper)[0]
             self._cache[key] = PaintedSystem(SystemDrawing(flat, first, last))
         self._cache.move_to_end(key)
         return self._cache[key]

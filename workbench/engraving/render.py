@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 import verovio
 
 from workbench.engraving.breaks import plan
+from workbench.engraving.fingers import take_fingers
 from workbench.engraving.flatten import Flat, flatten
 from workbench.engraving.mei import to_mei
 from workbench.engraving.options import MeiOptions
@@ -28,7 +29,8 @@ _BASE = {
     "pageMarginBottom": 20,
     "pageMarginLeft": 25,
     "pageMarginRight": 10,
-    "svgViewBox": False,
+    "svgFormatRaw": True,
+    "outputFormatRaw": True,
     "xmlIdSeed": 1,
     "removeIds": False,
     "font": "Leipzig",
@@ -37,8 +39,9 @@ _BASE = {
     "spacingStaff": 6,
     "spacingBracketGroup": 6,
     "spacingBraceGroup": 6,
-    "leftMarginNote": 1.4,
-    "fingeringScale": 0.7,
+    "leftMarginNote": 2.0,
+    "leftMarginAccid": 2.0,
+    "staffLineWidth": 0.17,
     "minLastJustification": 0.6,
     "barLineWidth": 0.3,
     "harmDist": 1.2,
@@ -61,7 +64,9 @@ class Engraver:
         verovio.enableLog(verovio.LOG_OFF)
         self._kit = verovio.toolkit()
 
-    def pages(self, mei: str, width: float | None, ink: str = "#000000") -> list[Flat]:
+    def pages(
+        self, mei: str, width: float | None, ink: str = "#000000", paper: str | None = None
+    ) -> list[Flat]:
         """Drawings of an MEI document, one for each ``pb``. ``width`` in engraving
         units; None lets everything run on in one line."""
         options: dict[str, object] = dict(_BASE)
@@ -71,10 +76,11 @@ class Engraver:
             page = max(100, min(_MAX_WIDTH, round(width / UNITS)))
             options |= {"breaks": "encoded", "adjustPageWidth": False, "pageWidth": page}
         self._kit.setOptions(options)
-        if not self._kit.loadData(mei):
+        bare, marks = take_fingers(mei)
+        if not self._kit.loadData(bare):
             raise RuntimeError("Verovio refused the MEI document")
         return [
-            flatten(self._kit.renderToSVG(number), ink)
+            flatten(self._kit.renderToSVG(number), ink, marks, paper)
             for number in range(1, self._kit.getPageCount() + 1)
         ]
 
@@ -125,13 +131,14 @@ class Engraver:
         options: MeiOptions,
         width: float,
         ink: str = "#000000",
+        paper: str | None = None,
     ) -> list[SystemDrawing]:
         """The whole piece in systems of ``width`` engraving units."""
         breaks = options.breaks or self.breaks(piece, fingering, instrument, options, width)
         mei = to_mei(piece, fingering, instrument, replace(options, breaks=breaks))
         starts = [piece.bars[0].index, *breaks]
         ends = [*(b - 1 for b in breaks), piece.bars[-1].index]
-        flats = self.pages(mei, width, ink)
+        flats = self.pages(mei, width, ink, paper)
         return [
             SystemDrawing(f, a, b) for f, a, b in zip(flats, starts, ends, strict=True)
         ]

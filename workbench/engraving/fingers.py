@@ -1,0 +1,159 @@
+"""Finger marks set by hand's rule: the left hand's number beside its note head,
+the right hand's letter under its tablature figure, nothing on top of anything.
+
+The marks are standard ``fing`` elements in the MEI; they are taken out before
+the engraver lays out the page and set here, since it would stack them far from
+their heads.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from lxml import etree
+
+from workbench.engraving.app import SANS, SERIF, text_width
+from workbench.engraving.boxes import Box
+from workbench.engraving.tree import MEI, XML_ID
+
+LEFT_SIZE = 245.0
+RIGHT_SIZE = 300.0
+_CAP = 0.714  # height of a figure of the sans face over its size
+_X_HEIGHT = 0.55
+_GAP = 26.0
+_ROW = 235.0
+
+
+@dataclass(frozen=True)
+class FingerMark:
+    """``target`` is the id of the head or tablature figure it belongs to."""
+
+    id: str
+    target: str
+    text: str
+    below: bool = False
+
+
+@dataclass(frozen=True)
+class Set:
+    """A mark at its place: baseline start ``x``, ``y``."""
+
+    mark: FingerMark
+    x: float
+    y: float
+    size: float
+    box: Box
+    left_hand: bool
+
+
+def take_fingers(mei: str) -> tuple[str, tuple[FingerMark, ...]]:
+    """The document without its ``fing`` elements, and these."""
+    root = etree.fromstring(mei.encode("utf-8"))
+    marks = []
+    for fing in list(root.iter(f"{{{MEI}}}fing")):
+        marks.append(
+            FingerMark(
+                fing.get(XML_ID), fing.get("startid").lstrip("#"), fing.text or "",
+                fing.get("place") == "below",
+            )
+        )
+        fing.getparent().remove(fing)
+    return etree.tostring(root, encoding="unicode"), tuple(marks)
+
+
+def place(marks: Iterable[FingerMark], drawn: Sequence[Box], tab_bottom: float) -> list[Set]:
+    """Find a place for every mark whose target is drawn. ``tab_bottom`` is the
+    lowest line of the tablature."""
+    heads = {b.owner: b for b in drawn if b.kind == "notehead"}
+    figures = {b.owner: b for b in drawn if b.kind == "note"}
+    left = [m for m in marks if m.id.startswith("fl-") and m.target in heads]
+    right = [m for m in marks if not m.id.startswith("fl-")]
+    out = _left_hand(left, heads, drawn)
+    out += _right_hand([m for m in right if m.target in figures], figures, drawn, tab_bottom)
+    return out
+
+
+def _left_hand(
+    marks: Sequence[FingerMark], heads: dict[str, Box], drawn: Sequence[Box]
+) -> list[Set]:
+    fixed = [b.grown(8.0) for b in drawn if b.kind != "note"]
+    by_column: dict[int, list[Box]] = defaultdict(list)
+    for box in fixed:
+        for column in range(int(box.left // 1000), int(box.right // 1000) + 1):
+            by_column[column].append(box)
+    signs = {b.owner: b for b in drawn if b.kind == "accid"}
+    out: list[Set] = []
+    for mark in sorted(marks, key=lambda m: (heads[m.target].left, heads[m.target].top)):
+        head = heads[mark.target]
+        wide = text_width(mark.text, LEFT_SIZE, SANS, True, False)
+        high = LEFT_SIZE * _CAP
+        best: tuple[float, Box] | None = None
+        for penalty, x, y in _seats(head, signs.get(mark.target), wide, high, mark.below):
+            box = Box(x, y, x + wide, y + high, "finger", mark.id)
+            near = {
+                id(b): b
+                for column in range(int(box.left // 1000), int(box.right // 1000) + 1)
+                for b in by_column[column]
+            }
+            cost = penalty + sum(5 + box.overlap(b) / 500 for b in near.values()
+                                 if box.overlap(b) > 0)
+            cost += sum(9.0 for s in out if box.overlap(s.box.grown(6.0)) > 0)
+            if best is None or cost < best[0]:
+                best = (cost, box)
+            if cost == penalty and penalty == 0:
+                break
+        assert best is not None
+        box = best[1]
+        out.append(Set(mark, box.left, box.bottom, LEFT_SIZE, box, True))
+    return out
+
+
+def _seats(
+    head: Box, accidental: Box | None, wide: float, high: float, below: bool
+) -> Iterable[tuple[float, float, float]]:
+    """(penalty, left, top) of possible places, the usual ones first."""
+    middle = (head.top + head.bottom) / 2
+    start = min(head.left, accidental.left) if accidental else head.left
+    beside = middle - high / 2
+    yield 0.0, start - _GAP - wide, beside
+    for shift in (45.0, 90.0):
+        for sign in (-1, 1):
+            yield shift / 60, start - _GAP - wide, beside + sign * shift
+    over = head.left + (head.right - head.left - wide) / 2
+    for step in range(24):
+        up = head.top - _GAP - high - 60.0 * step
+        down = head.bottom + _GAP + 60.0 * step
+        first, second = (down, up) if below else (up, down)
+        yield 2.0 + step / 6, over, first
+        yield 3.0 + step / 6, over, second
+    yield 2.4, head.right + _GAP, beside
+    for sign in (-1, 1):
+        yield 3.0, head.right + _GAP, beside + sign * 90
+
+
+def _right_hand(
+    marks: Sequence[FingerMark],
+    figures: dict[str, Box],
+    drawn: Sequence[Box],
+    tab_bottom: float,
+) -> list[Set]:
+    """Letters in rows under the tablature, those plucked together one under the other."""
+    columns: dict[int, list[FingerMark]] = defaultdict(list)
+    for mark in marks:
+        box = figures[mark.target]
+        columns[round((box.left + box.right) / 2 / 60)].append(mark)
+    first = tab_bottom + 120.0 + RIGHT_SIZE * 0.62
+    out = []
+    for members in columns.values():
+        members.sort(key=lambda m: figures[m.target].top)
+        for row, mark in enumerate(members):
+            figure = figures[mark.target]
+            wide = text_width(mark.text, RIGHT_SIZE, SERIF, True, True)
+            x = (figure.left + figure.right) / 2 - wide / 2
+            y = first + row * _ROW
+            drop = RIGHT_SIZE * 0.24 if mark.text == "p" else 0.0
+            box = Box(x, y - RIGHT_SIZE * _X_HEIGHT, x + wide, y + drop, "finger", mark.id)
+            out.append(Set(mark, x, y, RIGHT_SIZE, box, False))
+    return out
