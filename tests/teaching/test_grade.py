@@ -74,7 +74,7 @@ WORKED = [
             places=5,
             changes=1.8,
             change_speed=0.7,
-            reach=0.7,
+            reach=0.6,
             patterns=6,
             together=0.5,
             rhythm=1,
@@ -93,7 +93,7 @@ WORKED = [
             places=14,
             changes=3,
             change_speed=1.4,
-            reach=1.0,
+            reach=0.8,
             barre=0.2,
             shifts=0.3,
             cuts=0.5,
@@ -115,7 +115,7 @@ WORKED = [
             places=28,
             changes=4.5,
             change_speed=2.5,
-            reach=1.2,
+            reach=0.89,
             barre=0.6,
             shifts=0.6,
             cuts=1,
@@ -137,7 +137,7 @@ WORKED = [
             places=60,
             changes=7.5,
             change_speed=5.5,
-            reach=1.5,
+            reach=1.0,
             barre=1.5,
             shifts=1.3,
             cuts=2.5,
@@ -218,7 +218,8 @@ def test_the_scale_length_counts():
         next(f.value for f in piece_features(*wide(i), i, HAND) if f.demand.id == "reach")
         for i in (UKE, GUITAR)
     ]
-    assert reach[1] == pytest.approx(reach[0] * 650 / 381)
+    # the twelve-tone rule scales with the string; tips and strings' distance do not quite
+    assert reach[1] == pytest.approx(reach[0] * 650 / 381, rel=0.05)
 
 
 def test_a_printed_grade_is_compared_and_never_replaced():

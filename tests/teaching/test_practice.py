@@ -197,7 +197,7 @@ def test_impossible_wishes_are_answered_in_a_sentence(options, says):
 
 def test_cautions_name_stretch_barre_and_long_days():
     piece, fingering = build(
-        bar(n("C4", 4)), bar(n("A#4", 4, left=1), barres=[Barre(0, 1, (1, 2))], reach=90.0)
+        bar(n("C4", 4)), bar(n("A#4", 4, left=1), barres=[Barre(0, 1, (1, 2))], reach=110.0)
     )
     said = cautions(piece, fingering, UKE, HAND, minutes_a_day=60)
     assert len(said) == 4

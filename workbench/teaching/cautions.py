@@ -5,7 +5,7 @@ from __future__ import annotations
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
 from workbench.music.model import Piece
-from workbench.teaching.measure import BarMeasure, measure_bars, reach_share
+from workbench.teaching.measure import WIDE, BarMeasure, measure_bars
 from workbench.teaching.strokes import bars_in_words
 
 ALWAYS = (
@@ -13,7 +13,6 @@ ALWAYS = (
     "comes back belongs before a teacher and a health professional."
 )
 LONG_DAY = 40  # minutes after which a break is due; common practice, no source
-WIDE = 1.0  # share of the comfortable span from which a stretch is named
 
 
 def cautions(
@@ -26,12 +25,12 @@ def cautions(
     measures: tuple[BarMeasure, ...] | None = None,
 ) -> tuple[str, ...]:
     """What to take care of in this piece at that many minutes a day."""
-    rows = measures if measures is not None else measure_bars(piece, fingering, instrument)
+    rows = measures if measures is not None else measure_bars(piece, fingering, instrument, hand)
     said = [ALWAYS]
-    wide = tuple(m.index for m in rows if reach_share(m.reach_mm, hand) > WIDE)
+    wide = tuple(m.index for m in rows if m.reach.strain > WIDE)
     if wide:
         said.append(
-            f"Stretch beyond what a {hand.name} hand spans in comfort in "
+            f"Stretch well beyond what a {hand.name} hand spans in comfort in "
             f"{bars_in_words(piece, wide)}: begin at a higher fret or with a capo, a minute at a "
             "time, and let the thumb give way behind the neck."
         )

@@ -14,7 +14,7 @@ from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
 from workbench.music.model import Piece
 from workbench.teaching.demands import Demand, table
-from workbench.teaching.measure import RHYTHM_POINTS, BarMeasure, measure_bars, reach_share
+from workbench.teaching.measure import RHYTHM_POINTS, BarMeasure, measure_bars
 from workbench.teaching.strokes import bar_content
 
 
@@ -72,11 +72,11 @@ def piece_features(
 
     Raises BadInput where the fingering belongs to another piece.
     """
-    rows = measures if measures is not None else measure_bars(piece, fingering, instrument)
-    return features_from(piece_amounts(piece, rows, hand))
+    rows = measures if measures is not None else measure_bars(piece, fingering, instrument, hand)
+    return features_from(piece_amounts(piece, rows))
 
 
-def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...], hand: Hand) -> dict[str, float]:
+def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...]) -> dict[str, float]:
     """Amounts by demand id for the whole piece."""
     bars = max(1, len(rows))
     lows = [r.lowest for r in rows if r.lowest is not None]
@@ -90,7 +90,7 @@ def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...], hand: Hand) -> dic
         "places": float(len(frozenset().union(*(r.places for r in rows)))) if rows else 0.0,
         "changes": sum(r.changes for r in rows) / bars,
         "change_speed": _upper([_rate(r.changes, r.seconds) for r in rows]),
-        "reach": reach_share(_upper([r.reach_mm for r in rows]), hand),
+        "reach": _upper([r.reach.share for r in rows]),
         "barre": sum(r.barre for r in rows) / bars,
         "shifts": sum(r.shifts for r in rows) / bars,
         "cuts": sum(r.cuts for r in rows) / bars,
@@ -105,14 +105,14 @@ def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...], hand: Hand) -> dic
     }
 
 
-def bar_features(row: BarMeasure, hand: Hand) -> tuple[Feature, ...]:
+def bar_features(row: BarMeasure) -> tuple[Feature, ...]:
     """What a single bar asks, in the demands that one bar shows."""
     return features_from(
         {
             "frets": float(row.highest_fret),
             "changes": float(row.changes),
             "change_speed": _rate(row.changes, row.seconds),
-            "reach": reach_share(row.reach_mm, hand),
+            "reach": row.reach.share,
             "barre": row.barre * 0.5,
             "shifts": row.shifts * 0.5,
             "cuts": float(row.cuts),

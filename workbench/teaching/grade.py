@@ -140,12 +140,12 @@ def evidence(features: Sequence[Feature], count: int | None = None) -> tuple[str
     return tuple(f.sentence for f in (ranked if count is None else ranked[:count]))
 
 
-def bar_scores(measures: Sequence[BarMeasure], hand: Hand) -> dict[int, float]:
+def bar_scores(measures: Sequence[BarMeasure]) -> dict[int, float]:
     """How much every bar asks by itself, on the scale of grades (0-9)."""
     t = table()
     out: dict[int, float] = {}
     for row in measures:
-        features = bar_features(row, hand)
+        features = bar_features(row)
         total = sum(f.demand.weight for f in features)
         mean = sum(f.demand.weight * f.level for f in features) / total
         hardest = parts_of_score(features)[HARDEST]
@@ -162,15 +162,15 @@ def hardest_bars(
     measures: tuple[BarMeasure, ...] | None = None,
 ) -> tuple[HardBar, ...]:
     """The bars that push the grade up, hardest first; a repeated bar is listed once."""
-    rows = measures if measures is not None else measure_bars(piece, fingering, instrument)
-    scores = bar_scores(rows, hand)
+    rows = measures if measures is not None else measure_bars(piece, fingering, instrument, hand)
+    scores = bar_scores(rows)
     first = same_as(piece, fingering)
     by_index = {r.index: r for r in rows}
     own = [b for b in piece.bars if b.notes and first[b.index] == b.index]
     own.sort(key=lambda b: (-scores[b.index], b.index))
     out = []
     for bar in own[:count]:
-        found = sorted(bar_features(by_index[bar.index], hand), key=lambda f: -f.level)
+        found = sorted(bar_features(by_index[bar.index]), key=lambda f: -f.level)
         also = tuple(i for i, f in enumerate(first) if f == bar.index and i != bar.index)
         out.append(
             HardBar(
@@ -225,7 +225,7 @@ def grade_document(
     from workbench.teaching.practice import practice_time
 
     found = grade_piece(piece, fingering, instrument, hand, model)
-    measures = measure_bars(piece, fingering, instrument)
+    measures = measure_bars(piece, fingering, instrument, hand)
     features = piece_features(piece, fingering, instrument, hand, measures)
     hard = hardest_bars(piece, fingering, instrument, hand, measures=measures)
     time = practice_time(

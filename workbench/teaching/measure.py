@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import combinations
 
+from workbench.fingering.reach import pair_limits, span_mm
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
 from workbench.music.model import Bar, Key, Note, Piece
@@ -38,11 +40,23 @@ RHYTHM_POINTS = {
     "two against three": 2.0,
 }
 
+WIDE = 0.5  # strain from which a stretch is named: halfway to the greatest span
+
+
+@dataclass(frozen=True)
+class Reach:
+    """The widest pair of fingers at a moment: ``mm`` between their tips, ``share`` of the
+    greatest span of those fingers, ``strain`` 0 where they are still comfortable and 1
+    at the greatest span."""
+
+    mm: float = 0.0
+    share: float = 0.0
+    strain: float = 0.0
+
 
 @dataclass(frozen=True)
 class BarMeasure:
-    """Counts of one written bar. Frets from the nut or capo, reach in millimetres,
-    ``seconds`` at the written tempo."""
+    """Counts of one written bar. Frets from the nut or capo, ``seconds`` at the written tempo."""
 
     index: int
     seconds: float
@@ -53,7 +67,7 @@ class BarMeasure:
     places: frozenset[Place]
     changes: int  # strokes for which a left finger is put down anew
     shifts: int
-    reach_mm: float
+    reach: Reach
     barre: float  # 1 for each partial barre, 2 for each full one
     cuts: int
     patterns: frozenset[tuple[int, tuple[tuple[Fraction, str], ...]]]
@@ -150,16 +164,28 @@ def _held_places(stroke: Stroke) -> frozenset[Place]:
     return frozenset(p.place for p in stroke.ringing if p.place is not None)
 
 
-def _reach(stroke: Stroke, instrument: Instrument) -> float:
-    """Distance along the neck between the stopped frets farthest apart, in mm."""
-    frets = [fret for _, _, fret in stroke.grip]
-    if len(frets) < 2:
-        return 0.0
-    return instrument.fret_mm(max(frets)) - instrument.fret_mm(min(frets))
+def reach_of(stroke: Stroke, instrument: Instrument, hand: Hand) -> Reach:
+    """How far the hand opens for a stroke, for the pair that is hardest pressed."""
+    worst = Reach()
+    for (f, s1, r1), (g, s2, r2) in combinations(sorted(stroke.grip), 2):
+        if f == g:
+            continue  # one finger laid over two strings
+        mm = span_mm(instrument, (s1, r1), (s2, r2))
+        comfort, greatest = pair_limits(hand)[(f, g)]
+        strain = max(0.0, (mm - comfort) / (greatest - comfort))
+        if mm / greatest > worst.share:
+            worst = Reach(mm, mm / greatest, strain)
+    return worst
+
+
+def reach_of_bar(mm: float, hand: Hand) -> Reach:
+    """A reach known in millimetres only, taken as that of fingers 1 and 4."""
+    over = (mm - hand.comfort_14) / (hand.max_14 - hand.comfort_14)
+    return Reach(mm, mm / hand.max_14, max(0.0, over))
 
 
 def measure_bars(
-    piece: Piece, fingering: Fingering, instrument: Instrument
+    piece: Piece, fingering: Fingering, instrument: Instrument, hand: Hand
 ) -> tuple[BarMeasure, ...]:
     """Measures of every written bar. Raises BadInput where the fingering is another piece's."""
     grouped = by_bar(strokes(piece, fingering))
@@ -196,8 +222,10 @@ def measure_bars(
                 places=frozenset(p.place for p in played if p.place is not None),
                 changes=changes,
                 shifts=shifts,
-                reach_mm=max(
-                    [laid.reach_mm if laid else 0.0] + [_reach(s, instrument) for s in rows]
+                reach=max(
+                    [reach_of_bar(laid.reach_mm if laid else 0.0, hand)]
+                    + [reach_of(s, instrument, hand) for s in rows],
+                    key=lambda r: r.share,
                 ),
                 barre=float(
                     sum(2 if len(b.strings) >= instrument.strings else 1 for b in laid.barres)
@@ -218,8 +246,3 @@ def measure_bars(
         )
         before = bar
     return tuple(out)
-
-
-def reach_share(reach_mm: float, hand: Hand) -> float:
-    """Reach as a share of what this hand spans in comfort between fingers 1 and 4."""
-    return reach_mm / hand.comfort_14

@@ -117,7 +117,7 @@ def work_of(
     piece: Piece, fingering: Fingering, instrument: Instrument, hand: Hand, time: PracticeTime
 ) -> Work:
     """The work behind an estimate; its minutes are the estimate's minutes."""
-    measures = {m.index: m for m in measure_bars(piece, fingering, instrument)}
+    measures = {m.index: m for m in measure_bars(piece, fingering, instrument, hand)}
     times = {b.bar: b for b in time.bars}
     place = {i: k for k, i in reversed(list(enumerate(time.first[j] for j in time.order)))}
     chunks = sorted(chunks_of(piece, time), key=lambda c: min(place.get(i, i) for i in c))
@@ -149,7 +149,7 @@ def work_of(
     rows = tuple(
         ChunkWork(
             c,
-            _sessions(piece, c, times, inside[k], measures, hand, speed),
+            _sessions(piece, c, times, inside[k], measures, speed),
             _reviews(piece, c, times, time.reviews, speed),
         )
         for k, c in enumerate(chunks)
@@ -163,7 +163,6 @@ def _sessions(
     times: dict[int, BarTime],
     inside: float,
     measures: dict[int, BarMeasure],
-    hand: Hand,
     speed: tuple[float, ...],
 ) -> tuple[PlanItem, ...]:
     minutes = sum(times[i].minutes for i in chunk) + inside
@@ -183,7 +182,7 @@ def _sessions(
                 minutes / count,
                 low,
                 high,
-                _how(piece, k, count, chunk, hard, measures[hard], hand),
+                _how(piece, k, count, chunk, hard, measures[hard]),
                 round(speed[hard] * high / 100),
             )
         )
@@ -197,9 +196,8 @@ def _how(
     chunk: tuple[int, ...],
     hard: int,
     row: BarMeasure,
-    hand: Hand,
 ) -> str:
-    side = SIDE[max(bar_features(row, hand), key=lambda f: f.level).demand.id]
+    side = SIDE[max(bar_features(row), key=lambda f: f.level).demand.id]
     if turn == 1:
         return DRILLS[side] + " Then both hands slowly, one bar at a time."
     if turn == count:

@@ -140,9 +140,9 @@ def practice_time(
         raise BadInput(f"Tempo {tempo_percent:g} %: aim at 20 to 200 % of the written tempo.")
     if student is not None and not 0.0 <= student <= 9.0:
         raise BadInput(f"Student's grade {student:g}: give a grade from 0 to 8.")
-    measures = measure_bars(piece, fingering, instrument)
-    whole = grade_features(features_from(piece_amounts(piece, measures, hand)), model)
-    scores = bar_scores(measures, hand)
+    measures = measure_bars(piece, fingering, instrument, hand)
+    whole = grade_features(features_from(piece_amounts(piece, measures)), model)
+    scores = bar_scores(measures)
     first = same_as(piece, fingering)
     seconds = bar_seconds(piece)
     played = order if order is not None else playing_order(piece)

@@ -1,0 +1,283 @@
+"""Exercises made from a bar of the piece itself: real music, to engrave and to hear."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingering
+from workbench.instrument.model import Instrument
+from workbench.music.errors import BadInput
+from workbench.music.model import Bar, Note, Piece, Pitch
+from workbench.teaching.strokes import Stroke, by_bar, fingered_bars, strokes, tempos
+from workbench.teaching.techniques import Technique
+
+TIMES = 4  # how often an exercise is repeated
+SLOW = 50  # percent of the tempo for slow work
+
+SHARPS = ("C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B")
+FLATS = ("C", "Db", "D", "Eb", "E", "F", "Gb", "G", "Ab", "A", "Bb", "B")
+
+
+@dataclass(frozen=True)
+class Exercise:
+    """One exercise: ``kind`` as in KINDS, what to do in a sentence, music and fingering
+    of one repeated bar, and the tempo in percent of the piece's."""
+
+    kind: str
+    bar: int
+    text: str
+    piece: Piece
+    fingering: Fingering
+    tempo_percent: int
+
+
+def exercises_for(
+    technique: Technique, piece: Piece, fingering: Fingering, instrument: Instrument, bar: int
+) -> tuple[Exercise, ...]:
+    """The exercises that serve a technique, made from written bar ``bar``; kinds to which
+    the bar gives nothing (no stopped note, say) are left out."""
+    made = [_made(kind, piece, fingering, instrument, bar) for kind in technique.drills]
+    return tuple(e for e in made if e is not None)
+
+
+def exercise(
+    kind: str, piece: Piece, fingering: Fingering, instrument: Instrument, bar: int
+) -> Exercise:
+    """One exercise of that kind from that written bar.
+
+    Raises BadInput for an unknown kind or bar, or where the bar gives nothing to it.
+    """
+    if kind not in KINDS:
+        raise BadInput(f"Exercise '{kind}' is not known; choose one of {', '.join(KINDS)}.")
+    if not 0 <= bar < len(piece.bars):
+        raise BadInput(f"Exercise: the piece has no written bar {bar + 1}.")
+    made = _made(kind, piece, fingering, instrument, bar)
+    if made is None:
+        raise BadInput(
+            f"Bar {piece.bars[bar].number} gives nothing to '{kind}'; choose another exercise."
+        )
+    return made
+
+
+@dataclass(frozen=True)
+class _Source:
+    """A bar with its strokes and its fingering."""
+
+    piece: Piece
+    bar: Bar
+    fingered: FingeredBar
+    strokes: tuple[Stroke, ...]
+    instrument: Instrument
+    tempo: float
+
+    @property
+    def name(self) -> str:
+        return f"bar {self.bar.number}"
+
+
+Rows = list[tuple[Note, FingeredNote]]
+
+
+def _made(
+    kind: str, piece: Piece, fingering: Fingering, instrument: Instrument, bar: int
+) -> Exercise | None:
+    fingered = fingered_bars(fingering).get(bar)
+    if fingered is None or not piece.bars[bar].notes:
+        return None
+    source = _Source(
+        piece,
+        piece.bars[bar],
+        fingered,
+        by_bar(strokes(piece, fingering)).get(bar, ()),
+        instrument,
+        tempos(piece)[bar],
+    )
+    return KINDS[kind](source)
+
+
+def _whole(source: _Source) -> Rows:
+    hands = {n.id: n for n in source.fingered.notes}
+    return [(n, hands[n.id]) for n in source.bar.notes if n.id in hands]
+
+
+def _loop(source: _Source) -> Exercise | None:
+    text = f"Loop {source.name} {TIMES} times without a gap at the bar line."
+    return _exercise(source, "loop", text, _whole(source), 80, barres=True)
+
+
+def _slow(source: _Source) -> Exercise | None:
+    text = (
+        f"Play {source.name} at half the tempo, every note as long as it is written; "
+        "then a little faster, as long as nothing slips."
+    )
+    return _exercise(source, "slow", text, _whole(source), SLOW, barres=True)
+
+
+def _right_alone(source: _Source) -> Exercise | None:
+    rows: Rows = []
+    for note, hands in _whole(source):
+        if hands.string is None or note.grace:
+            continue
+        midi = source.instrument.open_midi[hands.string - 1]
+        rows.append((_at(note, midi, source), replace(_open(hands), midi=midi)))
+    text = (
+        f"The right hand of {source.name} alone on open strings, fingers as written: the left "
+        "hand rests. Until it runs by itself."
+    )
+    return _exercise(source, "right hand alone", text, rows, 80)
+
+
+def _left_alone(source: _Source) -> Exercise | None:
+    """The grips one after the other, each as a block."""
+    rows: Rows = []
+    grips: list[tuple[Fraction, Stroke]] = []
+    for stroke in source.strokes:
+        if stroke.grip and (not grips or grips[-1][1].grip != stroke.grip):
+            grips.append((stroke.onset, stroke))
+    for k, (onset, stroke) in enumerate(grips):
+        end = grips[k + 1][0] if k + 1 < len(grips) else source.bar.length
+        for finger, string, fret in sorted(stroke.grip, key=lambda g: g[1]):
+            midi = source.instrument.open_midi[string - 1] + fret
+            name = f"{source.bar.index}-{k}-{string}-{fret}"
+            pitch = _pitch(midi, source.bar.key.fifths)
+            note = Note(name, onset, end - onset, pitch)
+            rows.append(
+                (
+                    note,
+                    FingeredNote(
+                        name,
+                        0,
+                        onset,
+                        end - onset,
+                        midi,
+                        string,
+                        fret,
+                        finger,
+                        None,
+                        held=end - onset,
+                        move="place",
+                    ),
+                )
+            )
+    count = len(grips)
+    text = (
+        f"The left hand of {source.name} alone: {count} {'grip' if count == 1 else 'grips'}, "
+        "set all fingers together, press, let go, and on to the next without looking."
+    )
+    return _exercise(source, "left hand alone", text, rows, SLOW, barres=True)
+
+
+def _rhythm_alone(source: _Source) -> Exercise | None:
+    """The bar's rhythm on one open string, the first, fingers taking turns."""
+    rows: Rows = []
+    midi = source.instrument.open_midi[0]
+    struck = [s for s in source.strokes if s.notes]
+    for k, stroke in enumerate(struck):
+        end = struck[k + 1].onset if k + 1 < len(struck) else source.bar.length
+        note = stroke.notes[0].note
+        # a top note that ends before the next begins leaves its rest
+        length = min(end - stroke.onset, max(p.note.duration for p in stroke.notes))
+        timed = replace(_at(note, midi, source), duration=length, voice=1)
+        hands = replace(
+            _open(stroke.notes[0].hands),
+            midi=midi,
+            string=1,
+            right="im"[k % 2],
+            duration=length,
+            held=length,
+        )
+        rows.append((timed, hands))
+    text = f"Clap and count the rhythm of {source.name}, then play it on the open first string."
+    return _exercise(source, "rhythm alone", text, rows, 80)
+
+
+KINDS: dict[str, Callable[[_Source], Exercise | None]] = {
+    "loop": _loop,
+    "slow": _slow,
+    "right hand alone": _right_alone,
+    "left hand alone": _left_alone,
+    "rhythm alone": _rhythm_alone,
+}
+
+
+def _exercise(
+    source: _Source, kind: str, text: str, rows: Rows, percent: int, *, barres: bool = False
+) -> Exercise | None:
+    if not rows:
+        return None
+    length = source.bar.length
+    notes, hands = [], []
+    for k, (note, fingers) in enumerate(rows):
+        # a note tied out of the bar ends with it here
+        duration = min(note.duration, length - note.onset)
+        held = min(fingers.held, duration)
+        name = f"x{k}"
+        notes.append(replace(note, id=name, duration=duration))
+        hands.append(replace(fingers, id=name, bar=0, duration=duration, held=held))
+    bar = replace(
+        source.bar,
+        index=0,
+        number="1",
+        notes=tuple(notes),
+        tempo=None,
+        pickup=False,
+        repeat_start=True,
+        repeat_end=True,
+        times=TIMES,
+        endings=(),
+        segno=False,
+        coda=False,
+        to_coda=False,
+        fine=False,
+        jump="",
+        section="",
+        chords=source.bar.chords if kind in ("loop", "slow") else (),
+    )
+    fingered = FingeredBar(
+        0,
+        "1",
+        tuple(hands),
+        source.fingered.barres if barres else (),
+        reach_mm=source.fingered.reach_mm if barres else 0.0,
+    )
+    cut = sum(1 for h in hands if h.held < h.duration)
+    whole = float(sum(h.duration for h in hands)) or 1.0
+    audit = Audit(len(hands), cut, float(sum(h.held for h in hands)) / whole)
+    title = f"{source.piece.title}: {source.name}, {kind}"
+    piece = Piece(title, (bar,), key=source.bar.key, tempo=source.tempo * percent / 100.0)
+    return Exercise(
+        kind, source.bar.index, text, piece, Fingering(0, False, (fingered,), audit), percent
+    )
+
+
+def _open(hands: FingeredNote) -> FingeredNote:
+    return replace(
+        hands,
+        fret=0,
+        left=0,
+        held=hands.duration,
+        cut_reason=None,
+        cut_kind="",
+        move="open",
+        pinned=False,
+        impossible=None,
+    )
+
+
+def _at(note: Note, midi: int, source: _Source) -> Note:
+    return replace(
+        note,
+        pitch=_pitch(midi, source.bar.key.fifths),
+        slur_start=False,
+        slur_stop=False,
+        articulations=(),
+    )
+
+
+def _pitch(midi: int, fifths: int) -> Pitch:
+    """A spelling that suits the key: flats in flat keys, else sharps."""
+    name = (FLATS if fifths < 0 else SHARPS)[midi % 12]
+    alter = {"": 0, "#": 1, "b": -1}[name[1:]]
+    return Pitch(name[0], alter, midi // 12 - 1)

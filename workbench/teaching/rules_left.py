@@ -1,0 +1,199 @@
+"""Rules for what the left hand does, and for how long notes are kept."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from workbench.teaching.measure import WIDE, reach_of, reach_of_bar
+from workbench.teaching.occurrence import (
+    Music,
+    Occurrence,
+    Rule,
+    at_stroke,
+    over_run,
+    runs_where,
+)
+from workbench.teaching.strokes import Stroke
+
+MOVES = {
+    "guide": "guide-finger",
+    "planted": "planted-finger",
+    "hop": "hop",
+    "shift": "shift",
+}
+CUTS = {
+    "hop": "the finger is needed on another string",
+    "string": "its string is needed for another note",
+    "barre": "the barre comes or goes",
+    "shift": "the hand moves on",
+    "stretch": "the hand does not reach so far",
+}
+
+
+def moves(music: Music) -> Iterator[Occurrence]:
+    """Guide fingers, planted fingers, hops and shifts, as the fingering names them."""
+    for stroke in music.strokes:
+        for move, technique in MOVES.items():
+            hit = [p for p in stroke.notes if p.hands.move == move and p.stopped]
+            if hit:
+                detail = "finger " + ", ".join(sorted({str(p.hands.left) for p in hit}))
+                if move == "shift" and stroke.position is not None:
+                    detail = f"to position {roman(stroke.position)}"
+                ids = tuple(p.note.id for p in hit)
+                yield Occurrence(technique, stroke.bar, stroke.onset, ids, detail)
+
+
+def open_string_shift(music: Music) -> Iterator[Occurrence]:
+    """An open string alone between two places that lie three frets apart or more."""
+    rows = music.strokes
+    for before, now, after in zip(rows, rows[1:], rows[2:], strict=False):
+        if now.grip or before.position is None or after.position is None:
+            continue
+        if abs(before.position - after.position) >= 3:
+            yield at_stroke("open-string-shift", now, f"to position {roman(after.position)}")
+
+
+def finger_swap(music: Music) -> Iterator[Occurrence]:
+    """Two fingers or more, followed by two or more that are all others."""
+    for before, now in pairwise(music.strokes):
+        first = sorted({f for f, _, _ in before.places})
+        then = sorted({f for f, _, _ in now.places})
+        if len(first) >= 2 and len(then) >= 2 and not set(first) & set(then):
+            detail = "-".join(map(str, first)) + " to " + "-".join(map(str, then))
+            yield over_run("finger-swap", (before, now), detail)
+
+
+def barres(music: Music) -> Iterator[Occurrence]:
+    """Barres as the fingering lays them, with the notes they stop."""
+    for bar in music.fingering.bars:
+        for barre in bar.barres:
+            full = len(barre.strings) >= music.instrument.strings
+            ids = tuple(
+                n.id
+                for n in bar.notes
+                if n.onset >= barre.onset and n.fret == barre.fret and n.left == barre.finger
+            )
+            name = "full-barre" if full else "partial-barre"
+            yield Occurrence(name, bar.index, barre.onset, ids, f"fret {barre.fret}")
+
+
+def stretch(music: Music) -> Iterator[Occurrence]:
+    """The widest moment of a bar, where two fingers open more than halfway from their
+    comfortable to their greatest span."""
+    for bar in music.fingering.bars:
+        rows = music.bars.get(bar.index, ())
+        if not rows:
+            continue
+        reaches = [(reach_of(s, music.instrument, music.hand), s) for s in rows]
+        reach, widest = max(reaches, key=lambda r: r[0].share)
+        laid = reach_of_bar(bar.reach_mm, music.hand)
+        if max(reach.strain, laid.strain) > WIDE:
+            yield at_stroke("stretch", widest, f"{max(reach.mm, laid.mm):.0f} mm")
+
+
+def slurs(music: Music) -> Iterator[Occurrence]:
+    """Two slurred notes of one voice on one string: the left hand sounds the second."""
+    for voice in sorted({n.voice for n in music.piece.notes}):
+        line = [(s, p) for s in music.strokes for p in s.notes if p.note.voice == voice]
+        inside = False
+        for (a, here), (_, there) in pairwise(line):
+            inside = (inside and not here.note.slur_stop) or here.note.slur_start
+            same = here.hands.string is not None and here.hands.string == there.hands.string
+            if not (inside and same) or here.note.midi == there.note.midi:
+                continue
+            name = "slur-up" if there.note.midi > here.note.midi else "slur-down"
+            yield Occurrence(name, a.bar, a.onset, (here.note.id, there.note.id))
+
+
+def high_position(music: Music) -> Iterator[Occurrence]:
+    """The first moment of each stay in the fifth position or above."""
+    up = False
+    for stroke in music.strokes:
+        place = stroke.position
+        if place is None:
+            continue
+        if place >= 5 and not up:
+            yield at_stroke("high-position", stroke, f"position {roman(place)}")
+        up = place >= 5
+
+
+def held_voice(music: Music) -> Iterator[Occurrence]:
+    """A note really held while two others or more begin."""
+    begun: dict[str, int] = {}
+    for stroke in music.strokes:
+        for p in stroke.ringing:
+            begun[p.note.id] = begun.get(p.note.id, 0) + 1
+    for stroke in music.strokes:
+        ids = tuple(p.note.id for p in stroke.notes if begun.get(p.note.id, 0) >= 2)
+        if ids:
+            yield Occurrence("held-voice", stroke.bar, stroke.onset, ids)
+
+
+def cut_note(music: Music) -> Iterator[Occurrence]:
+    """Notes let go before their written end."""
+    for stroke in music.strokes:
+        for p in stroke.notes:
+            if p.hands.cut_kind or p.hands.cut_reason:
+                detail = CUTS.get(p.hands.cut_kind, "")
+                yield Occurrence("cut-note", stroke.bar, stroke.onset, (p.note.id,), detail)
+
+
+def campanella(music: Music) -> Iterator[Occurrence]:
+    """Three single notes or more, a step apart, each on another string than the last."""
+
+    def joined(a: Stroke, b: Stroke) -> bool:
+        here, there = a.notes[0], b.notes[0]
+        step = 1 <= abs(here.note.midi - there.note.midi) <= 2
+        strings = here.hands.string is not None and here.hands.string != there.hands.string
+        return step and strings
+
+    for line in music.lines:
+        for run in runs_where(line, joined, 3):
+            yield over_run("campanella", run)
+
+
+def parallel(music: Music) -> Iterator[Occurrence]:
+    """Two strokes or more in a row of two notes a third (or a sixth) apart, moving."""
+    kinds = {3: "thirds", 4: "thirds", 8: "sixths", 9: "sixths"}
+    run: list[Stroke] = []
+    now = ""
+
+    def found() -> Iterator[Occurrence]:
+        if len(run) >= 2 and len({s.notes[0].note.midi for s in run}) >= 2:
+            yield over_run("parallel-thirds", run, now)
+
+    for stroke in music.strokes:
+        pair = [p.note.midi for p in stroke.notes]
+        kind = kinds.get(pair[0] - pair[1], "") if len(pair) == 2 else ""
+        if kind != now:
+            yield from found()
+            run, now = [], kind
+        if kind:
+            run.append(stroke)
+    yield from found()
+
+
+def roman(position: int) -> str:
+    """Positions are named in Roman numerals."""
+    out = ""
+    for value, letters in ((10, "X"), (9, "IX"), (5, "V"), (4, "IV"), (1, "I")):
+        while position >= value:
+            out += letters
+            position -= value
+    return out
+
+
+RULES: tuple[Rule, ...] = (
+    moves,
+    open_string_shift,
+    finger_swap,
+    barres,
+    stretch,
+    slurs,
+    high_position,
+    held_voice,
+    cut_note,
+    campanella,
+    parallel,
+)
