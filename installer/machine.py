@@ -138,8 +138,8 @@ def provide_venv(python):
 
 
 def fingerprint(extra="", home=HOME):
-    """What the installed state depends on: pyproject.toml and the extra asked for."""
-    text = (home / "pyproject.toml").read_bytes()
+    """What the installed state depends on: pyproject.toml, where it lies, and the extra."""
+    text = (home / "pyproject.toml").read_bytes() + str(home).encode()
     return hashlib.sha256(text).hexdigest() + (f"+{extra}" if extra else "")
 
 
@@ -179,6 +179,9 @@ def set_up(extra=""):
 
     Raises Stop with one sentence where that cannot be done.
     """
+    inner = environment_python()
+    if installed(fingerprint(extra)) and version_of([str(inner)]):
+        return inner
     inner = make_environment(find_python())
     if install_project(inner, extra):
         say("Set up.")
