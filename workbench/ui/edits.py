@@ -1,0 +1,216 @@
+"""Every change a teacher makes to a lesson, as a plain function from lesson to lesson."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+from typing import Any
+from uuid import uuid4
+
+from workbench.arranging.arrange import Arranged
+from workbench.fingering.types import FingeredNote, Pin, Settings
+from workbench.instrument.model import Instrument
+from workbench.music.errors import BadInput
+from workbench.music.model import Piece
+from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
+
+RIGHT = ("p", "i", "m", "a")
+GRADE_LEVELS = ("", "early", "middle", "late")
+LEVELS = ("beginner", "easy", "middle", "advanced")
+STYLES = ("i-m", "m-a", "a-m-i", "thumb")
+
+#: What ``set_field`` may change, and the least and greatest value where it is a number.
+FIELDS: dict[str, tuple[int, int] | None] = {
+    "title": None,
+    "student": None,
+    "hand": None,
+    "grade": (0, 8),
+    "grade_level": None,
+    "practice_minutes": (0, 100_000),
+    "minutes_a_day": (1, 600),
+    "tempo_percent": (10, 400),
+    "techniques": None,
+    "sections": None,
+}
+
+
+def fresh_id(stem: str) -> str:
+    """An id that no other lesson or note has."""
+    return f"{stem}-{uuid4().hex[:12]}"
+
+
+def new_lesson(placed: Arranged, instrument: Instrument, hand: str = "medium") -> Lesson:
+    """A lesson on a piece as it was placed on an instrument."""
+    return Lesson(
+        id=fresh_id("lesson"),
+        title=placed.piece.title or "Untitled piece",
+        piece=placed.piece,
+        instrument=instrument.id,
+        capo=instrument.capo,
+        hand=hand,
+        key=placed.key,
+        transposition=placed.transposition,
+        changes=tuple(change.reason for change in placed.changes),
+    )
+
+
+def duplicate(lesson: Lesson, student: str) -> Lesson:
+    """The same lesson for another student, under an id of its own."""
+    return replace(lesson, id=fresh_id("lesson"), student=student, plan_done=())
+
+
+def rearranged(lesson: Lesson, placed: Arranged, instrument: Instrument) -> Lesson:
+    """The lesson with its piece placed anew.
+
+    Notes stay with their bars. Pins speak of strings, so they stay only where
+    the instrument and the note's pitch are the same as before.
+    """
+    before = {note.id: note.midi for note in lesson.piece.notes}
+    now = {note.id: note.midi for note in placed.piece.notes}
+    same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
+    pins = tuple(
+        pin for pin in lesson.pins if same and now.get(pin.note) == before.get(pin.note)
+    )
+    last = len(placed.piece.bars) - 1
+    notes = tuple(
+        replace(
+            note,
+            first_bar=min(note.first_bar, last),
+            last_bar=min(note.last_bar, last),
+            note=note.note if note.note in now else None,
+            rejected=note.rejected if same else (),
+            grip=note.grip if same else None,
+        )
+        for note in lesson.notes
+    )
+    return replace(
+        lesson,
+        piece=placed.piece,
+        instrument=instrument.id,
+        capo=instrument.capo,
+        key=placed.key,
+        transposition=placed.transposition,
+        changes=tuple(change.reason for change in placed.changes),
+        pins=pins,
+        notes=notes,
+    )
+
+
+def pin_of(lesson: Lesson, note: str) -> Pin:
+    """The note's pin; an empty one where it is free."""
+    return next((pin for pin in lesson.pins if pin.note == note), Pin(note))
+
+
+def _with_pin(lesson: Lesson, pin: Pin) -> Lesson:
+    rest = tuple(old for old in lesson.pins if old.note != pin.note)
+    empty = (pin.string, pin.fret, pin.left, pin.right) == (None, None, None, None)
+    return replace(lesson, pins=rest if empty else (*rest, pin))
+
+
+def move_note(lesson: Lesson, note: str, string: int, fret: int) -> Lesson:
+    """Fix the note's place. A finger fixed before is let go unless it still makes sense."""
+    pin = pin_of(lesson, note)
+    stays = pin.left is not None and (pin.left == 0) == (fret == 0)
+    left = pin.left if stays else None
+    return _with_pin(lesson, replace(pin, string=string, fret=fret, left=left))
+
+
+def set_left(lesson: Lesson, hands: FingeredNote, finger: int) -> Lesson:
+    """Fix the note's left finger where it stands now.
+
+    Raises BadInput where the finger cannot be meant.
+    """
+    if hands.string is None or hands.fret is None:
+        raise BadInput("This note has no place on the neck yet; choose a place for it first.")
+    if finger == 0 and hands.fret > 0:
+        raise BadInput(
+            f"Finger 0 is the open string, but this note is stopped at fret {hands.fret}; "
+            "choose 1 to 4, or move it to a string where it is open."
+        )
+    if finger > 0 and hands.fret == 0:
+        raise BadInput(
+            "This note is an open string and takes no left finger; "
+            "move it to another string to stop it."
+        )
+    pin = replace(pin_of(lesson, hands.id), string=hands.string, fret=hands.fret, left=finger)
+    return _with_pin(lesson, pin)
+
+
+def set_right(lesson: Lesson, note: str, finger: str) -> Lesson:
+    """Fix the note's right finger."""
+    if finger not in RIGHT:
+        raise BadInput(f"Right finger '{finger}' is not known; choose p, i, m or a.")
+    return _with_pin(lesson, replace(pin_of(lesson, note), right=finger))
+
+
+def unpin(lesson: Lesson, notes: Iterable[str]) -> Lesson:
+    """Let these notes free again."""
+    gone = set(notes)
+    return replace(lesson, pins=tuple(pin for pin in lesson.pins if pin.note not in gone))
+
+
+def pin_all(lesson: Lesson, notes: Iterable[FingeredNote], right: bool = False) -> Lesson:
+    """Fix notes as they are fingered here: how an alternative, or a whole bar, is kept."""
+    for hands in notes:
+        if hands.string is None or hands.fret is None:
+            continue
+        old = pin_of(lesson, hands.id)
+        pin = Pin(hands.id, hands.string, hands.fret, hands.left, old.right)
+        lesson = _with_pin(lesson, replace(pin, right=hands.right) if right else pin)
+    return lesson
+
+
+def note_on(lesson: Lesson, note: str) -> BarNote:
+    """The teaching note of that id; KeyError if there is none."""
+    for found in lesson.notes:
+        if found.id == note:
+            return found
+    raise KeyError(note)
+
+
+def put_note(lesson: Lesson, note: BarNote) -> Lesson:
+    """Add a teaching note, or write it over the one of the same id.
+
+    Raises BadInput where it says nothing or covers no bar of the piece.
+    """
+    if not note.text.strip():
+        raise BadInput("This note has no words yet; write some, or delete it.")
+    if note.kind not in NOTE_KINDS:
+        raise BadInput(f"Kind '{note.kind}' is not known; choose one of {', '.join(NOTE_KINDS)}.")
+    if not 0 <= note.first_bar <= note.last_bar < len(lesson.piece.bars):
+        raise BadInput("The note's last bar comes before its first one, or is not in the piece.")
+    if any(old.id == note.id for old in lesson.notes):
+        return replace(
+            lesson, notes=tuple(note if old.id == note.id else old for old in lesson.notes)
+        )
+    return replace(lesson, notes=(*lesson.notes, note))
+
+
+def delete_note(lesson: Lesson, note: str) -> Lesson:
+    """Take a teaching note away."""
+    return replace(lesson, notes=tuple(old for old in lesson.notes if old.id != note))
+
+
+def set_field(lesson: Lesson, name: str, value: Any) -> Lesson:
+    """Write one of ``FIELDS``. Raises BadInput where the value makes no sense."""
+    limits = FIELDS[name]
+    if limits and value is not None and not limits[0] <= value <= limits[1]:
+        raise BadInput(f"{name.replace('_', ' ').capitalize()}: give {limits[0]} to {limits[1]}.")
+    if name == "title" and not str(value).strip():
+        raise BadInput("A lesson needs a title; write at least one word.")
+    return replace(lesson, **{name: value})
+
+
+def set_settings(lesson: Lesson, settings: Settings) -> Lesson:
+    """How the fingering is sought: the student's level, the right hand's style."""
+    return replace(lesson, settings=settings)
+
+
+def with_piece(lesson: Lesson, piece: Piece) -> Lesson:
+    """The lesson on a corrected piece; pins and links of notes that are gone go too."""
+    known = {note.id for note in piece.notes}
+    notes = tuple(
+        note if note.note in known else replace(note, note=None) for note in lesson.notes
+    )
+    pins = tuple(pin for pin in lesson.pins if pin.note in known)
+    return replace(lesson, piece=piece, pins=pins, notes=notes)

@@ -1,0 +1,151 @@
+"""Work off the interface thread: the newest of a kind wins, older results are dropped."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any
+
+from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, Signal
+
+from workbench.music.errors import BadInput
+
+Progress = Callable[[float], None]
+Work = Callable[[Progress], Any]
+
+
+class Cancelled(Exception):
+    """The work was called off; nobody waits for its result."""
+
+
+@dataclass(frozen=True)
+class Ticket:
+    """One piece of work: its kind, and the how manieth of that kind it is."""
+
+    kind: str
+    generation: int
+    label: str
+
+
+class _Task(QRunnable):
+    def __init__(self, jobs: Jobs, ticket: Ticket, work: Work) -> None:
+        super().__init__()
+        self._jobs, self._ticket, self._work = jobs, ticket, work
+        self.setAutoDelete(True)
+
+    def run(self) -> None:
+        jobs, ticket = self._jobs, self._ticket
+
+        def progress(share: float) -> None:
+            if not jobs.current(ticket):
+                raise Cancelled
+            jobs._progressed.emit(ticket, float(share))
+
+        result: Any = None
+        fault: BaseException | None = None
+        try:
+            if not jobs.current(ticket):
+                raise Cancelled
+            result = self._work(progress)
+        except BaseException as error:
+            fault = error
+        jobs._finished.emit(ticket, result, fault)
+
+
+class Jobs(QObject):
+    """Runs work in the background, one at a time for each lane.
+
+    ``busy`` tells (label, share done; below 0: unknown) of the newest work, or ("", 0.0)
+    when all is done. ``failed`` carries one sentence for the user.
+    """
+
+    busy = Signal(str, float)
+    failed = Signal(str)
+    fault = Signal(object)  # a fault of ours, as the exception
+    _progressed = Signal(object, float)
+    _finished = Signal(object, object, object)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._lanes: dict[str, QThreadPool] = {}
+        self._lock = threading.Lock()
+        self._newest: dict[str, int] = {}
+        self._waiting: dict[Ticket, Callable[[Any], None]] = {}
+        self._progressed.connect(self._on_progress, Qt.ConnectionType.QueuedConnection)
+        self._finished.connect(self._on_finished, Qt.ConnectionType.QueuedConnection)
+
+    def start(
+        self,
+        kind: str,
+        label: str,
+        work: Work,
+        done: Callable[[Any], None],
+        *,
+        lane: str = "work",
+    ) -> Ticket:
+        """Run ``work(progress)`` in the background, then ``done(result)`` here.
+
+        Whatever of the same kind is still under way is called off. Work in one
+        lane runs in the order it was started.
+        """
+        with self._lock:
+            generation = self._newest.get(kind, 0) + 1
+            self._newest[kind] = generation
+        ticket = Ticket(kind, generation, label)
+        self._waiting[ticket] = done
+        pool = self._lanes.get(lane)
+        if pool is None:
+            pool = self._lanes[lane] = QThreadPool(self)
+            pool.setMaxThreadCount(1)
+        self.busy.emit(label, -1.0)
+        pool.start(_Task(self, ticket, work))
+        return ticket
+
+    def current(self, ticket: Ticket) -> bool:
+        """Whether anybody still waits for this work. Safe from any thread."""
+        with self._lock:
+            return self._newest.get(ticket.kind) == ticket.generation
+
+    def cancel(self, *kinds: str) -> None:
+        """Call off all work of these kinds, or all work at all."""
+        with self._lock:
+            for kind in kinds or tuple(self._newest):
+                self._newest[kind] = self._newest.get(kind, 0) + 1
+
+    @property
+    def idle(self) -> bool:
+        """Whether nothing runs whose result anybody waits for."""
+        return not any(self.current(ticket) for ticket in self._waiting)
+
+    def stop(self) -> None:
+        """Call everything off and wait until the threads are quiet."""
+        self.cancel()
+        for pool in self._lanes.values():
+            pool.clear()
+            pool.waitForDone(10_000)
+        self._waiting.clear()
+
+    def _on_progress(self, ticket: Ticket, share: float) -> None:
+        if self.current(ticket):
+            self.busy.emit(ticket.label, share)
+
+    def _on_finished(self, ticket: Ticket, result: Any, fault: BaseException | None) -> None:
+        done = self._waiting.pop(ticket, None)
+        wanted = done is not None and self.current(ticket)
+        self._tell_what_is_left()
+        if not wanted or done is None or isinstance(fault, Cancelled):
+            return
+        if isinstance(fault, BadInput):
+            self.failed.emit(" ".join(str(fault).split()))
+        elif fault is not None:
+            self.fault.emit(fault)
+        else:
+            done(result)
+
+    def _tell_what_is_left(self) -> None:
+        left = [ticket for ticket in self._waiting if self.current(ticket)]
+        if left:
+            self.busy.emit(left[-1].label, -1.0)
+        else:
+            self.busy.emit("", 0.0)

@@ -1,0 +1,81 @@
+"""What the window asks of the layers below. Each is loaded when first used, so that
+the window is on the screen before the heavy libraries are."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any, Protocol
+
+from workbench.fingering.types import Alternative, Fingering, Pin
+from workbench.instrument.model import Hand, Instrument
+from workbench.instrument.table import hand as find_hand
+from workbench.instrument.table import instrument as find_instrument
+from workbench.music.model import Piece
+from workbench.teaching.lesson import Lesson
+
+SCORE_FILES = "Scores (*.musicxml *.xml *.mxl *.mid *.midi *.abc)"
+
+
+class Solver(Protocol):
+    """What fingers one piece for one hand, again and again."""
+
+    def solution(self) -> Fingering: ...
+
+    def with_pins(self, pins: tuple[Pin, ...]) -> Fingering: ...
+
+    def alternatives(self, bar_index: int, count: int) -> tuple[Alternative, ...]: ...
+
+
+def _solver(lesson: Lesson, instrument: Instrument, hand: Hand) -> Solver:
+    from workbench.fingering.engine import Solver as Engine
+
+    return Engine(lesson.piece, instrument, hand, settings=lesson.settings, pins=lesson.pins)
+
+
+def _read(path: str, **choice: Any) -> Piece:
+    from workbench.music.reading import read_score
+
+    return read_score(Path(path), **choice)
+
+
+def _arrange(piece: Piece, instrument: Instrument, **choice: Any) -> Any:
+    from workbench.arranging.arrange import arrange
+
+    return arrange(piece, instrument, **choice)
+
+
+def _candidates(piece: Piece, instrument: Instrument, hand: Hand) -> Any:
+    from workbench.arranging.keys import candidate_keys
+
+    return candidate_keys(piece, instrument, hand)
+
+
+def _handout(lesson: Lesson, fingering: Fingering, path: str, options: dict[str, Any]) -> int:
+    from workbench.handout.page import HandoutOptions, make_handout
+
+    return make_handout(lesson, fingering, Path(path), HandoutOptions(**options))
+
+
+def _demo() -> tuple[Lesson, ...]:
+    from workbench.teaching.demo import demo_lessons
+
+    return demo_lessons()
+
+
+@dataclass(frozen=True)
+class Services:
+    """The functions the window works with."""
+
+    solver: Callable[[Lesson, Instrument, Hand], Solver] = _solver
+    read: Callable[..., Piece] = _read
+    arrange: Callable[..., Any] = _arrange
+    candidates: Callable[[Piece, Instrument, Hand], Any] = _candidates
+    handout: Callable[[Lesson, Fingering, str, dict[str, Any]], int] = _handout
+    demo: Callable[[], tuple[Lesson, ...]] = _demo
+
+
+def playing_of(lesson: Lesson) -> tuple[Instrument, Hand]:
+    """The lesson's instrument with its capo, and its hand."""
+    return find_instrument(lesson.instrument, lesson.capo), find_hand(lesson.hand)

@@ -1,0 +1,170 @@
+"""The session: the bench together with its fingers.
+
+Fingering, and the search for other fingerings, run in one lane behind the
+interface; a solver lives as long as piece, instrument, hand and settings stay.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from workbench.fingering.types import Alternative, FingeredNote, Fingering
+from workbench.teaching.lesson import Lesson
+from workbench.ui import edits
+from workbench.ui.bar_rows import bar_rows
+from workbench.ui.bench import Bench, fingered_alike
+from workbench.ui.jobs import Progress
+from workbench.ui.services import Solver, playing_of
+from workbench.ui.verdict import verdict
+
+CHOICES = 4  # alternatives shown for a bar
+
+
+class Session(Bench):
+    """Everything the window does, without the window."""
+
+    def __init__(self, *given: Any, **named: Any) -> None:
+        super().__init__(*given, **named)
+        self._solver: Solver | None = None
+        self._solver_for: Lesson | None = None
+
+    def solve(self) -> None:
+        """Finger the lesson anew, in the background."""
+        lesson = self.lesson
+        if lesson is None:
+            return
+        self.jobs.cancel("choices")
+
+        def work(progress: Progress) -> Fingering:
+            solver = self._solver_of(lesson)
+            progress(-1.0)
+            return solver.with_pins(lesson.pins)
+
+        def done(fingering: Fingering) -> None:
+            self._take(lesson, fingering)
+
+        self.jobs.start("solve", "Fingering", work, done, lane="fingers")
+
+    def _take(self, lesson: Lesson, fingering: Fingering) -> None:
+        if self.lesson is None or not fingered_alike(self.lesson, lesson):
+            return
+        self.fingering = fingering
+        self.rows = bar_rows(self.lesson, fingering)
+        self.fingered.emit()
+        if self.judge and self.before_edit:
+            self.told.emit(verdict(self.before_edit, fingering))
+        self.judge = False
+        self.jobs.start(
+            "keep", "Keeping the fingering",
+            lambda _: self.shelf.put_fingering(lesson, fingering), lambda _: None, lane="keep",
+        )  # fmt: skip
+        self.ask_choices()
+
+    def ask_choices(self) -> None:
+        """Look for other fingerings of the selected bar, in the background."""
+        lesson, index = self.lesson, self.bar_index
+        self.choices = None
+        self.choices_changed.emit()
+        if lesson is None or index < 0 or self.fingering is None:
+            return
+
+        def work(progress: Progress) -> tuple[Alternative, ...]:
+            solver = self._solver_of(lesson)
+            progress(-1.0)
+            return solver.alternatives(index, CHOICES)
+
+        def done(found: tuple[Alternative, ...]) -> None:
+            if self.lesson is lesson and self.bar_index == index:
+                self.choices = found
+                self.choices_changed.emit()
+
+        self.jobs.start("choices", "Looking for other fingerings", work, done, lane="fingers")
+
+    def _solver_of(self, lesson: Lesson) -> Solver:
+        """The solver for this lesson; only the fingers' lane comes here."""
+        before = self._solver_for
+        if self._solver is None or before is None or not _same_task(before, lesson):
+            instrument, hand = playing_of(lesson)
+            self._solver = self.services.solver(lesson, instrument, hand)
+        self._solver_for = lesson
+        return self._solver
+
+    def move_note(self, note: str, string: int, fret: int) -> bool:
+        """Put a note on another string."""
+        return self.edit(
+            f"Move a note to string {string}, fret {fret}",
+            lambda lesson: edits.move_note(lesson, note, string, fret),
+        )
+
+    def step_string(self, by: int) -> bool:
+        """Put the selected note on the next string (by +1) or the one before (-1)."""
+        hands = self.note_hands
+        if not hands:
+            self.failed.emit("Select a note first, then move it to another string.")
+            return False
+        places = sorted(self.instrument.places(hands.midi))
+        beyond = [p for p in places if hands.string is None or (p[0] - hands.string) * by > 0]
+        if not beyond:
+            self.told.emit("This note cannot be played on a string further that way.")
+            return False
+        return self.move_note(hands.id, *(beyond[0] if by > 0 else beyond[-1]))
+
+    def set_left(self, finger: int) -> bool:
+        hands = self.note_hands
+        if not hands:
+            self.failed.emit("Select a note first, then give it a left finger.")
+            return False
+        return self.edit(
+            f"Left finger {finger}", lambda lesson: edits.set_left(lesson, hands, finger)
+        )
+
+    def set_right(self, finger: str) -> bool:
+        note = self.note_id
+        if not note:
+            self.failed.emit("Select a note first, then give it a right finger.")
+            return False
+        return self.edit(
+            f"Right finger {finger}", lambda lesson: edits.set_right(lesson, note, finger)
+        )
+
+    def free_note(self) -> bool:
+        """Let the selected note free, or all of the bar where none is selected."""
+        if not self.bar:
+            return False
+        notes = [self.note_id] if self.note_id else [note.id for note in self.bar.notes]
+        label = "Free a note" if self.note_id else "Free the bar's notes"
+        return self.edit(label, lambda lesson: edits.unpin(lesson, notes))
+
+    def take_choice(self, place: int) -> bool:
+        """Keep one of the other fingerings of the bar."""
+        if not self.choices or not 0 <= place < len(self.choices):
+            return False
+        found, hands, lesson = self.choices[place], self.bar_hands, self.lesson
+        if not self.edit("Take another fingering", lambda old: edits.pin_all(old, found.notes)):
+            return False
+        assert lesson
+        self.guard(lambda: self._remember(lesson, found, hands.notes if hands else ()))
+        return True
+
+    def _remember(
+        self, lesson: Lesson, found: Alternative, rejected: tuple[FingeredNote, ...]
+    ) -> None:
+        self.shelf.remember_choice(
+            "alternative",
+            lesson_id=lesson.id,
+            bar=self.bar_index,
+            chosen=found.notes,
+            rejected=rejected,
+            instrument=lesson.instrument,
+            hand=lesson.hand,
+            level=lesson.settings.level,
+            reason=found.reason,
+        )
+
+
+def _same_task(one: Lesson, other: Lesson) -> bool:
+    """Whether a solver made for one lesson serves the other, pins aside."""
+    return one.piece is other.piece and (
+        (one.instrument, one.capo, one.hand, one.settings)
+        == (other.instrument, other.capo, other.hand, other.settings)
+    )
