@@ -17,9 +17,10 @@ _DEGREES = {1: 0, 2: 2, 3: 4, 4: 5, 5: 7, 6: 9, 7: 11, 9: 14, 11: 17, 13: 21}
 _SHARP_ROOTS = ("C", "C#", "D", "Eb", "E", "F", "F#", "G", "G#", "A", "Bb", "B")  # minor kinds
 _FLAT_ROOTS = ("C", "Db", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B")
 
-ROOTLESS = 4  # a missing root counts for so many notes; with all others there it is a likely name
+ROOTLESS = 3  # a missing root counts for so many notes more
 
-# Symbol after the root, degrees, degrees that may be left out. Plainer kinds first.
+# Symbol after the root, degrees (in brackets: welcome but not expected), degrees
+# that may be left out. Plainer kinds first.
 _ROWS: tuple[tuple[str, str, str], ...] = (
     ("", "1 3 5", "5"),
     ("m", "1 b3 5", "5"),
@@ -58,17 +59,17 @@ _ROWS: tuple[tuple[str, str, str], ...] = (
     ("m9b5", "1 b3 b5 b7 9", ""),
     ("mmaj9", "1 b3 5 7 9", "5"),
     ("alt", "1 3 b5", ""),
-    ("13", "1 3 5 b7 9 11 13", "5 9 11"),
+    ("13", "1 3 5 b7 9 (11) 13", "5 9"),
     ("m11", "1 b3 5 b7 9 11", "5 9"),
     ("11", "1 3 5 b7 9 11", "3 5 9"),
     ("9#11", "1 3 5 b7 9 #11", "5 9"),
     ("maj11", "1 3 5 7 9 11", "3 5 9"),
-    ("maj13", "1 3 5 7 9 11 13", "5 9 11"),
+    ("maj13", "1 3 5 7 9 (11) 13", "5 9"),
     ("mmaj11", "1 b3 5 7 9 11", "5 9"),
-    ("13b9", "1 3 5 b7 b9 11 13", "5 11"),
-    ("13b5b9", "1 3 b5 b7 b9 11 13", "11"),
-    ("b13b9", "1 3 5 b7 b9 11 b13", "5 11"),
-    ("b13#9", "1 3 5 b7 #9 11 b13", "5 11"),
+    ("13b9", "1 3 5 b7 b9 13", "5"),
+    ("13b5b9", "1 3 b5 b7 b9 13", ""),
+    ("7b9b13", "1 3 5 b7 b9 b13", "5"),
+    ("7#9b13", "1 3 5 b7 #9 b13", "5"),
 )
 
 
@@ -78,6 +79,7 @@ class _Kind:
     degrees: tuple[tuple[int, int], ...]  # (degree number, semitones above the root)
     required: frozenset[int]  # pitch classes above the root
     allowed: frozenset[int]
+    usual: frozenset[int]  # those that are missed when they are not there
     rootless: bool  # five notes or more: players leave the root to the bass
 
 
@@ -109,10 +111,11 @@ def _degree(word: str) -> tuple[int, int]:
 
 
 def _kind(symbol: str, degrees: str, omit: str) -> _Kind:
-    parts = tuple(_degree(w) for w in degrees.split())
-    left_out = {_degree(w)[1] for w in degrees.split() if w in omit.split()}
+    parts = tuple(_degree(w.strip("()")) for w in degrees.split())
     allowed = frozenset(s for _, s in parts)
-    return _Kind(symbol, parts, allowed - left_out, allowed, len(parts) > 4)
+    usual = frozenset(_degree(w)[1] for w in degrees.split() if "(" not in w)
+    required = usual - {_degree(w)[1] for w in omit.split()}
+    return _Kind(symbol, parts, required, allowed, usual, len(parts) > 4)
 
 
 KINDS: tuple[_Kind, ...] = tuple(_kind(*row) for row in _ROWS)
@@ -188,13 +191,15 @@ def _readings(present: frozenset[int], bass: int) -> list[_Reading]:
         for rank, kind in enumerate(KINDS):
             if not above <= kind.allowed:
                 continue
-            needed = kind.required if root in present or not kind.rootless else kind.required - {0}
-            if not needed <= above:
+            rootless = root not in present
+            if rootless and not (kind.rootless and len(present) >= 4):
                 continue
-            missing = len(kind.allowed) - len(above) + (0 if root in present else ROOTLESS - 1)
+            if not kind.required - ({0} if rootless else set()) <= above:
+                continue
+            missing = len(kind.usual - above) + (ROOTLESS if rootless else 0)
             found.append(_Reading(missing, root != bass, rank, root, kind))
     found.sort(key=lambda r: (r.missing, r.not_in_bass, r.rank, r.root))
-    return [r for r in found if r.missing <= found[0].missing + 1 or r.missing == ROOTLESS]
+    return [r for r in found if r.missing <= found[0].missing + 1 or r.missing > ROOTLESS]
 
 
 def _root_name(reading: _Reading) -> str:

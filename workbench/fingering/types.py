@@ -138,11 +138,13 @@ class Settings:
 
     ``level``: "beginner", "easy", "middle", "advanced". ``style``: right-hand
     style "i-m", "m-a", "a-m-i" or "thumb". ``relaxed_hand``: prefer fingers 1
-    and 3 to 1 and 2 on neighbouring frets. ``weights``: overrides by term
+    and 3 to 1 and 2 on neighbouring frets. ``rest_strokes``: mark rest strokes
+    in single-line melody where no string beside it rings. ``weights``: overrides by term
     name, thousandths.
     """
 
     level: str = "middle"
     style: str = "i-m"
     relaxed_hand: bool = False
+    rest_strokes: bool = False
     weights: tuple[tuple[str, int], ...] = ()

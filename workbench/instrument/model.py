@@ -15,7 +15,7 @@ def frequency(midi: float) -> float:
 
 def fret_mm(scale_mm: float, fret: float) -> float:
     """Distance of a fret from the nut in millimetres: L(1 - 2^(-n/12))."""
-    return scale_mm * (1.0 - 2.0 ** (-fret / 12.0))
+    return float(scale_mm * (1.0 - 2.0 ** (-fret / 12.0)))
 
 
 @dataclass(frozen=True)
@@ -49,7 +49,7 @@ class Instrument:
     @property
     def sounding_scale_mm(self) -> float:
         """Scale length from the capo (or nut) to the saddle, in millimetres."""
-        return self.scale_mm * 2.0 ** (-self.capo / 12.0)
+        return float(self.scale_mm * 2.0 ** (-self.capo / 12.0))
 
     @cached_property
     def open_midi(self) -> tuple[int, ...]:

@@ -1,0 +1,266 @@
+"""The fingering engine's face: a piece in, both hands' fingers out, exact and explained."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import replace
+
+import numpy as np
+
+from workbench.fingering.audit import Told, audit, tell
+from workbench.fingering.consistency import settle
+from workbench.fingering.frame import build_frame
+from workbench.fingering.grips import IntArray, neck
+from workbench.fingering.lattice import Lattice, build_lattice
+from workbench.fingering.paths import FAR, Path, Sweeper
+from workbench.fingering.playable import split_playable
+from workbench.fingering.right import faults, solve_right
+from workbench.fingering.types import (
+    Alternative,
+    FingeredBar,
+    FingeredNote,
+    Fingering,
+    Pin,
+    Settings,
+)
+from workbench.fingering.weights import LEFT_TERMS, weights_for
+from workbench.instrument.model import Hand, Instrument
+from workbench.music.model import Piece
+
+Progress = Callable[[int, int], None]
+
+
+def solve(
+    piece: Piece,
+    instrument: Instrument,
+    hand: Hand,
+    *,
+    settings: Settings | None = None,
+    pins: Iterable[Pin] = (),
+    progress: Progress | None = None,
+) -> Fingering:
+    """Finger a piece: the least declared cost under the teacher's pins.
+
+    ``progress(done, all)`` is called now and then; an exception it raises ends
+    the work. Notes that cannot be played are named, never in the way.
+    """
+    return Solver(
+        piece, instrument, hand, settings=settings, pins=pins, progress=progress
+    ).solution()
+
+
+class Solver:
+    """A piece's lattice, kept for quick second thoughts.
+
+    ``solution()`` under the pins given; ``with_pins`` solves again under
+    others, by the kept tables where the lattice holds them; ``alternatives``
+    lists other fingerings of one bar.
+    """
+
+    def __init__(
+        self,
+        piece: Piece,
+        instrument: Instrument,
+        hand: Hand,
+        *,
+        settings: Settings | None = None,
+        pins: Iterable[Pin] = (),
+        progress: Progress | None = None,
+    ) -> None:
+        self.piece, self.instrument, self.hand = piece, instrument, hand
+        self.settings = settings or Settings()
+        self.pins = tuple(pins)
+        self.progress = progress
+        self.neck = neck(instrument, hand)
+        self.weights = weights_for(self.settings)
+        self._grow({})
+        self._solution: Fingering | None = None
+        self._path: Path | None = None
+
+    def _grow(self, pins: dict[str, Pin]) -> None:
+        """Build the lattice; pins given here are built in, all others are masks on it."""
+        self.built_in = pins
+        self.playable, self.impossible = split_playable(
+            self.piece, self.instrument, self.neck, pins
+        )
+        self.frame = build_frame(self.piece, self.playable)
+        self.lattice: Lattice = build_lattice(
+            self.frame, self.instrument, self.neck, self.weights, pins, self.progress
+        )
+        self.sweeper = Sweeper(self.lattice)
+
+    # -- solving ---------------------------------------------------------------
+
+    def solution(self) -> Fingering:
+        """The fingering under the present pins."""
+        if self._solution is None:
+            self._solution = self._solve()
+        return self._solution
+
+    def with_pins(self, pins: Iterable[Pin]) -> Fingering:
+        """Solve again under these pins instead of the present ones."""
+        self.pins = tuple(pins)
+        self._solution = None
+        return self.solution()
+
+    def _solve(self) -> Fingering:
+        asked = {p.note: p for p in self.pins}
+        masks = self._masks(asked)
+        if masks is None:
+            self._grow({n: p for n, p in asked.items() if n in self.piece.bar_of})
+            masks = {}
+        elif self.built_in and any(asked.get(n) != p for n, p in self.built_in.items()):
+            self._grow({})
+            return self._solve()
+        path, remarks = settle(self.sweeper, self.piece, masks)
+        self._path, self._masks_now = path, masks
+        return self.describe(path, remarks)
+
+    def _masks(self, pins: dict[str, Pin]) -> dict[int, IntArray] | None:
+        """Allowed states by layer under pins; None where the lattice has no state for them."""
+        out: dict[int, IntArray] = {}
+        for layer in self.frame.layers:
+            here = [(j, pins[n.id]) for j, n in enumerate(layer.notes) if n.id in pins]
+            if not here:
+                continue
+            grips = self.lattice.grips[layer.index]
+            good = np.array(
+                [
+                    all(
+                        p.string in (None, g.places[j][0])
+                        and p.fret in (None, g.places[j][1])
+                        and p.left in (None, g.places[j][2])
+                        for j, p in here
+                    )
+                    for g in grips
+                ]
+            )
+            allowed = good[self.lattice.states[layer.index].grip]
+            if not allowed.any():
+                return None
+            if not allowed.all():
+                out[layer.index] = allowed
+        lost = [n for n in pins if n in self.impossible and n in self.piece.bar_of]
+        return None if lost and not self.built_in else out
+
+    # -- telling ---------------------------------------------------------------
+
+    def describe(self, path: Path, remarks: dict[int, list[str]] | None = None) -> Fingering:
+        """A path as a Fingering, right hand and audit included."""
+        pins = {p.note: p for p in self.pins}
+        told = tell(self.lattice, path.states, self.piece, pins)
+        strings = {i: n.string for i, n in told.notes.items() if n.string is not None}
+        right, right_cost = solve_right(
+            self.frame,
+            strings,
+            self.instrument.strings,
+            self.piece.tempo,
+            self.weights.right,
+            self.settings.style,
+            pins,
+        )
+        said = {b: list(r) for b, r in (remarks or {}).items()}
+        for layer, fault in faults(self.frame, strings, right):
+            said.setdefault(layer.bar, []).append(fault)
+        effort, terms = self._effort(path)
+        terms["right"] = right_cost
+        bars = tuple(
+            self._bar(index, told, right, effort, said) for index in range(len(self.piece.bars))
+        )
+        return Fingering(
+            path.cost + right_cost,
+            path.optimal,
+            bars,
+            audit(told, len(self.impossible)),
+            path.bound + right_cost,
+            terms,
+        )
+
+    def _effort(self, path: Path) -> tuple[dict[int, int], dict[str, int]]:
+        effort: dict[int, int] = {}
+        terms = dict.fromkeys(LEFT_TERMS, 0)
+        for layer in self.frame.layers:
+            a = path.states[layer.parent] if layer.parent >= 0 else 0
+            for term, value in self.lattice.step_terms(
+                layer.index, a, path.states[layer.index]
+            ).items():
+                cost = value * self.weights.left[term]
+                terms[term] += cost
+                effort[layer.bar] = effort.get(layer.bar, 0) + cost
+        return effort, terms
+
+    def _bar(
+        self,
+        index: int,
+        told: Told,
+        right: dict[str, str],
+        effort: dict[int, int],
+        said: dict[int, list[str]],
+    ) -> FingeredBar:
+        bar = self.piece.bars[index]
+        notes: list[FingeredNote] = []
+        for n in bar.notes:
+            if n.id in told.notes:
+                note = replace(told.notes[n.id], right=right[n.id])
+                if self._rest_stroke(note, bar.index):
+                    note = replace(note, stroke="rest")
+                notes.append(note)
+            else:
+                notes.append(
+                    FingeredNote(
+                        n.id,
+                        index,
+                        n.onset,
+                        n.duration,
+                        n.midi,
+                        None,
+                        None,
+                        None,
+                        None,
+                        n.duration * 0,
+                        impossible=self.impossible.get(n.id, "it is not played"),
+                    )
+                )
+        reasons = [self.impossible[n.id] for n in bar.notes if n.id in self.impossible]
+        return FingeredBar(
+            index,
+            bar.number,
+            tuple(notes),
+            tuple(told.barres.get(index, ())),
+            effort.get(index, 0),
+            told.reach.get(index, 0.0),
+            tuple(told.planted.get(index, ())),
+            tuple(said.get(index, ())),
+            "; ".join(reasons) or None,
+        )
+
+    def _rest_stroke(self, note: FingeredNote, bar: int) -> bool:
+        """Single melody notes by i or m may rest on the next string where nothing rings there."""
+        if not self.settings.rest_strokes or note.right not in ("i", "m", "a"):
+            return False
+        at = self.piece.bars[bar].notes
+        here = next(n for n in at if n.id == note.id)
+        return (
+            not any(
+                n.id != note.id
+                and n.onset < note.onset + note.duration
+                and note.onset < n.onset + n.duration
+                for n in at
+            )
+            and here.voice == 1
+        )
+
+    # -- second thoughts ---------------------------------------------------------
+
+    def alternatives(self, bar: int, count: int = 3) -> tuple[Alternative, ...]:
+        """Other fingerings of a written bar, cheapest first, the rest of the piece as it is."""
+        from workbench.fingering.alternatives import find_alternatives
+
+        self.solution()
+        assert self._path is not None
+        return find_alternatives(self, self._path, self._masks_now, bar, count)
+
+    @property
+    def impossible_cost(self) -> int:
+        """Costs from here on mean that no path holds the pins."""
+        return FAR

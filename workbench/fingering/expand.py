@@ -1,0 +1,241 @@
+"""One step of the lattice: every state before a layer with every grip that begins it.
+
+What stays down is no free choice, so that the lattice stays small: a finger
+that may stay (its note goes on, or it returns soon) does stay; it is lifted
+only where staying is impossible or would stretch the hand past its comfort,
+and then both ways are kept.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from workbench.fingering.frame import Layer
+from workbench.fingering.grips import PAIRS, IntArray, Neck
+from workbench.fingering.states import (
+    Before,
+    BoolArray,
+    Need,
+    States,
+    before,
+    bits,
+)
+from workbench.fingering.terms import Steps, cost
+from workbench.instrument.model import Instrument
+
+FOUR = np.arange(4)
+
+
+@dataclass(frozen=True)
+class Edges:
+    """Steps between two layers, sorted by the state before. ``first[a]`` is
+    where the steps of state a begin (one more entry closes the list);
+    ``into`` the state after; ``cost`` in thousandths."""
+
+    first: IntArray
+    into: IntArray
+    cost: IntArray
+
+    def of(self, a: int) -> slice:
+        return slice(int(self.first[a]), int(self.first[a + 1]))
+
+    def before(self) -> IntArray:
+        """The state before of every step."""
+        return np.repeat(np.arange(len(self.first) - 1), np.diff(self.first))
+
+
+@dataclass(frozen=True)
+class Batch:
+    """Chosen steps: state before ``a``, grip ``g``, fingers that stay ``keep`` (E, 4)."""
+
+    a: IntArray
+    g: IntArray
+    keep: BoolArray
+
+
+def _wanted(old: States, b: Before, n: Need, a: IntArray, g: IntArray) -> BoolArray:
+    """Fingers that may and would stay down, (E, 4)."""
+    fret = old.fret[a]
+    wish = b.held[a] | b.useful[a]
+    needed = n.fret[g] > 0
+    clash = (n.under[g[:, None], fret] & b.cover[a]) != 0
+    wish &= (fret > 0) & ~clash & ~needed
+    # finger 1 stopping anew on the fret where it holds: it stays, as a barre if need be
+    both = needed[:, 0] & (fret[:, 0] == n.fret[g, 0]) & b.held[a, 0]
+    lo = np.minimum(old.lo[a, 0], n.lo[g, 0])
+    hi = np.maximum(old.hi[a, 0], n.hi[g, 0])
+    union = bits(lo, hi, both)
+    wish[:, 0] |= both & ((n.under[g, fret[:, 0]] & union) == 0)
+    return wish
+
+
+def _hand(old: States, n: Need, x: Batch) -> tuple[IntArray, IntArray, IntArray]:
+    """Finger places after the steps: fret, lo, hi, each (E, 4)."""
+    needed = n.fret[x.g] > 0
+    stay = x.keep & ~needed
+    fret = np.where(needed, n.fret[x.g], np.where(stay, old.fret[x.a], 0))
+    lo = np.where(needed, n.lo[x.g], np.where(stay, old.lo[x.a], 0))
+    hi = np.where(needed, n.hi[x.g], np.where(stay, old.hi[x.a], 0))
+    wide = needed[:, 0] & x.keep[:, 0]
+    lo[:, 0] = np.where(wide, np.minimum(lo[:, 0], old.lo[x.a, 0]), lo[:, 0])
+    hi[:, 0] = np.where(wide, np.maximum(hi[:, 0], old.hi[x.a, 0]), hi[:, 0])
+    return fret, lo, hi
+
+
+def _judge(fret: IntArray, lo: IntArray, hi: IntArray, neck: Neck) -> tuple[BoolArray, BoolArray]:
+    """(possible, comfortable) for every hand."""
+    e = len(fret)
+    good = np.ones(e, bool)
+    easy = np.ones(e, bool)
+    for i, (f, g) in enumerate(PAIRS):
+        a, b = fret[:, f], fret[:, g]
+        both = (a > 0) & (b > 0)
+        if not both.any():
+            continue
+        gap = np.maximum(lo[:, g] - hi[:, f], lo[:, f] - hi[:, g])
+        span = neck.span[a, b, np.maximum(gap, 0)]
+        bad = (a > b) | ((a == b) & (gap <= 0)) | (span > neck.greatest[i])
+        good &= ~(both & bad)
+        easy &= ~(both & (span > neck.comfort[i]))
+    return good, easy
+
+
+def choose(
+    old: States,
+    layer: Layer,
+    n: Need,
+    neck: Neck,
+    instrument: Instrument,
+    keep_nothing: bool = False,
+) -> tuple[Batch, Before]:
+    """All steps of the lattice into a layer."""
+    b = before(old, layer, instrument)
+    k, grips = len(old), len(n.fret)
+    a = np.repeat(np.arange(k), grips)
+    g = np.tile(np.arange(grips), k)
+    if keep_nothing:
+        return Batch(a, g, np.zeros((len(a), 4), bool)), b
+    keep = _wanted(old, b, n, a, g)
+    found: list[tuple[IntArray, IntArray, IntArray]] = []
+    masks = (keep << FOUR).sum(axis=1)
+    seen: list[IntArray] = []
+    while len(a):
+        keep = (masks[:, None] >> FOUR & 1).astype(bool)
+        good, easy = _judge(*_hand(old, n, Batch(a, g, keep)), neck)
+        found.append((a[good], g[good], masks[good]))
+        hard = (~good | ~easy) & (masks > 0)
+        if not hard.any():
+            break
+        ha, hg, hm = a[hard], g[hard], masks[hard]
+        seen.append((ha * grips + hg) * 16 + hm)
+        nexts = []
+        for f in range(4):
+            has = (hm >> f & 1).astype(bool)
+            nexts.append((ha[has] * grips + hg[has]) * 16 + (hm[has] & ~(1 << f)))
+        code = np.unique(np.concatenate(nexts))
+        pair, masks = code // 16, code % 16
+        a, g = pair // grips, pair % grips
+    fa, fg, fm = (np.concatenate(x) for x in zip(*found, strict=True))
+    if len(found) > 1:
+        code = np.unique((fa * grips + fg) * 16 + fm)
+        pair, fm = code // 16, code % 16
+        fa, fg = pair // grips, pair % grips
+    return Batch(fa, fg, (fm[:, None] >> FOUR & 1).astype(bool)), b
+
+
+def steps_of(
+    old: States, x: Batch, b: Before, n: Need, instrument: Instrument
+) -> tuple[Steps, States]:
+    """The steps as the cost terms see them, and the (not yet merged) states after."""
+    fret, lo, hi = _hand(old, n, x)
+    needed = n.fret[x.g] > 0
+    old_fret = old.fret[x.a]
+    touch = (b.cover[x.a] & n.cover[x.g]) != 0
+    wide = needed[:, 0] & x.keep[:, 0]
+    same = needed & (old_fret == n.fret[x.g]) & touch
+    same[:, 0] |= wide
+    guided = needed & (old_fret > 0) & (old_fret != n.fret[x.g]) & touch
+    hinged = wide & (hi[:, 0] > old.hi[x.a, 0]) | wide & (lo[:, 0] < old.lo[x.a, 0])
+    ring = n.slot[x.g]
+    lost = np.zeros(len(x.a), np.int16)
+    cover = bits(lo, hi, fret > 0)
+    for s in range(instrument.strings):
+        goes_on = b.rest[x.a, s]
+        played = n.slot[x.g, s] > 0
+        stopper = b.top[x.a, s]
+        index = np.maximum(stopper - 1, 0)
+        stays = np.take_along_axis(x.keep, index[:, None], axis=1)[:, 0]
+        bit = 1 << (s + 1)
+        alive = np.where(stopper == 0, (cover & bit).any(axis=1) == 0, stays)
+        alive &= ~played & (goes_on > 0)
+        # a finger laid over it at a higher fret would change its pitch
+        above = ((cover & bit) != 0) & (fret > np.take_along_axis(old_fret, index[:, None], 1))
+        alive &= ~((stopper > 0) & above.any(axis=1))
+        ring[:, s] = np.where(alive, goes_on, ring[:, s])
+        lost += np.where((goes_on > 0) & ~alive, b.lost[x.a, s], 0).astype(np.int16)
+    held = np.zeros_like(needed)
+    for f in range(4):
+        held[:, f] = x.keep[:, f] & b.held[x.a, f]
+    low = np.where(needed & ~same, n.fret[x.g], 99).min(axis=1)
+    down = fret > 0
+    lowest = np.argmax(down, axis=1)
+    at = np.take_along_axis(fret, lowest[:, None], axis=1)[:, 0]
+    pos = np.where(down.any(axis=1), np.maximum(1, at - lowest), old.pos[x.a])
+    steps = Steps(
+        old_fret,
+        fret,
+        lo,
+        hi,
+        needed,
+        same,
+        guided,
+        b.upto[x.a],
+        held,
+        hinged,
+        b.busy[x.a],
+        lost,
+        old.pos[x.a],
+        pos,
+        n.unsteady[x.g],
+        low,
+    )
+    return steps, States(fret, lo, hi, ring, pos, x.g)
+
+
+_MIX = np.random.default_rng(20).integers(1, 2**63, 64, dtype=np.uint64) | np.uint64(1)
+
+
+def merge(after: States) -> tuple[States, IntArray]:
+    """Equal states made one: the distinct states, and which of them each row is."""
+    rows = after.rows()
+    key = rows.astype(np.uint64) @ _MIX[: rows.shape[1]]
+    _, index, inverse = np.unique(key, return_index=True, return_inverse=True)
+    inverse = inverse.reshape(-1)
+    if not (rows[index][inverse] == rows).all():  # two states under one key: compare in full
+        _, index, inverse = np.unique(rows, axis=0, return_index=True, return_inverse=True)
+        inverse = inverse.reshape(-1)
+    some = States(
+        after.fret[index].astype(np.int16),
+        after.lo[index].astype(np.int16),
+        after.hi[index].astype(np.int16),
+        after.ring[index].astype(np.int16),
+        after.pos[index].astype(np.int16),
+        after.grip[index].astype(np.int16),
+    )
+    return some, inverse
+
+
+def expand(
+    old: States, layer: Layer, n: Need, neck: Neck, instrument: Instrument, weights: dict[str, int]
+) -> tuple[States, Edges]:
+    """The states of a layer and the steps into them."""
+    batch, b = choose(old, layer, n, neck, instrument)
+    steps, after = steps_of(old, batch, b, n, instrument)
+    price = cost(steps, neck, weights)
+    states, into = merge(after)
+    order = np.argsort(batch.a, kind="stable")
+    first = np.zeros(len(old) + 1, np.int32)
+    np.cumsum(np.bincount(batch.a, minlength=len(old)), out=first[1:])
+    return states, Edges(first, into[order].astype(np.int32), price[order])

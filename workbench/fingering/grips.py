@@ -1,0 +1,179 @@
+"""Every way the left hand can stop the notes that begin together."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
+
+import numpy as np
+import numpy.typing as npt
+
+from workbench.fingering.reach import pair_limits, tip_mm
+from workbench.fingering.types import Pin
+from workbench.instrument.model import Hand, Instrument
+from workbench.music.model import Note
+
+IntArray = npt.NDArray[Any]
+PAIRS = ((0, 1), (0, 2), (0, 3), (1, 2), (1, 3), (2, 3))
+
+
+@dataclass(frozen=True)
+class Grip:
+    """``places`` gives (string, fret, finger) for each beginning note, in their
+    order; ``fingers`` gives (fret, first string, last string) for fingers 1-4,
+    fret 0 where the finger is free."""
+
+    places: tuple[tuple[int, int, int], ...]
+    fingers: tuple[tuple[int, int, int], ...]
+
+
+@dataclass(frozen=True)
+class Neck:
+    """Whole-millimetre tables of one instrument and hand.
+
+    ``span[r, q, d]``: distance of two finger tips on frets r and q, d strings
+    apart. ``comfort`` and ``greatest``: by pair in the order of PAIRS.
+    ``at[r]``: where fret r is stopped, from the nut. ``shift[p, q]``: way of
+    the hand between positions p and q.
+    """
+
+    span: IntArray
+    comfort: tuple[int, ...]
+    greatest: tuple[int, ...]
+    at: IntArray
+    shift: IntArray
+
+
+@lru_cache(maxsize=32)
+def neck(instrument: Instrument, hand: Hand) -> Neck:
+    """Tables for an instrument and a hand."""
+    n, s = instrument.playable_frets + 1, instrument.strings
+    at = np.array([tip_mm(instrument, r) for r in range(n)])
+    along = np.abs(at[:, None] - at[None, :])
+    across = np.arange(s + 1) * instrument.spacing_mm  # one to spare for fingers in the air
+    span = np.rint(np.hypot(along[:, :, None], across)).astype(np.int16)
+    limits = pair_limits(hand)
+    comfort = tuple(round(limits[f + 1, g + 1][0]) for f, g in PAIRS)
+    greatest = tuple(round(limits[f + 1, g + 1][1]) for f, g in PAIRS)
+    fret = np.array([instrument.fret_mm(r) for r in range(n + 1)])
+    shift = np.rint(np.abs(fret[:, None] - fret[None, :])).astype(np.int16)
+    return Neck(span, comfort, greatest, np.rint(at).astype(np.int16), shift)
+
+
+def apart(a: tuple[int, int, int], b: tuple[int, int, int]) -> int:
+    """Strings between two fingers laid at (fret, first string, last string)."""
+    return max(0, b[1] - a[2], a[1] - b[2])
+
+
+def possible(fingers: Sequence[tuple[int, int, int]], table: Neck) -> bool:
+    """Whether fingers can stand like this: in order along the neck, no two in
+    one place, no pair beyond its greatest reach."""
+    for i, (f, g) in enumerate(PAIRS):
+        a, b = fingers[f], fingers[g]
+        if not a[0] or not b[0]:
+            continue
+        if a[0] > b[0]:
+            return False
+        if a[0] == b[0] and a[1] <= b[2] and b[1] <= a[2]:
+            return False
+        if table.span[a[0], b[0], apart(a, b)] > table.greatest[i]:
+            return False
+    return True
+
+
+def _finger_ways(
+    places: list[tuple[int, int]], wanted: list[int | None], table: Neck
+) -> list[tuple[tuple[int, ...], tuple[tuple[int, int, int], ...]]]:
+    """All fingers for given (string, fret) places, as (finger per note, hand)."""
+    out: list[tuple[tuple[int, ...], tuple[tuple[int, int, int], ...]]] = []
+    by_string = dict(places)
+
+    def go(i: int, chosen: list[int], hand: list[tuple[int, int, int]]) -> None:
+        if i == len(places):
+            if all(_barre_free(h, by_string) for h in hand) and possible(hand, table):
+                out.append((tuple(chosen), tuple(hand)))
+            return
+        string, fret = places[i]
+        if fret == 0:
+            if wanted[i] in (None, 0):
+                go(i + 1, [*chosen, 0], hand)
+            return
+        for f in range(4):
+            if wanted[i] not in (None, f + 1):
+                continue
+            old = hand[f]
+            if old[0] == 0:
+                new = (fret, string, string)
+            elif f == 0 and old[0] == fret:  # barres with the first finger
+                new = (fret, min(old[1], string), max(old[2], string))
+            else:
+                continue
+            hand[f] = new
+            go(i + 1, [*chosen, f + 1], hand)
+            hand[f] = old
+
+    go(0, [], [(0, 0, 0)] * 4)
+    return out
+
+
+def _barre_free(finger: tuple[int, int, int], by_string: dict[int, int]) -> bool:
+    fret, lo, hi = finger
+    return all(by_string.get(s, fret) >= fret for s in range(lo, hi + 1)) if fret else True
+
+
+def grips(
+    notes: Sequence[Note], instrument: Instrument, table: Neck, pins: dict[str, Pin]
+) -> list[Grip]:
+    """All grips that sound ``notes`` together under the teacher's pins, in a fixed order."""
+    options: list[list[tuple[int, int]]] = []
+    for n in notes:
+        pin = pins.get(n.id)
+        options.append(
+            [
+                (s, r)
+                for s, r in instrument.places(n.midi)
+                if pin is None or (pin.string in (None, s) and pin.fret in (None, r))
+            ]
+        )
+    wanted = [pins[n.id].left if n.id in pins else None for n in notes]
+    out: list[Grip] = []
+
+    def go(i: int, places: list[tuple[int, int]]) -> None:
+        if i == len(notes):
+            for fingers, hand in _finger_ways(places, wanted, table):
+                rows = tuple((s, r, f) for (s, r), f in zip(places, fingers, strict=True))
+                out.append(Grip(rows, hand))
+            return
+        for s, r in options[i]:
+            if any(s == t for t, _ in places):
+                continue
+            if r and any(
+                q and abs(int(table.at[q]) - int(table.at[r])) > max(table.greatest)
+                for _, q in places
+            ):
+                continue
+            go(i + 1, [*places, (s, r)])
+
+    go(0, [])
+    return out
+
+
+def why_impossible(notes: Sequence[Note], instrument: Instrument, table: Neck) -> str:
+    """One sentence: why no grip sounds these notes together."""
+    names = " and ".join(n.pitch.name for n in notes)
+    for n in notes:
+        if not instrument.places(n.midi):
+            side = "below" if n.midi < instrument.lowest else "above"
+            if instrument.lowest <= n.midi <= instrument.highest:
+                side = "outside"
+            return f"{n.pitch.name} lies {side} the range of the {instrument.name.lower()}"
+    if len(notes) > instrument.strings:
+        return f"{len(notes)} notes at once, but only {instrument.strings} strings"
+    lone = [n for n in notes if len(instrument.places(n.midi)) == 1]
+    for a in lone:
+        for b in lone:
+            if a is not b and instrument.places(a.midi)[0][0] == instrument.places(b.midi)[0][0]:
+                return f"{a.pitch.name} and {b.pitch.name} need the same string at once"
+    return f"no hand position reaches {names} together"

@@ -1,0 +1,164 @@
+"""The lattice: all hand states layer by layer, all steps between them, priced."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+import numpy as np
+
+from workbench.fingering.expand import Edges, choose, expand, steps_of
+from workbench.fingering.frame import Frame, Join, Layer
+from workbench.fingering.grips import Grip, IntArray, Neck, grips
+from workbench.fingering.states import States, need, start_state
+from workbench.fingering.terms import cost, features
+from workbench.fingering.types import Pin
+from workbench.fingering.weights import Weights
+from workbench.instrument.model import Instrument
+
+MOST_STEPS = 400_000  # steps into one layer; beyond that the dearest states go and a bound stays
+
+
+@dataclass
+class Lattice:
+    """``states[t]``, ``edges[t]`` (from the parent's states into layer t) and
+    ``grips[t]`` for every layer; ``pruned_from`` is the least cost of a state
+    that was left out for size, None where nothing was."""
+
+    frame: Frame
+    instrument: Instrument
+    neck: Neck
+    weights: Weights
+    states: list[States] = field(default_factory=list)
+    edges: list[Edges] = field(default_factory=list)
+    grips: list[list[Grip]] = field(default_factory=list)
+    pruned_from: int | None = None
+    shared: int = 0  # layers whose steps were taken over from equal music
+    _terms: dict[tuple[int, int, int], dict[str, int]] = field(default_factory=dict)
+
+    def step_terms(self, t: int, a: int, into: int) -> dict[str, int]:
+        """Terms (in their units) of the cheapest step from state ``a`` to ``into`` of layer t."""
+        key = (t, a, into)
+        if key not in self._terms:
+            layer = self.frame.layers[t]
+            old = self._old(layer).take(a)
+            n = need([self.grips[t][int(self.states[t].grip[into])]], layer, self.instrument)
+            batch, b = choose(old, layer, n, self.neck, self.instrument)
+            steps, after = steps_of(old, batch, b, n, self.instrument)
+            wish = self.states[t].take(into).rows()[:, :-1]
+            hit = (after.rows()[:, :-1] == wish).all(axis=1)
+            price = np.where(hit, cost(steps, self.neck, self.weights.left), 2**30)
+            best = int(np.argmin(price))
+            f = features(steps, self.neck)
+            self._terms[key] = {k: int(v[best]) for k, v in f.items() if int(v[best])}
+        return self._terms[key]
+
+    def _old(self, layer: Layer) -> States:
+        if layer.parent < 0:
+            return start_state(self.instrument.strings)
+        return self.states[layer.parent]
+
+    def join_costs(self, join: Join) -> IntArray:
+        """(states of the join's source, grips of its target): declared cost of the step."""
+        old = self.states[join.from_layer]
+        layer = join_layer(self.frame, join)
+        found = self.grips[join.to_layer]
+        n = need(found, layer, self.instrument)
+        batch, b = choose(old, layer, n, self.neck, self.instrument, keep_nothing=True)
+        steps, _ = steps_of(old, batch, b, n, self.instrument)
+        price = cost(steps, self.neck, self.weights.left)
+        return price.reshape(len(old), len(found))
+
+
+def join_layer(frame: Frame, join: Join) -> Layer:
+    """The layer a join leads to, as seen from where it comes from: nothing goes on."""
+    target, source = frame.layers[join.to_layer], frame.layers[join.from_layer]
+    k = len(source.slots)
+    return Layer(
+        target.index,
+        join.from_layer,
+        target.bar,
+        target.onset,
+        target.time,
+        target.notes,
+        target.notes,
+        (0,) * k,
+        join.upto,
+        (Fraction(0),) * k,
+        frozenset(),
+    )
+
+
+def _signature(layer: Layer) -> tuple[object, ...]:
+    """Equal for layers into which equal states take equal steps."""
+    return (
+        tuple(n.midi for n in layer.notes),
+        layer.carry,
+        layer.upto,
+        layer.left_over,
+        layer.soon,
+    )
+
+
+def build_lattice(
+    frame: Frame,
+    instrument: Instrument,
+    neck: Neck,
+    weights: Weights,
+    pins: dict[str, Pin],
+    progress: Callable[[int, int], None] | None = None,
+) -> Lattice:
+    """Grow the lattice from the first layer on. ``progress(done, all)`` is called
+    now and then; what it raises stops the work."""
+    out = Lattice(frame, instrument, neck, weights)
+    shared: dict[object, tuple[States, Edges]] = {}
+    found_grips: dict[tuple[int, ...], list[Grip]] = {}
+    ids: dict[int, int] = {}  # id of a states object -> number, for the sharing key
+    reach: list[IntArray] = []
+    for layer in frame.layers:
+        if progress and layer.index % 16 == 0:
+            progress(layer.index, len(frame.layers))
+        here = {n.id: pins[n.id] for n in layer.notes if n.id in pins}
+        midis = tuple(n.midi for n in layer.notes)
+        if here or midis not in found_grips:
+            g = grips(layer.notes, instrument, neck, here)
+            if not here:
+                found_grips[midis] = g
+        else:
+            g = found_grips[midis]
+        old = out._old(layer)
+        key = (
+            ids.setdefault(id(old), len(ids)) if layer.parent >= 0 else -1,
+            _signature(layer),
+            id(g),
+        )
+        if key in shared:
+            states, edges = shared[key]
+            out.shared += 1
+        else:
+            n = need(g, layer, instrument)
+            states, edges = expand(old, layer, n, neck, instrument, weights.left)
+            same = _known(states, shared)
+            if same is not None:
+                states = same
+            shared[key] = (states, edges)
+        out.states.append(states)
+        out.edges.append(edges)
+        out.grips.append(g)
+        above = reach[layer.parent] if layer.parent >= 0 else np.zeros(1, np.int64)
+        here_cost = np.full(len(states), 2**60, np.int64)
+        np.minimum.at(here_cost, edges.into, above[edges.before()] + edges.cost)
+        reach.append(here_cost)
+    if progress:
+        progress(len(frame.layers), len(frame.layers))
+    return out
+
+
+def _known(states: States, shared: dict[object, tuple[States, Edges]]) -> States | None:
+    """The earlier object that holds the very same states, so that what follows is shared too."""
+    rows = states.rows()
+    for other, _ in shared.values():
+        if len(other) == len(states) and np.array_equal(other.rows(), rows):
+            return other
+    return None

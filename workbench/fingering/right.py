@@ -1,0 +1,308 @@
+"""The right hand: p i m a for every plucked note, by a least-cost path.
+
+The strings are given by the left hand. A state is what each finger plucks now
+and which of i, m, a plucked last. Fingers never cross: from the highest-numbered
+string to string 1 they run p, i, m, a. On a re-entrant tuning the string order
+decides, not the pitch.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+from itertools import combinations
+
+from workbench.fingering.frame import Frame, Layer
+from workbench.fingering.types import Pin
+
+ORDER = "pima"
+Hold = tuple[tuple[int, str], ...]  # (string, finger), highest-numbered string first
+STYLES = {"i-m": "im", "m-a": "ma", "a-m-i": "ima", "thumb": "im"}
+
+
+@dataclass(frozen=True)
+class Moment:
+    """What the right hand meets at a layer. ``strings``: (string, voice) from
+    the highest number to 1; ``home``: the finger that owns each string while a
+    figure lasts; ``gap``: quarters of weight a repetition has here: 4 quick, 2, 1 slow."""
+
+    strings: tuple[tuple[int, int], ...]
+    home: tuple[tuple[int, str], ...]
+    gap: int
+    count: int  # strings of the instrument
+
+
+@dataclass(frozen=True)
+class State:
+    hold: Hold
+    last: str  # i, m or a that plucked last, "" before the first
+    last_string: int
+
+
+def holds(moment: Moment, wanted: dict[int, str]) -> list[Hold]:
+    """All assignments without crossing; the thumb takes what the fingers leave."""
+    strings = [s for s, _ in moment.strings]
+    n = len(strings)
+    out: list[Hold] = []
+    if n > 4:  # the thumb sweeps the lowest strings
+        fingers = "p" * (n - 3) + "ima"
+        out.append(tuple(zip(strings, fingers, strict=True)))
+    else:
+        for choice in combinations(ORDER, n):
+            out.append(tuple(zip(strings, choice, strict=True)))
+    kept = [h for h in out if all(wanted.get(s) in (None, f) for s, f in h)]
+    if kept:
+        return kept
+    # the teacher's word may cross the fingers; then the rest follows in order
+    free = iter([f for f in ORDER if f not in wanted.values()] * 2)
+    return [tuple((s, wanted.get(s) or next(free)) for s in strings)]
+
+
+def repeat(a: State, b: State, m: Moment) -> int:
+    """Quarters of a quick repetition: a finger that plucks twice running."""
+    total = 0
+    old = {f for _, f in a.hold}
+    for _, f in b.hold:
+        if f in old:
+            total += m.gap if f != "p" else max(1, m.gap // 2)
+        elif f == a.last:
+            total += 1 if len(m.home) < 3 else 0
+    return total
+
+
+def bass(a: State, b: State, m: Moment) -> int:
+    """Bass notes without the thumb: the lower voice, and the lowest string of a chord."""
+    out = 0
+    for (_, voice), (_, f) in zip(m.strings, b.hold, strict=True):
+        out += voice > 1 and f != "p"
+    if len(m.strings) >= 3 and b.hold[0][1] != "p" and m.strings[0][1] == 1:
+        out += 1
+    return out
+
+
+def thumb_up(a: State, b: State, m: Moment) -> int:
+    """Halves of a melody note taken by the thumb: 2 on the strings near the floor, else 1."""
+    out = 0
+    for (string, voice), (_, f) in zip(m.strings, b.hold, strict=True):
+        if f == "p" and voice == 1 and len(m.strings) < 3 and not m.home:
+            out += 2 if 2 * string <= m.count else 1
+    return out
+
+
+def style(a: State, b: State, m: Moment, wanted: str) -> int:
+    """Melody notes plucked by a finger outside the chosen alternation."""
+    if len(m.strings) > 2 or m.home:
+        return 0
+    fingers = STYLES.get(wanted, "im")
+    return sum(f not in fingers and f != "p" for _, f in b.hold)
+
+
+def awkward(a: State, b: State, m: Moment) -> int:
+    """1 where two successive notes cross strings against the order of the fingers."""
+    if not a.last or len(m.strings) > 2 or m.home:
+        return 0
+    string, f = b.hold[-1]
+    if f == "p" or string == a.last_string or f == a.last:
+        return 0
+    nearer = string < a.last_string
+    return int(nearer != (ORDER.index(f) > ORDER.index(a.last)))
+
+
+def wander(a: State, b: State, m: Moment) -> int:
+    """Strings that fingers move from one moment to the next."""
+    old = {f: s for s, f in a.hold}
+    return sum(abs(old[f] - s) for s, f in b.hold if f in old)
+
+
+def spread(a: State, b: State, m: Moment) -> int:
+    """Strings by which neighbours of a chord lie off the spacing of their fingers."""
+    out = 0
+    for (s, f), (t, g) in zip(b.hold, b.hold[1:], strict=False):
+        if f != "p":
+            out += abs((s - t) - (ORDER.index(g) - ORDER.index(f)))
+        elif len(b.hold) > 2:
+            out += ORDER.index(g) - 1  # in a chord the fingers begin with i
+    return out
+
+
+def home(a: State, b: State, m: Moment) -> int:
+    """Fingers off the string that is theirs while a figure lasts."""
+    own = dict(m.home)
+    return sum(own.get(s, f) != f for s, f in b.hold)
+
+
+def lead(a: State, b: State, m: Moment, wanted: str) -> int:
+    """1 where a melody after a rest does not begin with the leading finger of the style."""
+    fingers = STYLES.get(wanted, "im")
+    leader = fingers[-1]
+    free = not a.last or m.gap == 1
+    return int(free and not m.home and b.hold[-1][1] not in (leader, "p"))
+
+
+def price(a: State, b: State, m: Moment, weights: dict[str, int], wanted: str) -> dict[str, int]:
+    """Terms of one step in thousandths, those that are not nothing."""
+    found = {
+        "repeat": repeat(a, b, m),
+        "bass": bass(a, b, m),
+        "thumb_up": thumb_up(a, b, m) if wanted != "thumb" else thumb_up(a, b, m) // 2,
+        "style": style(a, b, m, wanted),
+        "awkward": awkward(a, b, m),
+        "wander": wander(a, b, m),
+        "spread": spread(a, b, m),
+        "home": home(a, b, m),
+        "lead": lead(a, b, m, wanted),
+    }
+    return {k: v * weights[k] for k, v in found.items() if v}
+
+
+def _after(a: State, hold: Hold) -> State:
+    string, finger = hold[-1]
+    if finger == "p":
+        return State(hold, a.last, a.last_string)
+    return State(hold, finger, string)
+
+
+def figure(strings: list[tuple[int, ...]], at: int) -> dict[int, str]:
+    """The finger that owns each string where a broken-chord figure surrounds moment
+    ``at``: at least three notes running, each on another string than the last."""
+
+    def single(i: int) -> bool:
+        return 0 <= i < len(strings) and len(strings[i]) == 1
+
+    if not single(at):
+        return {}
+    lo = hi = at
+    while single(lo - 1) and strings[lo - 1] != strings[lo]:
+        lo -= 1
+    while single(hi + 1) and strings[hi + 1] != strings[hi]:
+        hi += 1
+    run = [strings[i][0] for i in range(lo, hi + 1)]
+    own = sorted(set(run), reverse=True)
+    if not 3 <= len(own) <= 4 or len(run) < 3:
+        return {}
+    return dict(zip(own, ORDER, strict=False))
+
+
+def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> list[Moment]:
+    """What the right hand meets, layer by layer."""
+    out: list[Moment] = []
+    by_bar: dict[int, list[tuple[int, ...]]] = {}
+    place: dict[int, int] = {}
+    for layer in frame.layers:
+        row = by_bar.setdefault(layer.bar, [])
+        place[layer.index] = len(row)
+        row.append(tuple(sorted((strings[n.id] for n in layer.notes), reverse=True)))
+    for layer in frame.layers:
+        rows = sorted(((strings[n.id], n.voice) for n in layer.notes), reverse=True)
+        single_voice = all(n.voice == layer.notes[0].voice for n in layer.notes)
+        own = figure(by_bar[layer.bar], place[layer.index]) if single_voice else {}
+        gap = 1
+        if layer.parent >= 0:
+            wait = (layer.time - frame.layers[layer.parent].time) * 60 / max(1.0, tempo)
+            gap = 4 if wait <= 0.75 else 2 if wait <= 1.5 else 1
+        out.append(Moment(tuple(rows), tuple(sorted(own.items())), gap, count))
+    return out
+
+
+def solve_right(
+    frame: Frame,
+    strings: dict[str, int],
+    count: int,
+    tempo: float,
+    weights: dict[str, int],
+    wanted: str,
+    pins: dict[str, Pin],
+) -> tuple[dict[str, str], int]:
+    """(finger by note id, cost). Exact: a sweep over the tree of layers. Equal
+    figures get equal patterns where that costs no more than one repetition."""
+    found = moments(frame, strings, count, tempo)
+    fixed = {n: p.right for n, p in pins.items() if p.right}
+    picked, cost = _sweep(frame, strings, found, weights, wanted, fixed)
+    again = _alike(frame, strings, found, picked)
+    if again:
+        other, dearer = _sweep(frame, strings, found, weights, wanted, {**again, **fixed})
+        if dearer - cost <= 4 * weights["repeat"]:
+            return other, dearer
+    return picked, cost
+
+
+def _alike(
+    frame: Frame, strings: dict[str, int], found: list[Moment], picked: dict[str, str]
+) -> dict[str, str]:
+    """Fingers that would give bars with the same strings and rhythm their commonest pattern."""
+    shape: dict[tuple[object, ...], list[tuple[tuple[str, ...], list[str]]]] = {}
+    for bar in frame.of_bar:
+        layers = [frame.layers[t] for t in bar]
+        ids = [n.id for x in layers for n in x.notes]
+        key = tuple((x.onset, found[x.index].strings) for x in layers)
+        shape.setdefault(key, []).append((tuple(picked[i] for i in ids), ids))
+    out: dict[str, str] = {}
+    for rows in shape.values():
+        if len({pattern for pattern, _ in rows}) > 1:
+            commonest = Counter(pattern for pattern, _ in rows).most_common(1)[0][0]
+            for _, ids in rows:
+                out.update(zip(ids, commonest, strict=True))
+    return out
+
+
+def _sweep(
+    frame: Frame,
+    strings: dict[str, int],
+    found: list[Moment],
+    weights: dict[str, int],
+    wanted: str,
+    fixed: dict[str, str],
+) -> tuple[dict[str, str], int]:
+    states: list[list[State]] = []
+    steps: list[list[list[tuple[int, int]]]] = []  # layer, state before -> (state, cost)
+    memo: dict[tuple[State, State, Moment], int] = {}
+    for layer in frame.layers:
+        m = found[layer.index]
+        old = states[layer.parent] if layer.parent >= 0 else [State((), "", 0)]
+        ask = {strings[n.id]: fixed[n.id] for n in layer.notes if n.id in fixed}
+        ways = holds(m, ask)
+        index: dict[State, int] = {}
+        rows: list[list[tuple[int, int]]] = []
+        for a in old:
+            row = []
+            for hold in ways:
+                b = _after(a, hold)
+                key = (a, b, m)
+                if key not in memo:
+                    memo[key] = sum(price(a, b, m, weights, wanted).values())
+                row.append((index.setdefault(b, len(index)), memo[key]))
+            rows.append(row)
+        states.append(list(index))
+        steps.append(rows)
+    best: list[list[int]] = [[0] * len(s) for s in states]
+    value = 0
+    for t in range(len(states) - 1, -1, -1):
+        parent = frame.layers[t].parent
+        up = [min(c + best[t][b] for b, c in row) for row in steps[t]]
+        if parent >= 0:
+            best[parent] = [x + u for x, u in zip(best[parent], up, strict=True)]
+        else:
+            value += up[0]
+    picked: dict[str, str] = {}
+    chosen = [0] * len(states)
+    for t, layer in enumerate(frame.layers):
+        a_index = chosen[layer.parent] if layer.parent >= 0 else 0
+        chosen[t] = min(steps[t][a_index], key=lambda x: x[1] + best[t][x[0]])[0]
+        by_string = dict(states[t][chosen[t]].hold)
+        picked.update({n.id: by_string[strings[n.id]] for n in layer.notes})
+    return picked, value
+
+
+def faults(
+    frame: Frame, strings: dict[str, int], picked: dict[str, str]
+) -> list[tuple[Layer, str]]:
+    """Repetitions of a finger on successive melody notes, named."""
+    out: list[tuple[Layer, str]] = []
+    for layer in frame.layers:
+        if layer.parent < 0:
+            continue
+        before = {picked[n.id] for n in frame.layers[layer.parent].notes if n.voice == 1}
+        for n in layer.notes:
+            if n.voice == 1 and picked[n.id] in before and picked[n.id] != "p":
+                out.append((layer, f"{picked[n.id]} plucks twice running at the {n.pitch.name}"))
+    return out

@@ -1,0 +1,90 @@
+"""The declared cost: its terms, their sentences and their weights.
+
+Weights are whole thousandths, so that sums are exact and two solvers can be
+held to the same optimum to the last digit.
+"""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path
+from typing import Any
+
+from workbench.fingering.types import Settings
+
+RESOURCES = Path(__file__).resolve().parents[2] / "resources"
+LEFT_TERMS = (
+    "place",
+    "weak",
+    "stretch",
+    "square",
+    "cramped",
+    "crossed",
+    "barre",
+    "hinge",
+    "high",
+    "hop",
+    "guide",
+    "shift",
+    "free_shift",
+    "cut",
+    "blocked",
+    "relaxed",
+    "unsteady",
+)
+RIGHT_TERMS = (
+    "repeat",
+    "bass",
+    "thumb_up",
+    "style",
+    "awkward",
+    "wander",
+    "spread",
+    "home",
+    "lead",
+)
+
+
+@lru_cache(maxsize=1)
+def _file() -> dict[str, Any]:
+    path = RESOURCES / "weights" / "fingering.json"
+    data: dict[str, Any] = json.loads(path.read_text(encoding="utf-8"))
+    return data
+
+
+@dataclass(frozen=True)
+class Weights:
+    """Weight of every term in thousandths, by name."""
+
+    left: dict[str, int]
+    right: dict[str, int]
+
+    def vector(self) -> tuple[int, ...]:
+        """Left-hand weights in the order of LEFT_TERMS."""
+        return tuple(self.left[t] for t in LEFT_TERMS)
+
+
+def sentence(term: str) -> str:
+    """What a teacher would say of a term."""
+    data = _file()
+    side = data["left"] if term in data["left"] else data["right"]
+    return str(side[term]["sentence"])
+
+
+def weights_for(settings: Settings) -> Weights:
+    """The weights in force: the file, shifted by level, hand setting and the teacher's own."""
+    data = _file()
+    left = {t: int(data["left"][t]["weight"]) for t in LEFT_TERMS}
+    right = {t: int(data["right"][t]["weight"]) for t in RIGHT_TERMS}
+    for term, factor in data["levels"].get(settings.level, {}).items():
+        left[term] = round(left[term] * factor)
+    if settings.relaxed_hand:
+        left.update({t: int(w) for t, w in data["relaxed_hand"].items()})
+    for term, weight in settings.weights:
+        if term in left:
+            left[term] = weight
+        elif term in right:
+            right[term] = weight
+    return Weights(left, right)
