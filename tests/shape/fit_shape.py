@@ -1,6 +1,6 @@
 """Fit the weights of the chord-shape cost to published fingerings.
 
-Run from the repository: ``python tests/shape/fit.py`` prints weights and
+Run from the repository: ``python -m tests.shape.fit_shape`` prints weights and
 agreement; with ``--write`` it also puts the weights into
 resources/weights/shape.json.
 
@@ -21,9 +21,9 @@ from collections.abc import Iterable
 from functools import cache
 
 import numpy as np
-from reference import Published, usable
 from scipy.optimize import minimize
 
+from tests.shape.shape_charts import Published, usable
 from workbench.fingering.shape import shape
 from workbench.fingering.shape_terms import ALL_NAMES, WEIGHTS_FILE, Frets
 from workbench.instrument.table import hand, instrument
