@@ -213,7 +213,7 @@ def _greatest_first(term: tuple[str, int, int]) -> tuple[int, str]:
 
 @lru_cache(maxsize=1024)
 def _sentence(name: str, amount: int) -> str:
-    return SENTENCES[name].format(n=amount)
+    return SENTENCES[name].format(n=amount).replace("(s)", "" if amount == 1 else "s")
 
 
 def _why_not(narrowest: tuple[float, int, int, float] | None, hand: Hand) -> str:
