@@ -121,10 +121,41 @@ def _clean(body: etree._Element, ink: str) -> None:
                 parent.remove(element)
         elif name == "text":
             _set_text(element, ink)
+        elif element.get("stroke-width") and _straight(element):
+            _bar_shape(element)
         elif element.get("stroke-width"):
             element.set("stroke", ink)
             if element.get("fill-opacity") == "0" or _open_line(element):
                 element.set("fill", "none")
+
+
+def _straight(element: etree._Element) -> bool:
+    """A level or upright line: a path of one ``M x y L x y``."""
+    words = (element.get("d") or "").replace("M", "").replace("L", "").split()
+    return (
+        len(words) == 4
+        and (words[0] == words[2] or words[1] == words[3])
+        and not element.get("stroke-dasharray")
+    )
+
+
+def _bar_shape(path: etree._Element) -> None:
+    """Turn a straight stroke into a filled rectangle: thin strokes drop out of
+    Qt's raster painting at some scales, filled shapes do not."""
+    words = path.attrib.pop("d").replace("M", "").replace("L", "").split()
+    x0, y0, x1, y1 = (float(w) for w in words)
+    pen = float(path.attrib.pop("stroke-width"))
+    square = pen / 2 if path.attrib.pop("stroke-linecap", "") == "square" else 0.0
+    left, right = sorted((x0, x1))
+    top, bottom = sorted((y0, y1))
+    if y0 == y1:
+        left, right, top, bottom = left - square, right + square, top - pen / 2, top + pen / 2
+    else:
+        left, right, top, bottom = left - pen / 2, left + pen / 2, top - square, bottom + square
+    path.tag = f"{{{SVG}}}rect"
+    for name, value in (("x", left), ("y", top), ("width", right - left),
+                        ("height", bottom - top)):
+        path.set(name, f"{value:g}")
 
 
 def _open_line(element: etree._Element) -> bool:
@@ -306,11 +337,10 @@ def _bars(body: etree._Element) -> tuple[dict[str, tuple[float, float]], float, 
             dx, dy = _shift(element)
         elif kind == "measure":
             edges: list[float] = []
-            for path in element.iterfind(f"{{{SVG}}}g[@class='staff']/{{{SVG}}}path"):
-                words = path.get("d").replace("M", "").replace("L", "").split()
-                if len(words) == 4 and words[1] == words[3]:
-                    edges += [float(words[0]) + dx, float(words[2]) + dx]
-                    tops.append(float(words[1]) + dy)
+            for line in element.iterfind(f"{{{SVG}}}g[@class='staff']/{{{SVG}}}rect"):
+                left, wide = float(line.get("x")), float(line.get("width"))
+                edges += [left + dx, left + wide + dx]
+                tops.append(float(line.get("y")) + float(line.get("height")) / 2 + dy)
             if edges:
                 bars[element.get(_ID)] = (min(edges), max(edges))
     return bars, min(tops, default=0.0), max(tops, default=0.0)
