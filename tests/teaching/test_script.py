@@ -1,0 +1,173 @@
+import re
+from itertools import pairwise
+
+import pytest
+
+from tests.teaching.hand_made import HAND, UKE, bar, build, n
+from workbench.music.errors import BadInput
+from workbench.teaching.formatting import Span, as_html, plain, spans
+from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.script import make_script, spoken_seconds, with_edit
+from workbench.teaching.script_files import chapters, clock, markdown, srt, webvtt
+from workbench.teaching.seen import Move
+
+
+def lesson(**fields):
+    piece, fingering = build(
+        bar(n("C5", 2, left=3), n("D5", 2, left=3, move="guide"), section="A"),
+        bar(n("E4", 4), repeat_end=True),
+        bar(n("C5", 2, left=3), n("D5", 2, left=3, move="guide"), section="B"),
+        bar(n("F4", 2, 0, string=2, left=1), n("A#4", 2, 0, string=1, left=1), n("C5", 2, 2)),
+        tempo=120.0,
+        title="Small study",
+    )
+    return Lesson("x", "Small study", piece, "ukulele", **fields), fingering
+
+
+def script(**fields):
+    made, fingering = lesson(**fields)
+    return make_script(made, fingering, UKE, HAND)
+
+
+def test_the_script_follows_the_playing_order():
+    made = script()
+    assert [c.bar for c in made.cues] == [0, 1, 0, 1, 2, 3]
+    assert [c.as_bar for c in made.cues] == [None, None, 0, 1, 0, None]
+    assert made.cues[2].say == "Bar 1 again."
+    assert made.cues[4].say == "Bar 3 is as in bar 1."
+
+
+def test_what_is_new_is_explained_once_and_what_is_known_not_at_all():
+    made = script()
+    assert "guide finger" in made.cues[0].say
+    assert all("guide finger" not in c.say for c in made.cues[1:])
+    piece, fingering = lesson()
+    again = make_script(piece, fingering, UKE, HAND, known=[Move("technique", "guide-finger")])
+    assert "guide finger" not in again.cues[0].say
+
+
+def test_notes_are_said_where_they_begin_and_only_once():
+    notes = (
+        BarNote("n1", "sound", "Let it *sing*", 0, 1),
+        BarNote("n2", "left hand", "Little finger ready!", 3, 3),
+    )
+    made = script(notes=notes)
+    assert [k for k, c in enumerate(made.cues) if "Let it *sing*." in c.say] == [0]
+    assert [k for k, c in enumerate(made.cues) if "Little finger ready!" in c.say] == [5]
+
+
+def test_times_add_up_and_follow_the_tempo():
+    made = script()
+    assert made.cues[0].start == made.opening_seconds > 0
+    for a, b in pairwise(made.cues):
+        assert b.start == pytest.approx(a.end)
+    assert made.seconds == pytest.approx(made.cues[-1].end)
+    assert made.cues[0].playing == pytest.approx(2.0)  # four crotchets at 120
+    assert script(tempo_percent=50).cues[0].playing == pytest.approx(4.0)
+    assert made.cue_at(made.cues[3].start + 0.01) is made.cues[3]
+    assert made.cue_at(made.seconds + 1) is None
+
+
+def test_speech_is_timed_by_its_words():
+    assert spoken_seconds("") == 0.0
+    assert spoken_seconds("word " * 140) == pytest.approx(60.6)
+    assert spoken_seconds("**a** *b*") == spoken_seconds("a b")
+
+
+def test_grips_and_right_hand_are_shown():
+    cue = script().cues[5]
+    assert cue.grips == ("x-x-1-1",)
+    assert cue.right == "im i"
+
+
+def test_sections_are_chapters_each_time_they_are_entered():
+    made = script()
+    assert {c.position: c.chapter for c in made.cues if c.chapter} == {
+        0: "Section A",
+        2: "Section A, time 2",
+        4: "Section B",
+    }
+    own = script(sections=((0, "Verse"), (3, "Ending")))
+    assert {c.position: c.chapter for c in own.cues if c.chapter} == {
+        0: "Verse",
+        2: "Verse, time 2",
+        5: "Ending",
+    }
+
+
+def test_edits_stand_and_can_be_given_back():
+    made, fingering = lesson()
+    edited = with_edit(made, 4, "Now the second part.")
+    cue = make_script(edited, fingering, UKE, HAND).cues[4]
+    assert cue.say == "Now the second part." and cue.edited
+    back = with_edit(edited, 4, None)
+    assert back.script_edits == ()
+    assert make_script(back, fingering, UKE, HAND).cues[4].say == "Bar 3 is as in bar 1."
+
+
+def test_an_edit_of_a_bar_that_is_not_played_is_refused():
+    made, fingering = lesson(script_edits=((9, "x"),))
+    with pytest.raises(BadInput, match="no bar 10 in playing order"):
+        make_script(made, fingering, UKE, HAND)
+
+
+def test_srt_cues_are_numbered_and_in_order():
+    text = srt(script())
+    rows = re.findall(
+        r"(\d+)\n(\d\d):(\d\d):(\d\d),(\d{3}) --> (\d\d):(\d\d):(\d\d),(\d{3})\n(.+)\n", text
+    )
+    assert [int(r[0]) for r in rows] == list(range(1, 8))  # the opening and six bars
+    times = [
+        (
+            int(r[1]) * 3600 + int(r[2]) * 60 + int(r[3]) + int(r[4]) / 1000,
+            int(r[5]) * 3600 + int(r[6]) * 60 + int(r[7]) + int(r[8]) / 1000,
+        )
+        for r in rows
+    ]
+    assert all(a < b for a, b in times)
+    assert all(x[1] <= y[0] for x, y in pairwise(times))
+
+
+def test_webvtt_begins_as_the_standard_says_and_is_escaped():
+    # W3C WebVTT: the file begins with WEBVTT; & and < are written as references
+    made, fingering = lesson(notes=(BarNote("n", "sound", "p < f & back", 0, 0),))
+    text = webvtt(make_script(made, fingering, UKE, HAND))
+    assert text.startswith("WEBVTT\n\n1\n00:00:00.000 --> ")
+    assert "p &lt; f &amp; back" in text
+
+
+def test_chapters_begin_at_zero():
+    rows = chapters(script()).splitlines()
+    assert rows[0] == "0:00 Opening"
+    assert [r.split(" ", 1)[1] for r in rows[1:]] == ["Section A", "Section A, time 2", "Section B"]
+
+
+def test_markdown_has_headings_times_and_what_is_shown():
+    text = markdown(script())
+    assert text.startswith("# Small study\n")
+    assert "## Section B" in text and "> Grips x-x-1-1; right hand im i" in text
+    assert "· bar 3** Bar 3 is as in bar 1." in text
+
+
+def test_clock():
+    assert [clock(s) for s in (0, 65, 3725)] == ["0:00", "1:05", "1:02:05"]
+
+
+@pytest.mark.parametrize(
+    ("text", "found"),
+    [
+        ("plain", [Span("plain")]),
+        ("a *b* c", [Span("a "), Span("b", emphasis=True), Span(" c")]),
+        ("**b**", [Span("b", strong=True)]),
+        ("**a *b***", [Span("a ", strong=True), Span("b", emphasis=True, strong=True)]),
+        ("2 * 3 * 4", [Span("2 * 3 * 4")]),
+        ("lone *star", [Span("lone *star")]),
+    ],
+)
+def test_note_formatting(text, found):
+    assert list(spans(text)) == found
+
+
+def test_formatting_as_html_is_safe_and_as_speech_plain():
+    assert as_html("<b> *x*\n**y**") == "&lt;b&gt; <em>x</em><br><strong>y</strong>"
+    assert plain("**a** *b*") == "a b"
