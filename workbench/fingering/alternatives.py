@@ -9,7 +9,8 @@ import numpy as np
 from workbench.fingering.grips import IntArray
 from workbench.fingering.paths import FAR, Path
 from workbench.fingering.reasons import difference
-from workbench.fingering.types import Alternative, FingeredBar
+from workbench.fingering.types import Alternative, FingeredBar, Pin
+from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
     from workbench.fingering.engine import Solver
@@ -115,6 +116,24 @@ def _varied(
             picked.append(r)
     picked.sort(key=lambda item: (item[1].cost, item[0]))
     return [p for _, p in picked[:count]]
+
+
+def judge(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> Alternative:
+    """A bar under the teacher's pins, told against the present fingering."""
+    asked = solver.masks({p.note: p for p in pins})
+    masks = _around(solver, path, set(solver.frame.of_bar[bar]))
+    number = solver.piece.bars[bar].number
+    if asked is not None:
+        masks.update({t: m & masks[t] if t in masks else m for t, m in asked.items()})
+        found = solver.sweeper.solve(masks)
+    if asked is None or found.cost >= FAR:
+        raise BadInput(
+            f"Bar {number}: no hand can hold these fingers together; free one of the notes."
+        )
+    present = solver.solution()
+    told = solver.describe(found)
+    reason = difference(present.bars[bar], told.bars[bar], present, told, solver.hand)
+    return Alternative(told.cost, reason, told.bars[bar].notes)
 
 
 def same_fingers(a: FingeredBar, b: FingeredBar) -> bool:

@@ -12,7 +12,7 @@ from workbench.fingering.consistency import settle
 from workbench.fingering.frame import build_frame
 from workbench.fingering.grips import IntArray, neck
 from workbench.fingering.lattice import Lattice, build_lattice
-from workbench.fingering.paths import FAR, Path, Sweeper
+from workbench.fingering.paths import Path, Sweeper
 from workbench.fingering.playable import split_playable
 from workbench.fingering.right import faults, solve_right
 from workbench.fingering.types import (
@@ -105,7 +105,7 @@ class Solver:
 
     def _solve(self) -> Fingering:
         asked = {p.note: p for p in self.pins}
-        masks = self._masks(asked)
+        masks = self.masks(asked)
         if masks is None:
             self._grow({n: p for n, p in asked.items() if n in self.piece.bar_of})
             masks = {}
@@ -116,7 +116,7 @@ class Solver:
         self._path, self._masks_now = path, masks
         return self.describe(path, remarks)
 
-    def _masks(self, pins: dict[str, Pin]) -> dict[int, IntArray] | None:
+    def masks(self, pins: dict[str, Pin]) -> dict[int, IntArray] | None:
         """Allowed states by layer under pins; None where the lattice has no state for them."""
         out: dict[int, IntArray] = {}
         for layer in self.frame.layers:
@@ -168,11 +168,11 @@ class Solver:
             self._bar(index, told, right, effort, said) for index in range(len(self.piece.bars))
         )
         return Fingering(
-            path.cost + right_cost,
+            path.cost,
             path.optimal,
             bars,
             audit(told, len(self.impossible)),
-            path.bound + right_cost,
+            path.bound,
             terms,
         )
 
@@ -260,7 +260,14 @@ class Solver:
         assert self._path is not None
         return find_alternatives(self, self._path, self._masks_now, bar, count)
 
-    @property
-    def impossible_cost(self) -> int:
-        """Costs from here on mean that no path holds the pins."""
-        return FAR
+    def why_not(self, bar: int, pins: Iterable[Pin]) -> Alternative:
+        """What a fingering that the teacher asks for in a bar would bring: the bar
+        under those pins, the rest of the piece as it is, and the difference in words.
+
+        Raises BadInput where no hand can hold the pins there.
+        """
+        from workbench.fingering.alternatives import judge
+
+        self.solution()
+        assert self._path is not None
+        return judge(self, self._path, bar, tuple(pins))

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
-from workbench.fingering.weights import LEFT_TERMS, sentence
+from workbench.fingering.weights import LEFT_TERMS, gain, sentence
 from workbench.instrument.model import Hand
 
 STEP_NAMES = ("C", "C♯", "D", "E♭", "E", "F", "F♯", "G", "A♭", "A", "B♭", "B")
@@ -66,7 +66,8 @@ def difference(
     good = [f"keeps the {x} to its full length" for x in gains]
     bad = [f"cuts the {x}" for x in pains]
     if b.reach_mm - a.reach_mm >= 3:
-        limit = f"; a {hand.name} hand spans {hand.comfort_14:.0f} mm in comfort"
+        over = b.reach_mm > hand.comfort_14
+        limit = f" (your setting for this hand is {hand.comfort_14:.0f} mm)" if over else ""
         bad.append(f"asks a reach of {b.reach_mm:.0f} mm" + limit)
     elif a.reach_mm - b.reach_mm >= 3:
         good.append(f"needs only {b.reach_mm:.0f} mm of reach instead of {a.reach_mm:.0f}")
@@ -75,7 +76,7 @@ def difference(
     worse = sorted((t for t in dearer if dearer[t] > 0 and t not in told), key=lambda t: -dearer[t])
     better = sorted((t for t in dearer if dearer[t] < 0 and t not in told), key=lambda t: dearer[t])
     if better and not good:
-        good.append(f"spares this: {sentence(better[0])}")
+        good.append(gain(better[0]))
     if worse and (not bad or dearer[worse[0]] >= 1500):
         bad.append(sentence(worse[0]))
     tail = "; ".join(good)

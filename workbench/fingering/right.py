@@ -60,13 +60,20 @@ def holds(moment: Moment, wanted: dict[int, str]) -> list[Hold]:
 
 def repeat(a: State, b: State, m: Moment) -> int:
     """Quarters of a quick repetition: a finger that plucks twice running."""
-    total = 0
     old = {f for _, f in a.hold}
-    for _, f in b.hold:
+    size = len(b.hold)
+    if size > 2 and len(a.hold) > 2:
+        return 0  # chord after chord: every finger has its string
+    total = 0
+    for i, (_, f) in enumerate(b.hold):
+        top = i == size - 1
         if f in old:
-            total += m.gap if f != "p" else max(1, m.gap // 2)
-        elif f == a.last:
-            total += 1 if len(m.home) < 3 else 0
+            if f == "p":
+                total += max(1, m.gap // 2) if size == 1 else 1
+            else:
+                total += m.gap if top else 1
+        elif f == a.last and top and len(m.home) < 3:
+            total += 1
     return total
 
 
@@ -84,7 +91,7 @@ def thumb_up(a: State, b: State, m: Moment) -> int:
     """Halves of a melody note taken by the thumb: 2 on the strings near the floor, else 1."""
     out = 0
     for (string, voice), (_, f) in zip(m.strings, b.hold, strict=True):
-        if f == "p" and voice == 1 and len(m.strings) < 3 and not m.home:
+        if f == "p" and voice == 1 and len(m.strings) == 1 and not m.home:
             out += 2 if 2 * string <= m.count else 1
     return out
 
@@ -214,35 +221,36 @@ def solve_right(
     pins: dict[str, Pin],
 ) -> tuple[dict[str, str], int]:
     """(finger by note id, cost). Exact: a sweep over the tree of layers. Equal
-    figures get equal patterns where that costs no more than one repetition."""
+    figures get equal patterns where that costs no more than a repetition for each bar."""
     found = moments(frame, strings, count, tempo)
     fixed = {n: p.right for n, p in pins.items() if p.right}
     picked, cost = _sweep(frame, strings, found, weights, wanted, fixed)
-    again = _alike(frame, strings, found, picked)
-    if again:
-        other, dearer = _sweep(frame, strings, found, weights, wanted, {**again, **fixed})
-        if dearer - cost <= 4 * weights["repeat"]:
-            return other, dearer
+    agreed = dict(fixed)
+    for rows in _alike(frame, strings, found):
+        patterns = Counter(tuple(picked[i] for i in ids) for ids in rows)
+        if len(patterns) < 2:
+            continue
+        trials = []
+        for pattern, _ in patterns.most_common(2):
+            wish = {i: f for ids in rows for i, f in zip(ids, pattern, strict=True)}
+            trial = {**agreed, **wish, **fixed}
+            trials.append((_sweep(frame, strings, found, weights, wanted, trial), trial))
+        (other, dearer), trial = min(trials, key=lambda x: x[0][1])
+        if dearer - cost <= 4 * weights["repeat"] * (len(rows) - 1):
+            picked, cost, agreed = other, dearer, trial
     return picked, cost
 
 
-def _alike(
-    frame: Frame, strings: dict[str, int], found: list[Moment], picked: dict[str, str]
-) -> dict[str, str]:
-    """Fingers that would give bars with the same strings and rhythm their commonest pattern."""
-    shape: dict[tuple[object, ...], list[tuple[tuple[str, ...], list[str]]]] = {}
+def _alike(frame: Frame, strings: dict[str, int], found: list[Moment]) -> list[list[list[str]]]:
+    """Groups of bars with the same strings and rhythm, each bar as its note ids."""
+    shape: dict[tuple[object, ...], list[list[str]]] = {}
     for bar in frame.of_bar:
         layers = [frame.layers[t] for t in bar]
-        ids = [n.id for x in layers for n in x.notes]
         key = tuple((x.onset, found[x.index].strings) for x in layers)
-        shape.setdefault(key, []).append((tuple(picked[i] for i in ids), ids))
-    out: dict[str, str] = {}
-    for rows in shape.values():
-        if len({pattern for pattern, _ in rows}) > 1:
-            commonest = Counter(pattern for pattern, _ in rows).most_common(1)[0][0]
-            for _, ids in rows:
-                out.update(zip(ids, commonest, strict=True))
-    return out
+        ids = [n.id for x in layers for n in x.notes]
+        if ids:
+            shape.setdefault(key, []).append(ids)
+    return [rows for rows in shape.values() if len(rows) > 1]
 
 
 def _sweep(

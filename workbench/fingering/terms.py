@@ -90,9 +90,14 @@ def square(s: Steps, neck: Neck) -> IntArray:
 
 
 def cramped(s: Steps, neck: Neck) -> IntArray:
-    """Frets by which a new finger is drawn back below its own number (finger 3 on fret 2: 1)."""
+    """New fingers drawn back below their own number, the more the nearer the nut.
+
+    12 b / r^2 for a finger b frets back on fret r: finger 4 on fret 3 counts 1,
+    3 on fret 2 counts 3, 2 on fret 1 counts 12.
+    """
     back = np.maximum(0, FINGER_INDEX + 1 - s.fret)
-    return total(np.where(s.need & ~s.same, back, 0))
+    much = 12 * back // np.maximum(1, s.fret * s.fret)
+    return total(np.where(s.need & ~s.same, much, 0))
 
 
 def crossed(s: Steps, neck: Neck) -> IntArray:
@@ -167,6 +172,11 @@ def unsteady(s: Steps, neck: Neck) -> IntArray:
     return np.asarray(s.unsteady, np.int32)
 
 
+def far(s: Steps, neck: Neck) -> IntArray:
+    """Strings from the first that fingers 3 and 4 reach across, times their weakness."""
+    return total(np.where(s.need & ~s.same, FINGER_WEAKNESS * (s.lo - 1), 0))
+
+
 TERMS = (
     place,
     weak,
@@ -185,6 +195,7 @@ TERMS = (
     blocked,
     relaxed,
     unsteady,
+    far,
 )
 
 

@@ -112,9 +112,10 @@ class Audit:
 
 @dataclass(frozen=True)
 class Fingering:
-    """A fingered piece. ``cost`` is the sum of the declared terms (thousandths
-    of a unit); ``optimal`` is True when proved least, else ``bound`` is a
-    proved lower bound."""
+    """A fingered piece. ``cost`` is the sum of the left hand's declared terms
+    (thousandths of a unit); ``optimal`` is True when it is proved least, else
+    ``bound`` is a proved lower bound. The right hand is the least-cost one for the
+    strings that the left hand chose; its cost stands in ``terms["right"]``."""
 
     cost: int
     optimal: bool

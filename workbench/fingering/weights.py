@@ -33,6 +33,7 @@ LEFT_TERMS = (
     "blocked",
     "relaxed",
     "unsteady",
+    "far",
 )
 RIGHT_TERMS = (
     "repeat",
@@ -71,6 +72,11 @@ def sentence(term: str) -> str:
     data = _file()
     side = data["left"] if term in data["left"] else data["right"]
     return str(side[term]["sentence"])
+
+
+def gain(term: str) -> str:
+    """What a teacher would say of having less of a left-hand term."""
+    return str(_file()["left"][term]["less"])
 
 
 def weights_for(settings: Settings) -> Weights:
