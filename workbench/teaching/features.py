@@ -31,12 +31,14 @@ class Feature:
     def sentence(self) -> str:
         """For example "left-hand changes: 2.5 a bar, as in grade 2"."""
         d = self.demand
+        if self.value == 0:
+            return f"{d.name}: {'no sharps or flats' if d.id == 'key' else 'none'}"
         amount = {
             "frets": f"up to fret {self.value:.0f}",
             "reach": f"{100 * self.value:.0f} % {d.unit}",
         }.get(d.id, f"{_figure(self.value)} {_unit(d.unit, self.value)}")
         grade = min(8, int(self.level))
-        return f"{d.name}: {amount}, as in {'beginnings' if grade == 0 else f'grade {grade}'}"
+        return f"{d.name}: {amount}, as in {'first lessons' if grade == 0 else f'grade {grade}'}"
 
 
 def _figure(value: float) -> str:

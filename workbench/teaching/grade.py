@@ -124,6 +124,7 @@ def grade_piece(
     instrument: Instrument,
     hand: Hand,
     model: GradeModel | None = None,
+    measures: tuple[BarMeasure, ...] | None = None,
 ) -> Grade:
     """The grade of a fingered piece.
 
@@ -131,7 +132,7 @@ def grade_piece(
     """
     if not piece.notes:
         raise BadInput(f"'{piece.title}' has no notes to grade; read a score with notes in it.")
-    return grade_features(piece_features(piece, fingering, instrument, hand), model)
+    return grade_features(piece_features(piece, fingering, instrument, hand, measures), model)
 
 
 def evidence(features: Sequence[Feature], count: int | None = None) -> tuple[str, ...]:
@@ -224,8 +225,8 @@ def grade_document(
     from workbench.teaching.plan import make_plan  # the plan rests on the grade
     from workbench.teaching.practice import practice_time
 
-    found = grade_piece(piece, fingering, instrument, hand, model)
     measures = measure_bars(piece, fingering, instrument, hand)
+    found = grade_piece(piece, fingering, instrument, hand, model, measures)
     features = piece_features(piece, fingering, instrument, hand, measures)
     hard = hardest_bars(piece, fingering, instrument, hand, measures=measures)
     time = practice_time(
@@ -236,8 +237,17 @@ def grade_document(
         student=student,
         tempo_percent=tempo_percent,
         model=model,
+        measures=measures,
     )
-    plan = make_plan(piece, fingering, instrument, hand, minutes_a_day=minutes_a_day, time=time)
+    plan = make_plan(
+        piece,
+        fingering,
+        instrument,
+        hand,
+        minutes_a_day=minutes_a_day,
+        time=time,
+        measures=measures,
+    )
     return {
         "grade": found.number,
         "level": found.level,

@@ -10,6 +10,7 @@ from workbench.instrument.model import Hand, Instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.cautions import cautions
+from workbench.teaching.measure import BarMeasure, measure_bars
 from workbench.teaching.plan_items import PlanItem, Work, work_of
 from workbench.teaching.practice import PracticeTime, practice_time, review_gaps
 
@@ -73,6 +74,7 @@ def make_plan(
     done: Collection[str] = (),
     first_day: int = 1,
     time: PracticeTime | None = None,
+    measures: tuple[BarMeasure, ...] | None = None,
 ) -> Plan:
     """The plan for what is not ticked yet (``done`` holds ids of plan items), from
     ``first_day`` on.
@@ -89,14 +91,21 @@ def make_plan(
         raise BadInput(f"{days_a_week} days a week: plan between 1 and 7.")
     if first_day < 1:
         raise BadInput(f"Day {first_day}: the days of a plan count from 1.")
+    rows = measures or measure_bars(piece, fingering, instrument, hand)
     spent = time or practice_time(
-        piece, fingering, instrument, hand, student=student, tempo_percent=tempo_percent
+        piece,
+        fingering,
+        instrument,
+        hand,
+        student=student,
+        tempo_percent=tempo_percent,
+        measures=rows,
     )
-    work = work_of(piece, fingering, instrument, hand, spent)
+    work = work_of(piece, spent, rows)
     ticked = frozenset(done)
     days = _Packing(work, spent, minutes_a_day, days_a_week, ticked, first_day).days()
     kept = tuple(replace(i, done=True) for i in work.everything if i.id in ticked)
-    said = cautions(piece, fingering, instrument, hand, minutes_a_day=minutes_a_day)
+    said = cautions(piece, fingering, instrument, hand, minutes_a_day=minutes_a_day, measures=rows)
     return Plan(days, kept, spent, minutes_a_day, first_day, said)
 
 

@@ -6,11 +6,9 @@ import math
 from dataclasses import dataclass
 from itertools import pairwise
 
-from workbench.fingering.types import Fingering
-from workbench.instrument.model import Hand, Instrument
 from workbench.music.model import Piece
 from workbench.teaching.features import bar_features
-from workbench.teaching.measure import BarMeasure, measure_bars
+from workbench.teaching.measure import BarMeasure
 from workbench.teaching.practice import (
     REVIEW_SHARE,
     RUN_TEMPOS,
@@ -113,11 +111,9 @@ def chunks_of(piece: Piece, time: PracticeTime) -> tuple[tuple[int, ...], ...]:
     return tuple(tuple(c) for c in out)
 
 
-def work_of(
-    piece: Piece, fingering: Fingering, instrument: Instrument, hand: Hand, time: PracticeTime
-) -> Work:
-    """The work behind an estimate; its minutes are the estimate's minutes."""
-    measures = {m.index: m for m in measure_bars(piece, fingering, instrument, hand)}
+def work_of(piece: Piece, time: PracticeTime, rows: tuple[BarMeasure, ...]) -> Work:
+    """The work behind an estimate, from the measures of the bars; its minutes are the estimate's minutes."""
+    measures = {m.index: m for m in rows}
     times = {b.bar: b for b in time.bars}
     place = {i: k for k, i in reversed(list(enumerate(time.first[j] for j in time.order)))}
     chunks = sorted(chunks_of(piece, time), key=lambda c: min(place.get(i, i) for i in c))
@@ -146,7 +142,7 @@ def work_of(
             round(speed[pair[1]]),
         )
         joins.append(JoinWork((a, b), item))
-    rows = tuple(
+    passages = tuple(
         ChunkWork(
             c,
             _sessions(piece, c, times, inside[k], measures, speed),
@@ -154,7 +150,7 @@ def work_of(
         )
         for k, c in enumerate(chunks)
     )
-    return Work(rows, tuple(joins), _runs(piece, time, speed))
+    return Work(passages, tuple(joins), _runs(piece, time, speed))
 
 
 def _sessions(

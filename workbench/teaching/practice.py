@@ -23,7 +23,7 @@ from workbench.music.form import playing_order
 from workbench.music.model import Piece
 from workbench.teaching.features import features_from, piece_amounts
 from workbench.teaching.grade import GradeModel, bar_scores, grade_features
-from workbench.teaching.measure import measure_bars
+from workbench.teaching.measure import BarMeasure, measure_bars
 from workbench.teaching.strokes import bar_seconds, same_as
 
 EXPONENT = 0.40  # of the power law: likely, quick and slow learners (no source)
@@ -126,12 +126,13 @@ def practice_time(
     tempo_percent: float = 100.0,
     model: GradeModel | None = None,
     order: tuple[int, ...] | None = None,
+    measures: tuple[BarMeasure, ...] | None = None,
 ) -> PracticeTime:
     """Learning time of a fingered piece.
 
     ``student`` is the student's grade (0-8; that of the piece where not given),
-    ``tempo_percent`` the tempo aimed at, ``order`` the written bars in playing
-    order where it is known already. Raises BadInput for a piece without notes,
+    ``tempo_percent`` the tempo aimed at, ``order`` (the written bars in playing
+    order) and ``measures`` are worked out where they are not given. Raises BadInput for a piece without notes,
     a student or tempo out of range, or a fingering of another piece.
     """
     if not piece.notes:
@@ -140,9 +141,9 @@ def practice_time(
         raise BadInput(f"Tempo {tempo_percent:g} %: aim at 20 to 200 % of the written tempo.")
     if student is not None and not 0.0 <= student <= 9.0:
         raise BadInput(f"Student's grade {student:g}: give a grade from 0 to 8.")
-    measures = measure_bars(piece, fingering, instrument, hand)
-    whole = grade_features(features_from(piece_amounts(piece, measures)), model)
-    scores = bar_scores(measures)
+    rows = measures or measure_bars(piece, fingering, instrument, hand)
+    whole = grade_features(features_from(piece_amounts(piece, rows)), model)
+    scores = bar_scores(rows)
     first = same_as(piece, fingering)
     seconds = bar_seconds(piece)
     played = order if order is not None else playing_order(piece)
