@@ -20,8 +20,8 @@ from workbench.store.documents import (
     as_text,
     lesson_from,
     music_document,
-    piece_from,
     read_text,
+    unpack,
 )
 from workbench.store.faults import plain_words
 from workbench.store.opening import Place, open_engine
@@ -132,7 +132,7 @@ class ShelfBase:
             record = session.get(MusicRecord, digest)
             if record is None:
                 raise BadInput(f"The music of {what} is missing in the lesson store.")
-            piece = piece_from(record.document, what)
+            piece = unpack(Piece, record.document, what)
             self._music.hold(digest, piece)
         return piece
 

@@ -12,7 +12,7 @@ from collections import OrderedDict
 from dataclasses import replace
 from typing import Any, TypeVar
 
-from workbench.music.codec import from_dict, piece_from_dict, piece_to_dict, to_dict
+from workbench.music.codec import from_dict, piece_to_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.lesson import Lesson
@@ -181,12 +181,3 @@ def music_document(piece: Piece) -> tuple[str, bytes]:
     """Digest and compressed JSON of a piece."""
     text = as_text(piece_to_dict(piece))
     return digest(text), zlib.compress(text.encode("ascii"), 6)
-
-
-def piece_from(data: bytes, what: str) -> Piece:
-    """The piece of a compressed document; BadInput naming ``what`` where damaged."""
-    try:
-        plain = json.loads(zlib.decompress(data))
-    except (zlib.error, ValueError) as fault:
-        raise _damaged(what) from fault
-    return piece_from_dict(plain)

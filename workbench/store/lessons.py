@@ -213,6 +213,7 @@ class LessonShelf(PieceShelf):
         """The states that undo and redo reach, with what was done and when."""
         with self._reading() as session:
             record = self._record(session, lesson_id)
+            self._present(session, record)
             columns = (StepRecord.place, StepRecord.label, StepRecord.made, StepRecord.bar)
             query = select(*columns).where(StepRecord.lesson == record.number)
             rows = session.execute(query.order_by(StepRecord.place)).all()

@@ -103,8 +103,8 @@ def _make_engine(place: Place, wait_seconds: float) -> Engine:
         engine = create_engine(place.url, **options)
     except (NoSuchModuleError, ImportError) as fault:
         raise BadInput(
-            f"{VARIABLE}: the driver for {place} is not installed ({fault}); install it with "
-            "pip, or use a SQLite file."
+            f"{VARIABLE}: the driver for a '{place.url.drivername}' database is not installed; "
+            "install it with pip, or name a SQLite file."
         ) from fault
     if place.sqlite:
         event.listen(engine, "connect", _settle_connection)

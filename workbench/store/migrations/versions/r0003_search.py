@@ -80,17 +80,21 @@ def _fill(texts: Any, techniques: Any) -> None:
     connection = op.get_bind()
     rows = connection.execute(
         sa.text(
-            "SELECT lessons.number, lessons.composer, steps.state FROM lessons JOIN steps "
+            "SELECT lessons.number, lessons.title, lessons.composer, lessons.student, steps.state "
+            "FROM lessons LEFT JOIN steps "
             "ON steps.lesson = lessons.number AND steps.place = lessons.place"
         )
     )
-    for number, composer, state in rows.all():
-        data = json.loads(state)
+    for number, title, composer, student, state in rows.all():
+        try:
+            data = json.loads(state or "{}")
+        except ValueError:  # damaged: the lesson is still found by its title
+            data = {}
         names = list(dict.fromkeys(data.get("techniques", ())))
         row = {
-            "title": data.get("title", ""),
+            "title": title,
             "composer": composer,
-            "student": data.get("student", ""),
+            "student": student,
             "techniques": ", ".join(names),
             "notes": "\n".join(note.get("text", "") for note in data.get("notes", ())),
         }

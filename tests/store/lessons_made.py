@@ -1,0 +1,133 @@
+"""Lessons of our own making for the tests of the store."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from hypothesis import strategies as st
+
+from workbench.fingering.types import (
+    Audit,
+    Barre,
+    FingeredBar,
+    FingeredNote,
+    Fingering,
+    JoinCut,
+    Pin,
+    Settings,
+)
+from workbench.music.model import Bar, ChordName, Key, Note, PartInfo, Piece, Pitch
+from workbench.teaching.lesson import BarNote, Lesson
+
+SCALE = "CDEFGAB"
+
+
+def piece(title="Boat Song", bars=4, composer="Ida Brandt", shift=0) -> Piece:
+    """A pickup bar, then quavers up and down the scale, with a repeat."""
+    made = [
+        Bar(
+            0, "0", (3, 4), Fraction(1), pickup=True, key=Key(-1),
+            notes=(Note("n0", Fraction(0), Fraction(1), Pitch("C", 0, 5)),),
+        )
+    ]  # fmt: skip
+    for index in range(1, bars + 1):
+        notes = tuple(
+            Note(
+                f"n{index}-{i}", Fraction(i, 2), Fraction(1, 2),
+                Pitch(SCALE[(index + i + shift) % 7], 0, 4), voice=1 + i % 2,
+            )
+            for i in range(6)
+        )  # fmt: skip
+        made.append(
+            Bar(
+                index, str(index), (3, 4), Fraction(3), notes, Key(-1), repeat_start=index == 1,
+                repeat_end=index == bars, section="A" if index == 1 else "",
+                chords=(ChordName(Fraction(0), "F"),),
+            )
+        )  # fmt: skip
+    return Piece(title, tuple(made), composer, key=Key(-1), tempo=84.0)
+
+
+def lesson(lesson_id="lesson-1", **changes) -> Lesson:
+    """A lesson on that piece with something in most fields."""
+    given = {
+        "title": "Boat Song for Mondays",
+        "piece": piece(),
+        "instrument": "ukulele",
+        "student": "Mara",
+        "key": "F major",
+        "settings": Settings(level="beginner", weights=(("shift", 1200),)),
+        "pins": (Pin("n1-0", string=2, fret=1, left=1), Pin("n1-1", right="p")),
+        "notes": (
+            BarNote(
+                "b1", "left hand", "Keep the *first* finger down as a guide.", 1, 2, note="n1-0",
+                rejected=(("n1-0", 3, 5, 4),), grip=(2, 0, None, 0),
+            ),
+        ),
+        "techniques": ("pickup", "guide finger"),
+        "grade": 2,
+        "grade_level": "middle",
+        "selected_bar": 3,
+    }  # fmt: skip
+    return Lesson(lesson_id, **{**given, **changes})
+
+
+def fingering(cost=1234) -> Fingering:
+    """A fingering of one bar, every field in use."""
+    note = FingeredNote(
+        "n1-0", 1, Fraction(1, 3), Fraction(1), 69, 1, 0, 0, "i", Fraction(2, 3),
+        "The finger hops.", "hop", "open", "rest", True,
+    )  # fmt: skip
+    lost = FingeredNote(
+        "n1-1", 1, Fraction(1), Fraction(1), 30, None, None, None, None, Fraction(0),
+        impossible="E1 lies below the lowest string.",
+    )  # fmt: skip
+    bar = FingeredBar(
+        1, "1", (note, lost), (Barre(Fraction(0), 2, (1, 2)),), 77, 41.5,
+        ((Fraction(1, 2), 1, 2, 1),), ("A stretch.",), None,
+    )  # fmt: skip
+    audit = Audit(2, 1, 0.75, (JoinCut("n1-0", 4, 1, "The hand moves down."),))
+    return Fingering(cost, False, (bar,), audit, bound=1200, terms={"shift": 34, "stretch": 1})
+
+
+#: Any text at all, halves of surrogate pairs and NUL included.
+any_text = st.text(st.characters(exclude_categories=()), max_size=12)
+_quarters = st.fractions(min_value=0, max_value=16, max_denominator=480)
+_pitches = st.builds(
+    Pitch, st.sampled_from(SCALE), st.integers(-2, 2), st.integers(-1, 9)
+)
+_notes = st.builds(
+    Note, any_text, _quarters, _quarters, _pitches, st.integers(1, 4), st.integers(1, 3),
+    st.booleans(), st.none() | st.tuples(st.integers(1, 9), st.integers(1, 9)),
+    articulations=st.lists(any_text, max_size=2).map(tuple),
+)  # fmt: skip
+_bars = st.builds(
+    Bar, st.integers(0, 99), any_text, st.tuples(st.integers(1, 12), st.sampled_from([2, 4, 8])),
+    _quarters, st.lists(_notes, max_size=3).map(tuple),
+    st.builds(Key, st.integers(-7, 7), st.sampled_from(["major", "minor"])),
+    st.none() | st.floats(1, 400), endings=st.lists(st.integers(1, 4), max_size=2).map(tuple),
+    chords=st.lists(st.builds(ChordName, _quarters, any_text), max_size=2).map(tuple),
+)  # fmt: skip
+any_piece = st.builds(
+    Piece, any_text, st.lists(_bars, max_size=3).map(tuple), any_text, any_text,
+    tempo=st.floats(1, 400), parts=st.lists(
+        st.builds(PartInfo, st.integers(1, 9), any_text, st.integers(0, 999)), max_size=2
+    ).map(tuple),
+    warnings=st.lists(any_text, max_size=2).map(tuple),
+)  # fmt: skip
+_maybe = st.none() | st.integers(0, 4)
+any_lesson = st.builds(
+    Lesson, st.just("any"), any_text, any_piece, any_text, st.integers(0, 7), any_text, any_text,
+    any_text, st.integers(-24, 24), st.just(Settings()) | st.builds(Settings, level=any_text),
+    pins=st.lists(st.builds(Pin, any_text, _maybe, _maybe, _maybe), max_size=2).map(tuple),
+    notes=st.lists(
+        st.builds(
+            BarNote, any_text, any_text, any_text, st.integers(0, 9), st.integers(0, 9),
+            grip=st.none() | st.lists(_maybe, max_size=4).map(tuple),
+        ),
+        max_size=2,
+    ).map(tuple),
+    grade=st.none() | st.integers(0, 8), selected_bar=st.integers(0, 99),
+    techniques=st.lists(any_text, max_size=3).map(tuple),
+    script_edits=st.lists(st.tuples(st.integers(0, 99), any_text), max_size=2).map(tuple),
+)  # fmt: skip
