@@ -188,7 +188,7 @@ def hardest_bars(
 def hard_bar_in_words(piece: Piece, hard: HardBar) -> str:
     """ "Bar 5 (also bar 13): barres: ..., shifts: ..."."""
     also = f" (also {bars_in_words(piece, hard.also)})" if hard.also else ""
-    what = "; ".join(hard.reasons) or "nothing beyond beginnings"
+    what = "; ".join(hard.reasons) or "nothing beyond first lessons"
     return f"Bar {hard.number}{also}: {what}."
 
 

@@ -112,7 +112,7 @@ def chunks_of(piece: Piece, time: PracticeTime) -> tuple[tuple[int, ...], ...]:
 
 
 def work_of(piece: Piece, time: PracticeTime, rows: tuple[BarMeasure, ...]) -> Work:
-    """The work behind an estimate, from the measures of the bars; its minutes are the estimate's minutes."""
+    """The work behind an estimate, from the bars' measures; its minutes are the estimate's."""
     measures = {m.index: m for m in rows}
     times = {b.bar: b for b in time.bars}
     place = {i: k for k, i in reversed(list(enumerate(time.first[j] for j in time.order)))}

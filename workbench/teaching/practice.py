@@ -132,8 +132,9 @@ def practice_time(
 
     ``student`` is the student's grade (0-8; that of the piece where not given),
     ``tempo_percent`` the tempo aimed at, ``order`` (the written bars in playing
-    order) and ``measures`` are worked out where they are not given. Raises BadInput for a piece without notes,
-    a student or tempo out of range, or a fingering of another piece.
+    order) and ``measures`` are worked out where they are not given. Raises BadInput for
+    a piece without notes, a student or tempo out of range, or a fingering of
+    another piece.
     """
     if not piece.notes:
         raise BadInput(f"'{piece.title}' has no notes to learn; read a score with notes in it.")
