@@ -169,6 +169,4 @@ def _misfit(where: str, wanted: str, data: Any) -> BadInput:
     shown = repr(data)
     if len(shown) > 40:
         shown = shown[:37] + "..."
-    return BadInput(
-        f"Saved data: {where} should be {wanted} but is {shown}; the data is damaged."
-    )
+    return BadInput(f"Saved data: {where} should be {wanted} but is {shown}; the data is damaged.")

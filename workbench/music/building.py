@@ -1,0 +1,373 @@
+"""A music21 score, chosen parts of it, as our Piece."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from typing import Any
+
+from workbench.music.choosing import chosen_parts
+from workbench.music.errors import BadInput
+from workbench.music.model import Bar, Key, Note, PartInfo, Piece
+from workbench.music.signs import Signs, measure_signs, merge, settle_codas
+from workbench.music.staves import (
+    BarContent,
+    RawNote,
+    bar_content,
+    merge_ties,
+    number_voices,
+    slurs_of,
+)
+
+_MINOR_LIKE = {"minor", "aeolian", "dorian", "phrygian", "locrian"}
+LONGEST_BAR = 256  # quarter lengths
+
+
+@dataclass
+class LogicalPart:
+    """A part with its staves, each a music21 part with its list of measures."""
+
+    name: str
+    staves: list[Any]
+    measures: list[list[Any]]
+
+
+def logical_parts(score: Any) -> list[LogicalPart]:
+    """The parts as a musician counts them: the staves of a keyboard part are one."""
+    streams = list(score.parts) if "Score" in score.classes else [score]
+    out: list[LogicalPart] = []
+    before = ""
+    for stream in streams:
+        measures = list(stream.getElementsByClass("Measure"))
+        root, staff, _ = str(stream.id).rpartition("-Staff")
+        together = "PartStaff" in stream.classes and bool(staff) and root == before
+        before = root if staff else ""
+        if together:
+            out[-1].staves.append(stream)
+            out[-1].measures.append(measures)
+        else:
+            name = str(getattr(stream, "partName", None) or "").strip()
+            out.append(LogicalPart(name, [stream], [measures]))
+    return out
+
+
+def build(
+    score: Any,
+    name: str,
+    *,
+    parts: str | Sequence[int] | None = None,
+    title: str = "",
+    meters: frozenset[tuple[int, int]] | None = None,
+    sounding: bool = False,
+) -> Piece:
+    """The piece. ``name`` is the file's, for messages; ``meters`` the time
+    signatures that count (None: all); ``sounding``: pitches are not to be transposed."""
+    logical = logical_parts(score)
+    contents = [_contents(p, i, name, sounding) for i, p in enumerate(logical, 1)]
+    counts = [sum(len(b.notes) for b in bars) for bars in contents]
+    if not any(counts):
+        if any(b.unpitched for bars in contents for b in bars):
+            raise BadInput(
+                f"{name} holds only percussion; a fretted instrument needs notes with pitch."
+            )
+        raise BadInput(f"{name} has no notes in it; choose a score with notes.")
+    taken, warnings = chosen_parts(parts, counts, name)
+    info = tuple(
+        _info(p, i, bars) for i, (p, bars) in enumerate(zip(logical, contents, strict=True), 1)
+    )
+    frame = max((logical[i].measures[0] for i in taken), key=len)
+    if len({len(logical[i].measures[0]) for i in taken}) > 1:
+        warnings.append("The parts have different numbers of bars; the missing ones are rests.")
+    settings = _settings(logical, taken, frame, meters)
+    signs = _all_signs(logical, len(frame))
+    chosen = [contents[i] for i in taken]
+    shells = _shells(frame, settings, signs, chosen, contents, warnings)
+    bars = _filled(shells, chosen)
+    key = next((b.key for b in bars if b.notes), bars[0].key)
+    data = score.metadata
+    return Piece(
+        title=title or _text(data, "bestTitle") or _text(data, "movementName") or _stem(name),
+        bars=bars,
+        composer=_text(data, "composer"),
+        arranger=_text(data, "arranger"),
+        key=key,
+        tempo=next((b.tempo for b in bars if b.tempo), 90.0),
+        parts=info,
+        warnings=tuple(warnings),
+    )
+
+
+def _stem(name: str) -> str:
+    return name.rpartition(".")[0] or name
+
+
+def _text(data: Any, field: str) -> str:
+    return " ".join(str(getattr(data, field, None) or "").split()) if data is not None else ""
+
+
+def _contents(part: LogicalPart, number: int, name: str, sounding: bool) -> list[BarContent]:
+    """The bars of a part with the notes of all its staves."""
+    out: list[BarContent] = [BarContent() for _ in range(max(map(len, part.measures), default=0))]
+    for staff, (stream, measures) in enumerate(zip(part.staves, part.measures, strict=True), 1):
+        slurs = slurs_of(stream)
+        shift = None if sounding else _shift(stream)
+        for index, measure in enumerate(measures):
+            label = f"{name}, bar {measure.measureNumberWithSuffix()}"
+            bar = bar_content(measure, index, number, staff, slurs, shift, label)
+            out[index].notes += bar.notes
+            out[index].end = max(out[index].end, bar.end)
+            out[index].chords += bar.chords
+            out[index].unpitched += bar.unpitched
+    return out
+
+
+def _shift(stream: Any) -> Any:
+    """Interval from written to sounding pitch of a transposing instrument."""
+    for instrument in stream.recurse().getElementsByClass("Instrument"):
+        if instrument.transposition is not None:
+            return instrument.transposition
+    return None
+
+
+def _info(part: LogicalPart, number: int, bars: list[BarContent]) -> PartInfo:
+    pitches = [n.pitch.midi for b in bars for n in b.notes]
+    return PartInfo(
+        number,
+        part.name or f"Part {number}",
+        len(pitches),
+        len(part.staves),
+        min(pitches, default=None),
+        max(pitches, default=None),
+    )
+
+
+@dataclass
+class _Setting:
+    meter: tuple[int, int]
+    key: Key
+    tempo: float | None
+
+
+def _settings(
+    parts: list[LogicalPart],
+    taken: list[int],
+    frame: list[Any],
+    meters: frozenset[tuple[int, int]] | None,
+) -> list[_Setting]:
+    """Time signature, key and tempo of every bar."""
+    meter, key = (4, 4), Key(0)
+    others = [m for p in parts for m in p.measures if m is not frame]
+    lead = [parts[i].measures[0] for i in taken]
+    shift = _shift(parts[taken[0]].staves[0])
+    out: list[_Setting] = []
+    for index, measure in enumerate(frame):
+        row = [measure] + [m[index] for m in lead if m is not frame and index < len(m)]
+        for source in row[:1] if out else row:
+            found = source.timeSignature
+            if found is not None:
+                ratio = (int(found.numerator), int(found.denominator))
+                if meters is None or not meters or ratio in meters:
+                    meter = ratio
+                    break
+        signature = measure.keySignature
+        if signature is not None:
+            key = _key(signature, shift)
+        tempo = _tempo(measure)
+        for other in others if tempo is None else ():
+            if index < len(other) and (tempo := _tempo(other[index])) is not None:
+                break
+        out.append(_Setting(meter, key, tempo))
+    return out
+
+
+def _key(signature: Any, shift: Any) -> Key:
+    if shift is not None:
+        signature = signature.transpose(shift)
+    mode = getattr(signature, "mode", None)
+    fifths = max(-7, min(7, int(signature.sharps or 0)))
+    return Key(fifths, "minor" if mode in _MINOR_LIKE else "major" if mode else "")
+
+
+def _tempo(measure: Any) -> float | None:
+    for mark in measure.recurse().getElementsByClass("MetronomeMark"):
+        speed = mark.getQuarterBPM()
+        if speed is not None and 5 <= speed <= 1000:
+            return float(speed)
+    return None
+
+
+def _all_signs(parts: list[LogicalPart], count: int) -> list[Signs]:
+    """Signs of each bar, gathered from every part (they are often printed in one only)."""
+    out = [Signs() for _ in range(count)]
+    for part in parts:
+        for stream, measures in zip(part.staves, part.measures, strict=True):
+            endings: dict[int, tuple[int, ...]] = {}
+            for bracket in stream.recurse().getElementsByClass("RepeatBracket"):
+                numbers = tuple(sorted({int(n) for n in bracket.numberRange if int(n) > 0}))
+                for measure in bracket.getSpannedElements():
+                    endings[id(measure)] = numbers
+            for index, measure in enumerate(measures[:count]):
+                out[index] = merge(out[index], measure_signs(measure, endings))
+    settle_codas(out)
+    return out
+
+
+def _shells(
+    frame: list[Any],
+    settings: list[_Setting],
+    signs: list[Signs],
+    chosen: list[list[BarContent]],
+    contents: list[list[BarContent]],
+    warnings: list[str],
+) -> list[Bar]:
+    """The bars without notes: lengths, numbers and signs."""
+    nominal = [Fraction(4 * s.meter[0], s.meter[1]) for s in settings]
+    ends = [
+        # a part that rests through may leave its bar empty: all parts tell the length
+        max((part[i].end for part in contents if i < len(part)), default=Fraction(0))
+        for i in range(len(frame))
+    ]
+    out: list[Bar] = []
+    for index, (measure, setting, sign) in enumerate(zip(frame, settings, signs, strict=True)):
+        number = str(measure.measureNumberWithSuffix())
+        length = ends[index] or nominal[index]
+        pickup = False
+        if length > LONGEST_BAR:
+            raise BadInput(f"Bar {number} lasts {length} quarter notes; mend its length.")
+        if length > nominal[index]:
+            warnings.append(
+                f"Bar {number} lasts {length} quarter notes where "
+                f"{setting.meter[0]}/{setting.meter[1]} has {nominal[index]}; kept as written."
+            )
+        elif length < nominal[index] and len(frame) > 1:
+            before = out[-1] if out else None
+            after_line = before is None or before.repeat_end or before.double_bar
+            opens = (after_line or sign.repeat_start) and not sign.endings
+            pickup = opens and (before is None or before.length < nominal[index])
+            if not opens and not _short_for_a_reason(index, signs, ends, nominal):
+                warnings.append(
+                    f"Bar {number} lasts {length} quarter notes where "
+                    f"{setting.meter[0]}/{setting.meter[1]} has {nominal[index]}; "
+                    "filled up with a rest."
+                )
+                length = nominal[index]
+        chords = sorted(
+            {
+                (c.onset, c.text): c for p in chosen if index < len(p) for c in p[index].chords
+            }.values(),
+            key=lambda c: c.onset,
+        )
+        if not chords:
+            # chord symbols are often printed over another part
+            rows = [p[index].chords for p in contents if index < len(p) and p[index].chords]
+            chords = sorted(rows[0], key=lambda c: c.onset) if rows else []
+        out.append(
+            Bar(
+                index,
+                number,
+                setting.meter,
+                length,
+                (),
+                setting.key,
+                setting.tempo,
+                pickup,
+                sign.repeat_start,
+                sign.repeat_end,
+                sign.times,
+                sign.endings,
+                sign.segno,
+                sign.coda,
+                sign.to_coda,
+                sign.fine,
+                sign.jump,
+                sign.section,
+                tuple(chords),
+                sign.double_bar,
+            )
+        )
+    return out
+
+
+def _short_for_a_reason(
+    index: int, signs: list[Signs], ends: list[Fraction], nominal: list[Fraction]
+) -> bool:
+    """A short bar is right at a repeat, an ending or the close, or as half of a split bar."""
+    sign = signs[index]
+    if index == len(signs) - 1 or sign.repeat_end or sign.double_bar or sign.endings:
+        return True
+    if sign.fine or sign.jump or signs[index + 1].repeat_start or signs[index + 1].endings:
+        return True
+    halves = [(index, index + 1), (index - 1, index)]
+    return any(ends[a] + ends[b] == nominal[a] and ends[a] and ends[b] for a, b in halves)
+
+
+def _filled(shells: list[Bar], chosen: list[list[BarContent]]) -> tuple[Bar, ...]:
+    """The bars with their notes: ties merged, voices numbered, ids given."""
+    starts = [Fraction(0)]
+    for bar in shells:
+        starts.append(starts[-1] + bar.length)
+    raw = [n for part in chosen for bar in part for n in bar.notes]
+    merged = merge_ties(raw, starts)
+    numbers = number_voices(merged)
+
+    def voice_of(note: RawNote) -> int:
+        return numbers[(note.part, *note.voice)]
+
+    by_bar: dict[int, list[RawNote]] = {}
+    for note in merged:
+        by_bar.setdefault(note.bar, []).append(note)
+    out = []
+    for bar in shells:
+        rows = sorted(
+            by_bar.get(bar.index, ()),
+            key=lambda n: (
+                n.onset,
+                voice_of(n),
+                not n.grace,
+                n.order if n.grace else 0,
+                -n.pitch.midi,
+                n.order,
+            ),
+        )
+        notes = tuple(
+            Note(
+                f"n{bar.index + 1}-{place}",
+                n.onset,
+                n.duration,
+                n.pitch,
+                voice_of(n),
+                n.part,
+                n.grace,
+                n.tuplet,
+                n.slur_start,
+                n.slur_stop,
+                n.articulations,
+            )
+            for place, n in enumerate(rows, 1)
+        )
+        out.append(replace(bar, notes=notes))
+    return _with_modes(out)
+
+
+def _with_modes(bars: list[Bar]) -> tuple[Bar, ...]:
+    """Give keys without a mode one: minor where the last bass note is its keynote."""
+    out = list(bars)
+    start = 0
+    while start < len(out):
+        stop = start
+        while stop < len(out) and out[stop].key == out[start].key:
+            stop += 1
+        if not out[start].key.mode:
+            notes = [n for b in out[start:stop] for n in b.notes if not n.grace]
+            fifths = out[start].key.fifths
+            last = None
+            if notes:
+                final = max((b.index, n.onset) for b in out[start:stop] for n in b.notes)
+                last = min(n.midi for n in out[final[0]].notes if n.onset == final[1])
+            minor = last is not None and last % 12 == (7 * fifths + 9) % 12
+            for index in range(start, stop):
+                key = Key(fifths, "minor" if minor else "major")
+                out[index] = replace(out[index], key=key)
+        start = stop
+    return tuple(out)

@@ -1,0 +1,196 @@
+"""A score file from disk as safe bytes, and which of the formats it is.
+
+Everything is checked before a parser sees it: size, archive bombs, XML
+entities. Each fault is one BadInput sentence.
+"""
+
+from __future__ import annotations
+
+import io
+import re
+import zipfile
+from dataclasses import dataclass
+from pathlib import Path
+from xml.etree import ElementTree
+from xml.parsers import expat
+
+from workbench.music.errors import BadInput
+
+MOST_BYTES = 64 * 2**20
+MOST_UNPACKED = 128 * 2**20
+MOST_RATIO = 250  # scores pack about 20:1 to 60:1 (measured on MusicXML files)
+FORMATS = "MusicXML (.musicxml, .xml, .mxl), MIDI (.mid) or ABC (.abc)"
+
+
+@dataclass(frozen=True)
+class Source:
+    """Bytes of a score; ``kind`` is "musicxml", "midi" or "abc"."""
+
+    kind: str
+    data: bytes
+    name: str
+
+
+def load(path: str | Path) -> Source:
+    """Read and check the file at ``path``. The content decides the format, not the ending.
+
+    Raises BadInput for anything that is no readable, safe score file.
+    """
+    path = Path(path)
+    data = _bytes(path)
+    name = path.name
+    if not data.strip(b"\x00\t\r\n "):
+        raise BadInput(f"{name} is empty; save or download the score again.")
+    if data.startswith(b"MThd"):
+        return Source("midi", data, name)
+    if data.startswith(b"PK"):
+        return Source("musicxml", check_xml(_unpack(data, name), name), name)
+    if path.suffix.lower() == ".mxl":
+        raise BadInput(f"{name} is no packed MusicXML file (.mxl); export the score again.")
+    if path.suffix.lower() in (".mid", ".midi"):
+        raise BadInput(f"{name} is no MIDI file: its header is missing; export it again.")
+    if (
+        data.startswith((b"\xff\xfe", b"\xfe\xff"))
+        or data.lstrip(b"\xef\xbb\xbf \t\r\n")[:1] == b"<"
+    ):
+        return Source("musicxml", check_xml(data, name), name)
+    if b"\x00" not in data and re.search(rb"(?m)^\s*X:\s*\d|^K:", data):
+        return Source("abc", data, name)
+    raise BadInput(f"{name} is no score that can be read; give {FORMATS}.")
+
+
+def _bytes(path: Path) -> bytes:
+    if path.is_dir():
+        raise BadInput(f"{path.name} is a folder; give a score file: {FORMATS}.")
+    try:
+        if path.stat().st_size > MOST_BYTES:
+            raise BadInput(
+                f"{path.name} is larger than {MOST_BYTES // 2**20} MB; that is no score, "
+                "or it has to be split into its movements."
+            )
+        if not path.is_file():
+            raise BadInput(f"{path.name} is no ordinary file; give a score file: {FORMATS}.")
+        return path.read_bytes()
+    except FileNotFoundError:
+        raise BadInput(f"{path} does not exist; check the name and the folder.") from None
+    except PermissionError:
+        raise BadInput(f"{path.name} may not be read; ask for the right to read it.") from None
+    except (OSError, ValueError) as error:
+        reason = getattr(error, "strerror", None) or str(error)
+        raise BadInput(f"{path.name} cannot be read: {reason}.") from None
+
+
+def _unpack(data: bytes, name: str) -> bytes:
+    """The root score of a packed MusicXML file."""
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+            unpacked = sum(entry.file_size for entry in archive.infolist())
+            if unpacked > MOST_UNPACKED or (unpacked > 2**20 and unpacked > MOST_RATIO * len(data)):
+                raise BadInput(
+                    f"{name} unpacks to {unpacked // 2**20} MB, far more than a score "
+                    "needs; it is not opened. Export the score again."
+                )
+            return _entry(archive, _root_name(archive, name), name)
+    except (zipfile.BadZipFile, EOFError, NotImplementedError, RuntimeError, OSError):
+        raise BadInput(
+            f"{name} is damaged or cut off: the packed MusicXML cannot be unpacked; "
+            "download or export it again."
+        ) from None
+    except ValueError as error:
+        if isinstance(error, BadInput):
+            raise
+        raise BadInput(f"{name} is damaged: it cannot be unpacked; export it again.") from None
+    except Exception as error:
+        # zlib and lzma errors share no public base
+        if type(error).__module__ in ("zlib", "lzma", "_lzma"):
+            raise BadInput(
+                f"{name} is damaged: it cannot be unpacked; download or export it again."
+            ) from None
+        raise
+
+
+def _root_name(archive: zipfile.ZipFile, name: str) -> str:
+    names = archive.namelist()
+    if "META-INF/container.xml" in names:
+        data = check_entities(_entry(archive, "META-INF/container.xml", name), name)
+        for element in ElementTree.fromstring(data).iter():
+            path = element.get("full-path", "")
+            if element.tag.endswith("rootfile") and path in names:
+                return path
+    for entry in names:
+        if entry.lower().endswith((".xml", ".musicxml")) and not entry.startswith("META-INF"):
+            return entry
+    raise BadInput(f"{name} is an archive without a score in it; give {FORMATS}.")
+
+
+def _entry(archive: zipfile.ZipFile, entry: str, name: str) -> bytes:
+    # what the archive says of sizes may be false: count while reading
+    with archive.open(entry) as stream:
+        data = stream.read(MOST_UNPACKED + 1)
+    if len(data) > MOST_UNPACKED:
+        raise BadInput(f"{name} unpacks to far more than a score needs; it is not opened.")
+    return data
+
+
+def check_entities(data: bytes, name: str) -> bytes:
+    """Refuse XML that declares entities or is not well formed; else give it back."""
+
+    def refuse(*_: object) -> int:
+        raise BadInput(
+            f"{name} declares XML entities, which a score does not need and which can do "
+            "harm; it is not opened. Export the score again."
+        )
+
+    parser = expat.ParserCreate()
+    parser.EntityDeclHandler = refuse
+    parser.ExternalEntityRefHandler = refuse
+    parser.SetParamEntityParsing(expat.XML_PARAM_ENTITY_PARSING_NEVER)
+    try:
+        parser.Parse(data, True)
+    except expat.ExpatError as error:
+        raise BadInput(
+            f"{name} is damaged: the XML breaks off or is wrong in line {error.lineno}; "
+            "export the score again."
+        ) from None
+    except (ValueError, LookupError) as error:
+        if isinstance(error, BadInput):
+            raise
+        raise BadInput(f"{name} has a text encoding that is not known; save it as UTF-8.") from None
+    return data
+
+
+def check_xml(data: bytes, name: str) -> bytes:
+    """MusicXML as a part-wise document; BadInput for other XML and for HTML."""
+    head = data[:2000].lower().replace(b"\x00", b"")
+    if b"<html" in head or b"<!doctype html" in head:
+        raise BadInput(
+            f"{name} is a web page, not a score; use the download link of the page itself."
+        )
+    check_entities(data, name)
+    root = ElementTree.fromstring(data)
+    tag = root.tag.rpartition("}")[2]
+    if tag == "score-timewise":
+        return _partwise(root)
+    if tag != "score-partwise":
+        raise BadInput(f"{name} is XML but no score (it begins with '{tag}'); give {FORMATS}.")
+    if root.tag != tag:
+        for element in root.iter():
+            if isinstance(element.tag, str):
+                element.tag = element.tag.rpartition("}")[2]
+    return bytes(ElementTree.tostring(root, encoding="utf-8", xml_declaration=True))
+
+
+def _partwise(root: ElementTree.Element) -> bytes:
+    """A bar-by-bar document turned into the usual part-by-part one."""
+    parts: dict[str, ElementTree.Element] = {}
+    out = ElementTree.Element("score-partwise", root.attrib)
+    for child in root:
+        if child.tag != "measure":
+            out.append(child)
+            continue
+        for part in child:
+            name = part.get("id", "P1")
+            row = parts.setdefault(name, ElementTree.Element("part", {"id": name}))
+            ElementTree.SubElement(row, "measure", child.attrib).extend(list(part))
+    out.extend(parts.values())
+    return bytes(ElementTree.tostring(out, encoding="utf-8", xml_declaration=True))

@@ -1,0 +1,138 @@
+"""Read a score file into a Piece: MusicXML, MIDI and ABC, by way of music21.
+
+music21 is imported when first needed, for it takes long.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import io
+import re
+import warnings
+from collections.abc import Sequence
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+from workbench.music.building import build
+from workbench.music.choosing import check_tune, tunes_of
+from workbench.music.errors import BadInput
+from workbench.music.loading import Source, load
+from workbench.music.midifile import check_midi
+from workbench.music.model import Piece
+
+_ABC_JUMP = re.compile(r"!\s*(D\.?C\.?|D\.?S\.?|dacapo|dacoda|fine|segno|coda)\b[^!\n]*!", re.I)
+
+
+def read_score(
+    path: str | Path, *, tune: int = 1, parts: str | Sequence[int] | None = None
+) -> Piece:
+    """The piece in the file.
+
+    ``tune`` picks one of a book of several, from 1; ``parts`` are part
+    numbers from 1, "all", or None for the top part (with all its staves).
+    Raises BadInput with one sentence where the file cannot be used.
+    """
+    source = load(path)
+    if source.kind == "abc":
+        return _read_abc(source, tune, parts)
+    check_tune(tune, (source.name,), source.name)
+    if source.kind == "midi":
+        divisors = check_midi(source.data, source.name)
+        score = _parsed(source, source.data, "midi", quarterLengthDivisors=divisors)
+        return _built(source, score, parts=parts, sounding=True)
+    score = _parsed(source, source.data, "musicxml")
+    return _built(source, score, parts=parts)
+
+
+def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> Piece:
+    text = _decoded(source.data).replace("\r\n", "\n").replace("\r", "\n")
+    titles, texts = tunes_of(text)
+    check_tune(tune, titles, source.name)
+    chosen = texts[tune - 1]
+    score = _parsed(source, chosen, "abc")
+    if "Opus" in score.classes:
+        score = next(iter(score.scores), None)
+        if score is None:
+            raise BadInput(f"{source.name}: tune {tune} has no notes; choose another.")
+    piece = _built(
+        source,
+        score,
+        parts=parts,
+        title=titles[tune - 1],
+        meters=_abc_meters(chosen),
+        sounding=True,
+    )
+    notes = list(piece.warnings)
+    if _ABC_JUMP.search(chosen) and not any(b.jump or b.fine for b in piece.bars):
+        notes.append(
+            "The tune bears D.C., D.S., Fine, Segno or Coda marks, which are not read from "
+            "ABC files; set them by hand."
+        )
+    return replace(piece, tunes=titles if len(titles) > 1 else (), warnings=tuple(notes))
+
+
+def _abc_meters(text: str) -> frozenset[tuple[int, int]]:
+    """The time signatures the tune states; the parser adds its own for short bars."""
+    out: set[tuple[int, int]] = set()
+    for field in re.findall(r"(?m)(?:^|\[)M:\s*([^\]\n%]*)", text):
+        value = field.strip()
+        if value.startswith("C|"):
+            out.add((2, 2))
+        elif value.startswith("C"):
+            out.add((4, 4))
+        elif found := re.match(r"\(?([\d+\s]+)\)?\s*/\s*(\d+)", value):
+            numbers = [int(n) for n in re.findall(r"\d+", found.group(1))]
+            out.add((sum(numbers), int(found.group(2))))
+    return frozenset(out)
+
+
+def _decoded(data: bytes) -> str:
+    try:
+        return data.decode("utf-8-sig")
+    except UnicodeDecodeError:
+        return data.decode("latin-1")
+
+
+def _parsed(source: Source, data: str | bytes, kind: str, **options: Any) -> Any:
+    """The music21 score; whatever its parser raises becomes one sentence."""
+    with _quiet():
+        from music21 import converter
+
+        try:
+            if kind == "abc":
+                return converter.parseData(data, format="abc")
+            return converter.parseData(data, format=kind, **options)
+        except RecursionError:
+            raise BadInput(f"{source.name} is nested too deeply to be a score.") from None
+        except MemoryError:
+            raise BadInput(f"{source.name} is too large to be read.") from None
+        except Exception as error:
+            raise BadInput(_complaint(source, error)) from None
+
+
+def _built(source: Source, score: Any, **options: Any) -> Piece:
+    with _quiet():
+        try:
+            return build(score, source.name, **options)
+        except BadInput:
+            raise
+        except Exception as error:
+            raise BadInput(_complaint(source, error)) from None
+
+
+def _complaint(source: Source, error: Exception) -> str:
+    reason = " ".join(str(error).split()).rstrip(".")
+    if len(reason) > 120:
+        reason = reason[:117] + "..."
+    kind = {"musicxml": "MusicXML", "midi": "MIDI", "abc": "ABC"}[source.kind]
+    shown = f" ({reason})" if reason else ""
+    return f"{source.name} cannot be understood as {kind}{shown}; export the score again."
+
+
+@contextlib.contextmanager
+def _quiet() -> Any:
+    """Keep the parser's own remarks off the streams."""
+    with warnings.catch_warnings(), contextlib.redirect_stderr(io.StringIO()):
+        warnings.simplefilter("ignore")
+        yield
