@@ -1,0 +1,117 @@
+"""Blocks onto pages: systems from the top, each page's notes at its foot."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from workbench.handout.blocks import Block, NoteBlock, OwnNotesBlock
+from workbench.handout.options import Sheet
+
+SYSTEM_GAP = 8.0
+_MOST_GAP = 30.0
+_MOST_LINES = 12
+
+
+@dataclass
+class Page:
+    """Blocks with their distance from the top margin."""
+
+    placed: list[tuple[Block, float]] = field(default_factory=list)
+
+
+class Composer:
+    """Fills pages in order. Heights in points."""
+
+    def __init__(self, sheet: Sheet) -> None:
+        self._sheet = sheet
+        self._gap = SYSTEM_GAP * sheet.scale
+        self.pages: list[Page] = []
+        self._head: list[Block] = []
+        self._systems: list[Block] = []
+        self._foot: list[NoteBlock] = []
+
+    def _used(self) -> float:
+        head = sum(b.height for b in self._head)
+        systems = sum(b.height + self._gap for b in self._systems)
+        return head + systems + sum(b.height for b in self._foot)
+
+    @property
+    def _free(self) -> float:
+        return self._sheet.room - self._used()
+
+    def head(self, block: Block) -> None:
+        """A block over the systems of the current page."""
+        if block.height > self._free and (self._head or self._systems):
+            self._close(spread=True)
+        self._head.append(block)
+
+    def system(self, block: Block, notes: Sequence[NoteBlock]) -> None:
+        """A system and the notes that belong to its bars."""
+        need = block.height + self._gap + sum(n.height for n in notes)
+        if need > self._free and (self._systems or self._foot):
+            self._close(spread=True)
+        if block.height + self._gap > self._free and self._head:
+            self._close(spread=False)
+        self._systems.append(block)
+        for note in notes:
+            self._note(note)
+
+    def _note(self, note: NoteBlock) -> None:
+        while note.height > self._free:
+            parts = note.split(self._free)
+            if parts is not None:
+                self._foot.append(parts[0])
+                note = parts[1]
+            elif not (self._head or self._systems or self._foot):
+                break
+            self._close(spread=False)
+        self._foot.append(note)
+
+    def tail(self, blocks: Sequence[Block], own: OwnNotesBlock) -> None:
+        """What follows the music; the lines for own notes take the room that is left."""
+        page = self._close(spread=False)
+        at = self._bottom(page)
+        for block in blocks:
+            if at + block.height > self._sheet.room and page.placed:
+                page = self._new_page()
+                at = 0.0
+            page.placed.append((block, at))
+            at += block.height
+        if at + own.with_lines(2).height > self._sheet.room:
+            page = self._new_page()
+            at = 0.0
+        free = self._sheet.room - at - own.with_lines(0).height
+        lines = max(2, min(_MOST_LINES, int(free // own.step)))
+        page.placed.append((own.with_lines(lines), at))
+
+    def _new_page(self) -> Page:
+        self.pages.append(Page())
+        return self.pages[-1]
+
+    def _bottom(self, page: Page) -> float:
+        return max((y + b.height for b, y in page.placed), default=0.0)
+
+    def _close(self, spread: bool) -> Page:
+        """Set the current page; with ``spread`` its systems fill the height."""
+        page = self._new_page()
+        extra = 0.0
+        if spread and len(self._systems) > 1:
+            extra = min(_MOST_GAP * self._sheet.scale, self._free / (len(self._systems) - 1))
+        at = 0.0
+        for block in self._head:
+            page.placed.append((block, at))
+            at += block.height
+        for block in self._systems:
+            page.placed.append((block, at))
+            at += block.height + self._gap + extra
+        if self._systems:
+            at -= extra
+        notes = sum(n.height for n in self._foot)
+        if spread:
+            at = max(at, self._sheet.room - notes)
+        for note in self._foot:
+            page.placed.append((note, at))
+            at += note.height
+        self._head, self._systems, self._foot = [], [], []
+        return page
