@@ -179,11 +179,10 @@ class Solver:
     def _effort(self, path: Path) -> tuple[dict[int, int], dict[str, int]]:
         effort: dict[int, int] = {}
         terms = dict.fromkeys(LEFT_TERMS, 0)
-        for layer in self.frame.layers:
-            a = path.states[layer.parent] if layer.parent >= 0 else 0
-            for term, value in self.lattice.step_terms(
-                layer.index, a, path.states[layer.index]
-            ).items():
+        for layer, found in zip(
+            self.frame.layers, self.lattice.path_terms(path.states), strict=True
+        ):
+            for term, value in found.items():
                 cost = value * self.weights.left[term]
                 terms[term] += cost
                 effort[layer.bar] = effort.get(layer.bar, 0) + cost

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 
@@ -12,7 +12,7 @@ from workbench.fingering.expand import Edges, choose, expand, steps_of
 from workbench.fingering.frame import Frame, Join, Layer
 from workbench.fingering.grips import Grip, IntArray, Neck, grips
 from workbench.fingering.states import States, need, start_state
-from workbench.fingering.terms import cost, features
+from workbench.fingering.terms import Steps, cost, features, join_steps
 from workbench.fingering.types import Pin
 from workbench.fingering.weights import Weights
 from workbench.instrument.model import Instrument
@@ -37,22 +37,35 @@ class Lattice:
     shared: int = 0  # layers whose steps were taken over from equal music
     _terms: dict[tuple[int, int, int], dict[str, int]] = field(default_factory=dict)
 
-    def step_terms(self, t: int, a: int, into: int) -> dict[str, int]:
-        """Terms (in their units) of the cheapest step from state ``a`` to ``into`` of layer t."""
-        key = (t, a, into)
-        if key not in self._terms:
-            layer = self.frame.layers[t]
-            old = self._old(layer).take(a)
-            n = need([self.grips[t][int(self.states[t].grip[into])]], layer, self.instrument)
-            batch, b = choose(old, layer, n, self.neck, self.instrument)
-            steps, after = steps_of(old, batch, b, n, self.instrument)
-            wish = self.states[t].take(into).rows()[:, :-1]
-            hit = (after.rows()[:, :-1] == wish).all(axis=1)
-            price = np.where(hit, cost(steps, self.neck, self.weights.left), 2**30)
-            best = int(np.argmin(price))
-            f = features(steps, self.neck)
-            self._terms[key] = {k: int(v[best]) for k, v in f.items() if int(v[best])}
-        return self._terms[key]
+    def path_terms(self, path: Sequence[int]) -> list[dict[str, int]]:
+        """Terms (in their units, those that are not nothing) of every step of a path."""
+        keys = [
+            (t, path[x.parent] if x.parent >= 0 else 0, path[t])
+            for t, x in enumerate(self.frame.layers)
+        ]
+        todo = [k for k in keys if k not in self._terms]
+        parts = [self._step(*k) for k in todo]
+        if parts:
+            together = join_steps(parts)
+            found = features(together, self.neck)
+            price = cost(together, self.neck, self.weights.left)
+            at = 0
+            for key, part in zip(todo, parts, strict=True):
+                size = len(part.pos)
+                best = at + int(np.argmin(price[at : at + size]))
+                self._terms[key] = {k: int(v[best]) for k, v in found.items() if int(v[best])}
+                at += size
+        return [self._terms[k] for k in keys]
+
+    def _step(self, t: int, a: int, into: int) -> Steps:
+        """The steps (mostly one) from state ``a`` of the parent to state ``into`` of layer t."""
+        layer = self.frame.layers[t]
+        old = self._old(layer).take(a)
+        n = need([self.grips[t][int(self.states[t].grip[into])]], layer, self.instrument)
+        batch, b = choose(old, layer, n, self.neck, self.instrument)
+        steps, after = steps_of(old, batch, b, n, self.instrument)
+        wish = self.states[t].take(into).rows()[:, :-1]
+        return steps.take((after.rows()[:, :-1] == wish).all(axis=1))
 
     def _old(self, layer: Layer) -> States:
         if layer.parent < 0:

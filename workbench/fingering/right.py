@@ -224,8 +224,9 @@ def solve_right(
     figures get equal patterns where that costs no more than a repetition for each bar."""
     found = moments(frame, strings, count, tempo)
     fixed = {n: p.right for n, p in pins.items() if p.right}
-    picked, cost = _sweep(frame, strings, found, weights, wanted, fixed)
-    agreed = dict(fixed)
+    trellis = _Trellis(frame, strings, found, weights, wanted, fixed)
+    picked, cost = trellis.sweep({})
+    agreed: dict[str, str] = {}
     for rows in _alike(frame, strings, found):
         patterns = Counter(tuple(picked[i] for i in ids) for ids in rows)
         if len(patterns) < 2:
@@ -233,8 +234,8 @@ def solve_right(
         trials = []
         for pattern, _ in patterns.most_common(2):
             wish = {i: f for ids in rows for i, f in zip(ids, pattern, strict=True)}
-            trial = {**agreed, **wish, **fixed}
-            trials.append((_sweep(frame, strings, found, weights, wanted, trial), trial))
+            trial = {**agreed, **{i: f for i, f in wish.items() if i not in fixed}}
+            trials.append((trellis.sweep(trial), trial))
         (other, dearer), trial = min(trials, key=lambda x: x[0][1])
         if dearer - cost <= 4 * weights["repeat"] * (len(rows) - 1):
             picked, cost, agreed = other, dearer, trial
@@ -253,52 +254,70 @@ def _alike(frame: Frame, strings: dict[str, int], found: list[Moment]) -> list[l
     return [rows for rows in shape.values() if len(rows) > 1]
 
 
-def _sweep(
-    frame: Frame,
-    strings: dict[str, int],
-    found: list[Moment],
-    weights: dict[str, int],
-    wanted: str,
-    fixed: dict[str, str],
-) -> tuple[dict[str, str], int]:
-    states: list[list[State]] = []
-    steps: list[list[list[tuple[int, int]]]] = []  # layer, state before -> (state, cost)
-    memo: dict[tuple[State, State, Moment], int] = {}
-    for layer in frame.layers:
-        m = found[layer.index]
-        old = states[layer.parent] if layer.parent >= 0 else [State((), "", 0)]
-        ask = {strings[n.id]: fixed[n.id] for n in layer.notes if n.id in fixed}
-        ways = holds(m, ask)
-        index: dict[State, int] = {}
-        rows: list[list[tuple[int, int]]] = []
-        for a in old:
-            row = []
-            for hold in ways:
-                b = _after(a, hold)
-                key = (a, b, m)
-                if key not in memo:
-                    memo[key] = sum(price(a, b, m, weights, wanted).values())
-                row.append((index.setdefault(b, len(index)), memo[key]))
-            rows.append(row)
-        states.append(list(index))
-        steps.append(rows)
-    best: list[list[int]] = [[0] * len(s) for s in states]
-    value = 0
-    for t in range(len(states) - 1, -1, -1):
-        parent = frame.layers[t].parent
-        up = [min(c + best[t][b] for b, c in row) for row in steps[t]]
-        if parent >= 0:
-            best[parent] = [x + u for x, u in zip(best[parent], up, strict=True)]
-        else:
-            value += up[0]
-    picked: dict[str, str] = {}
-    chosen = [0] * len(states)
-    for t, layer in enumerate(frame.layers):
-        a_index = chosen[layer.parent] if layer.parent >= 0 else 0
-        chosen[t] = min(steps[t][a_index], key=lambda x: x[1] + best[t][x[0]])[0]
-        by_string = dict(states[t][chosen[t]].hold)
-        picked.update({n.id: by_string[strings[n.id]] for n in layer.notes})
-    return picked, value
+class _Trellis:
+    """All states of the right hand with their steps, swept under wishes for single notes."""
+
+    def __init__(
+        self,
+        frame: Frame,
+        strings: dict[str, int],
+        found: list[Moment],
+        weights: dict[str, int],
+        wanted: str,
+        fixed: dict[str, str],
+    ) -> None:
+        self.frame, self.strings = frame, strings
+        self.states: list[list[State]] = []
+        self.steps: list[list[list[tuple[int, int]]]] = []  # state before -> (state, cost)
+        memo: dict[tuple[State, State, Moment], int] = {}
+        for layer in frame.layers:
+            m = found[layer.index]
+            old = self.states[layer.parent] if layer.parent >= 0 else [State((), "", 0)]
+            ask = {strings[n.id]: fixed[n.id] for n in layer.notes if n.id in fixed}
+            ways = holds(m, ask)
+            index: dict[State, int] = {}
+            rows: list[list[tuple[int, int]]] = []
+            for a in old:
+                row = []
+                for hold in ways:
+                    b = _after(a, hold)
+                    key = (a, b, m)
+                    if key not in memo:
+                        memo[key] = sum(price(a, b, m, weights, wanted).values())
+                    row.append((index.setdefault(b, len(index)), memo[key]))
+                rows.append(row)
+            self.states.append(list(index))
+            self.steps.append(rows)
+
+    def _against(self, t: int, wish: dict[str, str]) -> list[int]:
+        """0 for states of a layer that meet the wishes, else a cost no path can pay."""
+        asked = {self.strings[n.id]: wish[n.id] for n in self.frame.layers[t].notes if n.id in wish}
+        if not asked:
+            return [0] * len(self.states[t])
+        return [
+            0 if all(asked.get(s, f) == f for s, f in b.hold) else 2**40 for b in self.states[t]
+        ]
+
+    def sweep(self, wish: dict[str, str]) -> tuple[dict[str, str], int]:
+        """(finger by note id, cost) of the best path under the wishes."""
+        best = [self._against(t, wish) for t in range(len(self.states))]
+        value = 0
+        for t in range(len(self.states) - 1, -1, -1):
+            parent, below = self.frame.layers[t].parent, best[t]
+            up = [min([c + below[b] for b, c in row]) for row in self.steps[t]]
+            if parent >= 0:
+                best[parent] = [x + u for x, u in zip(best[parent], up, strict=True)]
+            else:
+                value += up[0]
+        picked: dict[str, str] = {}
+        chosen = [0] * len(self.states)
+        for t, layer in enumerate(self.frame.layers):
+            at = chosen[layer.parent] if layer.parent >= 0 else 0
+            below = best[t]
+            chosen[t] = min((c + below[b], i, b) for i, (b, c) in enumerate(self.steps[t][at]))[2]
+            by_string = dict(self.states[t][chosen[t]].hold)
+            picked.update({n.id: by_string[self.strings[n.id]] for n in layer.notes})
+        return picked, value
 
 
 def faults(

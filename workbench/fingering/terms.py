@@ -7,7 +7,8 @@ step. Units, weights and the sentence a teacher would say: resources/weights.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, fields
 
 import numpy as np
 
@@ -45,10 +46,19 @@ class Steps:
     unsteady: IntArray
     lowest_new: IntArray
 
+    def take(self, chosen: BoolArray) -> Steps:
+        """The chosen steps alone."""
+        return Steps(*(getattr(self, f.name)[chosen] for f in fields(self)))
+
     @property
     def placed(self) -> BoolArray:
         """The finger is put down anew (not planted, not guided)."""
         return self.need & ~self.same & ~self.guided
+
+
+def join_steps(parts: Sequence[Steps]) -> Steps:
+    """Several batches of steps as one."""
+    return Steps(*(np.concatenate([getattr(p, f.name) for p in parts]) for f in fields(Steps)))
 
 
 FINGER_WEAKNESS = np.array([0, 0, 1, 2], np.int16)
