@@ -79,6 +79,8 @@ def test_left_hand_moves_are_read_from_the_fingering():
     assert places("guide-finger", row) == [(0, 1, ids(0, 1), "finger 3")]
     assert places("hop", row) == [(0, 2, ids(0, 2), "finger 1")]
     assert places("planted-finger", row) == [(0, 3, ids(0, 3), "finger 3")]
+    again = bar(n("C5", 2, left=3), n("C5", 2, left=3, move="planted"))
+    assert places("planted-finger", again) == []
     up = bar(n("A#4", 2, left=1), n("D5", 2, string=1, left=1, move="shift"))
     assert places("shift", up) == [(0, 2, ids(0, 1), "to position V")]
     assert places("high-position", up) == [(0, 2, ids(0, 1), "position V")]

@@ -29,11 +29,12 @@ from workbench.teaching.strokes import bar_seconds, same_as
 EXPONENT = 0.40  # of the power law: likely, quick and slow learners (no source)
 EXPONENT_QUICK = 0.45
 EXPONENT_SLOW = 0.355
-SLOWNESS = 4.0  # first try at a bar of one's own grade, times the tempo (no source)
+SLOWNESS = 4.2  # first try at a bar of one's own grade, grade 1, times the tempo (no source)
+SLOWNESS_OF_GRADE = 1.1  # times this for each grade of the bar: hard music stays hard
 SLOWNESS_A_GRADE = 1.3  # times this for each grade above the student
 LEAST_SLOWNESS = 1.3
 PAUSE = 8.0  # seconds between tries: look, think, set the hands
-READING = 120.0  # seconds to read a new bar and find the fingers, at one's own grade
+READING = 32.0  # seconds a note to read a new bar and find the fingers, at one's own grade
 JOIN_SHARE = 0.4  # tries for a join between two bars, as a share of the harder bar's
 REVIEW_SHARE = 0.22  # a review, as a share of what learning took
 RUN_TEMPOS = (60, 70, 80, 80, 90, 90, 100, 100, 100, 100)  # percent of the tempo, one playing each
@@ -191,8 +192,9 @@ def _estimate(
         if not bar.notes or first[i] != i:
             continue
         above = difficulty[i] - student
-        slow = max(LEAST_SLOWNESS, SLOWNESS * SLOWNESS_A_GRADE**above * tempo)
-        reading = READING * SLOWNESS_A_GRADE**above
+        own = SLOWNESS * SLOWNESS_OF_GRADE ** (difficulty[i] - 1.0)
+        slow = max(LEAST_SLOWNESS, own * SLOWNESS_A_GRADE**above * tempo)
+        reading = READING * len(bar.notes) * SLOWNESS_A_GRADE**above
         spent = reading + seconds_of_tries(slow, seconds[i] / tempo, exponent)
         bars[i] = BarTime(i, difficulty[i], slow, tries_to_tempo(slow, exponent), spent / 60.0)
     joins: dict[tuple[int, int], Join] = {}

@@ -14,7 +14,7 @@ from workbench.teaching.occurrence import (
     over_run,
     runs_where,
 )
-from workbench.teaching.strokes import Stroke
+from workbench.teaching.strokes import Place, Stroke
 
 MOVES = {
     "guide": "guide-finger",
@@ -33,15 +33,19 @@ CUTS = {
 
 def moves(music: Music) -> Iterator[Occurrence]:
     """Guide fingers, planted fingers, hops and shifts, as the fingering names them."""
+    before: frozenset[Place] = frozenset()
     for stroke in music.strokes:
         for move, technique in MOVES.items():
             hit = [p for p in stroke.notes if p.hands.move == move and p.stopped]
+            if move == "planted":  # the note played again at once needs no telling
+                hit = [p for p in hit if p.place not in before]
             if hit:
                 detail = "finger " + ", ".join(sorted({str(p.hands.left) for p in hit}))
                 if move == "shift" and stroke.position is not None:
                     detail = f"to position {roman(stroke.position)}"
                 ids = tuple(p.note.id for p in hit)
                 yield Occurrence(technique, stroke.bar, stroke.onset, ids, detail)
+        before = stroke.places
 
 
 def open_string_shift(music: Music) -> Iterator[Occurrence]:
