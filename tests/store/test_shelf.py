@@ -10,6 +10,7 @@ from hypothesis import HealthCheck, given, settings
 from tests.store.lessons_made import any_lesson, fingering, lesson, piece
 from workbench.music.errors import BadInput
 from workbench.music.model import Pitch
+from workbench.music.reading import read_score
 from workbench.store.rows import View
 from workbench.store.shelf import Shelf
 
@@ -63,6 +64,19 @@ def test_the_same_music_is_known_whatever_it_is_called(shelf):
     )
     assert shelf.find_same(renamed).id == first.id
     assert shelf.find_same(renamed).lessons == 0
+
+
+def test_the_same_file_read_twice_is_one_piece(shelf, tmp_path):
+    first, copy, other = (tmp_path / name for name in ("a.abc", "copied.abc", "other.abc"))
+    tune = "X:1\nT:{}\nM:3/4\nL:1/8\nK:F\n|:C2|F2A2c2|{}2G2E2|F4:|\n"
+    first.write_text(tune.format("Boat Song", "B"))
+    copy.write_text(tune.format("Boat Song again", "B"))
+    other.write_text(tune.format("Boat Song", "A"))
+    row = shelf.add_piece(read_score(first), str(first))
+    assert (row.title, row.source) == ("Boat Song", "a.abc")
+    assert shelf.find_same(read_score(first)) == row
+    assert shelf.find_same(read_score(copy)) == row
+    assert shelf.find_same(read_score(other)) is None
 
 
 @pytest.mark.parametrize(

@@ -32,6 +32,8 @@ class Place:
 
     def __init__(self, url: str | Path | URL | None = None) -> None:
         found = store_place() if url is None else url
+        if isinstance(found, str) and "://" not in found:
+            found = Path(found)
         if isinstance(found, Path):
             found = URL.create("sqlite", database=str(found))
         try:
