@@ -21,6 +21,7 @@ from workbench.fingering.states import (
     States,
     before,
     bits,
+    pick,
 )
 from workbench.fingering.terms import Steps, cost
 from workbench.instrument.model import Instrument
@@ -57,30 +58,34 @@ class Batch:
 
 def _wanted(old: States, b: Before, n: Need, a: IntArray, g: IntArray) -> BoolArray:
     """Fingers that may and would stay down, (E, 4)."""
-    fret = old.fret[a]
-    wish = b.held[a] | b.useful[a]
-    needed = n.fret[g] > 0
-    clash = (n.under[g[:, None], fret] & b.cover[a]) != 0
+    fret = pick(old.fret, a)
+    wish = pick(b.held | b.useful, a)
+    needed = pick(n.fret > 0, g)
+    width = n.under.shape[1]
+    below = n.under.ravel().take((fret.T + (g * width)).T)
+    clash = (below & pick(b.cover, a)) != 0
     wish &= (fret > 0) & ~clash & ~needed
     # finger 1 stopping anew on the fret where it holds: it stays, as a barre if need be
     both = needed[:, 0] & (fret[:, 0] == n.fret[g, 0]) & b.held[a, 0]
     lo = np.minimum(old.lo[a, 0], n.lo[g, 0])
     hi = np.maximum(old.hi[a, 0], n.hi[g, 0])
     union = bits(lo, hi, both)
-    wish[:, 0] |= both & ((n.under[g, fret[:, 0]] & union) == 0)
+    wish[:, 0] |= both & ((below[:, 0] & union) == 0)
     return wish
 
 
 def _hand(old: States, n: Need, x: Batch) -> tuple[IntArray, IntArray, IntArray]:
     """Finger places after the steps: fret, lo, hi, each (E, 4)."""
-    needed = n.fret[x.g] > 0
-    stay = x.keep & ~needed
-    fret = np.where(needed, n.fret[x.g], np.where(stay, old.fret[x.a], 0))
-    lo = np.where(needed, n.lo[x.g], np.where(stay, old.lo[x.a], 0))
-    hi = np.where(needed, n.hi[x.g], np.where(stay, old.hi[x.a], 0))
+    asked = pick(n.code, x.g)
+    before = pick(old.code(), x.a)
+    needed = asked > 0
+    code = np.where(needed, asked, np.where(x.keep, before, 0))
+    fret, lo, hi = code >> 8, code >> 4 & 15, code & 15
     wide = needed[:, 0] & x.keep[:, 0]
-    lo[:, 0] = np.where(wide, np.minimum(lo[:, 0], old.lo[x.a, 0]), lo[:, 0])
-    hi[:, 0] = np.where(wide, np.maximum(hi[:, 0], old.hi[x.a, 0]), hi[:, 0])
+    if wide.any():
+        old_lo, old_hi = before[:, 0] >> 4 & 15, before[:, 0] & 15
+        lo[:, 0] = np.where(wide, np.minimum(lo[:, 0], old_lo), lo[:, 0])
+        hi[:, 0] = np.where(wide, np.maximum(hi[:, 0], old_hi), hi[:, 0])
     return fret, lo, hi
 
 
@@ -102,6 +107,13 @@ def _judge(fret: IntArray, lo: IntArray, hi: IntArray, neck: Neck) -> tuple[Bool
     return good, easy
 
 
+def _distinct(code: IntArray, size: int) -> IntArray:
+    """Distinct whole numbers below ``size``, in order; quicker than sorting."""
+    flags = np.zeros(size, bool)
+    flags[code] = True
+    return np.flatnonzero(flags)
+
+
 def choose(
     old: States,
     layer: Layer,
@@ -120,7 +132,6 @@ def choose(
     keep = _wanted(old, b, n, a, g)
     found: list[tuple[IntArray, IntArray, IntArray]] = []
     masks = (keep << FOUR).sum(axis=1)
-    seen: list[IntArray] = []
     while len(a):
         keep = (masks[:, None] >> FOUR & 1).astype(bool)
         good, easy = _judge(*_hand(old, n, Batch(a, g, keep)), neck)
@@ -129,17 +140,16 @@ def choose(
         if not hard.any():
             break
         ha, hg, hm = a[hard], g[hard], masks[hard]
-        seen.append((ha * grips + hg) * 16 + hm)
         nexts = []
         for f in range(4):
             has = (hm >> f & 1).astype(bool)
             nexts.append((ha[has] * grips + hg[has]) * 16 + (hm[has] & ~(1 << f)))
-        code = np.unique(np.concatenate(nexts))
+        code = _distinct(np.concatenate(nexts), k * grips * 16)
         pair, masks = code // 16, code % 16
         a, g = pair // grips, pair % grips
     fa, fg, fm = (np.concatenate(x) for x in zip(*found, strict=True))
     if len(found) > 1:
-        code = np.unique((fa * grips + fg) * 16 + fm)
+        code = _distinct((fa * grips + fg) * 16 + fm, k * grips * 16)
         pair, fm = code // 16, code % 16
         fa, fg = pair // grips, pair % grips
     return Batch(fa, fg, (fm[:, None] >> FOUR & 1).astype(bool)), b
@@ -150,39 +160,27 @@ def steps_of(
 ) -> tuple[Steps, States]:
     """The steps as the cost terms see them, and the (not yet merged) states after."""
     fret, lo, hi = _hand(old, n, x)
-    needed = n.fret[x.g] > 0
-    old_fret = old.fret[x.a]
-    touch = (b.cover[x.a] & n.cover[x.g]) != 0
+    asked = pick(n.fret, x.g)
+    needed = asked > 0
+    old_fret = pick(old.fret, x.a)
+    touch = (pick(b.cover, x.a) & pick(n.cover, x.g)) != 0
     wide = needed[:, 0] & x.keep[:, 0]
-    same = needed & (old_fret == n.fret[x.g]) & touch
+    equal = old_fret == asked
+    same = needed & equal & touch
     same[:, 0] |= wide
-    guided = needed & (old_fret > 0) & (old_fret != n.fret[x.g]) & touch
-    hinged = wide & (hi[:, 0] > old.hi[x.a, 0]) | wide & (lo[:, 0] < old.lo[x.a, 0])
-    ring = n.slot[x.g]
-    lost = np.zeros(len(x.a), np.int16)
+    guided = needed & (old_fret > 0) & ~equal & touch
+    hinged = wide & ((hi[:, 0] > old.hi[x.a, 0]) | (lo[:, 0] < old.lo[x.a, 0]))
+    ring = pick(n.slot, x.g)
     cover = bits(lo, hi, fret > 0)
-    for s in range(instrument.strings):
-        goes_on = b.rest[x.a, s]
-        played = n.slot[x.g, s] > 0
-        stopper = b.top[x.a, s]
-        index = np.maximum(stopper - 1, 0)
-        stays = np.take_along_axis(x.keep, index[:, None], axis=1)[:, 0]
-        bit = 1 << (s + 1)
-        alive = np.where(stopper == 0, (cover & bit).any(axis=1) == 0, stays)
-        alive &= ~played & (goes_on > 0)
-        # a finger laid over it at a higher fret would change its pitch
-        above = ((cover & bit) != 0) & (fret > np.take_along_axis(old_fret, index[:, None], 1))
-        alive &= ~((stopper > 0) & above.any(axis=1))
-        ring[:, s] = np.where(alive, goes_on, ring[:, s])
-        lost += np.where((goes_on > 0) & ~alive, b.lost[x.a, s], 0).astype(np.int16)
-    held = np.zeros_like(needed)
-    for f in range(4):
-        held[:, f] = x.keep[:, f] & b.held[x.a, f]
-    low = np.where(needed & ~same, n.fret[x.g], 99).min(axis=1)
-    down = fret > 0
-    lowest = np.argmax(down, axis=1)
-    at = np.take_along_axis(fret, lowest[:, None], axis=1)[:, 0]
-    pos = np.where(down.any(axis=1), np.maximum(1, at - lowest), old.pos[x.a])
+    lost = _ring_on(ring, x, b, n, cover, fret, instrument)
+    held = x.keep & pick(b.held, x.a)
+    low = np.where(needed & ~same, asked, 99).min(axis=1)
+    at, lowest = np.zeros(len(x.a), np.int16), np.zeros(len(x.a), np.int16)
+    for f in range(3, -1, -1):
+        down = fret[:, f] > 0
+        at = np.where(down, fret[:, f], at)
+        lowest = np.where(down, np.int16(f), lowest)
+    pos = np.where(at > 0, np.maximum(1, at - lowest), old.pos[x.a])
     steps = Steps(
         old_fret,
         fret,
@@ -191,7 +189,7 @@ def steps_of(
         needed,
         same,
         guided,
-        b.upto[x.a],
+        pick(b.upto, x.a),
         held,
         hinged,
         b.busy[x.a],
@@ -204,26 +202,52 @@ def steps_of(
     return steps, States(fret, lo, hi, ring, pos, x.g)
 
 
+def _ring_on(
+    ring: IntArray, x: Batch, b: Before, n: Need, cover: IntArray, fret: IntArray, ins: Instrument
+) -> IntArray:
+    """Let notes that go on sound on in ``ring`` (changed in place); sixteenths lost by the rest."""
+    lost = np.zeros(len(x.a), np.int16)
+    every = cover[:, 0] | cover[:, 1] | cover[:, 2] | cover[:, 3]
+    for s in range(ins.strings):
+        if not b.rest[:, s].any():
+            continue
+        goes_on, stopper = b.rest[x.a, s], b.top[x.a, s]
+        bit = 1 << (s + 1)
+        stays = (every & bit) == 0
+        for f in range(4):
+            mine = stopper == f + 1
+            if mine.any():
+                alive = x.keep[:, f].copy()
+                for other in range(4):  # a finger laid over it higher up would change its pitch
+                    if other != f:
+                        alive &= ~(((cover[:, other] & bit) != 0) & (fret[:, other] > fret[:, f]))
+                stays = np.where(mine, alive, stays)
+        stays &= (n.slot[x.g, s] == 0) & (goes_on > 0)
+        ring[:, s] = np.where(stays, goes_on, ring[:, s])
+        lost += np.where((goes_on > 0) & ~stays, b.lost[x.a, s], 0).astype(np.int16)
+    return lost
+
+
 _MIX = np.random.default_rng(20).integers(1, 2**63, 64, dtype=np.uint64) | np.uint64(1)
 
 
 def merge(after: States) -> tuple[States, IntArray]:
     """Equal states made one: the distinct states, and which of them each row is."""
-    rows = after.rows()
-    key = rows.astype(np.uint64) @ _MIX[: rows.shape[1]]
+    columns = [*after.code().T, *after.ring.T, after.pos, after.grip]
+    key = np.zeros(len(after), np.uint64)
+    for column, mix in zip(columns, _MIX, strict=False):
+        key += column.astype(np.uint64) * mix
     _, index, inverse = np.unique(key, return_index=True, return_inverse=True)
     inverse = inverse.reshape(-1)
-    if not (rows[index][inverse] == rows).all():  # two states under one key: compare in full
+    if not all((c[index][inverse] == c).all() for c in columns):  # two states under one key
+        rows = after.rows()
         _, index, inverse = np.unique(rows, axis=0, return_index=True, return_inverse=True)
         inverse = inverse.reshape(-1)
-    some = States(
-        after.fret[index].astype(np.int16),
-        after.lo[index].astype(np.int16),
-        after.hi[index].astype(np.int16),
-        after.ring[index].astype(np.int16),
-        after.pos[index].astype(np.int16),
-        after.grip[index].astype(np.int16),
+    fret, lo, hi, ring = (
+        pick(x, index).astype(np.int16) for x in (after.fret, after.lo, after.hi, after.ring)
     )
+    pos, grip = (x[index].astype(np.int16) for x in (after.pos, after.grip))
+    some = States(fret, lo, hi, ring, pos, grip)
     return some, inverse
 
 

@@ -127,6 +127,7 @@ def build_lattice(
     out = Lattice(frame, instrument, neck, weights)
     shared: dict[object, tuple[States, Edges]] = {}
     found_grips: dict[tuple[int, ...], list[Grip]] = {}
+    known: dict[bytes, States] = {}  # equal states are one object, so what follows is shared
     ids: dict[int, int] = {}  # id of a states object -> number, for the sharing key
     reach: list[IntArray] = []
     for layer in frame.layers:
@@ -152,9 +153,7 @@ def build_lattice(
         else:
             n = need(g, layer, instrument)
             states, edges = expand(old, layer, n, neck, instrument, weights.left)
-            same = _known(states, shared)
-            if same is not None:
-                states = same
+            states = known.setdefault(states.rows().tobytes(), states)
             shared[key] = (states, edges)
         out.states.append(states)
         out.edges.append(edges)
@@ -166,12 +165,3 @@ def build_lattice(
     if progress:
         progress(len(frame.layers), len(frame.layers))
     return out
-
-
-def _known(states: States, shared: dict[object, tuple[States, Edges]]) -> States | None:
-    """The earlier object that holds the very same states, so that what follows is shared too."""
-    rows = states.rows()
-    for other, _ in shared.values():
-        if len(other) == len(states) and np.array_equal(other.rows(), rows):
-            return other
-    return None

@@ -22,6 +22,12 @@ def bits(lo: IntArray, hi: IntArray, down: BoolArray) -> IntArray:
     return np.where(down, spread, 0).astype(np.int16)
 
 
+def pick(x: IntArray, rows: IntArray) -> IntArray:
+    """Rows of an (n, m) array, columns kept together in memory: sums along a row are quick."""
+    out: IntArray = x.T.take(rows, axis=1).T
+    return out
+
+
 @dataclass(frozen=True)
 class States:
     """K hand states. ``fret``, ``lo``, ``hi``: (K, 4) by finger, fret 0 = up;
@@ -38,6 +44,10 @@ class States:
 
     def __len__(self) -> int:
         return len(self.pos)
+
+    def code(self) -> IntArray:
+        """(K, 4): fret, first and last string of each finger in one number, 0 = up."""
+        return self.fret << 8 | self.lo << 4 | self.hi
 
     def take(self, i: int) -> States:
         """State ``i`` alone."""
@@ -127,11 +137,12 @@ def before(states: States, layer: Layer, instrument: Instrument) -> Before:
 
 @dataclass(frozen=True)
 class Need:
-    """What a layer's grips ask, one row a grip: finger places, strings played
-    (``used`` as bits), the strings played below a fret (``under[g, r]`` as
+    """What a layer's grips ask, one row a grip: finger places (``code`` as in
+    States), strings played (``used`` as bits), the strings played below a fret (``under[g, r]`` as
     bits), the slot each string begins, and whether the note is fretted where an
     open string would sound it."""
 
+    code: IntArray
     fret: IntArray
     lo: IntArray
     hi: IntArray
@@ -164,5 +175,14 @@ def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
     fret: IntArray = hand[:, :, 0]
     lo, hi = hand[:, :, 1], hand[:, :, 2]
     return Need(
-        fret, lo, hi, bits(lo, hi, np.asarray(fret > 0)), used, under, slot, string_fret, unsteady
+        (fret << 8 | lo << 4 | hi),
+        fret,
+        lo,
+        hi,
+        bits(lo, hi, np.asarray(fret > 0)),
+        used,
+        under,
+        slot,
+        string_fret,
+        unsteady,
     )
