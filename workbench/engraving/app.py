@@ -58,6 +58,7 @@ def font(
     made.setItalic(italic)
     made.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
     made.setKerning(False)
+    made.setFeature(QFont.Tag("liga"), 0)  # so that a search for "first" finds it
     return made
 
 

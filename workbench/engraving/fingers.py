@@ -22,7 +22,7 @@ LEFT_SIZE = 245.0
 RIGHT_SIZE = 290.0
 _CAP = 0.714  # height of a figure of the sans face over its size
 _X_HEIGHT = 0.55
-_GAP = 26.0
+_GAP = 30.0
 _ROW = 275.0
 
 
@@ -144,7 +144,7 @@ def _right_hand(
     for mark in marks:
         box = figures[mark.target]
         columns[round((box.left + box.right) / 2 / 60)].append(mark)
-    first = tab_bottom + 190.0 + RIGHT_SIZE * 0.62
+    first = tab_bottom + 235.0 + RIGHT_SIZE * 0.62
     out = []
     for members in columns.values():
         members.sort(key=lambda m: figures[m.target].top)

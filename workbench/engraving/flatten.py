@@ -314,16 +314,16 @@ def _shift(page: etree._Element) -> tuple[float, float]:
 
 def _circle(group: etree._Element, number: str, x: float, y: float, ink: str) -> None:
     """A number in a ring: the teacher's note of that number."""
-    radius = 235.0
+    radius = 215.0
     ring = etree.SubElement(group, f"{{{SVG}}}circle", cx=f"{x + radius:g}", r=f"{radius:g}")
-    ring.set("cy", f"{y - 110:g}")
+    ring.set("cy", f"{y - 130:g}")
     ring.set("stroke", ink)
     ring.set("stroke-width", "24")
     ring.set("fill", "none")
     size = 310.0 if len(number) < 2 else 260.0
     width = text_width(number, size, SANS, True, False)
     _draw(group, _Run(number, size, Face(SANS, bold=True)), x + radius - width / 2,
-          y - 110 + size * 0.36, ink)
+          y - 130 + size * 0.36, ink)
 
 
 def _bars(body: etree._Element) -> tuple[dict[str, tuple[float, float]], float, float]:

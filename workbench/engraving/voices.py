@@ -267,6 +267,8 @@ def attack_events(
 ) -> list[Event]:
     """Events of the tablature: one for every moment at which something is plucked."""
     moments = sorted(attacks)
+    if not moments:
+        return []
     events: list[Event] = []
     groups = _Groups()
     if moments and moments[0] > 0:

@@ -45,6 +45,16 @@ def rule(painter: QPainter, x: float, y: float, width: float, pen: float = 0.6) 
     painter.drawLine(QPointF(x, y), QPointF(x + width, y))
 
 
+@dataclass(frozen=True)
+class Space:
+    """White space."""
+
+    height: float
+
+    def paint(self, painter: QPainter, x: float, y: float) -> None:
+        """Nothing to paint."""
+
+
 class TitleBlock:
     """Title, composer and arranger over a line."""
 
@@ -54,7 +64,7 @@ class TitleBlock:
         while style.size > 13 and len(wrap(title, style, width)) > 2:
             style = style.scaled(0.9)
         self._style = style
-        self._title = wrap(title.replace("*", "∗"), style, width)
+        self._title = wrap(title.replace("*", ""), style, width)
         by = composer
         if arranger:
             by = f"{by}{', ' if by else ''}arranged by {arranger}"
@@ -97,7 +107,7 @@ class FactsBlock:
         gap = 12 * scale
         self._cell = (width - gap * (columns - 1)) / columns
         self._step = self._cell + gap
-        cells = [(label, wrap(value.replace("*", "∗"), self._value, self._cell))
+        cells = [(label, wrap(value.replace("*", ""), self._value, self._cell))
                  for label, value in rows]
         self._rows = [cells[k : k + columns] for k in range(0, len(cells), columns)]
 
@@ -293,7 +303,7 @@ class TableRow:
         self._style = (HEADING.scaled(0.85) if head else SMALL).scaled(scale)
         self._head, self._width = head, width
         self._cells = [
-            wrap(text.replace("*", "∗"), self._style, w - 6)
+            wrap(text.replace("*", ""), self._style, w - 6)
             for text, w in zip(cells, self._widths, strict=True)
         ]
 

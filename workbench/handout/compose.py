@@ -70,7 +70,13 @@ class Composer:
 
     def tail(self, blocks: Sequence[Block], own: OwnNotesBlock) -> None:
         """What follows the music; the lines for own notes take the room that is left."""
-        page = self._close(spread=False)
+        free = self._free
+        stays = 0
+        while stays < len(blocks) and blocks[stays].height <= free:
+            free -= blocks[stays].height
+            stays += 1
+        whole = stays == len(blocks) and own.with_lines(2).height <= free
+        page = self._close(spread=not whole, room=0.0 if whole else free)
         at = self._bottom(page)
         for block in blocks:
             if at + block.height > self._sheet.room and page.placed:
@@ -92,12 +98,14 @@ class Composer:
     def _bottom(self, page: Page) -> float:
         return max((y + b.height for b, y in page.placed), default=0.0)
 
-    def _close(self, spread: bool) -> Page:
-        """Set the current page; with ``spread`` its systems fill the height."""
+    def _close(self, spread: bool, room: float | None = None) -> Page:
+        """Set the current page; with ``spread`` its systems share the height that is
+        left, ``room`` of it where more is to follow on the page."""
         page = self._new_page()
         extra = 0.0
+        free = self._free if room is None else room
         if spread and len(self._systems) > 1:
-            extra = min(_MOST_GAP * self._sheet.scale, self._free / (len(self._systems) - 1))
+            extra = min(_MOST_GAP * self._sheet.scale, free / (len(self._systems) - 1))
         at = 0.0
         for block in self._head:
             page.placed.append((block, at))
@@ -108,7 +116,7 @@ class Composer:
         if self._systems:
             at -= extra
         notes = sum(n.height for n in self._foot)
-        if spread:
+        if spread and room is None:
             at = max(at, self._sheet.room - notes)
         for note in self._foot:
             page.placed.append((note, at))

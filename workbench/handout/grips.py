@@ -113,6 +113,8 @@ def draw_grip(
     wide = gap * (strings - 1)
     left = area.center().x() - wide / 2
     name = Style(9.0 * scale, SANS, bold=True)
+    while name.width(grip.title) > area.width() - 4 and name.size > 5:
+        name = name.scaled(0.93)
     small = SMALL.scaled(0.9 * scale)
     top = area.top() + 24 * scale
     draw(painter, area.center().x() - name.width(grip.title) / 2, area.top() + 9 * scale,

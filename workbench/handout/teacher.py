@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from workbench.fingering.types import Fingering
-from workbench.handout.blocks import Block, Column, TableRow, TextBlock
+from workbench.handout.blocks import Block, Column, Space, TableRow, TextBlock
 from workbench.handout.words import bars_word, beat_word
 from workbench.music.model import Piece
 from workbench.teaching.lesson import BarNote
@@ -39,7 +39,10 @@ def audit_blocks(piece: Piece, fingering: Fingering, width: float, scale: float)
     summary = (
         f"{audit.notes} notes, {cut_words} {audit.held_fraction:.1%} of the written length is held."
     )
-    blocks: list[Block] = [TextBlock(summary, width, scale, heading="Legato audit")]
+    blocks: list[Block] = [
+        Space(6 * scale),
+        TextBlock(summary, width, scale, heading="Legato audit"),
+    ]
     cuts = [(b, n) for b in fingering.bars for n in b.notes if n.cut_reason]
     cuts.sort(key=lambda c: (c[1].held - c[1].duration, c[0].index, c[1].onset))
     if cuts:
@@ -56,6 +59,7 @@ def audit_blocks(piece: Piece, fingering: Fingering, width: float, scale: float)
         f"{bars_word(piece, j.to_bar, j.to_bar).lower()}: {j.reason}"
         for j in audit.joins
     ]
+    blocks.append(Space(8 * scale))
     if joins:
         blocks.append(TextBlock("\n".join(joins), width, scale, heading="At the joins"))
     return blocks

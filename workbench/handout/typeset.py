@@ -80,7 +80,7 @@ def wrap(text: str, style: Style, width: float) -> list[Line]:
         for span in spans(paragraph):
             face = replace(style, bold=style.bold or span.strong,
                            italic=style.italic or span.emphasis)
-            words += [Run(w, face) for w in re.findall(r"\s+|[^\s]+", span.text)]
+            words += [Run(w, face) for w in re.findall(r" +|[^ ]+", span.text)]
         out += _fill(words, width)
     return out
 

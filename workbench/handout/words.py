@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from workbench.handout.options import HandoutOptions
@@ -13,6 +14,10 @@ from workbench.teaching.lesson import BarNote, Lesson
 _NAMES = ("C", "C♯", "D", "E♭", "E", "F", "F♯", "G", "A♭", "A", "B♭", "B")
 _BANDS = ("first steps", "beginner", "beginner", "lower intermediate", "lower intermediate",
           "intermediate", "intermediate", "advanced", "advanced")
+
+
+_PARTS = {Fraction(1, 4): "¼", Fraction(1, 2): "½", Fraction(3, 4): "¾",
+          Fraction(1, 3): "⅓", Fraction(2, 3): "⅔"}
 
 
 def pitch_word(midi: int) -> str:
@@ -28,19 +33,19 @@ def pretty_key(name: str) -> str:
 
 def tuning_words(instrument: Instrument) -> str:
     """String names from the highest-numbered string to string 1."""
-    rows = [f"{n} {pitch_word(m)}" for n, m in enumerate(instrument.tuning, 1)]
-    return "  ·  ".join(reversed(rows))
+    rows = [f"{n}\u00a0{pitch_word(m)}" for n, m in enumerate(instrument.tuning, 1)]
+    return " · ".join(reversed(rows))
 
 
 def tempo_words(piece: Piece, percent: int) -> str:
     """Target and, where they differ, practice tempo in the beat of the meter."""
     count, unit = piece.bars[0].time_signature
     tempo = piece.bars[0].tempo or piece.tempo
-    beat, rate = "quarter", tempo
+    beat, rate = "quarter note", tempo
     if unit == 8 and count % 3 == 0:
-        beat, rate = "dotted quarter", tempo * 2 / 3
+        beat, rate = "dotted quarter note", tempo * 2 / 3
     elif unit == 2:
-        beat, rate = "half", tempo / 2
+        beat, rate = "half note", tempo / 2
     text = f"{beat} = {rate:.0f}"
     if percent != 100:
         text += f" (practise at {rate * percent / 100:.0f})"
@@ -63,10 +68,10 @@ def practice_words(lesson: Lesson) -> str:
     hours, minutes = divmod(whole, 60)
     parts = [f"{hours} h"] if hours else []
     parts += [f"{minutes} min"] if minutes or not hours else []
-    text = "about " + " ".join(parts)
+    text = " ".join(parts)
     if lesson.minutes_a_day:
         days = -(-whole // lesson.minutes_a_day)
-        text += f": {lesson.minutes_a_day} min a day, {days} day{'s' if days > 1 else ''}"
+        text += f": {days} day{'s' if days > 1 else ''} of {lesson.minutes_a_day} min"
     return text
 
 
@@ -90,6 +95,7 @@ def facts(lesson: Lesson, instrument: Instrument) -> list[tuple[str, str]]:
 
 def form_words(piece: Piece) -> str:
     """The form in a sentence, with the bars of each section."""
+    piece = _pickup_joined(piece)
     parts = []
     for section in sections(piece):
         first, last = piece.bars[section.first_bar], piece.bars[section.last_bar]
@@ -101,6 +107,15 @@ def form_words(piece: Piece) -> str:
     if len(parts) < 2:
         return order
     return f"{'; '.join(parts)}. Order: {order}"
+
+
+def _pickup_joined(piece: Piece) -> Piece:
+    """A pickup belongs to the section it leads into."""
+    bars = piece.bars
+    if len(bars) < 2 or not bars[0].pickup or bars[0].section or not bars[1].section:
+        return piece
+    first, second = replace(bars[0], section=bars[1].section), replace(bars[1], section="")
+    return replace(piece, bars=(first, second, *bars[2:]))
 
 
 def bars_word(piece: Piece, first: int, last: int) -> str:
@@ -116,12 +131,12 @@ def bars_word(piece: Piece, first: int, last: int) -> str:
 
 
 def beat_word(onset: Fraction, unit: int) -> str:
-    """The beat an onset falls on, counted from 1: ``2``, ``2½``, ``2 + 1/3``."""
+    """The beat an onset falls on, counted from 1: ``2``, ``2½``, ``2 + 1/6``."""
     beat = 1 + onset * Fraction(unit, 4)
     whole, part = divmod(beat, 1)
     if part == 0:
         return str(whole)
-    return f"{whole}½" if part == Fraction(1, 2) else f"{whole} + {part}"
+    return f"{whole}{_PARTS[part]}" if part in _PARTS else f"{whole} + {part}"
 
 
 def note_heading(note: BarNote, piece: Piece) -> str:
