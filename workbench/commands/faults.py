@@ -38,6 +38,8 @@ def file_sentence(fault: OSError) -> str | None:
 
 def library_sentence(fault: ImportError) -> str | None:
     """What to tell the user of a missing system library; None for any other import error."""
+    if isinstance(fault, ModuleNotFoundError):
+        return None
     if ".so" not in str(fault) and "DLL" not in str(fault):
         return None
     return (

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
     from workbench.fingering.types import Alternative, FingeredBar, FingeredNote, Fingering
     from workbench.instrument.model import Instrument
+    from workbench.music.model import Bar
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -179,7 +180,7 @@ def _text(
         "",
     ]
     names = {note.id: note.pitch.name for note in piece.notes}
-    units = {bar.index: bar.time_signature[1] for bar in piece.bars}
+    written = {bar.index: bar for bar in piece.bars}
     heads = ["bar", "beat", "note", "string", "fret", "left", "right", "id", "remark"]
     rows: list[tuple[object, ...]] = []
     for bar in fingering.bars:
@@ -187,7 +188,7 @@ def _text(
             rows.append(
                 (
                     "" if place else bar.number,
-                    beat(note.onset, units.get(bar.index, 4)),
+                    beat(note.onset, written.get(bar.index)),
                     names.get(note.id, note.midi),
                     note.string if note.string is not None else "-",
                     note.fret if note.fret is not None else "-",
@@ -198,7 +199,7 @@ def _text(
                 )
             )
     lines += table(heads, rows, right="bar,string,fret,left")
-    lines += _explained(fingering, names, units)
+    lines += _explained(fingering, names, written)
     for index, choices in others.items():
         number = next(bar.number for bar in fingering.bars if bar.index == index)
         for choice in choices:
@@ -223,7 +224,7 @@ def _remark(note: FingeredNote) -> str:
     return ", ".join(filter(None, ("pinned" if note.pinned else "", cut)))
 
 
-def _explained(fingering: Fingering, names: dict[str, str], units: dict[int, int]) -> list[str]:
+def _explained(fingering: Fingering, names: dict[str, str], written: dict[int, Bar]) -> list[str]:
     """Why notes are cut or cannot be played, bar by bar."""
     lines: list[str] = []
     for bar in fingering.bars:
@@ -232,7 +233,7 @@ def _explained(fingering: Fingering, names: dict[str, str], units: dict[int, int
         for note in bar.notes:
             reason = note.impossible or note.cut_reason
             if reason:
-                where = f"Bar {bar.number}, beat {beat(note.onset, units.get(bar.index, 4))}"
+                where = f"Bar {bar.number}, beat {beat(note.onset, written.get(bar.index))}"
                 lines += wrapped(f"{where}, {names.get(note.id, note.midi)}: {reason}", "  ")
     return ["", "Notes that are cut or cannot be played", *lines] if lines else []
 

@@ -22,7 +22,7 @@ def page_options(parser: argparse.ArgumentParser) -> None:
     """For whom, paper, size and which hand."""
     parser.add_argument(
         "--for",
-        dest="reader",
+        dest="audience",
         choices=("student", "teacher"),
         default="student",
         help="the student's page (default) or the teacher's sheet",
@@ -56,7 +56,7 @@ def make(options: argparse.Namespace, page: Path) -> int:
         fingering_of(lesson),
         page,
         HandoutOptions(
-            reader=options.reader,
+            audience=options.audience,
             paper=options.paper,
             large=options.large,
             left_handed=options.left_handed,

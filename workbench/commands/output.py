@@ -10,7 +10,10 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
-from typing import Any
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from workbench.music.model import Bar
 
 
 @dataclass
@@ -22,10 +25,6 @@ class Result:
     status: int = 0
 
 
-class JsonMixup(TypeError):
-    """A document holds something that JSON cannot say."""
-
-
 @contextlib.contextmanager
 def quiet_stdout() -> Iterator[None]:
     """Send whatever libraries print while working to stderr, so that stdout stays ours."""
@@ -34,18 +33,9 @@ def quiet_stdout() -> Iterator[None]:
 
 
 def show(result: Result, as_json: bool) -> None:
-    """Print a result on stdout.
-
-    Raises JsonMixup where the document is no JSON.
-    """
+    """Print a result on stdout."""
     if as_json:
-        try:
-            text = json.dumps(
-                result.document, ensure_ascii=False, indent=1, default=_value, allow_nan=False
-            )
-        except (TypeError, ValueError) as fault:
-            raise JsonMixup(str(fault)) from fault
-        print(text)
+        print(json.dumps(result.document, ensure_ascii=False, indent=1, default=_value))
     else:
         for line in result.text:
             print(line.rstrip())
@@ -83,8 +73,14 @@ def wrapped(text: str, indent: str = "") -> list[str]:
     return textwrap.wrap(text, width, initial_indent=indent, subsequent_indent=indent) or [""]
 
 
-def beat(onset: Fraction, beat_unit: int = 4) -> str:
-    """The beat of an onset as musicians count, from 1; ``beat_unit`` as in the signature."""
-    place = onset * beat_unit / 4 + 1
-    whole, rest = divmod(place, 1)
+def beat(onset: Fraction, bar: Bar | None) -> str:
+    """The beat of an onset as musicians count, from 1 in the unit of the time signature.
+
+    A pickup bar counts from its end, so that its notes bear the beats they lead in on.
+    """
+    beats, unit = bar.time_signature if bar else (4, 4)
+    late = Fraction(0)
+    if bar and bar.pickup:
+        late = max(beats * Fraction(4, unit) - bar.length, late)
+    whole, rest = divmod((onset + late) * unit / 4 + 1, 1)
     return str(whole) if not rest else f"{whole}+{rest}"

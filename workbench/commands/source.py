@@ -81,7 +81,7 @@ def load(options: argparse.Namespace, lessons: bool = False) -> Source:
 
     Raises BadInput with one sentence where there is no such thing.
     """
-    named = str(options.score)
+    named, parts = str(options.score), _parts(options.parts)
     demo = re.fullmatch(r"demo(?::(\d+))?", named)
     if demo and not Path(named).exists():
         return _demo(int(demo.group(1) or 1))
@@ -94,7 +94,7 @@ def load(options: argparse.Namespace, lessons: bool = False) -> Source:
         return Source(kept.piece, kept)
     from workbench.music.reading import read_score
 
-    return Source(read_score(Path(named), tune=options.tune, parts=_parts(options.parts)))
+    return Source(read_score(Path(named), tune=options.tune, parts=parts))
 
 
 def _demo(number: int) -> Source:
