@@ -1,0 +1,137 @@
+from fractions import Fraction as F
+
+import pytest
+
+from tests.teaching.hand_made import bar, build, n
+from workbench.music.model import Key
+from workbench.teaching.form_words import chord_line, form_and_harmony, relation
+from workbench.teaching.harmony import cadences, chords, key_heard, key_on, section_keys, tonic
+
+
+def block(*names, length=4, onset=0):
+    return [n(name, length, onset) for name in names]
+
+
+def test_a_broken_chord_is_one_chord_with_its_inversion_and_grip():
+    row = bar(n("C4", string=3), n("E4", string=2), n("A4", string=1), n("E4", string=2))
+    piece, fingering = build(row)
+    found = chords(piece, fingering, 4)
+    assert [(c.label.name, c.onset, c.duration, c.grip) for c in found] == [
+        ("Am/C", 0, 4, "x-0-0-0")
+    ]
+    assert found[0].words == "Am/C, first inversion"
+
+
+def test_two_chords_in_a_bar_are_two():
+    row = bar(*block("C4", "E4", "G4", length=2), *block("D4", "G4", "B4", length=2, onset=2))
+    piece, _ = build(row)
+    assert [(c.label.name, c.onset) for c in chords(piece)] == [("C", 0), ("G/D", 2)]
+
+
+def test_a_single_line_of_two_notes_makes_no_chord():
+    assert chords(build(bar(n("C4", 2), n("D4", 2)))[0]) == ()
+
+
+def test_a_note_tied_over_the_bar_line_counts_in_the_next_chord():
+    piece, _ = build(bar(n("C4", 8, 0)), bar(*block("E4", "G4")))
+    assert [(c.bar, c.label.name) for c in chords(piece)] == [(1, "C")]
+
+
+def minor_piece():
+    f_major = [
+        bar(*block("F4", "A4", "C5"), section="A"),
+        bar(*block("C4", "E4", "G4", "A#4")),
+        bar(*block("F4", "A4", "C5")),
+    ]
+    d_minor = [
+        bar(*block("D4", "F4", "A4"), section="B"),
+        bar(*block("C#4", "E4", "G4", "A4")),
+        bar(*block("D4", "F4", "A4")),
+    ]
+    return build(*f_major, *d_minor, key=Key(-1))[0]
+
+
+def test_sections_have_keys_and_closes():
+    piece = minor_piece()
+    assert [(k.section.letter, k.key.name, k.written) for k in section_keys(piece)] == [
+        ("A", "F major", True),
+        ("B", "D minor", False),
+    ]
+    assert [(c.section.letter, c.kind) for c in cadences(piece)] == [
+        ("A", "full close"),
+        ("B", "full close"),
+    ]
+
+
+def test_form_and_harmony_in_words():
+    said = form_and_harmony(minor_piece())
+    assert said[0].startswith("Form: A")
+    assert said[1].startswith("Section A (bars 1–3) is in F major, and ends with a full close (C7")
+    assert "is in D minor, the relative minor of F major" in said[2]
+
+
+def test_half_plagal_and_interrupted_closes():
+    def close(*last):
+        # enough of C major before it that the key is not in doubt
+        rows = [block("C4", "E4", "G4"), block("C4", "F4", "A4"), block("C4", "E4", "G4")]
+        piece, _ = build(*(bar(*r) for r in (*rows, *last)))
+        return [c.kind for c in cadences(piece)]
+
+    assert close(block("C4", "E4", "G4"), block("D4", "G4", "B4")) == ["half close"]
+    assert close(block("C4", "F4", "A4"), block("C4", "E4", "G4")) == ["plagal close"]
+    assert close(block("D4", "G4", "B4"), block("C4", "E4", "A4")) == ["interrupted close"]
+
+
+def test_chords_bar_by_bar():
+    row = bar(*block("C4", "E4", "G4", length=2), *block("D4", "G4", "B4", length=2, onset=2))
+    assert chord_line(build(row)[0]) == "bar 1: C, beat 3 G/D, second inversion"
+
+
+@pytest.mark.parametrize(
+    ("key", "home", "words"),
+    [
+        (Key(-1, "minor"), Key(-1), "the relative minor"),  # D minor, F major: common practice
+        (Key(-1), Key(-1, "minor"), "the relative major"),
+        (Key(-3, "minor"), Key(0), "the parallel minor"),
+        (Key(1), Key(0), "the dominant"),
+        (Key(-1), Key(0), "the subdominant"),
+        (Key(1, "minor"), Key(0), "the relative minor of the dominant"),
+        (Key(0), Key(0), "the same key"),
+        (Key(6), Key(0), ""),
+    ],
+)
+def test_relations_of_keys(key, home, words):
+    assert relation(key, home) == words
+
+
+def test_keys_on_every_note_have_the_right_tonic():
+    for pc in range(12):
+        for mode in ("major", "minor"):
+            key = key_on(pc, mode)
+            assert tonic(key) == pc and abs(key.fifths) <= 6
+    assert key_on(9, "minor").name == "A minor" and key_on(5, "major").name == "F major"
+
+
+def test_without_notes_there_is_no_key():
+    assert key_heard([]) is None
+
+
+def test_keys_agree_with_music21_on_its_corpus():
+    # music21's own Krumhansl-Kessler analysis, on chorales in its package
+    from music21 import corpus
+
+    from workbench.music.model import Note, Pitch
+
+    agreed = []
+    for name in ("bach/bwv66.6", "bach/bwv1.6", "bach/bwv10.7", "bach/bwv101.7", "bach/bwv102.7"):
+        score = corpus.parse(name)
+        theirs = score.analyze("key.krumhanslkessler")
+        heard = [
+            Note("x", F(0), F(item.quarterLength), Pitch("C", p.midi - 60, 4))
+            for item in score.flatten().notes
+            for p in item.pitches
+        ]
+        found = key_heard(heard)
+        assert found is not None
+        agreed.append((tonic(found[0]), found[0].mode) == (theirs.tonic.pitchClass, theirs.mode))
+    assert sum(agreed) == len(agreed)

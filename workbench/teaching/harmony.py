@@ -1,0 +1,245 @@
+"""Chords, keys and cadences found in the notes.
+
+A bar gets one chord where its notes make one; else each half, else each beat
+that does. Keys by correlation with the probe-tone profiles of Krumhansl and
+Kessler 1982. A judgement, not a proof: teachers hear more than counts tell.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from fractions import Fraction
+
+import numpy as np
+
+from workbench.fingering.chordname import ChordLabel, name_chord
+from workbench.fingering.types import FingeredNote, Fingering
+from workbench.music.form import Section, sections
+from workbench.music.model import STEP_SEMITONES, Bar, Key, Note, Piece
+from workbench.teaching.strokes import beat_length, fingered_notes
+
+# Krumhansl and Kessler 1982, probe-tone ratings from the tonic up
+MAJOR = (6.35, 2.23, 3.48, 2.33, 4.38, 4.09, 2.52, 5.19, 2.39, 3.66, 2.29, 2.88)
+MINOR = (6.33, 2.68, 3.52, 5.38, 2.60, 3.53, 2.54, 4.75, 3.98, 2.69, 3.34, 3.17)
+LEAST_CLASSES = 3  # different notes a chord needs to be named
+
+
+@dataclass(frozen=True)
+class HeardChord:
+    """A chord from ``onset`` on in a written bar. ``grip`` shows the strings that are used
+    of it as frets from the highest-numbered string (x: not played), "" without a fingering."""
+
+    bar: int
+    onset: Fraction
+    duration: Fraction
+    label: ChordLabel
+    grip: str = ""
+
+    @property
+    def words(self) -> str:
+        """For example "F/A, first inversion"."""
+        turn = {1: "first", 2: "second", 3: "third"}.get(self.label.inversion or 0)
+        return self.label.name + (f", {turn} inversion" if turn else "")
+
+
+@dataclass(frozen=True)
+class SectionKey:
+    """The key heard in a section; ``written`` where the key signature says the same."""
+
+    section: Section
+    key: Key
+    fit: float  # correlation, -1 to 1
+    written: bool
+
+
+@dataclass(frozen=True)
+class Cadence:
+    """How a section closes: ``kind`` is "full close", "half close", "plagal close" or
+    "interrupted close"; the two chords that make it."""
+
+    section: Section
+    kind: str
+    chords: tuple[HeardChord, HeardChord]
+
+
+def chords(
+    piece: Piece, fingering: Fingering | None = None, strings: int = 0
+) -> tuple[HeardChord, ...]:
+    """The chords of a piece in written order; nothing for bars that make none.
+
+    ``strings`` is the number of strings, for the grips.
+    """
+    hands = fingered_notes(fingering) if fingering is not None else {}
+    out: list[HeardChord] = []
+    ringing: list[tuple[Fraction, Note]] = []
+    for bar in piece.bars:
+        notes = [n for n in bar.notes if not n.grace]
+        spans = [(n.onset, n.onset + n.duration, n) for n in notes]
+        spans += [(Fraction(0), end, n) for end, n in ringing if end > 0]
+        out += _bar_chords(bar, spans, hands, strings)
+        ringing = [(b - bar.length, n) for _, b, n in spans if b > bar.length]
+    return tuple(out)
+
+
+Span = tuple[Fraction, Fraction, Note]
+
+
+def _bar_chords(
+    bar: Bar, spans: list[Span], hands: dict[str, FingeredNote], strings: int
+) -> list[HeardChord]:
+    beat = beat_length(bar)
+    whole = _chord(bar, Fraction(0), bar.length, spans, hands, strings)
+    if whole is not None and len(whole.label.notes) <= LEAST_CLASSES:
+        return [whole]
+    for size in (bar.length / 2, beat):
+        if size < beat or size % beat:
+            continue
+        count = int(bar.length / size)
+        found = [_chord(bar, k * size, size, spans, hands, strings) for k in range(count)]
+        parts = [c for c in found if c is not None]
+        # every part has to make a chord before the bar is thought of as several
+        if parts and (len(parts) == count or whole is None):
+            return _merged(parts)
+    return [] if whole is None else [whole]
+
+
+def _chord(
+    bar: Bar,
+    start: Fraction,
+    length: Fraction,
+    spans: list[Span],
+    hands: dict[str, FingeredNote],
+    strings: int,
+) -> HeardChord | None:
+    inside = [n for a, b, n in spans if a < start + length and b > start]
+    if len({n.midi % 12 for n in inside}) < LEAST_CLASSES:
+        return None
+    label = name_chord(n.midi for n in inside)
+    if not label.name or label.inversion is None:
+        return None
+    frets: dict[int, int] = {}
+    for n in inside:
+        hand = hands.get(n.id)
+        if hand is not None and hand.string is not None and hand.fret is not None:
+            frets.setdefault(hand.string, hand.fret)
+    grip = "-".join(str(frets.get(s, "x")) for s in range(strings, 0, -1)) if frets else ""
+    return HeardChord(bar.index, start, length, label, grip)
+
+
+def _merged(parts: list[HeardChord]) -> list[HeardChord]:
+    """Neighbours of one name become one chord."""
+    out: list[HeardChord] = []
+    for chord in parts:
+        last = out[-1] if out else None
+        if (
+            last
+            and last.label.name == chord.label.name
+            and (last.onset + last.duration == chord.onset)
+        ):
+            whole = last.duration + chord.duration
+            out[-1] = HeardChord(last.bar, last.onset, whole, last.label, last.grip)
+        else:
+            out.append(chord)
+    return out
+
+
+def key_heard(notes: Iterable[Note]) -> tuple[Key, float] | None:
+    """The key whose profile fits best, and how well (correlation); None without notes or
+    where all twelve are equal."""
+    weights = np.zeros(12)
+    for n in notes:
+        weights[n.midi % 12] += float(n.duration)
+    if weights.std() == 0:
+        return None
+    best: tuple[float, Key] | None = None
+    for tonic in range(12):
+        for mode, profile in (("major", MAJOR), ("minor", MINOR)):
+            fit = float(np.corrcoef(np.roll(profile, tonic), weights)[0, 1])
+            if best is None or fit > best[0] + 1e-12:
+                best = (fit, key_on(tonic, mode))
+    return None if best is None else (best[1], best[0])
+
+
+def key_on(tonic: int, mode: str) -> Key:
+    """The key on a pitch class with the fewest sharps or flats."""
+    home = (tonic + 3) % 12 if mode == "minor" else tonic % 12
+    fifths = (home * 7) % 12
+    return Key(fifths if fifths <= 6 else fifths - 12, mode)
+
+
+def tonic(key: Key) -> int:
+    """Pitch class of the key's first degree."""
+    return (key.fifths * 7 + (9 if key.mode == "minor" else 0)) % 12
+
+
+def section_keys(piece: Piece) -> tuple[SectionKey, ...]:
+    """The key heard in every section; the written one where the notes fit it, or its
+    relative, nearly as well (within 0.05)."""
+    out = []
+    for section in sections(piece):
+        bars = piece.bars[section.first_bar : section.last_bar + 1]
+        notes = [n for b in bars for n in b.notes]
+        found = key_heard(notes)
+        if found is None:
+            continue
+        key, fit = found
+        written = bars[0].key
+        if key != written and fit_of(notes, written) >= fit - 0.05:
+            key, fit = written, fit_of(notes, written)
+        out.append(SectionKey(section, key, fit, key == written))
+    return tuple(out)
+
+
+def fit_of(notes: Iterable[Note], key: Key) -> float:
+    """How well the notes fit a key: correlation with its profile; 0 where there is none."""
+    weights = np.zeros(12)
+    for n in notes:
+        weights[n.midi % 12] += float(n.duration)
+    if weights.std() == 0:
+        return 0.0
+    profile = np.roll(MAJOR if key.mode == "major" else MINOR, tonic(key))
+    return float(np.corrcoef(profile, weights)[0, 1])
+
+
+def root_class(label: ChordLabel) -> int | None:
+    """Pitch class of a chord's root, None where it has none."""
+    if not label.root:
+        return None
+    step, signs = label.root[0], label.root[1:]
+    return (STEP_SEMITONES[step] + signs.count("#") - signs.count("b")) % 12
+
+
+def cadences(piece: Piece, heard: tuple[HeardChord, ...] | None = None) -> tuple[Cadence, ...]:
+    """The closes at the ends of sections, where the last two chords make one."""
+    rows = heard if heard is not None else chords(piece)
+    out = []
+    for found in section_keys(piece):
+        a, b = found.section.first_bar, found.section.last_bar
+        inside = [c for c in rows if a <= c.bar <= b]
+        last = [
+            c for k, c in enumerate(inside) if k == 0 or c.label.root != inside[k - 1].label.root
+        ]
+        if not inside or len(last) < 2 or inside[-1].bar < b - 1:
+            continue
+        kind = _close(last[-2].label, last[-1].label, tonic(found.key))
+        if kind:
+            out.append(Cadence(found.section, kind, (last[-2], last[-1])))
+    return tuple(out)
+
+
+def _close(before: ChordLabel, last: ChordLabel, home: int) -> str:
+    one, two = root_class(before), root_class(last)
+    if one is None or two is None:
+        return ""
+    degrees = ((one - home) % 12, (two - home) % 12)
+    major = not before.symbol.startswith(("m", "dim")) or before.symbol.startswith("maj")
+    if degrees == (7, 0) and major:
+        return "full close"
+    if degrees == (5, 0):
+        return "plagal close"
+    if degrees[1] == 7:
+        return "half close"
+    if degrees[0] == 7 and degrees[1] in (8, 9):
+        return "interrupted close"
+    return ""
