@@ -10,6 +10,7 @@ from workbench.fingering.grips import IntArray
 from workbench.fingering.paths import FAR, Path
 from workbench.fingering.reasons import difference
 from workbench.fingering.types import Alternative, FingeredBar, Pin
+from workbench.fingering.window import Window
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
@@ -35,68 +36,43 @@ def find_alternatives(
     solver: Solver, path: Path, pins: dict[int, IntArray], bar: int, count: int
 ) -> tuple[Alternative, ...]:
     """Up to ``count`` fingerings of ``bar`` that differ from the present one and
-    from each other in a string, fret or finger; cheapest first."""
+    from each other in a string, fret or finger; cheapest first. The other bars
+    keep their fingers."""
     layers = solver.frame.of_bar[bar]
     if not layers or count < 1:
         return ()
-    base = _around(solver, path, set(layers))
-    for t in layers:
-        if t in pins:
-            base[t] = pins[t]
     lattice = solver.lattice
+    window = Window(lattice, path.states, layers, pins, solver.sweeper)
     now = tuple(int(lattice.states[t].grip[path.states[t]]) for t in layers)
-    found: dict[tuple[int, ...], Path] = {}
-    for t, grip in _forks(solver, base, layers, now)[: TRIES + 2 * count]:
-        masks = dict(base)
-        forced = _mask(solver, t, grip)
-        masks[t] = forced & masks[t] if t in masks else forced
-        other = solver.sweeper.solve(masks)
-        if other.cost >= FAR:
-            continue
-        grips = tuple(int(lattice.states[x].grip[other.states[x]]) for x in layers)
-        if grips != now and (grips not in found or other.cost < found[grips].cost):
-            found[grips] = other
-    ranked = sorted(found.items(), key=lambda item: (item[1].cost, item[0]))
-    chosen = _varied(solver, ranked, layers, now, count)
+    found: dict[tuple[int, ...], tuple[int, dict[int, int]]] = {}
+    for t, grip in window.forks(now)[: TRIES + 4 * count]:
+        worth, states = window.best(t, grip)
+        grips = tuple(int(lattice.states[x].grip[states[x]]) for x in layers)
+        if grips not in found or worth < found[grips][0]:
+            found[grips] = (worth, states)
+    ranked = sorted(found.items(), key=lambda item: (item[1][0], item[0]))
+    chosen = _varied(solver, [(g, s) for g, (_, s) in ranked], layers, now, count)
+    out = [_told(solver, path, bar, states) for states in chosen]
+    return tuple(sorted(out, key=lambda a: a.cost))
+
+
+def _told(solver: Solver, path: Path, bar: int, states: dict[int, int]) -> Alternative:
+    """A bar with other states, told against the present fingering."""
+    other = tuple(states.get(t, s) for t, s in enumerate(path.states))
+    value = solver.sweeper.value(other)
     present = solver.solution()
-    before = present.bars[bar]
-    out = []
-    for other in chosen:
-        told = solver.describe(other)
-        out.append(
-            Alternative(
-                told.cost,
-                difference(before, told.bars[bar], present, told, solver.hand),
-                told.bars[bar].notes,
-            )
-        )
-    return tuple(out)
-
-
-def _forks(
-    solver: Solver, base: dict[int, IntArray], layers: tuple[int, ...], now: tuple[int, ...]
-) -> list[tuple[int, int]]:
-    """(layer, other grip) of the bar, by the least cost of any path that takes it."""
-    value = solver.sweeper.through(base, layers)
-    forks: list[tuple[int, int, int]] = []
-    for t, here in zip(layers, now, strict=True):
-        grip = solver.lattice.states[t].grip
-        for g in np.unique(grip):
-            if int(g) != here:
-                best = int(value[t][grip == g].min())
-                if best < FAR:
-                    forks.append((best, t, int(g)))
-    forks.sort()
-    return [(t, g) for _, t, g in forks]
+    told = solver.describe_bar(Path(other, value, value), bar)
+    reason = difference(present.bars[bar], told.bars[0], present, told, solver.hand)
+    return Alternative(value, reason, told.bars[0].notes)
 
 
 def _varied(
     solver: Solver,
-    ranked: list[tuple[tuple[int, ...], Path]],
+    ranked: list[tuple[tuple[int, ...], dict[int, int]]],
     layers: tuple[int, ...],
     now: tuple[int, ...],
     count: int,
-) -> list[Path]:
+) -> list[dict[int, int]]:
     """The cheapest, then the cheapest with other strings, then what is left in order."""
 
     def places(grips: tuple[int, ...]) -> tuple[object, ...]:
@@ -105,7 +81,7 @@ def _varied(
             for t, g in zip(layers, grips, strict=True)
         )
 
-    picked: list[tuple[tuple[int, ...], Path]] = ranked[:1]
+    picked = ranked[:1]
     elsewhere = [r for r in ranked[1:] if places(r[0]) != places(now)]
     if elsewhere and len(picked) < count:
         picked.append(elsewhere[0])
@@ -114,8 +90,7 @@ def _varied(
             break
         if r not in picked:
             picked.append(r)
-    picked.sort(key=lambda item: (item[1].cost, item[0]))
-    return [p for _, p in picked[:count]]
+    return [states for _, states in picked[:count]]
 
 
 def judge(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> Alternative:
@@ -130,10 +105,8 @@ def judge(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> Altern
         raise BadInput(
             f"Bar {number}: no hand can hold these fingers together; free one of the notes."
         )
-    present = solver.solution()
-    told = solver.describe(found)
-    reason = difference(present.bars[bar], told.bars[bar], present, told, solver.hand)
-    return Alternative(told.cost, reason, told.bars[bar].notes)
+    changed = {t: x for t, x in enumerate(found.states) if x != path.states[t]}
+    return _told(solver, path, bar, changed)
 
 
 def same_fingers(a: FingeredBar, b: FingeredBar) -> bool:

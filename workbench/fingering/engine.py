@@ -14,7 +14,7 @@ from workbench.fingering.grips import IntArray, neck
 from workbench.fingering.lattice import Lattice, build_lattice
 from workbench.fingering.paths import Path, Sweeper
 from workbench.fingering.playable import split_playable
-from workbench.fingering.right import faults, solve_right
+from workbench.fingering.right import Moment, State, faults, solve_right, window_frame
 from workbench.fingering.types import (
     Alternative,
     FingeredBar,
@@ -73,6 +73,7 @@ class Solver:
         self.progress = progress
         self.neck = neck(instrument, hand)
         self.weights = weights_for(self.settings)
+        self._memo: dict[tuple[State, State, Moment], int] = {}
         self._grow({})
         self._solution: Fingering | None = None
         self._path: Path | None = None
@@ -158,6 +159,7 @@ class Solver:
             self.weights.right,
             self.settings.style,
             pins,
+            memo=self._memo,
         )
         said = {b: list(r) for b, r in (remarks or {}).items()}
         for layer, fault in faults(self.frame, strings, right):
@@ -174,6 +176,29 @@ class Solver:
             audit(told, len(self.impossible)),
             path.bound,
             terms,
+        )
+
+    def describe_bar(self, path: Path, bar: int) -> Fingering:
+        """As ``describe``, with this bar alone; the other bars keep their right hand."""
+        pins = {p.note: p for p in self.pins}
+        told = tell(self.lattice, path.states, self.piece, pins)
+        strings = {i: n.string for i, n in told.notes.items() if n.string is not None}
+        present = {n.id: n.right for b in self.solution().bars for n in b.notes if n.right}
+        right, _ = solve_right(
+            window_frame(self.frame, bar),
+            strings,
+            self.instrument.strings,
+            self.piece.tempo,
+            self.weights.right,
+            self.settings.style,
+            pins,
+            {i: f for i, f in present.items() if self.piece.bar_of[i] != bar},
+            self._memo,
+        )
+        effort, terms = self._effort(path)
+        one = self._bar(bar, told, right, effort, {})
+        return Fingering(
+            path.cost, path.optimal, (one,), audit(told, len(self.impossible)), path.bound, terms
         )
 
     def _effort(self, path: Path) -> tuple[dict[int, int], dict[str, int]]:

@@ -187,35 +187,17 @@ class Sweeper:
         proved = min([best[0], *(b for b, _, _ in queue)])
         return Path(best[1], best[0], proved)
 
-    def through(self, masks: Masks, layers: tuple[int, ...]) -> dict[int, IntArray]:
-        """For consecutive ``layers`` of one branch: the least cost, by state, of a
-        path through it under the masks (joins at their least). States that the
-        masks close cost FAR or more."""
-        self._tables(self._extra(masks, {}))
-        above: IntArray = np.zeros(1, np.int64)
+    def join_prices(self, states: tuple[int, ...]) -> dict[int, IntArray]:
+        """Cost by state of the layers at either end of a join, the other end as in ``states``."""
         out: dict[int, IntArray] = {}
-        chain: list[int] = []
-        t = layers[-1]
-        while t >= 0:
-            chain.append(t)
-            t = self.lattice.frame.layers[t].parent
-        for t in reversed(chain):
-            edges, own = self.lattice.edges[t], self._own[t]
-            assert own is not None
-            here = np.full(len(own), 2**60, np.int64)
-            np.minimum.at(here, edges.into, above[edges.before()] + edges.cost)
-            if t in layers:
-                out[t] = here + own
-            above = np.minimum(here + self._beside(t, chain), 2**60)
+        for j, table in zip(self.joins, self.join_costs, strict=True):
+            target = self.lattice.states[j.to_layer].grip
+            leave = table[:, int(target[states[j.to_layer]])]
+            arrive = table[states[j.from_layer]][target]
+            for t, price in ((j.from_layer, leave), (j.to_layer, arrive)):
+                out[t] = out[t] + price if t in out else price.astype(np.int64)
         return out
 
-    def _beside(self, t: int, chain: list[int]) -> IntArray:
-        """What the masks and the branches off the chain add at a layer."""
-        own = self._own[t]
-        assert own is not None
-        nexts = [c for c in self.lattice.frame.children[t] if c in chain]
-        if not nexts:
-            return np.zeros_like(own)
-        up = self._up[nexts[0]]
-        assert up is not None
-        return own - up
+    def value(self, states: tuple[int, ...]) -> int:
+        """Declared cost of a path, joins included."""
+        return self._tree_cost(states, {}) + self._join_price(states)

@@ -9,7 +9,7 @@ decides, not the pitch.
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations
 
 from workbench.fingering.frame import Frame, Layer
@@ -219,12 +219,16 @@ def solve_right(
     weights: dict[str, int],
     wanted: str,
     pins: dict[str, Pin],
+    present: dict[str, str] | None = None,
+    memo: dict[tuple[State, State, Moment], int] | None = None,
 ) -> tuple[dict[str, str], int]:
     """(finger by note id, cost). Exact: a sweep over the tree of layers. Equal
-    figures get equal patterns where that costs no more than a repetition for each bar."""
+    figures get equal patterns where that costs no more than a repetition for each
+    bar. ``present``: fingers of other bars that stay as they are. ``memo``: prices
+    of steps known from earlier calls with the same weights and style."""
     found = moments(frame, strings, count, tempo)
-    fixed = {n: p.right for n, p in pins.items() if p.right}
-    trellis = _Trellis(frame, strings, found, weights, wanted, fixed)
+    fixed = {**(present or {}), **{n: p.right for n, p in pins.items() if p.right}}
+    trellis = _Trellis(frame, strings, found, weights, wanted, fixed, {} if memo is None else memo)
     picked, cost = trellis.sweep({})
     agreed: dict[str, str] = {}
     for rows in _alike(frame, strings, found):
@@ -240,6 +244,20 @@ def solve_right(
         if dearer - cost <= 4 * weights["repeat"] * (len(rows) - 1):
             picked, cost, agreed = other, dearer, trial
     return picked, cost
+
+
+def window_frame(frame: Frame, bar: int) -> Frame:
+    """The layers of one bar with the one before it and those right after it, as a frame."""
+    own = frame.of_bar[bar]
+    parent = frame.layers[own[0]].parent
+    chosen = [*([parent] if parent >= 0 else []), *own]
+    chosen += [c for c in frame.children[own[-1]] if c not in chosen]
+    place = {t: i for i, t in enumerate(chosen)}
+    layers = tuple(
+        replace(frame.layers[t], index=i, parent=place.get(frame.layers[t].parent, -1))
+        for t, i in place.items()
+    )
+    return Frame(layers, (), (), (tuple(place[t] for t in own),))
 
 
 def _alike(frame: Frame, strings: dict[str, int], found: list[Moment]) -> list[list[list[str]]]:
@@ -265,11 +283,11 @@ class _Trellis:
         weights: dict[str, int],
         wanted: str,
         fixed: dict[str, str],
+        memo: dict[tuple[State, State, Moment], int],
     ) -> None:
         self.frame, self.strings = frame, strings
         self.states: list[list[State]] = []
         self.steps: list[list[list[tuple[int, int]]]] = []  # state before -> (state, cost)
-        memo: dict[tuple[State, State, Moment], int] = {}
         for layer in frame.layers:
             m = found[layer.index]
             old = self.states[layer.parent] if layer.parent >= 0 else [State((), "", 0)]
