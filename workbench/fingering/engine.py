@@ -14,7 +14,7 @@ from workbench.fingering.grips import IntArray, neck
 from workbench.fingering.lattice import Lattice, build_lattice
 from workbench.fingering.paths import Path, Sweeper
 from workbench.fingering.playable import split_playable
-from workbench.fingering.right import Moment, State, faults, solve_right, window_frame
+from workbench.fingering.right import Memo, faults, solve_right, window_frame
 from workbench.fingering.types import (
     Alternative,
     FingeredBar,
@@ -73,7 +73,7 @@ class Solver:
         self.progress = progress
         self.neck = neck(instrument, hand)
         self.weights = weights_for(self.settings)
-        self._memo: dict[tuple[State, State, Moment], int] = {}
+        self._memo = Memo()
         self._grow({})
         self._solution: Fingering | None = None
         self._path: Path | None = None

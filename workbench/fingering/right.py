@@ -9,8 +9,9 @@ decides, not the pitch.
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from itertools import combinations
+from typing import NamedTuple
 
 from workbench.fingering.frame import Frame, Layer
 from workbench.fingering.types import Pin
@@ -20,8 +21,7 @@ Hold = tuple[tuple[int, str], ...]  # (string, finger), highest-numbered string 
 STYLES = {"i-m": "im", "m-a": "ma", "a-m-i": "ima", "thumb": "im"}
 
 
-@dataclass(frozen=True)
-class Moment:
+class Moment(NamedTuple):
     """What the right hand meets at a layer. ``strings``: (string, voice) from
     the highest number to 1; ``home``: the finger that owns each string while a
     figure lasts; ``gap``: quarters of weight a repetition has here: 4 quick, 2, 1 slow."""
@@ -29,14 +29,26 @@ class Moment:
     strings: tuple[tuple[int, int], ...]
     home: tuple[tuple[int, str], ...]
     gap: int
-    count: int  # strings of the instrument
+    strings_in_all: int
 
 
-@dataclass(frozen=True)
-class State:
+class State(NamedTuple):
+    """What each finger plucks now, and which of i, m, a plucked last and where."""
+
     hold: Hold
     last: str  # i, m or a that plucked last, "" before the first
     last_string: int
+
+
+Rows = list[list[tuple[int, int]]]  # by state before: (state, cost)
+
+
+@dataclass
+class Memo:
+    """Prices and steps known from earlier sweeps with the same weights and style."""
+
+    prices: dict[tuple[State, State, Moment], int] = field(default_factory=dict)
+    layers: dict[object, tuple[list[State], Rows]] = field(default_factory=dict)
 
 
 def holds(moment: Moment, wanted: dict[int, str]) -> list[Hold]:
@@ -92,7 +104,7 @@ def thumb_up(a: State, b: State, m: Moment) -> int:
     out = 0
     for (string, voice), (_, f) in zip(m.strings, b.hold, strict=True):
         if f == "p" and voice == 1 and len(m.strings) == 1 and not m.home:
-            out += 2 if 2 * string <= m.count else 1
+            out += 2 if 2 * string <= m.strings_in_all else 1
     return out
 
 
@@ -220,15 +232,14 @@ def solve_right(
     wanted: str,
     pins: dict[str, Pin],
     present: dict[str, str] | None = None,
-    memo: dict[tuple[State, State, Moment], int] | None = None,
+    memo: Memo | None = None,
 ) -> tuple[dict[str, str], int]:
     """(finger by note id, cost). Exact: a sweep over the tree of layers. Equal
     figures get equal patterns where that costs no more than a repetition for each
-    bar. ``present``: fingers of other bars that stay as they are. ``memo``: prices
-    of steps known from earlier calls with the same weights and style."""
+    bar. ``present``: fingers of other bars that stay as they are."""
     found = moments(frame, strings, count, tempo)
     fixed = {**(present or {}), **{n: p.right for n, p in pins.items() if p.right}}
-    trellis = _Trellis(frame, strings, found, weights, wanted, fixed, {} if memo is None else memo)
+    trellis = _Trellis(frame, strings, found, weights, wanted, fixed, memo or Memo())
     picked, cost = trellis.sweep({})
     agreed: dict[str, str] = {}
     for rows in _alike(frame, strings, found):
@@ -283,29 +294,44 @@ class _Trellis:
         weights: dict[str, int],
         wanted: str,
         fixed: dict[str, str],
-        memo: dict[tuple[State, State, Moment], int],
+        memo: Memo,
     ) -> None:
         self.frame, self.strings = frame, strings
         self.states: list[list[State]] = []
-        self.steps: list[list[list[tuple[int, int]]]] = []  # state before -> (state, cost)
+        self.steps: list[Rows] = []
         for layer in frame.layers:
             m = found[layer.index]
             old = self.states[layer.parent] if layer.parent >= 0 else [State((), "", 0)]
             ask = {strings[n.id]: fixed[n.id] for n in layer.notes if n.id in fixed}
-            ways = holds(m, ask)
-            index: dict[State, int] = {}
-            rows: list[list[tuple[int, int]]] = []
-            for a in old:
-                row = []
-                for hold in ways:
-                    b = _after(a, hold)
-                    key = (a, b, m)
-                    if key not in memo:
-                        memo[key] = sum(price(a, b, m, weights, wanted).values())
-                    row.append((index.setdefault(b, len(index)), memo[key]))
-                rows.append(row)
-            self.states.append(list(index))
+            key = (tuple(old), m, tuple(ask.items()))
+            if key not in memo.layers:
+                memo.layers[key] = self._grow(old, m, ask, weights, wanted, memo)
+            states, rows = memo.layers[key]
+            self.states.append(states)
             self.steps.append(rows)
+
+    @staticmethod
+    def _grow(
+        old: list[State],
+        m: Moment,
+        ask: dict[int, str],
+        weights: dict[str, int],
+        wanted: str,
+        memo: Memo,
+    ) -> tuple[list[State], Rows]:
+        index: dict[State, int] = {}
+        rows: Rows = []
+        ways = holds(m, ask)
+        for a in old:
+            row = []
+            for hold in ways:
+                b = _after(a, hold)
+                key = (a, b, m)
+                if key not in memo.prices:
+                    memo.prices[key] = sum(price(a, b, m, weights, wanted).values())
+                row.append((index.setdefault(b, len(index)), memo.prices[key]))
+            rows.append(row)
+        return list(index), rows
 
     def _against(self, t: int, wish: dict[str, str]) -> list[int]:
         """0 for states of a layer that meet the wishes, else a cost no path can pay."""
