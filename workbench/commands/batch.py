@@ -19,7 +19,7 @@ from typing import Any
 
 from workbench.commands import handout
 from workbench.commands.faults import fault_sentence, file_sentence
-from workbench.commands.output import Result, table
+from workbench.commands.output import Meter, Result, table
 from workbench.commands.source import playing_options
 from workbench.music.errors import BadInput
 
@@ -91,6 +91,7 @@ def make_one(job: Job) -> Report:
     options, score, page = job
     begun = time.monotonic()
     sys.stdout = sys.stderr
+    Meter.silent = True
     reason, count = "", None
     try:
         options.score = str(score)

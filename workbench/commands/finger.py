@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import argparse
-import sys
 from typing import TYPE_CHECKING, Any
 
-from workbench.commands.output import Result, beat, table, wrapped
+from workbench.commands.output import Meter, Result, beat, table, wrapped
 from workbench.commands.source import (
     arranged,
     load,
@@ -31,7 +30,6 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--alternatives", type=int, default=0, metavar="N", help="other fingerings for each bar"
     )
-    parser.add_argument("--bars", metavar="A-B", help="show only these printed bar numbers")
 
 
 def run(options: argparse.Namespace) -> Result:
@@ -42,27 +40,22 @@ def run(options: argparse.Namespace) -> Result:
     source = load(options, lessons=True)
     instrument, hand = player(options, source.lesson)
     placed = arranged(options, source, instrument)
-    solver = Solver(
-        placed.piece,
-        instrument,
-        hand,
-        settings=settings(options, source.lesson),
-        pins=pins(options, placed.piece, source.lesson),
-    )
-    fingering = solver.solution()
     others: dict[int, tuple[Alternative, ...]] = {}
+    with Meter("Fingering") as meter:
+        solver = Solver(
+            placed.piece,
+            instrument,
+            hand,
+            settings=settings(options, source.lesson),
+            pins=pins(options, placed.piece, source.lesson),
+            progress=meter,
+        )
+        fingering = solver.solution()
     if options.alternatives:
-        for place, bar in enumerate(fingering.bars, 1):
-            if sys.stderr.isatty():
-                print(
-                    f"\rAlternatives: bar {place} of {len(fingering.bars)}",
-                    end="",
-                    file=sys.stderr,
-                    flush=True,
-                )
-            others[bar.index] = solver.alternatives(bar.index, options.alternatives)
-        if sys.stderr.isatty():
-            print(file=sys.stderr)
+        with Meter("Alternatives") as meter:
+            for place, bar in enumerate(fingering.bars):
+                meter(place, len(fingering.bars))
+                others[bar.index] = solver.alternatives(bar.index, options.alternatives)
     return Result(
         _document(placed, instrument, fingering, others),
         _text(placed, instrument, fingering, others),

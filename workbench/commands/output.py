@@ -48,6 +48,29 @@ def _value(value: object) -> str:
     raise TypeError(f"{type(value).__name__} has no place in JSON")
 
 
+class Meter:
+    """A line of progress on the terminal; silent where stderr is no terminal."""
+
+    silent = False  # set in processes whose progress somebody else shows
+
+    def __init__(self, label: str) -> None:
+        self.label = label
+        self.shown = ""
+
+    def __call__(self, done: int, of: int) -> None:
+        line = f"{self.label} {100 * done // max(1, of)} %"
+        if line != self.shown and not self.silent and sys.stderr.isatty():
+            print(f"\r{line}", end="", file=sys.stderr, flush=True)
+            self.shown = line
+
+    def __enter__(self) -> Meter:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        if self.shown:
+            print(f"\r{' ' * len(self.shown)}\r", end="", file=sys.stderr, flush=True)
+
+
 def table(heads: Sequence[str], rows: Sequence[Sequence[object]], right: str = "") -> list[str]:
     """Rows under heads in columns that fit. Columns whose head stands in ``right``
     (heads parted by spaces or commas) are set flush right."""

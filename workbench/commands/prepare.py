@@ -6,6 +6,7 @@ import argparse
 import re
 from typing import TYPE_CHECKING
 
+from workbench.commands.output import Meter
 from workbench.commands.source import Source, arranged, pins, player, settings
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand as find_hand
@@ -61,4 +62,12 @@ def fingering_of(lesson: Lesson) -> Fingering:
     from workbench.fingering.engine import solve
 
     instrument, hand = playing_of(lesson)
-    return solve(lesson.piece, instrument, hand, settings=lesson.settings, pins=lesson.pins)
+    with Meter("Fingering") as meter:
+        return solve(
+            lesson.piece,
+            instrument,
+            hand,
+            settings=lesson.settings,
+            pins=lesson.pins,
+            progress=meter,
+        )
