@@ -71,7 +71,7 @@ class Jobs(QObject):
         self._lanes: dict[str, QThreadPool] = {}
         self._lock = threading.Lock()
         self._newest: dict[str, int] = {}
-        self._waiting: dict[Ticket, Callable[[Any], None]] = {}
+        self._waiting: dict[Ticket, tuple[Callable[[Any], None], Callable[[str], None]]] = {}
         self._progressed.connect(self._on_progress, Qt.ConnectionType.QueuedConnection)
         self._finished.connect(self._on_finished, Qt.ConnectionType.QueuedConnection)
 
@@ -83,8 +83,11 @@ class Jobs(QObject):
         done: Callable[[Any], None],
         *,
         lane: str = "work",
+        wrong: Callable[[str], None] | None = None,
     ) -> Ticket:
         """Run ``work(progress)`` in the background, then ``done(result)`` here.
+
+        ``wrong`` takes the sentence of a BadInput; without it ``failed`` does.
 
         Whatever of the same kind is still under way is called off. Work in one
         lane runs in the order it was started.
@@ -93,7 +96,7 @@ class Jobs(QObject):
             generation = self._newest.get(kind, 0) + 1
             self._newest[kind] = generation
         ticket = Ticket(kind, generation, label)
-        self._waiting[ticket] = done
+        self._waiting[ticket] = (done, wrong or self.failed.emit)
         pool = self._lanes.get(lane)
         if pool is None:
             pool = self._lanes[lane] = QThreadPool(self)
@@ -131,13 +134,14 @@ class Jobs(QObject):
             self.busy.emit(ticket.label, share)
 
     def _on_finished(self, ticket: Ticket, result: Any, fault: BaseException | None) -> None:
-        done = self._waiting.pop(ticket, None)
-        wanted = done is not None and self.current(ticket)
+        answers = self._waiting.pop(ticket, None)
+        wanted = answers is not None and self.current(ticket)
         self._tell_what_is_left()
-        if not wanted or done is None or isinstance(fault, Cancelled):
+        if not wanted or answers is None or isinstance(fault, Cancelled):
             return
+        done, wrong = answers
         if isinstance(fault, BadInput):
-            self.failed.emit(" ".join(str(fault).split()))
+            wrong(" ".join(str(fault).split()))
         elif fault is not None:
             self.fault.emit(fault)
         else:

@@ -74,7 +74,8 @@ class Session(Bench):
             return solver.alternatives(index, CHOICES)
 
         def done(found: tuple[Alternative, ...]) -> None:
-            if self.lesson is lesson and self.bar_index == index:
+            here = self.lesson
+            if here and fingered_alike(here, lesson) and self.bar_index == index:
                 self.choices = found
                 self.choices_changed.emit()
 

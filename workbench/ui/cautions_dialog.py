@@ -1,0 +1,41 @@
+"""What to take care of in the open lesson. Guidance, not medical advice."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QWidget
+
+from workbench.teaching.cautions import ALWAYS, cautions
+from workbench.ui.lesson_panel import SAFETY
+from workbench.ui.look import em
+from workbench.ui.parts import Heading
+from workbench.ui.session import Session
+
+
+class CautionsDialog(QDialog):
+    """The cautions of this piece, and those that always hold."""
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Health cautions")
+        self.setAccessibleName("Health cautions")
+        lesson, fingering = session.lesson, session.fingering
+        said: tuple[str, ...] = (ALWAYS,)
+        if lesson and fingering:
+            said = cautions(
+                lesson.piece, fingering, session.instrument, session.hand,
+                minutes_a_day=lesson.minutes_a_day,
+            )  # fmt: skip
+        layout = QVBoxLayout(self)
+        layout.addWidget(Heading(lesson.title if lesson else "For every lesson"))
+        for words in (*said, SAFETY):
+            label = QLabel(words)
+            label.setWordWrap(True)
+            layout.addWidget(label)
+        layout.addStretch(1)
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
+        buttons.rejected.connect(self.reject)
+        layout.addWidget(buttons)
+
+    def sizeHint(self) -> QSize:
+        return QSize(em(self, 30), max(em(self, 14), super().sizeHint().height()))

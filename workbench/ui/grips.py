@@ -1,0 +1,98 @@
+"""The moments of a bar: which fingers are down, what begins, where they come from."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from fractions import Fraction
+
+from workbench.fingering.types import FingeredBar, FingeredNote
+
+
+@dataclass(frozen=True)
+class Moment:
+    """What sounds when something begins: the notes that begin, and those still held."""
+
+    onset: Fraction
+    begins: tuple[FingeredNote, ...]
+    held: tuple[FingeredNote, ...]
+
+    @property
+    def notes(self) -> tuple[FingeredNote, ...]:
+        return (*self.begins, *self.held)
+
+
+@dataclass(frozen=True)
+class Way:
+    """A left finger's way from one (string, fret) place to another."""
+
+    finger: int
+    start: tuple[int, int]
+    end: tuple[int, int]
+
+
+def moments(bar: FingeredBar) -> tuple[Moment, ...]:
+    """The moments of a bar in order."""
+    out = []
+    for onset in sorted({note.onset for note in bar.notes}):
+        begins = tuple(note for note in bar.notes if note.onset == onset)
+        held = tuple(n for n in bar.notes if n.onset < onset < n.onset + n.held)
+        out.append(Moment(onset, begins, held))
+    return tuple(out)
+
+
+def moment_of(bar: FingeredBar, note: str | None) -> Moment | None:
+    """The moment at which the note begins, else the first of the bar."""
+    found = moments(bar)
+    for moment in found:
+        if any(n.id == note for n in moment.begins):
+            return moment
+    return found[0] if found else None
+
+
+def places(notes: Iterable[FingeredNote]) -> dict[int, tuple[int, int]]:
+    """Left finger to (string, fret); open strings have none."""
+    return {
+        n.left: (n.string, n.fret)
+        for n in notes
+        if n.left and n.string is not None and n.fret is not None
+    }
+
+
+def ways(before: Moment | None, after: Moment | None) -> tuple[Way, ...]:
+    """Which fingers go elsewhere between two moments."""
+    if before is None or after is None:
+        return ()
+    start, end = places(before.notes), places(after.notes)
+    return tuple(
+        Way(finger, start[finger], end[finger])
+        for finger in sorted(start.keys() & end.keys())
+        if start[finger] != end[finger]
+    )
+
+
+def spoken(note: FingeredNote) -> str:
+    """A fingered note in words."""
+    if note.string is None or note.fret is None:
+        return f"no place: {note.impossible or 'cannot be played'}"
+    place = "open" if note.fret == 0 else f"fret {note.fret}"
+    words = [f"string {note.string} {place}"]
+    if note.left:
+        words.append(f"left finger {note.left}")
+    if note.right:
+        words.append(f"right finger {note.right}")
+    if note.pinned:
+        words.append("pinned")
+    if note.cut_reason:
+        words.append(f"held {quarters(note.held)} of {quarters(note.duration)} quarters")
+    return ", ".join(words)
+
+
+def quarters(value: Fraction) -> str:
+    """A length in quarters, such as 1½ or 2/3."""
+    whole, rest = divmod(value, 1)
+    parts = {Fraction(1, 2): "½", Fraction(1, 4): "¼", Fraction(3, 4): "¾"}
+    if rest == 0:
+        return str(whole)
+    small = parts.get(rest, f"{' ' if whole else ''}{rest}")
+    return f"{whole or ''}{small}"

@@ -1,0 +1,219 @@
+"""What is true of the whole lesson: for whom, on what, how hard, how long."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFormLayout,
+    QFrame,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QScrollArea,
+    QSpinBox,
+    QVBoxLayout,
+    QWidget,
+)
+
+from workbench.fingering.types import Settings
+from workbench.instrument.table import HANDS
+from workbench.teaching.lesson import Lesson
+from workbench.ui import edits
+from workbench.ui.parts import Caution, Faint, Heading
+from workbench.ui.session import Session
+
+NONE = -1  # a spin box at its special value: not given
+SAFETY = (
+    "Figures about hands are guidance, not medical advice. Warm up, rest between tries, stop "
+    "at pain, and ask a teacher or a health professional where it stays."
+)
+
+
+def with_word(settings: Settings, name: str, word: str) -> Settings:
+    """The settings with another level or style."""
+    return replace(settings, level=word) if name == "level" else replace(settings, style=word)
+
+
+class LessonPanel(QWidget):
+    """The lesson's fields; every change is kept at once."""
+
+    wants_music_changed = Signal()  # another instrument or key
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._filling = False
+        self._show: list[Callable[[Lesson], None]] = []
+        self.form = QFormLayout()
+        self.form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
+        self.form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        self.title = self._line("&Title", "title")
+        self.student = self._line("&Student or group", "student")
+        self.music = Faint()
+        self.music_button = QPushButton("Instrument and &key …")
+        self.form.addRow(self.music)
+        self.form.addRow(self.music_button)
+        hands = tuple(HANDS)
+        self.hand = self._choice("&Hand", hands, hands, "hand")
+        self.level = self._setting("&Level", edits.LEVELS, "level")
+        self.stroke_style = self._setting("&Right hand", edits.STYLES, "style")
+        self.grade = self._number("&Grade", "grade", 0, 8, "", "not given")
+        self.grade_level = self._choice(
+            "Within the grade", edits.GRADE_LEVELS, ("not given", *edits.GRADE_LEVELS[1:]),
+            "grade_level",
+        )  # fmt: skip
+        self.practice = self._number(
+            "&Practice in all", "practice_minutes", 0, 100_000, " min", "not given"
+        )
+        self.daily = self._number("Practice a &day", "minutes_a_day", 1, 600, " min", "")
+        self.tempo = self._number("T&empo", "tempo_percent", 10, 400, " %", "")
+        self.techniques = QLineEdit()
+        self.techniques.editingFinished.connect(self._techniques_done)
+        self._show.append(
+            lambda lesson: self.techniques.setText(", ".join(lesson.techniques))
+        )
+        self._row("Techni&ques", self.techniques)
+        self.changes = Faint()
+        self.audit = Faint()
+        self.caution = Caution()
+        self.caution.say(SAFETY)
+
+        inner = QWidget()
+        column = QVBoxLayout(inner)
+        column.addLayout(self.form)
+        column.addWidget(Heading("Legato"))
+        column.addWidget(self.audit)
+        self.changes_heading = Heading("What arranging changed")
+        column.addWidget(self.changes_heading)
+        column.addWidget(self.changes)
+        column.addWidget(self.caution)
+        column.addStretch(1)
+        area = QScrollArea()
+        area.setWidget(inner)
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setAccessibleName("The whole lesson")
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(area)
+        self.music_button.clicked.connect(self.wants_music_changed)
+        for signal in (session.opened, session.changed, session.fingered):
+            signal.connect(self.refresh)
+        self.refresh()
+
+    def _row(self, label: str, field: QWidget) -> None:
+        words = QLabel(label)
+        words.setBuddy(field)
+        field.setAccessibleName(label.replace("&", ""))
+        self.form.addRow(words, field)
+
+    def _line(self, label: str, name: str) -> QLineEdit:
+        line = QLineEdit()
+        self._row(label, line)
+        line.editingFinished.connect(lambda: self._write(name, line.text().strip()))
+        self._show.append(lambda lesson: line.setText(getattr(lesson, name)))
+        return line
+
+    def _choice(
+        self, label: str, values: tuple[str, ...], words: tuple[str, ...], name: str
+    ) -> QComboBox:
+        box = QComboBox()
+        box.addItems(list(words))
+        self._row(label, box)
+        box.activated.connect(lambda at: self._write(name, values[at]) if at < len(values) else 0)
+
+        def show(lesson: Lesson) -> None:
+            value = getattr(lesson, name)
+            if value in values:
+                box.setCurrentIndex(values.index(value))
+            else:  # a measured hand, say
+                if box.findText(value) < 0:
+                    box.addItem(value)
+                box.setCurrentIndex(box.findText(value))
+
+        self._show.append(show)
+        return box
+
+    def _setting(self, label: str, values: tuple[str, ...], name: str) -> QComboBox:
+        box = QComboBox()
+        box.addItems(list(values))
+        self._row(label, box)
+        box.activated.connect(
+            lambda at: self._session.edit(
+                f"Change the {name}",
+                lambda lesson: edits.set_settings(
+                    lesson, with_word(lesson.settings, name, values[at])
+                ),
+            )
+        )
+        self._show.append(
+            lambda lesson: box.setCurrentIndex(values.index(getattr(lesson.settings, name)))
+        )
+        return box
+
+    def _number(
+        self, label: str, name: str, low: int, high: int, unit: str, none: str
+    ) -> QSpinBox:
+        box = QSpinBox()
+        box.setRange(NONE if none else low, high)
+        box.setSpecialValueText(none)
+        box.setSuffix(unit)
+        box.setKeyboardTracking(False)
+        self._row(label, box)
+        box.valueChanged.connect(
+            lambda value: self._write(name, None if none and value == NONE else value)
+        )
+
+        def show(lesson: Lesson) -> None:
+            value = getattr(lesson, name)
+            box.setValue(NONE if value is None else value)
+
+        self._show.append(show)
+        return box
+
+    def _write(self, name: str, value: Any) -> None:
+        lesson = self._session.lesson
+        if self._filling or lesson is None or getattr(lesson, name) == value:
+            return
+        label = f"Change the {name.replace('_', ' ')}"
+        if not self._session.edit(
+            label, lambda old: edits.set_field(old, name, value), merge=True
+        ):
+            self.refresh()
+
+    def _techniques_done(self) -> None:
+        names = tuple(w.strip() for w in self.techniques.text().split(",") if w.strip())
+        self._write("techniques", names)
+
+    def refresh(self) -> None:
+        """Show the lesson."""
+        lesson = self._session.lesson
+        self.setEnabled(lesson is not None)
+        if lesson is None:
+            return
+        self._filling = True
+        for show in self._show:
+            show(lesson)
+        self._filling = False
+        instrument = self._session.instrument
+        capo = f", capo at fret {lesson.capo}" if lesson.capo else ""
+        key = lesson.key or lesson.piece.key.name
+        self.music.setText(f"{instrument.name}{capo}; {key}")
+        self.changes.setText("\n".join(f"– {reason}" for reason in lesson.changes))
+        for part in (self.changes, self.changes_heading):
+            part.setVisible(bool(lesson.changes))
+        fingering = self._session.fingering
+        if fingering:
+            audit = fingering.audit
+            self.audit.setText(
+                f"{audit.notes - audit.cut} of {audit.notes} notes are held for their full "
+                f"length; {100 * audit.held_fraction:.0f} % of all written length sounds."
+            )
+        else:
+            self.audit.setText("The fingering is being worked out.")

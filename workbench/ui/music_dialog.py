@@ -1,0 +1,91 @@
+"""The open lesson on another instrument or in another key."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import QSize
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
+
+from workbench.music.errors import BadInput
+from workbench.music.model import Piece
+from workbench.ui import edits
+from workbench.ui.look import em
+from workbench.ui.parts import Caution, Faint
+from workbench.ui.playing_fields import PlayingFields
+from workbench.ui.session import Session
+
+
+class MusicDialog(QDialog):
+    """Places the piece anew, always from the score as it was imported."""
+
+    def __init__(self, session: Session, piece: Piece, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        lesson = session.lesson
+        assert lesson
+        self._session, self._piece = session, piece
+        self.setWindowTitle("Instrument and key")
+        self.setAccessibleName("Instrument and key")
+        self.fields = PlayingFields(session)
+        self.fields.fill(piece, lesson.instrument, lesson.capo, lesson.hand)
+        if lesson.transposition:
+            self.fields.key.insertItem(
+                1, f"{lesson.key} ({lesson.transposition:+d} semitones), as now",
+                lesson.transposition,
+            )  # fmt: skip
+            self.fields.key.setCurrentIndex(1)
+        self.problem = Caution()
+        self.buttons = QDialogButtonBox(
+            QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
+        )
+        self.ok = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
+        self.ok.setText("&Lay it out anew")
+        layout = QVBoxLayout(self)
+        layout.addWidget(self.fields)
+        layout.addWidget(
+            Faint(
+                "Teaching notes stay with their bars. Pins stay where the instrument and the "
+                "note stay the same. Undo brings all of it back."
+            )
+        )
+        layout.addWidget(self.problem)
+        layout.addStretch(1)
+        layout.addWidget(self.buttons)
+        self.buttons.accepted.connect(self.place)
+        self.buttons.rejected.connect(self.reject)
+
+    def sizeHint(self) -> QSize:
+        return QSize(em(self, 30), max(em(self, 18), super().sizeHint().height()))
+
+    def place(self) -> None:
+        """Arrange in the background, then change the lesson."""
+        session, piece = self._session, self._piece
+        hand, choice = self.fields.hand.currentText(), self.fields.key_choice()
+        try:
+            instrument = self.fields.playing()
+        except BadInput as wrong:
+            self.problem.say(str(wrong))
+            return
+        arrange = session.services.arrange
+
+        def arrived(placed: Any) -> None:
+            done = session.edit(
+                "Change instrument or key",
+                lambda lesson: edits.set_field(
+                    edits.rearranged(lesson, placed, instrument), "hand", hand
+                ),
+            )
+            if done:
+                self.accept()
+            else:
+                self.ok.setEnabled(True)
+
+        self.ok.setEnabled(False)
+        session.jobs.start(
+            "arrange", "Laying the piece on the instrument",
+            lambda _: arrange(piece, instrument, **choice), arrived, wrong=self._refused,
+        )  # fmt: skip
+
+    def _refused(self, sentence: str) -> None:
+        self.problem.say(sentence)
+        self.ok.setEnabled(True)

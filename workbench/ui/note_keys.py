@@ -1,0 +1,48 @@
+"""Keys that finger the selected note, wherever the music has the focus."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
+
+from workbench.ui.session import Session
+
+#: (keys, what they do), for the shortcut list.
+NOTE_KEYS = (
+    ("Left, Right", "previous or next note"),
+    ("Alt+Up, Alt+Down", "move the note to the string above or below"),
+    ("Up, Down", "on the fretboard: the same; in the bar list: previous or next bar"),
+    ("0 to 4", "left finger (0: open string)"),
+    ("P, I, M, A", "right finger: thumb, index, middle, ring"),
+    ("Backspace, Delete", "let the note free again (or the whole bar)"),
+    ("Esc", "select no note"),
+)
+_PLAIN = (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.KeypadModifier)
+
+
+def handle(session: Session, event: QKeyEvent, *, strings: bool = False) -> bool:
+    """Do what the key says; False where it says nothing. With ``strings`` the plain
+    arrows Up and Down change the string as well."""
+    if session.lesson is None:
+        return False
+    key, modifiers = event.key(), event.modifiers()
+    upright = {Qt.Key.Key_Up: -1, Qt.Key.Key_Down: 1}
+    alt = bool(modifiers & Qt.KeyboardModifier.AltModifier)
+    if key in upright and (alt or (strings and modifiers in _PLAIN)):
+        session.step_string(upright[Qt.Key(key)])
+        return True
+    if modifiers not in _PLAIN:
+        return False
+    if key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
+        session.step_note(1 if key == Qt.Key.Key_Right else -1)
+    elif Qt.Key.Key_0 <= key <= Qt.Key.Key_4:
+        session.set_left(key - Qt.Key.Key_0)
+    elif event.text().lower() in ("p", "i", "m", "a"):
+        session.set_right(event.text().lower())
+    elif key in (Qt.Key.Key_Backspace, Qt.Key.Key_Delete):
+        session.free_note()
+    elif key == Qt.Key.Key_Escape and session.note_id:
+        session.select_note(None)
+    else:
+        return False
+    return True

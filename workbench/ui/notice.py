@@ -1,0 +1,42 @@
+"""A sentence across the top of the window: what went wrong, and what to do."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
+
+from workbench.ui.look import colours
+from workbench.ui.parts import Sign
+
+
+class Notice(QWidget):
+    """Stays until it is dismissed or another sentence takes its place."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.words = QLabel()
+        self.words.setWordWrap(True)
+        self.words.setTextFormat(Qt.TextFormat.PlainText)
+        self.words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.close_button = QPushButton("Dismiss")
+        layout = QHBoxLayout(self)
+        layout.addWidget(Sign("caution"), 0, Qt.AlignmentFlag.AlignVCenter)
+        layout.addWidget(self.words, 1)
+        layout.addWidget(self.close_button)
+        self.close_button.clicked.connect(self.hide)
+        self.setAccessibleName("Notice")
+        self.hide()
+
+    def say(self, sentence: str) -> None:
+        self.words.setText(sentence)
+        self.setAccessibleDescription(sentence)
+        self.show()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        c = colours(self)
+        painter.fillRect(self.rect(), self.palette().base())
+        painter.setPen(c.alarm)
+        painter.drawLine(self.rect().bottomLeft(), self.rect().bottomRight())
+        painter.end()

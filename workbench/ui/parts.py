@@ -1,0 +1,68 @@
+"""Small widgets used all over the window."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
+
+from workbench.ui.look import colours, em
+from workbench.ui.marks import draw_mark
+
+
+class Heading(QLabel):
+    """The name of a part of the window."""
+
+    def __init__(self, text: str, parent: QWidget | None = None) -> None:
+        super().__init__(text, parent)
+        self.setProperty("role", "heading")
+        self.setAccessibleName(text)
+
+
+class Faint(QLabel):
+    """Secondary words, wrapped."""
+
+    def __init__(self, text: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(text, parent)
+        self.setProperty("role", "faint")
+        self.setWordWrap(True)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+
+
+class Sign(QWidget):
+    """One of the small signs."""
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._name = name
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+
+    def sizeHint(self) -> QSize:
+        return QSize(em(self, 1.1), em(self, 1.1))
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        draw_mark(painter, self._name, self.rect().toRectF(), colours(self).alarm)
+        painter.end()
+
+
+class Caution(QWidget):
+    """A caution: a sign and words; hidden while there is nothing to say."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.words = QLabel()
+        self.words.setWordWrap(True)
+        self.words.setTextFormat(Qt.TextFormat.PlainText)
+        self.words.setProperty("role", "caution")
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(Sign("caution"), 0, Qt.AlignmentFlag.AlignTop)
+        layout.addWidget(self.words, 1)
+        self.setAccessibleName("Caution")
+        self.hide()
+
+    def say(self, text: str) -> None:
+        self.words.setText(text)
+        self.setAccessibleDescription(text)
+        self.setVisible(bool(text))
