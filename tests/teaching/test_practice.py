@@ -9,6 +9,7 @@ from workbench.music.errors import BadInput
 from workbench.teaching.cautions import cautions
 from workbench.teaching.grade import grade_document
 from workbench.teaching.plan import make_plan, rest_day
+from workbench.teaching.plan_files import item_in_words, markdown
 from workbench.teaching.practice import (
     PAUSE,
     practice_time,
@@ -225,3 +226,43 @@ def test_a_repeat_sign_costs_little():
     twice = replace(piece, bars=(*piece.bars[:-1], last))
     assert time((piece, fingering)).minutes < time((twice, fingering)).minutes
     assert time((twice, fingering)).minutes < 1.2 * time((piece, fingering)).minutes
+
+
+def test_a_day_without_anything_due_is_free_and_no_item_is_longer_than_a_short_day():
+    tiny = build(bar(n("C4", 2), n("E4", 2)))
+    made = plan(tiny, days_a_week=7)
+    assert made.days[0].items and made.days[-1].items
+    assert all(d.rest != bool(d.items) for d in made.days)
+    hard = [
+        bar(
+            n("A#4", 1, 0, left=1, move="shift"),
+            n("F4", 1, 0, left=1),
+            n("D5", 7, 1, left=4),
+            barres=[Barre(0, 1, (1, 2, 3, 4))],
+            reach=110.0,
+            time_signature=(8, 4),
+        ),
+        bar(n("C4", 8), time_signature=(8, 4)),
+    ] * 3
+    for d in plan(build(*hard, tempo=40.0), student=0, minutes_a_day=12).days:
+        assert d.minutes <= 12 + 1e-6
+
+
+def test_the_plan_as_markdown_has_boxes_to_tick_free_days_and_cautions():
+    whole = plan()
+    text = markdown(whole, "First song")
+    assert text.startswith("# First song: practice plan\n")
+    assert text.count("- [ ] ") == len(whole.items)
+    assert "Day 7, free" in text and "## Take care" in text
+    ticked = whole.days[0].items[1]
+    later = markdown(plan(done=[ticked.id], first_day=2), "First song")
+    assert f"- [x] {item_in_words(ticked)}" in later
+    everything = markdown(plan(done=[i.id for i in whole.items]), "First song")
+    assert "Everything is done." in everything
+
+
+def test_items_in_words():
+    item = next(i for i in plan().items if i.kind == "learn")
+    words = item_in_words(item)
+    assert words.startswith("Learn bars ") and f"to {item.tempo_to} %" in words
+    assert words.endswith(f"({item.beats} crotchets a minute)")

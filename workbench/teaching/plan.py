@@ -145,10 +145,9 @@ class _Packing:
     def days(self) -> tuple[DayPlan, ...]:
         out: list[DayPlan] = []
         while self._open() and len(out) < LONGEST_DAYS:
-            if rest_day(self.day, self.days_a_week):
-                out.append(DayPlan(self.day, (), rest=True))
-            else:
-                out.append(DayPlan(self.day, self._fill()))
+            items = () if rest_day(self.day, self.days_a_week) else self._fill()
+            # a day on which nothing is due yet is free as well
+            out.append(DayPlan(self.day, items, rest=not items))
             self.day += 1
         while out and out[-1].rest:
             out.pop()

@@ -6,14 +6,15 @@ import math
 from dataclasses import dataclass
 from itertools import pairwise
 
+from workbench.music.form import sections
 from workbench.music.model import Piece
 from workbench.teaching.features import bar_features
 from workbench.teaching.measure import BarMeasure
 from workbench.teaching.practice import (
-    REVIEW_SHARE,
     RUN_TEMPOS,
     BarTime,
     PracticeTime,
+    review_minutes,
     tempo_after,
 )
 from workbench.teaching.strokes import bars_in_words, tempos
@@ -97,12 +98,13 @@ class Work:
 def chunks_of(piece: Piece, time: PracticeTime) -> tuple[tuple[int, ...], ...]:
     """New bars in passages of at most four that follow each other inside a section."""
     minutes = {b.bar: b.minutes for b in time.bars}
+    entered = {s.first_bar for s in sections(piece)}
     out: list[list[int]] = []
     for bar in piece.bars:
         i = bar.index
         if i not in minutes:
             continue
-        starts = bool(bar.section) or bar.repeat_start or bool(bar.endings)
+        starts = i in entered or bar.repeat_start or bool(bar.endings)
         follows = bool(out) and out[-1][-1] == i - 1 and len(out[-1]) < CHUNK_BARS
         if follows and not starts and sum(minutes[k] for k in out[-1]) < CHUNK_MINUTES:
             out[-1].append(i)
@@ -129,19 +131,21 @@ def work_of(piece: Piece, time: PracticeTime, rows: tuple[BarMeasure, ...]) -> W
             inside[a] += join.minutes
             continue
         pair = (join.before, join.after)
-        item = PlanItem(
-            f"join:{join.before}-{join.after}",
-            "join",
-            pair,
-            _joined(piece, pair),
-            join.minutes,
-            75,
-            100,
-            f"From the last beat of bar {_number(piece, pair[0])} into "
-            f"bar {_number(piece, pair[1])}, then both bars whole.",
-            round(speed[pair[1]]),
-        )
-        joins.append(JoinWork((a, b), item))
+        parts = max(1, math.ceil(join.minutes / SESSION))
+        for part in range(1, parts + 1):
+            item = PlanItem(
+                f"join:{join.before}-{join.after}:{part}",
+                "join",
+                pair,
+                _joined(piece, pair),
+                join.minutes / parts,
+                75,
+                100,
+                f"From the last beat of bar {_number(piece, pair[0])} into "
+                f"bar {_number(piece, pair[1])}, then both bars whole.",
+                round(speed[pair[1]]),
+            )
+            joins.append(JoinWork((a, b), item))
     passages = tuple(
         ChunkWork(
             c,
@@ -213,7 +217,7 @@ def _reviews(
     count: int,
     speed: tuple[float, ...],
 ) -> tuple[PlanItem, ...]:
-    each = REVIEW_SHARE * sum(times[i].minutes for i in chunk)
+    each = sum(review_minutes(times[i]) for i in chunk)
     where = bars_in_words(piece, chunk)
     return tuple(
         PlanItem(
@@ -235,7 +239,7 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
     """Playings through, the long ones in parts that fit a session."""
     out = []
     for turn, (minutes, percent) in enumerate(zip(time.runs, RUN_TEMPOS, strict=True), 1):
-        parts = max(1, math.ceil(minutes / (2 * SESSION)))
+        parts = max(1, math.ceil(minutes / SESSION))
         size = math.ceil(len(time.order) / parts)
         spans = [time.order[k : k + size] for k in range(0, len(time.order), size)]
         for k, bars in enumerate(spans, 1):

@@ -33,10 +33,12 @@ SLOWNESS = 4.2  # first try at a bar of one's own grade, grade 1, times the temp
 SLOWNESS_OF_GRADE = 1.1  # times this for each grade of the bar: hard music stays hard
 SLOWNESS_A_GRADE = 1.3  # times this for each grade above the student
 LEAST_SLOWNESS = 1.3
+MOST_SLOWNESS = 14.0  # beyond it the bar is no longer practised but put off
 PAUSE = 8.0  # seconds between tries: look, think, set the hands
 READING = 32.0  # seconds a note to read a new bar and find the fingers, at one's own grade
 JOIN_SHARE = 0.4  # tries for a join between two bars, as a share of the harder bar's
-REVIEW_SHARE = 0.22  # a review, as a share of what learning took
+REVIEW_SHARE = 0.22  # a review of a bar, as a share of what learning it took ...
+REVIEW_MOST = 1.5  # ... and at most so many minutes
 RUN_TEMPOS = (60, 70, 80, 80, 90, 90, 100, 100, 100, 100)  # percent of the tempo, one playing each
 MENDING = 1.5  # minutes after a playing through, for the bars that slipped
 
@@ -193,7 +195,7 @@ def _estimate(
             continue
         above = difficulty[i] - student
         own = SLOWNESS * SLOWNESS_OF_GRADE ** (difficulty[i] - 1.0)
-        slow = max(LEAST_SLOWNESS, own * SLOWNESS_A_GRADE**above * tempo)
+        slow = min(MOST_SLOWNESS, max(LEAST_SLOWNESS, own * SLOWNESS_A_GRADE**above * tempo))
         reading = READING * len(bar.notes) * SLOWNESS_A_GRADE**above
         spent = reading + seconds_of_tries(slow, seconds[i] / tempo, exponent)
         bars[i] = BarTime(i, difficulty[i], slow, tries_to_tempo(slow, exponent), spent / 60.0)
@@ -207,7 +209,7 @@ def _estimate(
         joins[pair] = Join(*pair, JOIN_SHARE * harder * (both + PAUSE) / 60.0)
     learning = sum(b.minutes for b in bars.values())
     reviews = len(review_gaps(len(bars)))
-    review = learning * REVIEW_SHARE * reviews
+    review = sum(review_minutes(b) for b in bars.values()) * reviews
     once = sum(seconds[i] for i in order) / 60.0 / tempo
     runs = tuple(once * 100.0 / percent * 1.25 + MENDING for percent in RUN_TEMPOS)
     total = learning + sum(j.minutes for j in joins.values()) + review + sum(runs)
@@ -225,6 +227,11 @@ def _estimate(
         first,
         order,
     )
+
+
+def review_minutes(bar: BarTime) -> float:
+    """Minutes for playing a learned bar again."""
+    return min(REVIEW_MOST, REVIEW_SHARE * bar.minutes)
 
 
 def review_gaps(new_bars: int) -> tuple[int, ...]:
