@@ -17,7 +17,8 @@ from workbench.fingering.types import Pin
 from workbench.fingering.weights import Weights
 from workbench.instrument.model import Instrument
 
-MOST_STEPS = 400_000  # steps into one layer; beyond that the dearest states go and a bound stays
+MOST_STATES = 4_000  # of one layer; beyond that the dearest are left out and a bound is kept
+CLOSED = 2**30  # cost of a step into a state that was left out
 
 
 @dataclass
@@ -155,13 +156,34 @@ def build_lattice(
             states, edges = expand(old, layer, n, neck, instrument, weights.left)
             states = known.setdefault(states.rows().tobytes(), states)
             shared[key] = (states, edges)
-        out.states.append(states)
-        out.edges.append(edges)
-        out.grips.append(g)
         above = reach[layer.parent] if layer.parent >= 0 else np.zeros(1, np.int64)
         here_cost = np.full(len(states), 2**60, np.int64)
         np.minimum.at(here_cost, edges.into, above[edges.before()] + edges.cost)
+        if len(states) > MOST_STATES:
+            states, edges, here_cost, least = _thin(states, edges, here_cost)
+            pruned = out.pruned_from
+            out.pruned_from = least if pruned is None else min(pruned, least)
+        out.states.append(states)
+        out.edges.append(edges)
+        out.grips.append(g)
         reach.append(here_cost)
     if progress:
         progress(len(frame.layers), len(frame.layers))
     return out
+
+
+def _thin(states: States, edges: Edges, reach: IntArray) -> tuple[States, Edges, IntArray, int]:
+    """The MOST_STATES cheapest states to reach, and the least cost of those left out."""
+    order = np.argsort(reach, kind="stable")
+    kept = np.sort(order[:MOST_STATES])
+    least = int(reach[order[MOST_STATES]])
+    place = np.full(len(states), -1, np.int64)
+    place[kept] = np.arange(len(kept))
+    into = place[edges.into]
+    price = np.where(into < 0, CLOSED, edges.cost).astype(np.int32)
+    closed = Edges(edges.first, np.maximum(into, 0).astype(np.int32), price)
+    some = States(
+        states.fret[kept], states.lo[kept], states.hi[kept],
+        states.ring[kept], states.pos[kept], states.grip[kept],
+    )  # fmt: skip
+    return some, closed, reach[kept], least

@@ -165,7 +165,7 @@ class Sweeper:
         bound, true, states = self._bounded(masks, {})
         best = (true, states)
         if true == bound or not self.joins:
-            return Path(states, true, bound)
+            return Path(states, true, self._proved(bound))
         queue: list[tuple[int, int, dict[int, int]]] = [(bound, 0, {})]
         targets = sorted({j.to_layer for j in self.joins})
         nodes, tick = 0, 0
@@ -185,7 +185,12 @@ class Sweeper:
                     tick += 1
                     heapq.heappush(queue, (bound, tick, child))
         proved = min([best[0], *(b for b, _, _ in queue)])
-        return Path(best[1], best[0], proved)
+        return Path(best[1], best[0], self._proved(proved))
+
+    def _proved(self, bound: int) -> int:
+        """A lower bound that also holds for paths through states left out for size."""
+        least = self.lattice.pruned_from
+        return bound if least is None else min(bound, least)
 
     def join_prices(self, states: tuple[int, ...]) -> dict[int, IntArray]:
         """Cost by state of the layers at either end of a join, the other end as in ``states``."""
