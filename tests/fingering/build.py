@@ -22,7 +22,9 @@ def notes(text: str, bar: int, voice: int) -> tuple[list[Note], Fraction]:
         duration = Fraction(length or "1")
         if names != "r":
             for j, name in enumerate(names.split("+")):
-                out.append(Note(f"b{bar}v{voice}n{i}{'abcdef'[j]}", at, duration, pitch(name), voice))
+                out.append(
+                    Note(f"b{bar}v{voice}n{i}{'abcdef'[j]}", at, duration, pitch(name), voice)
+                )
         at += duration
     return out, at
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import itertools
+
 import pytest
 
 from tests.fingering.build import piece
@@ -66,7 +68,9 @@ def test_the_reason_against_two_and_one_is_the_hop_that_cuts_a_note() -> None:
     assert two_one.cost > s.solution().cost
     assert "cuts the A" in two_one.reason
     hopped = next(n for n in two_one.notes if n.id == "b0v1n0a")
-    assert hopped.cut_kind == "hop" and "hops from string 4 to string 3" in (hopped.cut_reason or "")
+    assert hopped.cut_kind == "hop" and "hops from string 4 to string 3" in (
+        hopped.cut_reason or ""
+    )
 
 
 def test_one_and_two_stay_planted_under_three_and_four() -> None:
@@ -124,7 +128,7 @@ def test_single_line_alternates_and_names_a_pinned_repetition() -> None:
     music = piece("A4:1/2 C5:1/2 A4:1/2 E4:1/2 F4:1/2 A4:1/2")
     free = solver(music).solution()
     rights = [n.right for n in free.bars[0].notes]
-    assert all(a != b for a, b in zip(rights, rights[1:], strict=False))
+    assert all(a != b for a, b in itertools.pairwise(rights))
     forced = solver(music, Pin("b0v1n0a", right="m"), Pin("b0v1n1a", right="m")).solution()
     assert any("plucks twice running" in r for r in forced.bars[0].remarks)
 

@@ -12,7 +12,7 @@ from workbench.instrument.model import Hand, Instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import STEP_SEMITONES
 
-#                id                    name                        tuning (string 1 first)   mm  frets spacing
+# id, name, tuning (string 1 first), scale length in mm, frets, string spacing in mm
 _ROWS: tuple[tuple[str, str, tuple[int, ...], float, int, float], ...] = (
     ("ukulele", "Concert ukulele, high G", (69, 64, 60, 67), 381.0, 18, 9.5),
     ("ukulele-soprano", "Soprano ukulele, high G", (69, 64, 60, 67), 345.0, 12, 9.0),
