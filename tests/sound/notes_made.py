@@ -1,0 +1,42 @@
+"""Small music and hand-made fingerings for the tests of sound."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingering
+from workbench.music.model import Bar, Note, Piece, Pitch
+
+F = Fraction
+
+
+def note(name, pitch, onset, duration, **more) -> Note:
+    """A note such as ``note("a", "F#4", 0, 1)``."""
+    step, octave = pitch[0], int(pitch[-1])
+    alter = {"#": 1, "b": -1}.get(pitch[1:-1], 0)
+    return Note(name, F(onset), F(duration), Pitch(step, alter, octave), **more)
+
+
+def bar(index, *notes, length=4, **more) -> Bar:
+    return Bar(index, str(index + 1), (4, 4), F(length), notes, **more)
+
+
+def piece(*bars, tempo=60.0) -> Piece:
+    return Piece("Slow Wheel", bars, tempo=tempo)
+
+
+def fingered(made: Piece, **places) -> Fingering:
+    """A fingering from ``note id = (string, fret, held)``; None is impossible."""
+    bars = []
+    for written in made.bars:
+        rows = []
+        for n in written.notes:
+            string, fret, held = places.get(n.id) or (None, None, 0)
+            rows.append(
+                FingeredNote(
+                    n.id, written.index, n.onset, n.duration, n.midi, string, fret,
+                    None if fret is None else min(fret, 4), "i", F(held),
+                )
+            )  # fmt: skip
+        bars.append(FingeredBar(written.index, written.number, tuple(rows)))
+    return Fingering(0, True, tuple(bars), Audit(len(made.notes), 0, 1.0))
