@@ -1,0 +1,88 @@
+"""Ranking keys: what lies under the hand comes first, and the figures are real."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.arranging.make import piece
+from workbench.arranging.arrange import arrange
+from workbench.arranging.keys import LEADING, candidate_keys, excerpt
+from workbench.fingering.engine import solve
+from workbench.instrument.table import hand, instrument
+from workbench.music.errors import BadInput
+from workbench.music.model import Key
+
+UKULELE = instrument("ukulele")
+MEDIUM = hand("medium")
+TUNE = piece("C#4 E#4 G#4 A#4 | G#4 E#4 C#4:2 | F#4 A#4 G#4 E#4 | D#4:2 C#4:2", key=Key(7, "major"))
+ESTIMATED = "estimated"
+
+
+def estimated(candidate) -> bool:
+    return any(ESTIMATED in reason for reason in candidate.reasons)
+
+
+@pytest.fixture(scope="module")
+def ranked():
+    return candidate_keys(TUNE, UKULELE, MEDIUM)
+
+
+def test_all_twelve_keys_are_there_once(ranked):
+    assert len({c.transposition % 12 for c in ranked}) == 12
+
+
+def test_the_key_of_the_open_strings_comes_first(ranked):
+    """C, F and G are where ukulele books begin (common practice, no source)."""
+    assert ranked[0].key == "C major"
+    place = [c.key for c in ranked].index("C# major" if "C# major" in
+                                          [c.key for c in ranked] else "Db major")  # fmt: skip
+    assert place > 2
+    assert "open strings" in ranked[0].reasons[0]
+
+
+def test_leading_keys_rest_on_a_real_fingering(ranked):
+    for candidate in ranked[:LEADING]:
+        assert not estimated(candidate)
+        placed = arrange(TUNE, UKULELE, key=candidate.key)
+        assert placed.transposition == candidate.transposition
+        cost = solve(placed.piece, UKULELE, MEDIUM).cost
+        assert candidate.effort == round(cost / 1000 / len(placed.piece.notes), 3)
+
+
+def test_an_estimate_is_called_an_estimate(ranked):
+    assert any(estimated(c) for c in ranked)
+
+
+def test_lost_and_changed_notes_are_counted():
+    wide = piece("C5 G4 E4 C4 | C5 G4 E4 C4", "C3:4 | C2:4")
+    for candidate in candidate_keys(wide, UKULELE, MEDIUM):
+        placed = arrange(wide, UKULELE, key=candidate.key)
+        kinds = [c.kind for c in placed.changes if c.note]
+        assert candidate.changed == len(kinds) - kinds.count("dropped")
+        assert candidate.unplayable >= kinds.count("dropped")
+
+
+def test_a_minor_piece_is_offered_minor_keys():
+    sad = piece("A4 C5 B4 A4", key=Key(0, "minor"))
+    assert all(c.key.endswith("minor") for c in candidate_keys(sad, UKULELE, MEDIUM))
+
+
+def test_a_long_piece_is_measured_on_an_excerpt_and_says_so():
+    long = piece(" | ".join(["C4 E4 G4 E4"] * 20 + ["C4:1/2 E4:1/2 G4:1/2 A4:1/2 G4:2"] * 6))
+    part = excerpt(long)
+    assert [bar.index for bar in part.bars] == list(range(12))
+    assert len(part.bars[-1].notes) == 5  # the densest bars are in it
+    best = candidate_keys(long, UKULELE, MEDIUM)[0]
+    assert any("12 bars" in reason for reason in best.reasons)
+
+
+def test_progress_is_told():
+    seen = []
+    candidate_keys(TUNE, UKULELE, MEDIUM, progress=lambda done, of: seen.append((done, of)))
+    assert [done for done, _ in seen] == list(range(1, len(seen) + 1))
+    assert len(seen) > 12 and all(done <= of for done, of in seen)
+
+
+def test_a_piece_without_notes_is_refused():
+    with pytest.raises(BadInput, match="no notes"):
+        candidate_keys(piece("- - - -"), UKULELE, MEDIUM)
