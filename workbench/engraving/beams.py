@@ -26,7 +26,8 @@ def beam_groups(
 ) -> list[Group]:
     """The events in order, gathered: two or more in a list share a beam.
 
-    A rest, a longer note, a tuplet's edge or the end of the beat ends a beam.
+    A rest, a longer note, a grace note, a tuplet's edge or the end of the beat
+    ends a beam.
     A short bar is counted from its end, as a pickup is.
     """
     full = Fraction(4 * meter[0], meter[1])
@@ -45,7 +46,7 @@ def beam_groups(
         use_wide = plain[int(at // wide)]
         place = (event.group, int(at // (wide if use_wide else narrow)), use_wide)
         if event.value.flags and event.heads:
-            if last == place:
+            if last == place and not event.graces:
                 groups[-1].append(event)
             else:
                 groups.append([event])

@@ -19,6 +19,7 @@ from workbench.engraving.boxes import Box
 from workbench.engraving.tree import MEI, XML_ID
 
 LEFT_SIZE = 245.0
+GRACE_SIZE = 225.0
 RIGHT_SIZE = 290.0
 _CAP = 0.714  # height of a figure of the sans face over its size
 _X_HEIGHT = 0.55
@@ -34,6 +35,7 @@ class FingerMark:
     target: str
     text: str
     below: bool = False
+    string: int = 0  # of a grace note's tablature figure, else 0
 
 
 @dataclass(frozen=True)
@@ -45,7 +47,7 @@ class Set:
     y: float
     size: float
     box: Box
-    left_hand: bool
+    kind: str  # "left", "right" or "grace"
 
 
 def take_fingers(mei: str) -> tuple[str, tuple[FingerMark, ...]]:
@@ -60,29 +62,55 @@ def take_fingers(mei: str) -> tuple[str, tuple[FingerMark, ...]]:
             )
         )
         fing.getparent().remove(fing)
+    for note in root.iter(f"{{{MEI}}}note"):
+        if note.get("grace") and note.get("tab.fret"):
+            own = note.get(XML_ID)
+            marks.append(FingerMark(f"t-{own}", own, note.attrib.pop("tab.fret"),
+                                    string=int(note.attrib.pop("tab.course"))))
     return etree.tostring(root, encoding="unicode"), tuple(marks)
 
 
-def place(marks: Iterable[FingerMark], drawn: Sequence[Box], tab_bottom: float) -> list[Set]:
-    """Find a place for every mark whose target is drawn. ``tab_bottom`` is the
-    lowest line of the tablature."""
+def place(
+    marks: Iterable[FingerMark], drawn: Sequence[Box], tab_lines: Sequence[float]
+) -> list[Set]:
+    """Find a place for every mark whose target is drawn. ``tab_lines`` are the
+    heights of the tablature's lines (or the staff's, where there is none)."""
+    marks = list(marks)
     heads = {b.owner: b for b in drawn if b.kind == "notehead"}
     figures = {b.owner: b for b in drawn if b.kind == "note"}
+    graces = _grace_figures([m for m in marks if m.string and m.target in heads], heads, tab_lines)
+    figures |= {s.mark.id: s.box for s in graces}
+    tab_bottom = max(tab_lines)
     left = [m for m in marks if m.id.startswith("fl-") and m.target in heads]
-    right = [m for m in marks if not m.id.startswith("fl-")]
-    out = _left_hand(left, heads, drawn)
+    right = [m for m in marks if m.id.startswith("fr-")]
+    out = graces + _left_hand(left, heads, drawn)
     out += _right_hand([m for m in right if m.target in figures], figures, drawn, tab_bottom)
+    return out
+
+
+def _grace_figures(
+    marks: Sequence[FingerMark], heads: dict[str, Box], tab_lines: Sequence[float]
+) -> list[Set]:
+    """Small figures on their line, under the grace note's head."""
+    out = []
+    for mark in marks:
+        if mark.string > len(tab_lines):
+            continue
+        head = heads[mark.target]
+        wide = text_width(mark.text, GRACE_SIZE, SANS, True, False)
+        x = (head.left + head.right - wide) / 2
+        high = GRACE_SIZE * _CAP
+        middle = tab_lines[mark.string - 1]
+        box = Box(x, middle - high / 2, x + wide, middle + high / 2, "note", mark.id)
+        out.append(Set(mark, x, box.bottom, GRACE_SIZE, box, "grace"))
     return out
 
 
 def _left_hand(
     marks: Sequence[FingerMark], heads: dict[str, Box], drawn: Sequence[Box]
 ) -> list[Set]:
-    fixed = [b.grown(8.0) for b in drawn if b.kind != "note"]
-    by_column: dict[int, list[Box]] = defaultdict(list)
-    for box in fixed:
-        for column in range(int(box.left // 1000), int(box.right // 1000) + 1):
-            by_column[column].append(box)
+    fixed = _Shelf(b.grown(8.0) for b in drawn if b.kind != "note")
+    placed = _Shelf(())
     signs = {b.owner: b for b in drawn if b.kind == "accid"}
     out: list[Set] = []
     for mark in sorted(marks, key=lambda m: (heads[m.target].left, heads[m.target].top)):
@@ -92,22 +120,42 @@ def _left_hand(
         best: tuple[float, Box] | None = None
         for penalty, x, y in _seats(head, signs.get(mark.target), wide, high, mark.below):
             box = Box(x, y, x + wide, y + high, "finger", mark.id)
-            near = {
-                id(b): b
-                for column in range(int(box.left // 1000), int(box.right // 1000) + 1)
-                for b in by_column[column]
-            }
-            cost = penalty + sum(5 + box.overlap(b) / 500 for b in near.values()
-                                 if box.overlap(b) > 0)
-            cost += sum(9.0 for s in out if box.overlap(s.box.grown(6.0)) > 0)
+            if best is not None and penalty >= best[0]:
+                continue
+            cost = penalty + sum(5 + area / 500 for area in fixed.overlaps(box))
+            cost += 9.0 * len(placed.overlaps(box))
             if best is None or cost < best[0]:
                 best = (cost, box)
             if cost == penalty and penalty == 0:
                 break
         assert best is not None
         box = best[1]
-        out.append(Set(mark, box.left, box.bottom, LEFT_SIZE, box, True))
+        placed.add(box.grown(6.0))
+        out.append(Set(mark, box.left, box.bottom, LEFT_SIZE, box, "left"))
     return out
+
+
+class _Shelf:
+    """Boxes sorted into columns, so that only near ones are compared."""
+
+    _WIDE = 500.0
+
+    def __init__(self, members: Iterable[Box]) -> None:
+        self._columns: dict[int, list[Box]] = defaultdict(list)
+        for box in members:
+            self.add(box)
+
+    def _span(self, box: Box) -> range:
+        return range(int(box.left // self._WIDE), int(box.right // self._WIDE) + 1)
+
+    def add(self, box: Box) -> None:
+        for column in self._span(box):
+            self._columns[column].append(box)
+
+    def overlaps(self, box: Box) -> list[float]:
+        """Shared areas with the boxes it touches."""
+        near = {id(b): b for column in self._span(box) for b in self._columns[column]}
+        return [area for b in near.values() if (area := box.overlap(b)) > 0]
 
 
 def _seats(
@@ -155,5 +203,5 @@ def _right_hand(
             y = first + row * _ROW
             drop = RIGHT_SIZE * 0.24 if mark.text == "p" else 0.0
             box = Box(x, y - RIGHT_SIZE * _X_HEIGHT, x + wide, y + drop, "finger", mark.id)
-            out.append(Set(mark, x, y, RIGHT_SIZE, box, False))
+            out.append(Set(mark, x, y, RIGHT_SIZE, box, "right"))
     return out

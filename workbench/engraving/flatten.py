@@ -91,8 +91,9 @@ def flatten(
     for child in list(inner):
         body.append(child)
     _clean(body, ink)
-    bars, top, bottom = _bars(body)
-    low = _set_marks(body, marks, bottom, ink, paper)
+    bars, lines = _bars(body)
+    top, bottom = min(lines, default=0.0), max(lines, default=0.0)
+    low = _set_marks(body, marks, lines, ink, paper)
     if low > height:
         height = low
         root.set("viewBox", f"0 0 {width:g} {height:g}")
@@ -281,26 +282,28 @@ def _draw(group: etree._Element, run: _Run, x: float, y: float, ink: str) -> Non
 def _set_marks(
     body: etree._Element,
     marks: Sequence[FingerMark],
-    tab_bottom: float,
+    lines: Sequence[float],
     ink: str,
     paper: str | None,
 ) -> float:
     """Draw the finger marks; returns how far down they reach."""
     page = next((g for g in body.iter(f"{{{SVG}}}g") if g.get("class") == "page-margin"), None)
-    if page is None or not marks:
+    if page is None or not marks or not lines:
         return 0.0
     _, dy = _shift(page)
     low = 0.0
-    for one in place(marks, list(boxes(page)), tab_bottom - dy):
+    tab = [y - dy for y in (lines[5:] or lines)]
+    for one in place(marks, list(boxes(page)), tab):
         group = etree.SubElement(page, f"{{{SVG}}}g", id=one.mark.id)
-        group.set("class", "fing")
-        if paper and one.left_hand:
+        group.set("class", "note" if one.kind == "grace" else "fing")
+        if paper and one.kind != "right":
             box = one.box.grown(10.0)
             etree.SubElement(
                 group, f"{{{SVG}}}rect", x=f"{box.left:g}", y=f"{box.top:g}",
                 width=f"{box.right - box.left:g}", height=f"{box.bottom - box.top:g}", fill=paper,
             )
-        face = Face(SANS, bold=True) if one.left_hand else Face(SERIF, bold=True, italic=True)
+        right = one.kind == "right"
+        face = Face(SERIF, bold=True, italic=True) if right else Face(SANS, bold=True)
         _draw(group, _Run(one.mark.text, one.size, face), one.x, one.y, ink)
         low = max(low, one.box.bottom + dy + 60.0)
     return low
@@ -326,11 +329,11 @@ def _circle(group: etree._Element, number: str, x: float, y: float, ink: str) ->
           y - 130 + size * 0.36, ink)
 
 
-def _bars(body: etree._Element) -> tuple[dict[str, tuple[float, float]], float, float]:
-    """Bar edges and outer staff lines, in the root's units."""
+def _bars(body: etree._Element) -> tuple[dict[str, tuple[float, float]], list[float]]:
+    """Bar edges and heights of the lines of all staves from the top, in the root's units."""
     dx = dy = 0.0
     bars: dict[str, tuple[float, float]] = {}
-    tops: list[float] = []
+    tops: set[float] = set()
     for element in body.iter(f"{{{SVG}}}g"):
         kind = (element.get("class") or "").split(" ")[0]
         if kind == "page-margin":
@@ -340,7 +343,7 @@ def _bars(body: etree._Element) -> tuple[dict[str, tuple[float, float]], float, 
             for line in element.iterfind(f"{{{SVG}}}g[@class='staff']/{{{SVG}}}rect"):
                 left, wide = float(line.get("x")), float(line.get("width"))
                 edges += [left + dx, left + wide + dx]
-                tops.append(float(line.get("y")) + float(line.get("height")) / 2 + dy)
+                tops.add(float(line.get("y")) + float(line.get("height")) / 2 + dy)
             if edges:
                 bars[element.get(_ID)] = (min(edges), max(edges))
-    return bars, min(tops, default=0.0), max(tops, default=0.0)
+    return bars, sorted(tops)

@@ -47,36 +47,31 @@ def finger_marks(
     (under the staff where there is none)."""
     for layer in layers:
         place = "below" if layer.stems == "down" else "above"
-        for event in layer.events:
-            heads = [h for h in event.heads if not h.tie_in and h.note.id in fingered]
-            if place == "below":
-                heads.reverse()  # the mark nearest the staff comes first
-            if options.left:
-                for head in heads:
-                    mark = fingered[head.note.id]
-                    if mark.left is None or (mark.left == 0 and not options.open_zero):
-                        continue
-                    sign = f"–{mark.left}" if mark.move == "guide" else str(mark.left)
-                    fing = add(measure, "fing", id=f"fl-{head.note.id}", startid=f"#{head.id}")
-                    fing.set("place", place)
-                    fing.set("staff", "1")
-                    fing.text = sign
-    if not options.right:
-        return
-    plucked: dict[Fraction, list[tuple[FingeredNote, str]]] = {}
-    for layer in layers:
-        for event in layer.events:
-            for head in event.heads:
-                found = fingered.get(head.note.id)
-                if found and found.right and not head.tie_in and (found.string or not tab):
-                    plucked.setdefault(event.onset, []).append((found, head.id))
-    for onset in sorted(plucked):
-        for mark, head_id in sorted(plucked[onset], key=lambda m: (m[0].string or 0, m[0].id)):
-            target = f"t-{mark.id}" if tab else head_id
-            fing = add(measure, "fing", id=f"fr-{mark.id}", startid=f"#{target}")
-            fing.set("place", "below")
-            fing.set("staff", "2" if tab else "1")
-            fing.text = mark.right
+        for head_id in attacked(layer):
+            mark = fingered.get(head_id)
+            if mark is None:
+                continue
+            if options.left and mark.left is not None and (mark.left or options.open_zero):
+                fing = add(measure, "fing", id=f"fl-{mark.id}", startid=f"#{head_id}")
+                fing.set("place", place)
+                fing.set("staff", "1")
+                fing.text = f"–{mark.left}" if mark.move == "guide" else str(mark.left)
+            if options.right and mark.right and (mark.string or not tab):
+                target = f"t-{mark.id}" if tab else head_id
+                fing = add(measure, "fing", id=f"fr-{mark.id}", startid=f"#{target}")
+                fing.set("place", "below")
+                fing.set("staff", "2" if tab else "1")
+                fing.text = mark.right
+
+
+def attacked(layer: Layer) -> list[str]:
+    """Ids of the heads struck in a layer, grace notes included, in order. The
+    first head of a note bears the note's own id."""
+    out: list[str] = []
+    for event in layer.events:
+        out += [g.id for g in event.graces]
+        out += [h.id for h in event.heads if not h.tie_in]
+    return out + [g.id for g in layer.trailing]
 
 
 def barre_marks(measure: etree._Element, bar: Bar, fingered: FingeredBar) -> None:

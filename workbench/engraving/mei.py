@@ -183,6 +183,8 @@ class _Writer:
         for layer in layers:
             tree.staff_layer(staff, layer, bar.time_signature, bar.length, signs)
         if self.tab:
+            tree.grace_places(staff, self.fingered)
+        if self.tab:
             self._tablature(measure, bar)
         if options.tempo:
             if bar.tempo is not None:

@@ -25,6 +25,8 @@ def accidentals(layers: list[Layer], key: Key) -> dict[str, str]:
     state: dict[tuple[str, int], int] = {}
     row: list[tuple[Fraction, int, int, str, Note, bool]] = []
     for layer in layers:
+        for grace in layer.trailing:
+            row.append((grace.onset, 0, layer.number, grace.id, grace, False))
         for event in layer.events:
             for grace in event.graces:
                 row.append((event.onset, 0, layer.number, grace.id, grace, False))

@@ -12,6 +12,7 @@ from workbench.engraving.beams import beam_groups
 from workbench.engraving.spelling import SIGNS
 from workbench.engraving.values import Value
 from workbench.engraving.voices import Event, Head, Layer
+from workbench.fingering.types import FingeredNote
 from workbench.music.model import Note
 
 MEI = "http://www.music-encoding.org/ns/mei"
@@ -60,7 +61,7 @@ def staff_layer(
 ) -> None:
     """Write one layer of the five-line staff."""
     out = add(staff, "layer", n=str(layer.number))
-    if not any(e.heads for e in layer.events):
+    if not layer.trailing and not any(e.heads for e in layer.events):
         add(out, "space" if any(e.hidden for e in layer.events) else "mRest")
         if out[-1].tag.endswith("space"):
             out[-1].set("dur", "1")
@@ -77,9 +78,36 @@ def staff_layer(
             elif len(beam_groups(row, meter, length)) == 1:
                 parent.set("bracket.visible", "false")
         for beam in beam_groups(row, meter, length):
+            _write_graces(parent, beam[0].graces, layer.stems, signs)
             target = add(parent, "beam") if len(beam) > 1 else parent
             for event in beam:
                 _write_event(target, event, layer.stems, signs)
+    _write_graces(out, layer.trailing, layer.stems, signs)
+
+
+def _write_graces(
+    parent: etree._Element, graces: Sequence[Note], stems: str, signs: Mapping[str, str]
+) -> None:
+    """One grace note is a crossed eighth, several are sixteenths under a beam."""
+    several = len({g.id for g in graces}) > 1
+    target = add(parent, "beam") if several else parent
+    for grace in graces:
+        element = add(target, "note", grace="unacc", dur="16" if several else "8")
+        if not several:
+            element.set("stem.mod", "1slash")
+        if stems:
+            element.set("stem.dir", stems)
+        _pitch(element, grace, signs, grace.id)
+
+
+def grace_places(staff: etree._Element, fingered: Mapping[str, FingeredNote]) -> None:
+    """Give grace notes their string and fret: a figure in the tablature's own
+    layer would take time there, so it is set from these."""
+    for note in staff.iter(f"{{{MEI}}}note"):
+        mark = fingered.get(note.get(XML_ID))
+        if note.get("grace") and mark and mark.string is not None and mark.fret is not None:
+            note.set("tab.course", str(mark.string))
+            note.set("tab.fret", str(mark.fret))
 
 
 def _hide_tuplet(element: etree._Element) -> None:
@@ -90,12 +118,6 @@ def _hide_tuplet(element: etree._Element) -> None:
 def _write_event(
     parent: etree._Element, event: Event, stems: str, signs: Mapping[str, str]
 ) -> None:
-    for grace in event.graces:
-        element = add(parent, "note", grace="unacc", dur="8")
-        element.set("stem.mod", "1slash")
-        if stems:
-            element.set("stem.dir", stems)
-        _pitch(element, grace, signs, grace.id)
     if not event.heads:
         rest = add(parent, "space" if event.hidden else "rest")
         _timing(rest, event.value)

@@ -59,6 +59,7 @@ class Layer:
     number: int
     events: list[Event] = field(default_factory=list)
     stems: str = ""
+    trailing: tuple[Note, ...] = ()  # grace notes after the last event
 
 
 def stretches(piece: Piece) -> dict[int, list[Stretch]]:
@@ -127,9 +128,8 @@ def bar_layers(
             top = voice == voices[0] and (len(voices) > 1 or not extra)
             stems = "up" if top else "down"
         events = _fill(lane, length, beats, heads_used, extra)
-        if not extra:
-            _hang_graces(events, by_grace.get(voice, []))
-        out.append(Layer(number, events, stems))
+        left_over = () if extra else _hang_graces(events, by_grace.get(voice, []))
+        out.append(Layer(number, events, stems, left_over))
     return out or [Layer(1, [], "")]
 
 
@@ -255,11 +255,14 @@ class _Groups:
         return -self.sum % (self.unit * self.ratio[1])
 
 
-def _hang_graces(events: list[Event], graces: Sequence[Note]) -> None:
+def _hang_graces(events: list[Event], graces: Sequence[Note]) -> tuple[Note, ...]:
+    """Hang grace notes on the event they lead to; returns those after the last."""
+    waiting = list(graces)
     for event in events:
-        mine = tuple(g for g in graces if g.onset == event.onset)
-        if mine and event.heads and not any(h.tie_in for h in event.heads):
-            event.graces = mine
+        if event.heads:
+            event.graces = tuple(g for g in waiting if g.onset <= event.onset)
+            waiting = [g for g in waiting if g.onset > event.onset]
+    return tuple(waiting)
 
 
 def attack_events(
