@@ -91,6 +91,18 @@ def test_a_shift_hides_behind_an_open_string():
     assert places("open-string-shift", row) == [(0, 1, ids(0, 1), "to position V")]
     near = bar(n("A#4", left=1), n("E4"), n("B4", string=1, left=1), n("E4"))
     assert places("open-string-shift", near) == []
+    two = bar(n("A#4", left=1), n("E4"), n("A4"), n("C5", string=1, left=1, move="shift"))
+    assert [p[1] for p in places("open-string-shift", two)] == [2]
+
+
+def test_a_minor_section_is_heard_under_its_relative_majors_signature():
+    def block(*names):
+        return bar(*(n(x, 4, 0) for x in names))
+
+    a = [block("C4", "E4", "G4"), block("G4", "B4", "D4"), block("C4", "E4", "G4")]
+    b = [block("A4", "C4", "E4"), block("E4", "G#4", "B4"), block("A4", "C4", "E4")]
+    b[0] = bar(*b[0].events, repeat_start=True)
+    assert [(p[0], p[3]) for p in places("minor-section", *a, *b)] == [(3, "A minor")]
 
 
 def test_finger_swap_from_one_pair_to_another():

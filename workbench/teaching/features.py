@@ -46,6 +46,8 @@ def _figure(value: float) -> str:
 
 
 def _unit(unit: str, value: float) -> str:
+    if value == 1 and unit.startswith("sharps"):
+        return "sharp, flat or note outside the key"
     if value == 1 and unit.endswith("s") and " " not in unit:
         return unit[:-1]
     return "different bar" if value == 1 and unit == "different bars" else unit

@@ -17,12 +17,17 @@ from workbench.fingering.chordname import ChordLabel, name_chord
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.music.form import Section, sections
 from workbench.music.model import STEP_SEMITONES, Bar, Key, Note, Piece
-from workbench.teaching.strokes import beat_length, fingered_notes
+from workbench.teaching.strokes import beat_length, fingered_notes, metric_onset
 
 # Krumhansl and Kessler 1982, probe-tone ratings from the tonic up
 MAJOR = (6.35, 2.23, 3.48, 2.33, 4.38, 4.09, 2.52, 5.19, 2.39, 3.66, 2.29, 2.88)
 MINOR = (6.33, 2.68, 3.52, 5.38, 2.60, 3.53, 2.54, 4.75, 3.98, 2.69, 3.34, 3.17)
 LEAST_CLASSES = 3  # different notes a chord needs to be named
+
+# Symbols a bar may bear: more than these comes of passing notes more often than not
+PLAIN = frozenset(
+    ("", "m", "7", "m7", "maj7", "dim", "dim7", "m7b5", "aug", "sus4", "sus2", "6", "m6", "7sus4")
+)
 
 
 @dataclass(frozen=True)
@@ -112,11 +117,18 @@ def _chord(
     hands: dict[str, FingeredNote],
     strings: int,
 ) -> HeardChord | None:
-    inside = [n for a, b, n in spans if a < start + length and b > start]
-    if len({n.midi % 12 for n in inside}) < LEAST_CLASSES:
-        return None
-    label = name_chord(n.midi for n in inside)
-    if not label.name or label.inversion is None:
+    end = start + length
+    rows = [(a, n) for a, b, n in spans if a < end and b > start]
+    beat = beat_length(bar)
+    # passing notes are short and off the beat; without them a chord may be plain
+    firm = [n for a, n in rows if n.duration >= beat or metric_onset(bar, a) % beat == 0]
+    for inside in ([n for _, n in rows], firm):
+        if len({n.midi % 12 for n in inside}) < LEAST_CLASSES:
+            continue
+        label = name_chord(n.midi for n in inside)
+        if label.inversion is not None and label.symbol in PLAIN:
+            break
+    else:
         return None
     frets: dict[int, int] = {}
     for n in inside:

@@ -49,13 +49,20 @@ def moves(music: Music) -> Iterator[Occurrence]:
 
 
 def open_string_shift(music: Music) -> Iterator[Occurrence]:
-    """An open string alone between two places that lie three frets apart or more."""
-    rows = music.strokes
-    for before, now, after in zip(rows, rows[1:], rows[2:], strict=False):
-        if now.grip or before.position is None or after.position is None:
+    """Open strings alone just before the hand lands elsewhere: three frets away or more,
+    or two where the fingering itself names a shift."""
+    left: int | None = None  # the position that was left
+    open_now: Stroke | None = None
+    for stroke in music.strokes:
+        if not stroke.grip:
+            open_now = stroke if stroke.notes else None
             continue
-        if abs(before.position - after.position) >= 3:
-            yield at_stroke("open-string-shift", now, f"to position {roman(after.position)}")
+        place = stroke.position
+        if place is not None and open_now is not None and left is not None:
+            named = any(p.hands.move == "shift" for p in stroke.notes)
+            if abs(place - left) >= (2 if named else 3):
+                yield at_stroke("open-string-shift", open_now, f"to position {roman(place)}")
+        left, open_now = place, None
 
 
 def finger_swap(music: Music) -> Iterator[Occurrence]:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from workbench.music.model import Bar
+from workbench.teaching.harmony import section_keys
 from workbench.teaching.measure import in_key, is_dotted, is_syncopated
 from workbench.teaching.occurrence import Music, Occurrence, Rule, at_note
 from workbench.teaching.strokes import compound
@@ -72,7 +73,7 @@ def accidentals(music: Music) -> Iterator[Occurrence]:
 
 
 def keys(music: Music) -> Iterator[Occurrence]:
-    """Changes of key, and the first bar of every stretch in minor."""
+    """Changes of key, and the first bar of every stretch in minor, written or heard."""
     bars = music.piece.bars
     if bars and bars[0].key.mode == "minor":
         yield _whole("minor-section", bars[0], bars[0].key.name)
@@ -82,6 +83,11 @@ def keys(music: Music) -> Iterator[Occurrence]:
         yield _whole("key-change", bar, f"{before.key.name} to {bar.key.name}")
         if bar.key.mode == "minor":
             yield _whole("minor-section", bar, bar.key.name)
+    for found in section_keys(music.piece):
+        # a minor section is often written under its relative major's signature
+        first = bars[found.section.first_bar]
+        if found.key.mode == "minor" and first.key.mode != "minor":
+            yield _whole("minor-section", first, found.key.name)
 
 
 def form(music: Music) -> Iterator[Occurrence]:
