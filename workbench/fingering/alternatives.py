@@ -38,9 +38,19 @@ def find_alternatives(
     """Up to ``count`` fingerings of ``bar`` that differ from the present one and
     from each other in a string, fret or finger; cheapest first. The other bars
     keep their fingers."""
+    ways = other_ways(solver, path, pins, bar, count)
+    out = [_told(solver, path, bar, states) for states in ways]
+    return tuple(sorted(out, key=lambda a: a.cost))
+
+
+def other_ways(
+    solver: Solver, path: Path, pins: dict[int, IntArray], bar: int, count: int
+) -> list[dict[int, int]]:
+    """States by layer of up to ``count`` other fingerings of a bar, where they differ from
+    the path's or lie in the bar."""
     layers = solver.frame.of_bar[bar]
     if not layers or count < 1:
-        return ()
+        return []
     lattice = solver.lattice
     window = Window(lattice, path.states, layers, pins, solver.sweeper)
     now = tuple(int(lattice.states[t].grip[path.states[t]]) for t in layers)
@@ -51,9 +61,7 @@ def find_alternatives(
         if grips not in found or worth < found[grips][0]:
             found[grips] = (worth, states)
     ranked = sorted(found.items(), key=lambda item: (item[1][0], item[0]))
-    chosen = _varied(solver, [(g, s) for g, (_, s) in ranked], layers, now, count)
-    out = [_told(solver, path, bar, states) for states in chosen]
-    return tuple(sorted(out, key=lambda a: a.cost))
+    return _varied(solver, [(g, s) for g, (_, s) in ranked], layers, now, count)
 
 
 def _told(solver: Solver, path: Path, bar: int, states: dict[int, int]) -> Alternative:
@@ -95,18 +103,28 @@ def _varied(
 
 def judge(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> Alternative:
     """A bar under the teacher's pins, told against the present fingering."""
+    found = pinned_way(solver, path, bar, pins)
+    changed = {t: x for t, x in enumerate(found.states) if x != path.states[t]}
+    return _told(solver, path, bar, changed)
+
+
+def pinned_way(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> Path:
+    """The best path with a bar under these pins, the other bars as they are.
+
+    Raises BadInput where no hand can hold the pins.
+    """
     asked = solver.masks({p.note: p for p in pins})
     masks = _around(solver, path, set(solver.frame.of_bar[bar]))
-    number = solver.piece.bars[bar].number
+    found: Path | None = None
     if asked is not None:
         masks.update({t: m & masks[t] if t in masks else m for t, m in asked.items()})
         found = solver.sweeper.solve(masks)
-    if asked is None or found.cost >= FAR:
+    if found is None or found.cost >= FAR:
         raise BadInput(
-            f"Bar {number}: no hand can hold these fingers together; free one of the notes."
+            f"Bar {solver.piece.bars[bar].number}: no hand can hold these fingers together; "
+            "free one of the notes."
         )
-    changed = {t: x for t, x in enumerate(found.states) if x != path.states[t]}
-    return _told(solver, path, bar, changed)
+    return found
 
 
 def same_fingers(a: FingeredBar, b: FingeredBar) -> bool:

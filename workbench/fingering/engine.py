@@ -280,9 +280,13 @@ class Solver:
         """Other fingerings of a written bar, cheapest first, the rest of the piece as it is."""
         from workbench.fingering.alternatives import find_alternatives
 
+        return find_alternatives(self, self.path(), self._masks_now, bar, count)
+
+    def path(self) -> Path:
+        """The solved path through the lattice."""
         self.solution()
         assert self._path is not None
-        return find_alternatives(self, self._path, self._masks_now, bar, count)
+        return self._path
 
     def why_not(self, bar: int, pins: Iterable[Pin]) -> Alternative:
         """What a fingering that the teacher asks for in a bar would bring: the bar
@@ -292,6 +296,4 @@ class Solver:
         """
         from workbench.fingering.alternatives import judge
 
-        self.solution()
-        assert self._path is not None
-        return judge(self, self._path, bar, tuple(pins))
+        return judge(self, self.path(), bar, tuple(pins))
