@@ -52,14 +52,21 @@ def test_a_store_that_another_program_is_writing(kept):
 
 def unprivileged(work):
     """What ``work`` gives when done by a user without rights (root has all)."""
-    if os.geteuid() != 0:
+
+    def without_rights():
+        os.setgid(65534)
+        os.setuid(65534)
         return work()
+
+    return in_child(without_rights) if os.geteuid() == 0 else work()
+
+
+def in_child(work):
+    """What ``work`` gives in a process of its own."""
     reads, writes = os.pipe()
     child = os.fork()
     if child == 0:
         try:
-            os.setgid(65534)
-            os.setuid(65534)
             said = work()
         except BaseException as fault:
             said = f"{type(fault).__name__}: {fault}"
@@ -192,6 +199,28 @@ def test_a_full_disk_while_saving(kept):
         assert shelf.load("lesson-1") == lesson()
         assert len(shelf.history("lesson-1").steps) == 1
         assert shelf.save(lesson(title="Short")), "what still fits is saved"
+
+
+@pytest.mark.skipif(not hasattr(os, "fork"), reason="no limit to a file's size here")
+def test_a_limit_to_the_size_of_files(kept):
+    """The system itself refuses to write on, in the middle of a save."""
+    import resource
+
+    def work():
+        resource.setrlimit(resource.RLIMIT_FSIZE, (kept.stat().st_size + 50_000,) * 2)
+        with Shelf(kept) as shelf:
+            long = (BarNote("b", "sound", "Listen to the second voice. " * 90_000, 0, 1),)
+            try:
+                shelf.save(lesson(notes=long))
+            except BadInput as fault:
+                return f"{shelf.load('lesson-1').title}: {fault}"
+        return "saved"
+
+    said = in_child(work)
+    assert said.startswith("Boat Song for Mondays: The lesson store") and "disk" in said
+    with Shelf(kept) as shelf:
+        assert shelf.load("lesson-1") == lesson()
+        assert len(shelf.history("lesson-1").steps) == 1
 
 
 def test_a_full_disk_while_the_store_is_made(file, monkeypatch):

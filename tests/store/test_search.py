@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from sqlalchemy import text
 
@@ -140,6 +140,7 @@ def test_the_index_forgets_what_is_gone(shelf):
 
 
 @given(search=st.text(st.characters(exclude_categories=()), max_size=8))
+@settings(deadline=None)
 def test_no_search_is_an_error(memory_shelf, search):
     rows = memory_shelf.lessons(search)
     if all(word in fold("Boat Song") for word in fold(" ".join(words(search))).split()):

@@ -11,6 +11,7 @@ from tests.store.lessons_made import any_lesson, fingering, lesson, piece
 from workbench.music.errors import BadInput
 from workbench.music.model import Pitch
 from workbench.music.reading import read_score
+from workbench.store.edition import edition_of
 from workbench.store.rows import View
 from workbench.store.shelf import Shelf
 
@@ -29,6 +30,7 @@ def test_reopening_brings_back_exactly_what_was_there(file):
         assert shelf.load_piece(row.id) == made.piece
         assert shelf.piece(row.id).source == "boat.musicxml"
         (listed,) = shelf.lessons()
+        assert shelf.lesson_row(made.id) == listed
         assert (listed.title, listed.grade, listed.techniques, listed.piece_id) == (
             "Boat Song, slower", 2, ("pickup", "guide finger"), row.id,
         )  # fmt: skip
@@ -134,7 +136,7 @@ def test_a_deleted_piece_is_no_longer_offered_and_can_come_back(shelf):
 
 
 def test_what_is_not_there_is_said_in_a_sentence(shelf):
-    for call in (shelf.load, shelf.undo, shelf.history, shelf.delete, shelf.view):
+    for call in (shelf.load, shelf.undo, shelf.history, shelf.delete, shelf.lesson_row):
         with pytest.raises(BadInput, match="Lesson nowhere is not on the shelf"):
             call("nowhere")
     with pytest.raises(BadInput, match="Piece nowhere is not on the shelf"):
@@ -168,6 +170,19 @@ def test_a_fingering_is_found_by_what_it_depends_on_and_nothing_else(shelf):
     assert shelf.cached_fingering(made, "weights of another day") is None
     shelf.put_fingering(made, fingering(cost=99))
     assert shelf.cached_fingering(made).cost == 99
+
+
+def test_a_fingering_of_another_engine_is_solved_again(shelf, tmp_path, monkeypatch):
+    shelf.put_fingering(lesson(), fingering())
+    assert shelf.cached_fingering(lesson()) == fingering()
+    monkeypatch.setattr("workbench.store.keeping.engine_edition", lambda: "another")
+    assert shelf.cached_fingering(lesson()) is None
+    (tmp_path / "weights.json").write_text("{}")
+    before = edition_of(tmp_path)
+    (tmp_path / "notes.txt").write_text("does not count")
+    assert edition_of(tmp_path) == before
+    (tmp_path / "weights.json").write_text("{ }")
+    assert edition_of(tmp_path) != before
 
 
 def test_the_oldest_fingerings_are_let_go(shelf):

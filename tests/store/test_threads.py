@@ -34,6 +34,20 @@ def test_threads_do_not_disturb_each_other(url):
         assert shelf.cached_fingering(replace(made[0], capo=7)).cost == 7
 
 
+def test_two_windows_on_one_lesson_lose_nothing(file):
+    """The later save is what shows; the earlier one stays a step away."""
+    made = lesson()
+    with Shelf(file) as one, Shelf(file) as two:
+        one.save(made)
+        mine, theirs = replace(made, title="Mine"), replace(made, capo=2)
+        assert two.load(made.id) == made
+        one.save(mine, "Title")
+        two.save(theirs, "Capo")
+        assert one.load(made.id) == theirs
+        assert one.undo(made.id) == mine
+        assert two.history(made.id).redo_label == "Capo"
+
+
 def test_two_programs_that_open_a_new_store_at_once_both_succeed(file):
     code = (
         "import sys; from workbench.store.shelf import Shelf; sys.stdin.readline()\n"

@@ -119,6 +119,13 @@ class FindingShelf(KeepingShelf):
             return query.join(found, found.c.number == LessonRecord.number), found.c.badness
         return _like(query, wanted)
 
+    def lesson_row(self, lesson_id: str) -> LessonRow:
+        """The entry of one lesson; BadInput where there is none."""
+        with self._reading() as session:
+            record = self._record(session, lesson_id)
+            query = select(*_LISTED).where(LessonRecord.number == record.number)
+            return _lesson_rows(session, query)[0]
+
     def techniques(self) -> tuple[str, ...]:
         """The techniques that lessons on the shelf teach, by name."""
         query = (

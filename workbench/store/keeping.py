@@ -11,6 +11,7 @@ from workbench.fingering.types import Fingering
 from workbench.music.errors import BadInput
 from workbench.store.base import aware
 from workbench.store.documents import clean, fingering_key, music_document, pack, unpack
+from workbench.store.edition import engine_edition
 from workbench.store.lessons import LessonShelf
 from workbench.store.rows import Version
 from workbench.store.schema import (
@@ -126,18 +127,22 @@ class KeepingShelf(LessonShelf):
 
     # Solved fingerings.
 
-    def fingering_key(self, lesson: Lesson, edition: str = "") -> str:
+    def fingering_key(self, lesson: Lesson, edition: str | None = None) -> str:
         """What a lesson's fingering is kept under: a digest of all it depends on.
 
-        ``edition`` names what else the engine depends on (version, weights).
+        ``edition`` names the engine and its weights, by default this program's.
         """
+        if edition is None:
+            edition = engine_edition()
         music = self._music.digest_of(lesson.piece)
         if music is None:
             music, _ = music_document(lesson.piece)
             self._music.hold(music, lesson.piece)
         return fingering_key(lesson, music, edition)
 
-    def cached_fingering(self, lesson: Lesson, edition: str = "") -> Fingering | None:
+    def cached_fingering(
+        self, lesson: Lesson, edition: str | None = None
+    ) -> Fingering | None:
         """The kept fingering of this state of a lesson; None where it is to be solved.
 
         A damaged one counts as none, for it can be solved again.
@@ -152,7 +157,9 @@ class KeepingShelf(LessonShelf):
             except BadInput:
                 return None
 
-    def put_fingering(self, lesson: Lesson, fingering: Fingering, edition: str = "") -> None:
+    def put_fingering(
+        self, lesson: Lesson, fingering: Fingering, edition: str | None = None
+    ) -> None:
         """Keep the fingering of this state of a lesson, in place of an earlier one."""
         key, document = self.fingering_key(lesson, edition), pack(fingering)
         with self._writing() as session:
