@@ -10,7 +10,7 @@ from typing import Any
 from workbench.music.choosing import chosen_parts
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Key, Note, PartInfo, Piece
-from workbench.music.signs import Signs, measure_signs, merge, settle_codas
+from workbench.music.signs import MOST_TIMES, Signs, measure_signs, merge, settle_codas
 from workbench.music.staves import (
     BarContent,
     RawNote,
@@ -38,8 +38,13 @@ def logical_parts(score: Any) -> list[LogicalPart]:
     streams = list(score.parts) if "Score" in score.classes else [score]
     out: list[LogicalPart] = []
     before = ""
-    for stream in streams:
+    for given in streams:
+        stream = given
         measures = list(stream.getElementsByClass("Measure"))
+        if not measures and stream.recurse().notes:
+            # a source without bar lines
+            stream = stream.makeMeasures()
+            measures = list(stream.getElementsByClass("Measure"))
         root, staff, _ = str(stream.id).rpartition("-Staff")
         together = "PartStaff" in stream.classes and bool(staff) and root == before
         before = root if staff else ""
@@ -202,14 +207,23 @@ def _all_signs(parts: list[LogicalPart], count: int) -> list[Signs]:
     out = [Signs() for _ in range(count)]
     for part in parts:
         for stream, measures in zip(part.staves, part.measures, strict=True):
-            endings: dict[int, tuple[int, ...]] = {}
-            for bracket in stream.recurse().getElementsByClass("RepeatBracket"):
-                numbers = tuple(sorted({int(n) for n in bracket.numberRange if int(n) > 0}))
-                for measure in bracket.getSpannedElements():
-                    endings[id(measure)] = numbers
+            endings = _endings(stream, measures)
             for index, measure in enumerate(measures[:count]):
                 out[index] = merge(out[index], measure_signs(measure, endings))
     settle_codas(out)
+    return out
+
+
+def _endings(stream: Any, measures: list[Any]) -> dict[int, tuple[int, ...]]:
+    """``id`` of each measure under an ending bracket to the passes it is played in."""
+    places = {id(m): i for i, m in enumerate(measures)}
+    out: dict[int, tuple[int, ...]] = {}
+    for bracket in stream.recurse().getElementsByClass("RepeatBracket"):
+        numbers = tuple(sorted({int(n) for n in bracket.numberRange if 0 < int(n) <= MOST_TIMES}))
+        # a bracket may name only its first and last bar
+        spanned = [places[id(m)] for m in bracket.getSpannedElements() if id(m) in places]
+        for index in range(min(spanned, default=0), max(spanned, default=-1) + 1):
+            out[id(measures[index])] = numbers
     return out
 
 
