@@ -121,6 +121,15 @@ def test_on_reentrant_ukulele_a_low_bass_voice_goes_up_together():
     assert "below the lowest string (C4)" in got.changes[1].reason
 
 
+def test_a_lower_voice_is_not_lifted_over_the_melody():
+    """Only what lies out of range goes up; the tune stays on top of the rest."""
+    made = piece("E4 F4 G4 E4 | E4 F4 E4:2", "D4 D4 C4 G3 | G3 D4 G3:2")
+    got = arrange(made, UKULELE)
+    bass = [n.pitch.name for n in got.piece.notes if n.voice == 2]
+    assert bass == ["D4", "D4", "C4", "G4", "G4", "D4", "G4"]
+    assert set(kinds(got)) == {"octave"}
+
+
 def test_a_phrase_moves_rather_than_a_note():
     low = "C4 A3 B3 C4 | D4 E4 D4 -"
     far = " | ".join(["E4 G4 A4 G4"] * 12)

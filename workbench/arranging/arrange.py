@@ -113,11 +113,12 @@ def _tell_octaves(
 ) -> None:
     octaves = (shift.semitones - asked) // 12
     count = "an octave" if abs(octaves) == 1 else f"{abs(octaves)} octaves"
+    further = " further" if asked else ""
     low, high = _range(piece, asked)
     ledger.add_whole(
         piece,
         "whole piece",
-        f"The whole piece goes {'up' if octaves > 0 else 'down'} {count} further: from "
+        f"The whole piece goes {'up' if octaves > 0 else 'down'} {count}{further}: from "
         f"{midi_name(low)} to {midi_name(high)} it would lie badly on an instrument from "
         f"{midi_name(instrument.lowest)} to {midi_name(instrument.highest)}.",
     )

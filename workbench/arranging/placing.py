@@ -6,6 +6,7 @@ each smaller step only takes what the larger ones could not settle.
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Sequence
 from fractions import Fraction
@@ -19,7 +20,7 @@ PHRASE_BARS = 4  # a phrase without a rest is taken as so many bars (common prac
 EASY_FRETS = 5  # above this fret of the highest string a note counts as high
 HIGH_COST = 0.2  # cost of a note at the twelfth fret, in melody notes out of range
 TOP_COST = 0.6  # and beyond it
-LOWER_VOICE = 0.5  # a note of a lower voice out of range counts so much, for it moves more easily
+LOWER_VOICE = 0.25  # a note of a lower voice out of range counts so much, for it moves more easily
 FAR_COST = 0.5  # cost of moving the whole piece an octave, in notes out of range
 _OCTAVES = (1, -1, 2, -2, 3, -3, 4, -4, 5, -5)
 
@@ -75,14 +76,16 @@ def place(spots: list[Spot], instrument: Instrument, ledger: Ledger) -> None:
     melody = min(by_voice)
     for voice, group in sorted(by_voice.items()):
         name = voice_name(voice, spots)
-        tops = _tops(by_voice[melody])
+        top = _Top(by_voice[melody])
         out = [s for s in group if s.midi not in inside]
         if len(out) >= VOICE_SHARE * len(group) and len(group) > 1:
-            _move_group(group, "voice", f"the whole of {name}", instrument, tops, melody, ledger)
+            _move_group(
+                group, "voice", f"the whole of {name}", instrument, top, voice == melody, ledger
+            )
         for phrase in phrases(group):
             if any(s.midi not in inside for s in phrase) and len(phrase) > 1:
-                whole = f"its phrase (bars {phrase[0].bar.number} to {phrase[-1].bar.number})"
-                _move_group(phrase, "phrase", whole, instrument, tops, melody, ledger)
+                whole = f"its phrase ({_bars(phrase)})"
+                _move_group(phrase, "phrase", whole, instrument, top, voice == melody, ledger)
         for spot in group:
             if spot.midi not in inside:
                 _move_single(spot, instrument, ledger)
@@ -114,11 +117,24 @@ def phrases(group: Sequence[Spot]) -> list[list[Spot]]:
     return found
 
 
-def _tops(melody: Sequence[Spot]) -> dict[Fraction, int]:
-    tops: dict[Fraction, int] = {}
-    for spot in melody:
-        tops[spot.start] = max(spot.midi, tops.get(spot.start, spot.midi))
-    return tops
+class _Top:
+    """The melody as it stands: its highest note at any time."""
+
+    def __init__(self, melody: Sequence[Spot]) -> None:
+        found: dict[Fraction, Spot] = {}
+        for spot in melody:
+            other = found.get(spot.start)
+            if other is None or spot.midi > other.midi:
+                found[spot.start] = spot
+        self._spots = [found[start] for start in sorted(found)]
+        self._starts = [spot.start for spot in self._spots]
+
+    def at(self, time: Fraction) -> int | None:
+        """The MIDI number sounding at a time, None in a rest."""
+        before = bisect_right(self._starts, time) - 1
+        if before < 0 or self._spots[before].end <= time:
+            return None
+        return self._spots[before].midi
 
 
 def _move_group(
@@ -126,23 +142,28 @@ def _move_group(
     kind: str,
     name: str,
     instrument: Instrument,
-    tops: dict[Fraction, int],
-    melody: tuple[int, int],
+    top: _Top,
+    is_melody: bool,
     ledger: Ledger,
 ) -> bool:
     """Move notes together by the fewest octaves that bring them all inside.
 
-    Refused where a lower voice would rise above the melody; on a re-entrant
-    instrument it may, since there the bass strings are no lower.
+    Refused where a lower voice would rise above the melody. On a re-entrant
+    instrument notes that must move anyway may, since there the bass strings
+    are no lower.
     """
     inside = compass(instrument)
+
+    def crosses(spot: Spot, octaves: int) -> bool:
+        above = top.at(spot.start)
+        if above is None or not spot.midi <= above < spot.midi + 12 * octaves:
+            return False
+        return spot.midi in inside or not instrument.reentrant
+
     for octaves in _OCTAVES:
         if not all(s.midi + 12 * octaves in inside for s in group):
             continue
-        crossing = any(
-            s.midi <= tops[s.start] < s.midi + 12 * octaves for s in group if s.start in tops
-        )
-        if crossing and group[0].voice != melody and not instrument.reentrant:
+        if not is_melody and any(crosses(s, octaves) for s in group):
             continue
         out = [s for s in group if s.midi not in inside]
         cause = _outside(out[0].midi, instrument)
@@ -182,6 +203,11 @@ def _outside(midi: int, instrument: Instrument) -> str:
     if midi > instrument.highest:
         return f"above the highest fret ({midi_name(instrument.highest)})"
     return "between the strings' ranges"
+
+
+def _bars(phrase: Sequence[Spot]) -> str:
+    first, last = phrase[0].bar.number, phrase[-1].bar.number
+    return f"bar {first}" if first == last else f"bars {first} to {last}"
 
 
 def _some(count: int) -> str:
