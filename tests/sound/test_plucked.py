@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+from scipy.signal import lfilter
 
 from workbench.instrument.table import INSTRUMENTS
 from workbench.sound.plucked import RATE, Tone, pluck, tuned_loop
@@ -59,6 +60,21 @@ def test_a_whole_delay_alone_would_be_out_of_tune():
     loop = tuned_loop(hertz, string_tone(INSTRUMENTS["ukulele"]))
     nearest = min(abs(cents(RATE / (loop.delay + d + 0.5), hertz)) for d in (0, 1))
     assert nearest > CENTS
+
+
+@pytest.mark.parametrize("hertz", [82.4, 440.0, 2093.0])
+def test_the_loop_is_that_of_the_papers(hertz):
+    """Block by block gives what the whole difference equation gives sample by sample:
+    y = burst + z^-N (b/a) y, that is burst through a / (a - z^-N b), by scipy.signal."""
+    tone = Tone(2.0, 0.4)
+    loop = tuned_loop(hertz, tone)
+    samples = pluck(hertz, 0.4, tone, seed=3)
+    burst = np.zeros(samples.size)
+    burst[: loop.delay] = samples[: loop.delay]
+    below = np.zeros(loop.delay + len(loop.b))
+    below[: len(loop.a)] = loop.a
+    below[loop.delay :] -= loop.b
+    assert np.allclose(lfilter(loop.a, below, burst), samples, atol=1e-9)
 
 
 def test_the_sound_dies_away_in_the_time_said():
