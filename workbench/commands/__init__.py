@@ -15,5 +15,6 @@ VERBS = {
     "handout": "write the student's or the teacher's page as PDF",
     "sound": "write the piece as plucked sound",
     "lessons": "list the lessons that the store holds",
+    "fit": "learn from the pins and fingerings that the teacher chose",
     "batch": "make handouts of all scores in a folder",
 }

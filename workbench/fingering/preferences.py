@@ -153,10 +153,11 @@ def _solve(
 
 
 def fit(choices: Sequence[Choice], settings: Settings | None = None) -> Fit:
-    """Fit the left hand's weights to the teacher's choices, starting from ``settings``."""
+    """Fit the left hand's weights to the teacher's choices, starting from the weights
+    of ``settings``. Level and hand setting are left out: they shift the result later."""
     settings = settings or Settings()
-    file = weights_for(replace(settings, weights=())).left
-    start = weights_for(settings).left
+    file = weights_for(Settings()).left
+    start = weights_for(Settings(weights=settings.weights)).left
     counted = [c for c in choices if c.rejected]
     after = _solve(counted, start, file)
     unseen = 0

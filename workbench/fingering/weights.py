@@ -80,17 +80,19 @@ def gain(term: str) -> str:
 
 
 def weights_for(settings: Settings) -> Weights:
-    """The weights in force: the file, shifted by level, hand setting and the teacher's own."""
+    """The weights in force: the file's or the teacher's own, shifted by the student's
+    level and the hand setting."""
     data = _file()
     left = {t: int(data["left"][t]["weight"]) for t in LEFT_TERMS}
     right = {t: int(data["right"][t]["weight"]) for t in RIGHT_TERMS}
-    for term, factor in data["levels"].get(settings.level, {}).items():
-        left[term] = round(left[term] * factor)
-    if settings.relaxed_hand:
-        left.update({t: int(w) for t, w in data["relaxed_hand"].items()})
     for term, weight in settings.weights:
         if term in left:
             left[term] = weight
         elif term in right:
             right[term] = weight
+    for term, factor in data["levels"].get(settings.level, {}).items():
+        left[term] = round(left[term] * factor)
+    if settings.relaxed_hand:
+        for term, weight in data["relaxed_hand"].items():
+            left[term] = max(left[term], int(weight))
     return Weights(left, right)
