@@ -99,12 +99,12 @@ def _fit(pieces: Sequence[GradedPiece], start: GradeModel, name: str) -> GradeMo
 
     def loss(theta: Vector) -> tuple[float, Vector]:
         w, cuts = theta[:k], _cuts(theta[k:])
-        eta = x @ w
+        eta = (x * w).sum(axis=1)  # small sums: not worth the threads of a matrix product
         lined = np.concatenate(([-np.inf], cuts, [np.inf]))
         low, high = expit((lined[grades] - eta) / SPREAD), expit((lined[grades + 1] - eta) / SPREAD)
         chance = np.maximum(high - low, 1e-12)
         d_low, d_high = low * (1 - low) / SPREAD, high * (1 - high) / SPREAD
-        grad_w = x.T @ ((d_high - d_low) / chance)
+        grad_w = (x * ((d_high - d_low) / chance)[:, None]).sum(axis=0)
         grad_c = np.zeros(10)
         np.add.at(grad_c, grades + 1, -d_high / chance)
         np.add.at(grad_c, grades, d_low / chance)
@@ -118,7 +118,8 @@ def _fit(pieces: Sequence[GradedPiece], start: GradeModel, name: str) -> GradeMo
 
     theta0 = np.concatenate((w0, [c0[0]], np.diff(c0)))
     bounds = [(0.0, None)] * k + [(None, None)] + [(LEAST_GAP, None)] * 7
-    found = minimize(loss, theta0, jac=True, method="L-BFGS-B", bounds=bounds)
+    # TNC needs no linear algebra threads, which cost more than so small a fit
+    found = minimize(loss, theta0, jac=True, method="TNC", bounds=bounds, options={"maxfun": 2000})
     weights = tuple((n, max(0.0, float(w))) for n, w in zip(names, found.x[:k], strict=True))
     return GradeModel(name, weights, tuple(float(c) for c in _cuts(found.x[k:])))
 
