@@ -198,3 +198,50 @@ def test_key_and_semitones_together_are_refused():
         arrange(piece("C4"), UKULELE, key="D", transpose=2)
     with pytest.raises(BadInput, match="too far"):
         arrange(piece("C4"), UKULELE, transpose=99)
+
+
+def test_a_grace_note_goes_with_the_note_it_leads_to():
+    made = piece("C5:4", "C4+E4+G4+C5:4")
+    doubled = next(n for n in made.notes if n.voice == 2 and n.pitch.name == "C5")
+    grace = replace(
+        doubled, id="grace", grace=True, duration=Fraction(0), pitch=made.notes[1].pitch
+    )
+    bar = made.bars[0]
+    only = tuple(n for n in bar.notes if n.voice == 1 or n is doubled)
+    made = replace(made, bars=(replace(bar, notes=(grace, *only)),))
+    got = arrange(made, instrument("custom:C4@345"))
+    assert [n.voice for n in got.piece.notes] == [1]
+    assert sorted(kinds(got)) == ["dropped", "dropped"]
+    assert any("grace note" in c.reason for c in got.changes)
+
+
+def test_a_tied_note_counts_over_the_bar_line():
+    """Held from bar 1 into bar 2, C4 has to go when its only string is needed."""
+    made = piece("C4:6 | ", "-:4 | C4:4")
+    got = arrange(made, UKULELE)
+    assert [n.duration for n in got.piece.notes] == [4, 4]
+    assert kinds(got) == ["shortened"]
+
+
+def test_the_capo_counts():
+    capo = instrument("ukulele", 2)
+    assert arrange(piece("C4 D4 E4 D4"), capo).piece.notes[0].midi >= 62
+
+
+@settings(max_examples=30, deadline=None)
+@given(pieces(lowest=55, highest=81, voices=3))
+def test_what_is_struck_together_has_a_string_and_a_finger_each(made):
+    """Checked apart from the code under test, by trying every order of strings."""
+    wood = GUITAR
+    got = arrange(made, wood)
+    reach = 130.0  # mm, the greatest reach in the table of hands
+    for bar in got.piece.bars:
+        for onset in {n.onset for n in bar.notes}:
+            chord = [n.midi for n in bar.notes if n.onset == onset]
+            assert any(
+                all(0 <= f <= wood.playable_frets for f in frets)
+                and (not down or wood.fret_mm(max(down)) - wood.fret_mm(min(down)) <= reach)
+                for order in permutations(range(wood.strings), len(chord))
+                for frets in [[m - wood.open_midi[s] for m, s in zip(chord, order, strict=True)]]
+                for down in [[f for f in frets if f > 0]]
+            ), chord
