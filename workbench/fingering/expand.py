@@ -198,6 +198,8 @@ def steps_of(
         pos,
         n.unsteady[x.g],
         low,
+        b.tune[x.a],
+        n.tune[x.g],
     )
     return steps, States(fret, lo, hi, ring, pos, x.g)
 

@@ -13,6 +13,7 @@ from fractions import Fraction
 from workbench.music.form import playing_order
 from workbench.music.model import Note, Piece
 
+NEAR = 4  # semitones: a melody moving no further belongs on neighbouring strings
 LOOKAHEAD = 4  # layers over which a silent finger stays down for a note that returns
 
 
@@ -26,6 +27,7 @@ class Layer:
     parent's slots which are written to sound right up to this moment.
     ``left_over`` is what of each parent slot remains from here, in quarter lengths.
     ``soon`` are the MIDI numbers that begin within the next few layers.
+    ``melody``, ``tune``: where the melody is and whence it comes.
     """
 
     index: int
@@ -39,6 +41,8 @@ class Layer:
     upto: tuple[bool, ...]
     left_over: tuple[Fraction, ...]
     soon: frozenset[int]
+    melody: int = 0  # slot of the first voice's note that begins here, 0 = none
+    tune: int = 0  # parent slot of the melody note just before, 0 = none or a leap in pitch
 
 
 @dataclass(frozen=True)
@@ -150,6 +154,18 @@ def build_frame(piece: Piece, playable: frozenset[str] | None = None) -> Frame:
     )
 
 
+def melody_slot(notes: tuple[Note, ...]) -> int:
+    """Slot (from 1) of the first voice's top note, 0 where that voice is silent."""
+    return next((i for i, n in enumerate(notes, 1) if n.voice == 1), 0)
+
+
+def tune_slot(before: tuple[Note, ...], notes: tuple[Note, ...]) -> int:
+    """Slot of the melody note before, where the melody moves on from it by step or small leap."""
+    a, b = melody_slot(before), melody_slot(notes)
+    near = a and b and abs(before[a - 1].midi - notes[b - 1].midi) <= NEAR
+    return a if near else 0
+
+
 def _layer(
     index: int,
     parent: int,
@@ -188,6 +204,8 @@ def _layer(
         tuple(upto),
         tuple(left_over),
         frozenset(),
+        melody_slot(starting),
+        tune_slot(layers[parent].notes, starting) if parent >= 0 else 0,
     )
 
 

@@ -9,7 +9,7 @@ from fractions import Fraction
 import numpy as np
 
 from workbench.fingering.expand import Edges, choose, expand, steps_of
-from workbench.fingering.frame import Frame, Join, Layer
+from workbench.fingering.frame import Frame, Join, Layer, melody_slot, tune_slot
 from workbench.fingering.grips import Grip, IntArray, Neck, grips
 from workbench.fingering.states import States, need, start_state
 from workbench.fingering.terms import Steps, cost, features, join_steps
@@ -101,6 +101,8 @@ def join_layer(frame: Frame, join: Join) -> Layer:
         join.upto,
         (Fraction(0),) * k,
         frozenset(),
+        melody_slot(target.notes),
+        tune_slot(source.notes, target.notes),
     )
 
 
@@ -112,6 +114,8 @@ def _signature(layer: Layer) -> tuple[object, ...]:
         layer.upto,
         layer.left_over,
         layer.soon,
+        layer.melody,
+        layer.tune,
     )
 
 

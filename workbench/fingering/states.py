@@ -90,7 +90,8 @@ class Before:
     on; ``useful``: silent, but its note returns soon; ``cover``: strings as
     bits; ``rest``: slot here of what goes on on each string; ``top``: finger by
     string; ``busy``: some finger's note sounds up to now; ``lost``: sixteenths
-    that would be lost on each string.
+    that would be lost on each string; ``tune``: string of the melody note just
+    before, 0 where the melody does not move on from there.
     """
 
     upto: BoolArray
@@ -101,6 +102,7 @@ class Before:
     top: IntArray
     busy: BoolArray
     lost: IntArray
+    tune: IntArray
 
 
 def before(states: States, layer: Layer, instrument: Instrument) -> Before:
@@ -130,9 +132,11 @@ def before(states: States, layer: Layer, instrument: Instrument) -> Before:
             midi = np.where(single, open_midi[states.lo[:, f]] + states.fret[:, f], 255)
             useful[:, f] = soon[midi]
     cover = bits(states.lo, states.hi, states.fret > 0)
-    return Before(
-        upto, held, useful, cover, rest, top, np.asarray(upto.any(axis=1)), lost_slot[states.ring]
-    )
+    tune = np.zeros(k, np.int16)
+    if layer.tune:
+        tune = (np.argmax(states.ring == layer.tune, axis=1) + 1).astype(np.int16)
+    busy = np.asarray(upto.any(axis=1))
+    return Before(upto, held, useful, cover, rest, top, busy, lost_slot[states.ring], tune)
 
 
 @dataclass(frozen=True)
@@ -140,7 +144,7 @@ class Need:
     """What a layer's grips ask, one row a grip: finger places (``code`` as in
     States), strings played (``used`` as bits), the strings played below a fret (``under[g, r]`` as
     bits), the slot each string begins, and whether the note is fretted where an
-    open string would sound it."""
+    open string would sound it; ``tune``: string of the melody note, 0 = none."""
 
     code: IntArray
     fret: IntArray
@@ -152,6 +156,7 @@ class Need:
     slot: IntArray
     string_fret: IntArray
     unsteady: IntArray
+    tune: IntArray
 
 
 def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
@@ -161,12 +166,15 @@ def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
     slot = np.zeros((g, s), np.int16)
     string_fret = np.full((g, s), -1, np.int16)
     unsteady = np.zeros(g, np.int16)
+    tune = np.zeros(g, np.int16)
     opens = set(instrument.open_midi)
     for i, grip in enumerate(grips):
         for j, (string, at, _) in enumerate(grip.places):
             slot[i, string - 1] = j + 1
             string_fret[i, string - 1] = at
             unsteady[i] += at > 0 and layer.notes[j].midi in opens
+        if layer.melody:
+            tune[i] = grip.places[layer.melody - 1][0]
     bit = (1 << np.arange(1, s + 1)).astype(np.int16)
     used = ((slot > 0) * bit).sum(axis=1).astype(np.int16)
     frets = np.arange(n)
@@ -185,4 +193,5 @@ def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
         slot,
         string_fret,
         unsteady,
+        tune,
     )

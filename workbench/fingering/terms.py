@@ -26,7 +26,8 @@ class Steps:
     ``hinged``: finger 1 rolls down to a barre; ``busy``: some finger is at
     work up to now; ``lost``: sixteenths of written length cut off;
     ``old_pos``/``pos``: hand positions; ``unsteady``: fretted though open
-    would do; ``lowest_new``: lowest fret stopped anew on another string (99: none).
+    would do; ``lowest_new``: lowest fret stopped anew on another string (99: none);
+    ``old_tune``/``tune``: strings of the melody note before and now, 0 = none.
     """
 
     old_fret: IntArray
@@ -45,6 +46,8 @@ class Steps:
     pos: IntArray
     unsteady: IntArray
     lowest_new: IntArray
+    old_tune: IntArray
+    tune: IntArray
 
     def take(self, chosen: BoolArray) -> Steps:
         """The chosen steps alone."""
@@ -187,6 +190,17 @@ def far(s: Steps, neck: Neck) -> IntArray:
     return total(np.where(s.need & ~s.same, FINGER_WEAKNESS * (s.lo - 1), 0))
 
 
+def leap(s: Steps, neck: Neck) -> IntArray:
+    """Strings that a melody skips though it moves by step or by a small leap in pitch."""
+    both = (s.old_tune > 0) & (s.tune > 0)
+    return np.where(both, np.maximum(0, np.abs(s.tune - s.old_tune) - 1), 0).astype(np.int32)
+
+
+def position(s: Steps, neck: Neck) -> IntArray:
+    """Notes stopped anew while the hand stands above first position."""
+    return total((s.need & ~s.same) & (s.pos > 1)[:, None])
+
+
 TERMS = (
     place,
     weak,
@@ -206,6 +220,8 @@ TERMS = (
     relaxed,
     unsteady,
     far,
+    leap,
+    position,
 )
 
 

@@ -34,6 +34,8 @@ LEFT_TERMS = (
     "relaxed",
     "unsteady",
     "far",
+    "leap",
+    "position",
 )
 RIGHT_TERMS = (
     "repeat",
