@@ -4,7 +4,12 @@ from __future__ import annotations
 
 import os
 
+import hypothesis
 import pytest
+
+# The same examples every time, and no verdict by the clock of a busy machine.
+hypothesis.settings.register_profile("steady", derandomize=True, deadline=None, database=None)
+hypothesis.settings.load_profile("steady")
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 

@@ -12,6 +12,7 @@ import importlib
 import os
 import sys
 from collections.abc import Sequence
+from pathlib import Path
 from typing import NoReturn
 
 from workbench import __version__
@@ -35,7 +36,7 @@ def build_parser(words: Sequence[str] = ()) -> Parser:
     parser = Parser(
         prog=PROGRAM,
         description="Prepare lessons for plucked, fretted instruments. "
-        "Without a verb the window opens.",
+        "Without a verb the window opens, on a SCORE where one is named.",
         epilog="SCORE is a MusicXML (.musicxml, .xml, .mxl), MIDI or ABC file, or 'demo'. "
         "'pluckwright VERB --help' tells the options of a verb.",
     )
@@ -56,7 +57,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(encoding="utf-8", errors="backslashreplace")
     try:
-        return run_verb(words) if words else open_window()
+        if not words or (len(words) == 1 and words[0] not in VERBS and Path(words[0]).is_file()):
+            return open_window(words)
+        return run_verb(words)
     except BadInput as wrong:
         return _say(str(wrong), 2)
     except KeyboardInterrupt:
@@ -86,17 +89,20 @@ def run_verb(words: Sequence[str]) -> int:
     return int(result.status)
 
 
-def open_window() -> int:
-    """Open the window, or say in one sentence why it cannot open here."""
+def open_window(files: Sequence[str] = ()) -> int:
+    """Open the window, on a score file where one is named.
+
+    Raises BadInput where there is no display.
+    """
     shown = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
     if sys.platform.startswith("linux") and not any(os.environ.get(name) for name in shown):
         raise BadInput(
             "There is no display to open the window on; use a verb instead, such as "
             f"'read demo' or 'handout demo -o handout.pdf' (verbs: {', '.join(VERBS)})."
         )
-    from workbench.ui.app import main as window
+    from workbench.ui.app import run
 
-    return int(window())
+    return run(files)
 
 
 def _tell(fault: Exception, sentence: str | None) -> int:
