@@ -1,3 +1,4 @@
+import json
 from dataclasses import replace
 from fractions import Fraction
 
@@ -21,8 +22,10 @@ from workbench.teaching.grade import (
     hardest_bars,
     score,
     shipped_model,
+    shown_grade,
     unchanged_in_print,
 )
+from workbench.teaching.lesson import Lesson
 
 
 def graded(piece, fingering, instrument=UKE):
@@ -227,6 +230,23 @@ def test_a_printed_grade_is_compared_and_never_replaced():
     assert unchanged_in_print(printed, Grade(2, "middle", 2.1, "refit")) is None
     said = unchanged_in_print(printed, Grade(3, "early", 2.6, "refit"))
     assert said is not None and "stays until you change it" in said
+
+
+def test_the_teachers_word_is_what_is_shown():
+    piece, fingering = song()
+    estimate = graded(piece, fingering)
+    lesson = Lesson("x", "First song", piece, "ukulele")
+    assert shown_grade(lesson, estimate) is estimate
+    told = shown_grade(replace(lesson, grade=3, grade_level="late"), estimate)
+    assert told.words == "grade 3, late" and told.model == "teacher"
+    assert shown_grade(replace(lesson, grade=0), estimate).words == "grade 0, middle"
+
+
+def test_a_model_and_a_grade_can_be_kept_and_come_back_the_same():
+    from workbench.music.codec import from_dict, to_dict
+
+    for kept in (shipped_model(), graded(*song())):
+        assert from_dict(type(kept), json.loads(json.dumps(to_dict(kept)))) == kept
 
 
 def test_a_table_that_does_not_rise_is_refused():

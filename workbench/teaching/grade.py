@@ -18,6 +18,7 @@ from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.demands import table
 from workbench.teaching.features import Feature, bar_features, piece_features
+from workbench.teaching.lesson import Lesson
 from workbench.teaching.measure import BarMeasure, measure_bars
 from workbench.teaching.strokes import bars_in_words, same_as
 
@@ -190,6 +191,17 @@ def hard_bar_in_words(piece: Piece, hard: HardBar) -> str:
     also = f" (also {bars_in_words(piece, hard.also)})" if hard.also else ""
     what = "; ".join(hard.reasons) or "nothing beyond first lessons"
     return f"Bar {hard.number}{also}: {what}."
+
+
+def shown_grade(lesson: Lesson, estimate: Grade) -> Grade:
+    """The grade to print: the teacher's word where it is given, else the estimate.
+
+    The teacher's level stands where they gave one, else "middle"; the model is
+    then named "teacher".
+    """
+    if lesson.grade is None:
+        return estimate
+    return Grade(lesson.grade, lesson.grade_level or "middle", estimate.score, "teacher")
 
 
 def unchanged_in_print(printed: Grade, now: Grade) -> str | None:
