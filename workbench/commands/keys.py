@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 
-from workbench.commands.output import Result, table, wrapped
+from workbench.commands.output import Meter, Result, table, wrapped
 from workbench.commands.source import INSTRUMENT_HELP, hand_option, load, player, score_options
 
 
@@ -20,7 +20,8 @@ def run(options: argparse.Namespace) -> Result:
 
     source = load(options)
     instrument, hand = player(options, source.lesson)
-    found = candidate_keys(source.piece, instrument, hand)
+    with Meter("Trying keys") as meter:
+        found = candidate_keys(source.piece, instrument, hand, progress=meter)
     document = {
         "title": source.piece.title,
         "instrument": instrument.id,
@@ -38,7 +39,7 @@ def run(options: argparse.Namespace) -> Result:
         ],
     }
     rows = [
-        (i, one.key, f"{one.transposition:+d}", one.unplayable, one.changed, f"{one.effort:.1f}")
+        (i, one.key, f"{one.transposition:+d}", one.unplayable, one.changed, f"{one.effort:.2f}")
         for i, one in enumerate(found, 1)
     ]
     heads = ["", "key", "semitones", "unplayable", "changed", "effort"]
