@@ -8,6 +8,7 @@ from tests.arranging.make import piece
 from workbench.arranging.arrange import arrange
 from workbench.arranging.keys import LEADING, candidate_keys, excerpt
 from workbench.fingering.engine import solve
+from workbench.fingering.types import Settings
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Key
@@ -86,3 +87,11 @@ def test_progress_is_told():
 def test_a_piece_without_notes_is_refused():
     with pytest.raises(BadInput, match="no notes"):
         candidate_keys(piece("- - - -"), UKULELE, MEDIUM)
+
+
+def test_the_level_of_the_student_is_heard():
+    beginner = Settings(level="beginner")
+    best = candidate_keys(TUNE, UKULELE, MEDIUM, settings=beginner)[0]
+    placed = arrange(TUNE, UKULELE, key=best.key).piece
+    cost = solve(placed, UKULELE, MEDIUM, settings=beginner).cost
+    assert best.effort == round(cost / 1000 / len(placed.notes), 3)

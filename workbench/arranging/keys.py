@@ -17,6 +17,7 @@ from fractions import Fraction
 from workbench.arranging.arrange import Arranged, arrange
 from workbench.arranging.transpose import shift_by
 from workbench.fingering.engine import solve
+from workbench.fingering.types import Settings
 from workbench.instrument.model import Hand, Instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
@@ -78,9 +79,15 @@ class _Draft:
 
 
 def candidate_keys(
-    piece: Piece, instrument: Instrument, hand: Hand, *, progress: Progress | None = None
+    piece: Piece,
+    instrument: Instrument,
+    hand: Hand,
+    *,
+    settings: Settings | None = None,
+    progress: Progress | None = None,
 ) -> tuple[Candidate, ...]:
-    """The twelve keys ranked, best first; ``progress(done, all)`` is told of each step.
+    """The twelve keys ranked, best first, for the student's ``settings``;
+    ``progress(done, all)`` is told of each step.
 
     Raises BadInput where the piece has no notes.
     """
@@ -100,7 +107,7 @@ def candidate_keys(
         if not waiting:
             break
         for draft in waiting:
-            _finger(draft, instrument, hand)
+            _finger(draft, instrument, hand, settings)
             solved += 1
             _tell(progress, 12 + solved)
         scale = _scale(drafts)
@@ -176,9 +183,9 @@ def excerpt(piece: Piece) -> Piece:
     return replace(piece, bars=bars)
 
 
-def _finger(draft: _Draft, instrument: Instrument, hand: Hand) -> None:
+def _finger(draft: _Draft, instrument: Instrument, hand: Hand, settings: Settings | None) -> None:
     part = excerpt(draft.arranged.piece)
-    got = solve(part, instrument, hand)
+    got = solve(part, instrument, hand, settings=settings)
     draft.effort = got.cost / 1000 / max(1, len(part.notes))
     draft.bars = len(part.bars)
     stuck = sum(1 for bar in got.bars for note in bar.notes if note.impossible)
