@@ -116,6 +116,9 @@ def _clean(body: etree._Element, ink: str) -> None:
         if "placeholder" in classes:
             for child in [c for c in element if _name(c) != "g"]:
                 element.remove(child)
+        if "notehead" in classes:
+            owner = element.getparent().get(_ID) or ""
+            element.set(_ID, f"head-{owner}")
         if name in ("title", "desc", "style"):
             parent = element.getparent()
             if parent is not None:

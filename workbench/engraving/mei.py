@@ -112,6 +112,7 @@ class _Writer:
         score = add(add(add(add(root, "music"), "body"), "mdiv"), "score")
         self._score_def(score)
         section = add(score, "section")
+        add(section, "pb")
         ending: etree._Element | None = None
         before: Bar | None = None
         for bar in self.bars:
@@ -127,7 +128,7 @@ class _Writer:
                     add(parent, "pb")
             self._measure(parent, bar)
             before = bar
-        text: str = etree.tostring(root, encoding="unicode", pretty_print=True)
+        text: str = etree.tostring(root, encoding="unicode")
         return '<?xml version="1.0" encoding="UTF-8"?>\n' + text
 
     def _score_def(self, score: etree._Element) -> None:
@@ -228,7 +229,7 @@ def _meter(staff: etree._Element, bar: Bar) -> None:
 
 def element_note(element_id: str, ids: Mapping[str, int]) -> str | None:
     """The note an element belongs to: its head, tablature figure or finger mark."""
-    for prefix in ("", "t-", "fl-", "fr-"):
+    for prefix in ("", "head-", "t-", "fl-", "fr-"):
         if element_id.startswith(prefix):
             name = element_id[len(prefix):]
             for candidate in (name, name.rpartition(".")[0]):

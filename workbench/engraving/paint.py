@@ -17,6 +17,7 @@ from workbench.engraving.options import MeiOptions
 from workbench.engraving.render import STAFF_HEIGHT, Engraver, SystemDrawing
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
+from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 
 
@@ -115,7 +116,8 @@ class ScoreImage:
 
     def rect_of(self, element_id: str) -> QRectF | None:
         """The rectangle of a note's head and stem, or of any element id
-        (``t-`` tablature figure, ``fl-`` and ``fr-`` finger marks)."""
+        (``head-`` the head alone, ``t-`` tablature figure, ``fl-`` and ``fr-``
+        finger marks)."""
         for item in self.placed:
             inner = item.system.rect(element_id)
             if inner is not None:
@@ -215,7 +217,9 @@ class Strip:
         instrument: Instrument | None = None,
         marks: tuple[tuple[int, int], ...] = (),
     ) -> ScoreImage:
-        """The image for this state of the lesson."""
+        """The image for this state of the lesson. Raises BadInput without bars."""
+        if not piece.bars:
+            raise BadInput(f"'{piece.title}' has no bars; there is nothing to engrave.")
         options = replace(self.options, marks=marks)
         line = 14000.0 if self.width is None else self.width / self.scale
         plan_key = (piece, instrument, line)

@@ -65,10 +65,17 @@ class Engraver:
         self._kit = verovio.toolkit()
 
     def pages(
-        self, mei: str, width: float | None, ink: str = "#000000", paper: str | None = None
+        self,
+        mei: str,
+        width: float | None,
+        ink: str = "#000000",
+        paper: str | None = None,
+        *,
+        fingers: bool = True,
     ) -> list[Flat]:
         """Drawings of an MEI document, one for each ``pb``. ``width`` in engraving
-        units; None lets everything run on in one line."""
+        units; None lets everything run on in one line. Without ``fingers`` the finger
+        marks are left out."""
         options: dict[str, object] = dict(_BASE)
         if width is None:
             options |= {"breaks": "none", "adjustPageWidth": True, "pageWidth": _MAX_WIDTH}
@@ -80,7 +87,7 @@ class Engraver:
         if not self._kit.loadData(bare):
             raise RuntimeError("Verovio refused the MEI document")
         return [
-            flatten(self._kit.renderToSVG(number), ink, marks, paper)
+            flatten(self._kit.renderToSVG(number), ink, marks if fingers else (), paper)
             for number in range(1, self._kit.getPageCount() + 1)
         ]
 
@@ -100,7 +107,7 @@ class Engraver:
             part = indices[start : start + 24]
             mei = to_mei(piece, fingering, instrument,
                          replace(options, first=part[0], last=part[-1], breaks=()))
-            flat = self.pages(mei, None)[0]
+            flat = self.pages(mei, None, fingers=False)[0]
             for index in part:
                 left, right = flat.bars.get(f"bar-{index}", (0.0, 1500.0))
                 widths[index] = right - left

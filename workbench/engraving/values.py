@@ -101,17 +101,12 @@ def split(
     if single is not None and not _hides_beats(onset, duration, beats, ratio):
         return (single,)
     end = onset + duration
-    for beat in beats:
-        if onset < beat < end:
-            first = one_value(beat - onset, ratio)
-            rest = end - beat
-            inside = [b for b in beats if beat < b < end]
-            if first is None and is_binary(beat - onset):
-                continue
-            if first is not None and one_value(rest) is None and inside and onset in (0, *beats):
-                continue  # start on a beat: keep the longest first sign
-            head = split(onset, beat - onset, (), ratio)
-            return head + split(beat, rest, beats)
+    inside = [b for b in beats if onset < b < end]
+    if onset in (0, *beats):
+        inside.reverse()  # from a beat the longest sign comes first
+    for beat in inside:
+        if one_value(beat - onset, ratio) is not None or not is_binary(beat - onset):
+            return split(onset, beat - onset, (), ratio) + split(beat, end - beat, beats)
     return _greedy(duration, ratio)
 
 

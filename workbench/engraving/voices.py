@@ -99,6 +99,10 @@ def _lanes(parts: Sequence[Stretch]) -> list[list[Stretch]]:
     return lanes
 
 
+def _height(lane: Sequence[Stretch]) -> float:
+    return sum(s.note.midi for s in lane) / len(lane) if lane else 0.0
+
+
 def bar_layers(
     parts: Sequence[Stretch],
     graces: Iterable[Note],
@@ -115,8 +119,9 @@ def bar_layers(
         by_voice.setdefault((note.part, note.voice), [])
     lanes: list[tuple[tuple[int, int], bool, list[Stretch]]] = []
     for voice in sorted(by_voice):
-        for place, lane in enumerate(_lanes(by_voice[voice]) or [[]]):
-            lanes.append((voice, place > 0, lane))
+        spread = [(voice, place > 0, lane)
+                  for place, lane in enumerate(_lanes(by_voice[voice]) or [[]])]
+        lanes += sorted(spread, key=lambda row: -_height(row[2]))
     by_grace: dict[tuple[int, int], list[Note]] = defaultdict(list)
     for note in graces:
         by_grace[(note.part, note.voice)].append(note)
@@ -125,7 +130,7 @@ def bar_layers(
     for number, (voice, extra, lane) in enumerate(lanes, 1):
         stems = ""
         if len(lanes) > 1:
-            top = voice == voices[0] and (len(voices) > 1 or not extra)
+            top = voice == voices[0] and (len(voices) > 1 or number == 1)
             stems = "up" if top else "down"
         events = _fill(lane, length, beats, heads_used, extra)
         left_over = () if extra else _hang_graces(events, by_grace.get(voice, []))

@@ -1,0 +1,235 @@
+"""The MEI, read back by Verovio: the outside check on times, pitches and warnings."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+import verovio
+from lxml import etree
+
+from tests.engraving.small_pieces import bar, fingered, piece, walk
+from workbench.engraving.mei import to_mei
+from workbench.engraving.options import MeiOptions
+from workbench.instrument.table import instrument
+from workbench.music.errors import BadInput
+from workbench.music.model import Key, Note, Piece, Pitch
+
+F = Fraction
+MEI = "{http://www.music-encoding.org/ns/mei}"
+XML_ID = "{http://www.w3.org/XML/1998/namespace}id"
+
+
+def tied_over() -> Piece:
+    long = Note("long", F(2), F(7), Pitch("G", 0, 4))
+    first = bar(0, "C5:2", meter=(4, 4))
+    return piece(
+        [
+            replace(first, notes=(*first.notes, long)),
+            bar(1),
+            replace(bar(2, "r:1 A4:3/2 B4:3/2"), notes=bar(2, "r:1 A4:3/2 B4:3/2").notes),
+        ],
+        title="Tied over two bar lines",
+    )
+
+
+def tuplets() -> Piece:
+    return piece(
+        [
+            bar(0, "C5:1/3t D5:1/3t E5:1/3t F5:2/3t E5:1/3t D5:2"),
+            bar(1, "C5:2/3t D5:2/3t E5:2/3t r:1/3t G4:1/3t A4:1/3t C5:1"),
+            bar(2, "C5:1/5 D5:1/5 E5:1/5 D5:1/5 C5:1/5 C5:1/6t D5:1/6t E5:1/6t F5:1/2 G5:2",
+                "C4:2 G3:2"),
+        ],
+        title="Tuplets",
+    )
+
+
+def two_voices() -> Piece:
+    return piece(
+        [
+            bar(0, "E5:1/2 D5:1/2 C5:1 r:1 G4:1", "C4:2 r:1 E4:1", meter=(4, 4)),
+            bar(1, "A4+C5+E5:3/2 D5:1/2 B4:2", "A3:4"),
+            bar(2, "G4:3 r:1", "r:2 C4:2", meter=(4, 4)),
+        ],
+        title="Two voices",
+    )
+
+
+def compound() -> Piece:
+    return piece(
+        [
+            bar(0, "G4:1/2", meter=(6, 8), pickup=True, length=F(1, 2), number="0"),
+            bar(1, "C5:1/2 D5:1/2 E5:1/2 C5:3/2", "C4:3", meter=(6, 8), number="1"),
+            bar(2, "D5:1 B4:1/2 C5:1 r:1/2", meter=(6, 8), number="2", key=Key(2)),
+            bar(3, "D5:5/2", meter=(6, 8), number="3", length=F(5, 2), key=Key(2)),
+        ],
+        title="Compound meter, pickup, new key",
+    )
+
+
+def overlapping() -> Piece:
+    """One voice whose notes overlap, as MIDI files have them."""
+    notes = (
+        Note("a", F(0), F(4), Pitch("C", 0, 4)),
+        Note("b", F(1), F(2), Pitch("E", 0, 4)),
+        Note("c", F(3, 2), F(5, 2), Pitch("G", 0, 4)),
+    )
+    return piece([replace(bar(0), notes=notes)], title="Overlaps in one voice")
+
+
+PIECES = [walk(), tied_over(), tuplets(), two_voices(), compound(), overlapping()]
+NAMES = [p.title for p in PIECES]
+
+
+def load(mei: str) -> verovio.toolkit:
+    verovio.enableLog(verovio.LOG_WARNING)
+    kit = verovio.toolkit()
+    kit.setOptions({"adjustPageHeight": True, "breaks": "auto", "xmlIdSeed": 1})
+    assert kit.loadData(mei)
+    return kit
+
+
+@pytest.mark.parametrize("made", PIECES, ids=NAMES)
+@pytest.mark.parametrize("name", ["ukulele", "guitar", None])
+def test_verovio_draws_it_without_a_warning(made, name, capfd) -> None:
+    player = instrument(name) if name else None
+    fingering = fingered(made, player) if player else None
+    kit = load(to_mei(made, fingering, player))
+    for page in range(1, kit.getPageCount() + 1):
+        kit.renderToSVG(page)
+    assert kit.getLog() == ""
+    assert "Warning" not in capfd.readouterr().err
+
+
+def test_the_log_would_show_a_fault(capfd) -> None:
+    mei = to_mei(two_voices()).replace("<staffDef", "<odd/><staffDef", 1)
+    kit = load(mei)
+    kit.renderToSVG(1)
+    assert "odd" in kit.getLog() + capfd.readouterr().err
+
+
+@pytest.mark.parametrize("made", PIECES, ids=NAMES)
+def test_verovio_hears_every_note_at_its_time_and_pitch(made) -> None:
+    flat = replace(
+        made,
+        bars=tuple(replace(b, endings=(), repeat_start=False, repeat_end=False, jump="",
+                           fine=False) for b in made.bars),
+    )
+    kit = load(to_mei(flat))
+    heard = {i: e["qstamp"] for e in kit.renderToTimemap() for i in e.get("on", ())}
+    ended = {i: e["qstamp"] for e in kit.renderToTimemap() for i in e.get("off", ())}
+    for written, start in zip(flat.bars, flat.starts, strict=True):
+        for note in written.notes:
+            assert heard[note.id] == pytest.approx(float(start + note.onset), abs=1e-3)
+            end = float(start + note.onset + note.duration)
+            parts = [i for i in ended if i == note.id or i.startswith(f"{note.id}.")]
+            assert max(ended[i] for i in parts) == pytest.approx(end, abs=1e-3)
+            assert kit.getMIDIValuesForElement(note.id)["pitch"] == note.midi
+
+
+@pytest.mark.parametrize("made", PIECES, ids=NAMES)
+def test_each_layer_fills_its_bar(made) -> None:
+    """Durations in the MEI, added up by hand, equal the bar's length."""
+    player = instrument("ukulele")
+    root = etree.fromstring(to_mei(made, fingered(made, player), player).encode())
+    lengths = {f"bar-{b.index}": b.length for b in made.bars}
+    for measure in root.iter(f"{MEI}measure"):
+        for layer in measure.iter(f"{MEI}layer"):
+            total = sum(_sounding(e) for e in layer.iter() if _counts(e))
+            whole = any(e.tag == f"{MEI}mRest" or (e.get("dur") == "1" and len(layer) == 1)
+                        for e in layer)
+            assert whole or total == lengths[measure.get(XML_ID)]
+
+
+def _counts(element) -> bool:
+    return (
+        element.get("dur") is not None
+        and not element.get("grace")
+        and element.tag.removeprefix(MEI) in ("note", "chord", "rest", "space", "tabGrp")
+    )
+
+
+def _sounding(element) -> Fraction:
+    length = F(4, int(element.get("dur")))
+    length *= 2 - F(1, 2 ** int(element.get("dots", "0")))
+    for parent in element.iterancestors(f"{MEI}tuplet"):
+        length *= F(int(parent.get("numbase")), int(parent.get("num")))
+    return length
+
+
+@pytest.mark.parametrize("made", PIECES, ids=NAMES)
+def test_read_by_its_visible_signs_the_bar_gives_the_pitches(made) -> None:
+    """A reader who sees only key signature and printed accidentals plays the right notes."""
+    alters = {"s": 1, "f": -1, "n": 0, "x": 2, "ff": -2}
+    root = etree.fromstring(to_mei(made).encode())
+    pitches = {n.id: n.pitch for n in made.notes}
+    onsets = {n.id: n.onset for n in made.notes}
+    for written in made.bars:
+        measure = next(m for m in root.iter(f"{MEI}measure")
+                       if m.get(XML_ID) == f"bar-{written.index}")
+        sharps, flats = "FCGDAEB", "BEADGCF"
+        fifths = written.key.fifths
+        key = {s: 1 for s in sharps[:fifths]} if fifths > 0 else {s: -1 for s in flats[:-fifths]}
+        state: dict[tuple[str, str], int] = {}
+        heads = [n for n in measure.iter(f"{MEI}note") if n.get(XML_ID) in pitches]
+        for head in sorted(heads, key=lambda n: onsets[n.get(XML_ID)]):
+            place = (head.get("pname").upper(), head.get("oct"))
+            if head.get("accid"):
+                state[place] = alters[head.get("accid")]
+            heard = state.get(place, key.get(place[0], 0))
+            assert heard == pitches[head.get(XML_ID)].alter
+
+
+def test_a_note_over_bar_lines_is_tied_with_numbered_ids() -> None:
+    root = etree.fromstring(to_mei(tied_over()).encode())
+    heads = [n.get(XML_ID) for n in root.iter(f"{MEI}note") if n.get(XML_ID).startswith("long")]
+    ties = [(t.get("startid"), t.get("endid")) for t in root.iter(f"{MEI}tie")]
+    assert heads == ["long", "long.2", "long.3"]
+    assert ties == [("#long", "#long.2"), ("#long.2", "#long.3")]
+
+
+def test_a_passage_ends_its_ties_openly() -> None:
+    root = etree.fromstring(to_mei(tied_over(), options=MeiOptions(first=0, last=0)).encode())
+    assert [e.get("startid") for e in root.iter(f"{MEI}lv")] == ["#long"]
+    assert len(list(root.iter(f"{MEI}measure"))) == 1
+
+
+def test_marks_of_form_are_there() -> None:
+    mei = to_mei(walk(), options=MeiOptions(marks=((2, 7),)))
+    root = etree.fromstring(mei.encode())
+    assert [e.get("label") for e in root.iter(f"{MEI}ending")] == ["1.", "2."]
+    texts = ["".join(e.itertext()) for e in root.iter(f"{MEI}dir")]
+    assert {"Fine", "D.C. al Fine", "(7)"} <= set(texts)
+    assert ["".join(e.itertext()) for e in root.iter(f"{MEI}reh")] == ["A", "B"]
+    assert ["".join(e.itertext()) for e in root.iter(f"{MEI}harm")] == ["F", "B♭7"]
+    first = next(root.iter(f"{MEI}measure"))
+    assert first.get("metcon") == "false"
+
+
+def test_tablature_and_fingers_follow_the_fingering() -> None:
+    player = instrument("ukulele")
+    made = walk()
+    fingering = fingered(made, player)
+    root = etree.fromstring(to_mei(made, fingering, player).encode())
+    figures = {n.get(XML_ID): n for n in root.iter(f"{MEI}note") if n.get("tab.fret")}
+    marks = {f.get(XML_ID): f.text for f in root.iter(f"{MEI}fing")}
+    for one in (n for b in fingering.bars for n in b.notes if n.string is not None):
+        figure = figures[f"t-{one.id}"]
+        assert (figure.get("tab.course"), figure.get("tab.fret")) == (
+            str(one.string), str(one.fret))
+        assert marks.get(f"fl-{one.id}") == (str(one.left) if one.left else None)
+        assert marks[f"fr-{one.id}"] == one.right
+
+
+def test_guitar_is_written_an_octave_up() -> None:
+    for name, dis in (("guitar", "8"), ("baritone-ukulele", "8"), ("ukulele", None)):
+        player = instrument(name)
+        root = etree.fromstring(to_mei(walk(), None, player).encode())
+        assert next(root.iter(f"{MEI}clef")).get("dis") == dis
+
+
+def test_a_piece_without_bars_is_refused_in_a_sentence() -> None:
+    with pytest.raises(BadInput, match="no bars"):
+        to_mei(Piece("Nothing", ()))

@@ -1,0 +1,256 @@
+"""The PDF read back with pypdf and Qt: text, fonts, paper, notes, faults.
+
+Outside references: ISO 216 (A4 is 210 by 297 mm), ISO 32000 for what a PDF's
+catalogue and fonts hold.
+"""
+
+from __future__ import annotations
+
+import errno
+import os
+import re
+from dataclasses import replace
+from io import BytesIO
+
+import pytest
+from pypdf import PdfReader
+
+from tests.engraving.small_pieces import bar, fingered, piece, walk
+from workbench.handout import pdf as pdf_module
+from workbench.handout.blocks import SystemBlock
+from workbench.handout.grips import grips_of
+from workbench.handout.page import Handout, HandoutOptions, make_handout
+from workbench.instrument.table import instrument
+from workbench.music.errors import BadInput
+from workbench.music.model import Piece
+from workbench.teaching.lesson import BarNote, Lesson
+
+NOTES = (
+    BarNote("k1", "left hand", "Keep finger 1 *down*, it is **needed** again.", 1, 1),
+    BarNote("k2", "rhythm", "First count the figure, then play it.", 2, 3),
+    BarNote("k3", "right hand", "Thumb and middle together.", 9, 9, note="b9v1n0",
+            rejected=(("b9v1n0", 1, 7, 4),)),
+    BarNote("k4", "form", "Stop here at the end.", 6, 6, grip=(2, 0, 1, 0)),
+)
+
+
+def lesson(**changes) -> Lesson:
+    made = Lesson("l", "A walk by the mill", walk(), "ukulele", student="Mira", key="F major",
+                  grade=2, grade_level="early", practice_minutes=150, notes=NOTES)
+    return replace(made, **changes)
+
+
+def written(tmp_path, options=None, **changes):
+    made = lesson(**changes)
+    target = tmp_path / "page.pdf"
+    count = make_handout(made, fingered(made.piece, instrument(made.instrument)), target, options)
+    reader = PdfReader(target)
+    assert len(reader.pages) == count
+    return reader
+
+
+def text_of(reader) -> str:
+    whole = "\n".join(p.extract_text() for p in reader.pages).replace("\u00a0", " ")
+    return re.sub(r"\s+", " ", whole)
+
+
+def test_the_page_says_what_the_lesson_says(tmp_path) -> None:
+    reader = written(tmp_path, HandoutOptions(studio="Brook Studio", contact="b@brook.example"))
+    text = text_of(reader)
+    for words in (
+        "A walk by the mill", "Anna Brook", "Concert ukulele, high G", "4 G4 · 3 C4 · 2 E4 · 1 A4",
+        "F major", "quarter note = 88", "Grade 2, early (beginner)", "2 h 30 min: 8 days of 20 min",
+        "Mira", "A = bars 1–6; B = bars 7–10", "first and second ending", "D.C. al Fine",
+        "Keep finger 1 down, it is needed again.", "First count the figure, then play it.",
+        "Bars 2–3 · rhythm", "Bar 9, beat 1 · right hand", "New grips", "Warm up before you play",
+        "health professional", "My notes", "Brook Studio · b@brook.example",
+        f"Page 1 of {len(reader.pages)}", f"Page {len(reader.pages)} of {len(reader.pages)}",
+    ):
+        assert words in text, words
+    assert "Rejected" not in text
+
+
+def test_the_teacher_sees_rejected_fingerings_and_the_audit(tmp_path) -> None:
+    text = text_of(written(tmp_path, HandoutOptions(audience="teacher")))
+    assert "Rejected: E5 on string 1, fret 7, finger 4." in text
+    assert "Legato audit" in text
+    assert "100.0% of the written length is held" in text
+
+
+@pytest.mark.parametrize(
+    ("paper", "width", "height"),
+    [("a4", 210 / 25.4 * 72, 297 / 25.4 * 72), ("letter", 612, 792)],
+)
+def test_paper(tmp_path, paper, width, height) -> None:
+    for page in written(tmp_path, HandoutOptions(paper=paper)).pages:
+        assert float(page.mediabox.width) == pytest.approx(width, abs=1)
+        assert float(page.mediabox.height) == pytest.approx(height, abs=1)
+
+
+def fonts(reader):
+    for page in reader.pages:
+        for font in page["/Resources"]["/Font"].values():
+            font = font.get_object()
+            for inner in font.get("/DescendantFonts", [font]):
+                inner = inner.get_object()
+                yield str(inner["/BaseFont"]), inner["/FontDescriptor"].get_object()
+
+
+def test_all_fonts_are_ours_and_embedded(tmp_path) -> None:
+    found = list(fonts(written(tmp_path)))
+    assert len({name for name, _ in found}) >= 3
+    for name, descriptor in found:
+        assert "Noto" in name
+        assert any(k in descriptor for k in ("/FontFile", "/FontFile2", "/FontFile3")), name
+
+
+def test_title_language_and_author_are_in_the_file(tmp_path) -> None:
+    reader = written(tmp_path, HandoutOptions(studio="Brook Studio"))
+    assert reader.metadata.title == "A walk by the mill"
+    assert reader.trailer["/Root"]["/Lang"] == "en"
+    assert reader.metadata.creator == "Pluckwright"
+
+
+def test_no_picture_stands_for_music_or_text(tmp_path) -> None:
+    assert all(not list(p.images) for p in written(tmp_path).pages)
+
+
+def test_the_same_lesson_gives_the_same_bytes_dates_aside() -> None:
+    made = lesson()
+    player = instrument("ukulele")
+    one, two = (
+        Handout(made, fingered(made.piece, player), HandoutOptions()).pdf() for _ in range(2)
+    )
+    assert undated(one) == undated(two)
+
+
+def undated(data: bytes) -> bytes:
+    data = re.sub(rb"D:\d{14}[^)]*", b"D:", data)
+    data = re.sub(rb"\d{4}-\d\d-\d\dT[\d:.+Z-]+", b"T", data)
+    data = re.sub(rb"uuid:[0-9a-f-]{36}", b"uuid:", data)
+    return re.sub(rb"/ID\s*\[[^\]]*\]", b"/ID", data)
+
+
+def boxes_of(handout: Handout):
+    for page in handout._pages:
+        rows = sorted((y, y + b.height, b) for b, y in page.placed if b.height > 0)
+        yield rows
+
+
+def long_piece(bars: int) -> Piece:
+    melody = ("C5:1 D5:1/2 E5:1/2 F5:1 C5:1", "A4:1/2 G4:1/2 F4:1 G4:2", "F4+A4:2 E4+C5:2")
+    return piece([bar(k, melody[k % 3], "C4:4") for k in range(bars)], title="A long road")
+
+
+@pytest.mark.parametrize("bars", [2, 7, 16, 33, 64])
+@pytest.mark.parametrize("options", [HandoutOptions(), HandoutOptions(paper="letter", large=True)])
+def test_blocks_stay_on_the_paper_and_apart(bars, options) -> None:
+    notes = tuple(
+        BarNote(f"n{k}", "left hand", "Listen to the lower voice. " * (1 + k % 5), k, k)
+        for k in range(0, bars, 3)
+    )
+    made = lesson(piece=long_piece(bars), notes=notes)
+    handout = Handout(made, fingered(made.piece, instrument("ukulele")), options)
+    seen = []
+    for rows in boxes_of(handout):
+        assert rows[0][0] >= 0
+        assert rows[-1][1] <= handout.sheet.room + 0.5
+        for (_, low, _), (top, _, _) in zip(rows, rows[1:], strict=False):
+            assert top >= low - 0.01
+        seen += [b.system for _, _, b in rows if isinstance(b, SystemBlock)]
+    assert [s.first for s in seen] == [0, *(s.last + 1 for s in seen[:-1])]
+    assert seen[-1].last == bars - 1
+    if bars > 2:
+        assert seen[-1].last > seen[-1].first, "a lonely last bar"
+
+
+def test_a_note_is_on_the_page_of_its_bar(tmp_path) -> None:
+    made = long_piece(48)
+    notes = tuple(BarNote(f"n{k}", "sound", f"word{k}word", k, k) for k in (0, 20, 47))
+    reader = written(tmp_path, piece=made, notes=notes)
+    pages = [p.extract_text() for p in reader.pages]
+    assert "word0word" in pages[0]
+    handout = Handout(lesson(piece=made, notes=notes),
+                      fingered(made, instrument("ukulele")), HandoutOptions())
+    for number, page in enumerate(handout._pages):
+        for block, _ in page.placed:
+            if isinstance(block, SystemBlock):
+                for k in (0, 20, 47):
+                    if block.system.first <= k <= block.system.last:
+                        assert f"word{k}word" in pages[number]
+
+
+def test_a_note_longer_than_a_page_goes_on(tmp_path) -> None:
+    words = " ".join(f"w{k}x" for k in range(3000))
+    reader = written(tmp_path, notes=(BarNote("n", "form", words, 1, 1),))
+    text = text_of(reader)
+    assert len(reader.pages) > 2
+    assert "(continued)" in text
+    assert [w for w in text.split() if re.fullmatch(r"w\d+x", w)] == words.split()
+
+
+@pytest.mark.parametrize("title", ["", "X" * 300, "Žluťoučký kůň – Ωμέγα – Жук", "<b>*&\"'"])
+def test_odd_titles_are_printed(tmp_path, title) -> None:
+    text = text_of(written(tmp_path, title=title))
+    assert title[:40].replace("*", "") in text.replace("*", "")
+
+
+def test_left_handed_diagrams_are_mirrored_and_said_to_be(tmp_path) -> None:
+    text = text_of(written(tmp_path, HandoutOptions(left_handed=True)))
+    assert "left-handed: string 1 on the left" in text
+    assert "Beside the notes: right hand" in text
+
+
+def test_grips_are_distinct_and_hold_two_fretted_notes() -> None:
+    made = walk()
+    player = instrument("ukulele")
+    grips = grips_of(made, fingered(made, player), player)
+    assert 0 < len(grips) <= 8
+    assert len({(g.frets, g.fingers) for g in grips}) == len(grips)
+    assert all(g.fretted >= 2 for g in grips)
+    f_chord = next(g for g in grips if g.where == "bar 5, beat 1")
+    assert f_chord.frets[1] == 1
+
+
+def test_a_folder_is_no_file_to_write(tmp_path) -> None:
+    made = lesson()
+    hands = fingered(made.piece, instrument("ukulele"))
+    with pytest.raises(BadInput, match="is a folder"):
+        make_handout(made, hands, tmp_path)
+    with pytest.raises(BadInput, match="does not exist"):
+        make_handout(made, hands, tmp_path / "none" / "page.pdf")
+
+
+def test_a_full_disk_leaves_the_old_page_as_it_was(tmp_path, monkeypatch) -> None:
+    target = tmp_path / "page.pdf"
+    target.write_bytes(b"old")
+
+    def full(handle):
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    monkeypatch.setattr(pdf_module.os, "fsync", full)
+    made = lesson()
+    with pytest.raises(BadInput, match="No space left on device"):
+        make_handout(made, fingered(made.piece, instrument("ukulele")), target)
+    assert target.read_bytes() == b"old"
+    assert os.listdir(tmp_path) == ["page.pdf"]
+
+
+def test_unknown_options_are_refused() -> None:
+    with pytest.raises(BadInput, match="a4 or letter"):
+        HandoutOptions(paper="a5")  # type: ignore[arg-type]
+    with pytest.raises(BadInput, match="student or teacher"):
+        HandoutOptions(audience="parent")  # type: ignore[arg-type]
+
+
+def test_a_lesson_without_bars_is_refused(tmp_path) -> None:
+    made = lesson(piece=Piece("Nothing", ()))
+    with pytest.raises(BadInput, match="no bars"):
+        make_handout(made, fingered(made.piece, instrument("ukulele")), tmp_path / "page.pdf")
+
+
+def test_pdf_language_is_added_as_an_update_readers_accept() -> None:
+    made = lesson()
+    data = Handout(made, fingered(made.piece, instrument("ukulele")), HandoutOptions()).pdf()
+    assert data.count(b"startxref") == 2
+    assert PdfReader(BytesIO(data), strict=True).trailer["/Root"]["/Lang"] == "en"
