@@ -28,19 +28,27 @@ def has_display(environment: dict[str, str] | None = None, platform: str = sys.p
 
 
 def build(shelf: Shelf, services: Services | None = None) -> Window:
-    """The window on a shelf, with the lesson that was open last; the demo shelf where
-    there is none yet. An application object must be there."""
+    """The window on a shelf, empty as yet. An application object must be there."""
     from workbench.ui import look
     from workbench.ui.session import Session
     from workbench.ui.window import Window
 
     look.load_fonts()
     look.apply(look.Look())
-    session = Session(shelf, services)
-    window = Window(session)
-    if not session.open_last() and not shelf.lessons(archived=None, limit=1):
-        session.fill_with_demo()
-    return window
+    return Window(Session(shelf, services))
+
+
+def begin(window: Window) -> None:
+    """Open the lesson that was on the bench last, or lay out the demo shelf where
+    nothing was ever on it."""
+    session = window.session
+
+    def open_last() -> None:
+        opened = session.open_last()
+        if not opened and not session.shelf.lessons(archived=None, limit=1):
+            session.fill_with_demo()
+
+    session.guard(open_last)
 
 
 def run(argv: Sequence[str] = ()) -> int:
@@ -65,6 +73,8 @@ def run(argv: Sequence[str] = ()) -> int:
         return 2
     window = build(shelf)
     window.show()
+    # The window is on the screen before its content is looked for.
+    QTimer.singleShot(0, lambda: begin(window))
     if argv:
         QTimer.singleShot(0, lambda: window.import_score(argv[0]))
     status = app.exec()

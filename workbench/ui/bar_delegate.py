@@ -47,7 +47,8 @@ class BarDelegate(QStyledItemDelegate):
         small.setPointSizeF(small.pointSizeF() * 0.88)
         painter.setFont(small)
         painter.setPen(QColor(faint))
-        under = row.form or (f"as bar {row.same_as}" if row.same_as else "")
+        same = f"as bar {row.same_as}" if row.same_as else ""
+        under = "  ·  ".join(part for part in (row.form, same, row.chords) if part)
         if row.impossible:
             under = "cannot be played"
         words = QFontMetricsF(small).elidedText(

@@ -39,7 +39,7 @@ class BarRow:
 
     ``turn`` is which time it is played, ``turns`` how often in all. ``effort`` is its
     share of the greatest effort of any bar (0-1). ``same_as`` is the printed number of
-    an earlier bar with the same music, "" where there is none.
+    an earlier bar with the same music, "" where there is none; ``chords`` its chord names.
     """
 
     position: int
@@ -56,6 +56,7 @@ class BarRow:
     effort: float
     impossible: str | None
     same_as: str
+    chords: str = ""
 
     @property
     def title(self) -> str:
@@ -200,6 +201,7 @@ def _rows(lesson: Lesson, fingering: Fingering | None) -> Iterator[BarRow]:
             effort=hands.effort / hardest if hands else 0.0,
             impossible=hands.impossible if hands else None,
             same_as=same[index],
+            chords="  ".join(chord.text for chord in bar.chords),
         )
         before = letters[index]
 

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Alternative, FingeredNote
+from workbench.ui.look import em
 from workbench.ui.parts import Caution, Faint, Heading
 from workbench.ui.session import Session
 
@@ -44,6 +45,8 @@ class Choices(QWidget):
         self.list = _Rows(self)
         self.list.setAccessibleName("Other fingerings of this bar")
         self.list.setWordWrap(True)
+        self.list.setSpacing(2)
+        self.list.setMinimumHeight(em(self, 3))
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.status = Faint()
         self.take_button = QPushButton("&Take it")

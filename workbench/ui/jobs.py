@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import threading
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -50,7 +51,9 @@ class _Task(QRunnable):
             result = self._work(progress)
         except BaseException as error:
             fault = error
-        jobs._finished.emit(ticket, result, fault)
+        # The window, and the signal with it, may be gone by now: nobody to tell.
+        with contextlib.suppress(RuntimeError):
+            jobs._finished.emit(ticket, result, fault)
 
 
 class Jobs(QObject):
@@ -101,6 +104,7 @@ class Jobs(QObject):
         if pool is None:
             pool = self._lanes[lane] = QThreadPool(self)
             pool.setMaxThreadCount(1)
+            pool.setExpiryTimeout(-1)  # one thread for good: the engraver is bound to its own
         self.busy.emit(label, -1.0)
         pool.start(_Task(self, ticket, work))
         return ticket

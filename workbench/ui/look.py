@@ -90,17 +90,22 @@ def apply(look: Look) -> None:
     font = QFont(load_fonts())
     font.setPointSizeF(BASE_POINTS * look.scale / 100)
     app.setFont(font)
-    pad = max(3, round(QFontMetricsF(font).height() * 0.22))
+    line = QFontMetricsF(font).height()
+    box, bar = round(line * 0.85), round(line * 0.8)
+    pad = max(3, round(line * 0.22))
     app.setStyleSheet(
         f"""
         QToolTip {{ color: {c.ink}; background: {c.panel}; border: 1px solid {c.line};
             padding: {pad}px; }}
-        QPushButton, QToolButton, QComboBox, QLineEdit, QSpinBox {{ padding: {pad}px; }}
+        QPushButton, QToolButton, QComboBox, QLineEdit {{ padding: {pad}px; }}
         QHeaderView::section {{ padding: {pad}px; border: 0; }}
         *[role="heading"] {{ font-weight: bold; color: {c.accent}; }}
         *[role="faint"] {{ color: {c.faint}; }}
         *[role="caution"] {{ color: {c.alarm}; }}
         QSplitter::handle {{ background: {c.line}; }}
+        QCheckBox::indicator, QListView::indicator {{ width: {box}px; height: {box}px; }}
+        QScrollBar:vertical {{ width: {bar}px; }}
+        QScrollBar:horizontal {{ height: {bar}px; }}
         QStatusBar::item {{ border: 0; }}
         QTabBar::tab {{ padding: {pad}px {3 * pad}px; }}
         """

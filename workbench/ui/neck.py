@@ -55,7 +55,7 @@ class Neck(QWidget):
         if self._session.lesson is None:
             return None
         instrument = self._session.instrument
-        gap, head = em(self, 1.75), em(self, 4.2)
+        gap, head = em(self, 1.75), em(self, 5.2)
         room = max(em(self, 30), self._view_width() - head - gap)
         frets = min(FIRST_FRETS, instrument.playable_frets)
         scale = self.zoom * room / instrument.fret_mm(frets)
@@ -241,9 +241,13 @@ class NeckView(QScrollArea):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         self.setAccessibleName("Fretboard view")
+        self._tall = 0
         for signal in (session.opened, session.changed, session.fingered, session.selected):
             signal.connect(self.refresh)
         self.refresh()
+
+    def sizeHint(self) -> QSize:
+        return QSize(em(self, 40), self._tall)
 
     def set_mirrored(self, mirrored: bool) -> None:
         """Draw the neck as a left-handed player sees it."""
@@ -256,9 +260,11 @@ class NeckView(QScrollArea):
 
     def refresh(self) -> None:
         self.neck.refresh()
-        self.setMinimumHeight(
-            self.neck.height() + self.horizontalScrollBar().sizeHint().height() + 4
-        )
+        tall = self.neck.height() + self.horizontalScrollBar().sizeHint().height() + 4
+        self.setMinimumHeight(min(tall, em(self, 9)))
+        self.setMaximumHeight(tall)
+        self._tall = tall
+        self.updateGeometry()
         neck, hands = self.neck.neck, self._session.bar_hands
         if neck is None or hands is None:
             return

@@ -48,7 +48,7 @@ class NeckLayout:
         """Where the tip of a finger that stops the fret is drawn; open strings
         beside the nut."""
         if fret == 0:
-            return self._x(self.head - self.gap * 0.6)
+            return self._x(self.head - self.gap * 1.05)
         near = self.instrument.fret_mm(fret - 1)
         wire = self.instrument.fret_mm(fret)
         # Far up the neck the drawn finger is wider than the fret: keep it between the wires.
@@ -67,7 +67,7 @@ class NeckLayout:
             return None
         along = (self.width - x if self.mirrored else x) - self.head
         if along < 0:
-            return (string, 0) if along > -self.gap * 1.3 else None
+            return (string, 0) if along > -self.gap * 1.6 else None
         for fret in range(1, self.frets + 1):
             if along <= self.instrument.fret_mm(fret) * self.scale:
                 return (string, fret)

@@ -95,7 +95,7 @@ def _wood(painter: QPainter, layout: NeckLayout, c: Colours) -> None:
         )  # fmt: skip
     painter.setPen(QPen(QColor(c.ink), gap * 0.14))
     painter.drawLine(QPointF(nut, top), QPointF(nut, top + height))
-    label = QRectF(0, 0, layout.head - gap * 1.1, gap)
+    label = QRectF(0, 0, layout.head - gap * 1.7, gap)
     for string in range(1, strings + 1):
         y = layout.string_y(string)
         thick = 1.0 + 0.35 * (string - 1) if not layout.instrument.reentrant else 1.4

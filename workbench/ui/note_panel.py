@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 
 from PySide6.QtCore import QSize, Qt, Signal
@@ -14,7 +15,6 @@ from PySide6.QtWidgets import (
     QListWidgetItem,
     QPlainTextEdit,
     QPushButton,
-    QSpinBox,
     QVBoxLayout,
     QWidget,
 )
@@ -26,6 +26,22 @@ from workbench.ui.parts import Faint, Heading
 from workbench.ui.session import Session
 
 ID = Qt.ItemDataRole.UserRole
+
+
+def bar_name(number: str) -> str:
+    """How a bar is called: its printed number."""
+    return "pickup" if number == "0" else f"bar {number}"
+
+
+def plain(text: str) -> str:
+    """The words without the signs of emphasis."""
+    return text.replace("*", "")
+
+
+def note_numbers(notes: Iterable[BarNote]) -> dict[str, int]:
+    """Note id to its number in the score: in the order of the bars."""
+    ordered = sorted(notes, key=lambda note: (note.first_bar, note.last_bar))
+    return {note.id: at for at, note in enumerate(ordered, 1)}
 
 
 class _Words(QPlainTextEdit):
@@ -57,11 +73,14 @@ class NotePanel(QWidget):
         self._session = session
         self._shown: BarNote | None = None  # as the editor was filled
         self._filling = False
+        self._named: object = None  # the piece whose bars the boxes list
         self.bars: tuple[int, ...] = ()  # rows selected in the bar list, for a new note
         self.heading = Heading("Teaching notes")
         self.list = QListWidget()
         self.list.setAccessibleName("Teaching notes of this bar")
         self.list.setWordWrap(True)
+        self.list.setSpacing(2)
+        self.list.setMinimumHeight(em(self, 3))
         self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.add_button = QPushButton("&New note")
@@ -71,12 +90,13 @@ class NotePanel(QWidget):
         self.kind = QComboBox()
         self.kind.addItems([kind[0].upper() + kind[1:] for kind in NOTE_KINDS])
         self.kind.setAccessibleName("Kind of note")
-        self.first, self.last = QSpinBox(), QSpinBox()
-        self.first.setAccessibleName("First bar of the note, counted as written")
-        self.last.setAccessibleName("Last bar of the note, counted as written")
+        self.first, self.last = QComboBox(), QComboBox()
+        self.first.setAccessibleName("First bar of the note")
+        self.last.setAccessibleName("Last bar of the note")
         self.words = _Words()
         self.words.setAccessibleName("Words of the note")
         self.words.setTabChangesFocus(True)
+        self.words.setMinimumHeight(em(self, 3))
         self.words.setPlaceholderText("What should the student know, feel or listen for here?")
         self.about = Faint()
 
@@ -85,16 +105,19 @@ class NotePanel(QWidget):
         buttons.addWidget(self.delete_button)
         buttons.addStretch(1)
         range_row = QHBoxLayout()
-        range_row.addWidget(self.kind, 1)
-        range_row.addWidget(QLabel("bars"))
-        range_row.addWidget(self.first)
-        range_row.addWidget(QLabel("to"))
-        range_row.addWidget(self.last)
+        for label, box in (("&From", self.first), ("&to", self.last)):
+            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            box.setMinimumContentsLength(6)
+            words = QLabel(label)
+            words.setBuddy(box)
+            range_row.addWidget(words)
+            range_row.addWidget(box, 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.heading)
-        layout.addWidget(self.list, 2)
+        layout.addWidget(self.list, 3)
         layout.addLayout(buttons)
+        layout.addWidget(self.kind)
         layout.addLayout(range_row)
         layout.addWidget(self.words, 2)
         layout.addWidget(self.about)
@@ -104,8 +127,8 @@ class NotePanel(QWidget):
         self.list.currentItemChanged.connect(self._chosen)
         self.words.left.connect(self.commit)
         self.kind.activated.connect(lambda _: self.commit())
-        self.first.editingFinished.connect(self.commit)
-        self.last.editingFinished.connect(self.commit)
+        self.first.activated.connect(lambda _: self.commit())
+        self.last.activated.connect(lambda _: self.commit())
         session.opened.connect(self.refresh)
         session.changed.connect(self.refresh)
         session.selected.connect(self._moved)
@@ -118,19 +141,16 @@ class NotePanel(QWidget):
     def refresh(self) -> None:
         """Show the notes of the selected bar; the one being written stays selected."""
         bar = self._session.bar
-        name = "" if bar is None else ("pickup" if bar.number == "0" else f"bar {bar.number}")
+        name = bar_name(bar.number) if bar else ""
         self.heading.setText(f"Teaching notes, {name}" if name else "Teaching notes")
-        count = len(self._session.lesson.piece.bars) if self._session.lesson else 1
-        for box in (self.first, self.last):
-            box.blockSignals(True)
-            box.setRange(1, count)
-            box.blockSignals(False)
+        self._name_bars()
         notes = self._session.bar_notes
         wanted = self._shown.id if self._shown else None
         self._filling = True
         self.list.clear()
+        numbers = note_numbers(self._session.lesson.notes) if self._session.lesson else {}
         for note in notes:
-            item = QListWidgetItem(f"{note.kind.upper()}  {note.text}")
+            item = QListWidgetItem(f"{numbers[note.id]}  {note.kind.upper()}\n{plain(note.text)}")
             item.setData(ID, note.id)
             item.setToolTip(note.text)
             self.list.addItem(item)
@@ -151,6 +171,17 @@ class NotePanel(QWidget):
             self._fill(None)
         for part in (self.add_button, self.list):
             part.setEnabled(self._session.bar is not None)
+
+    def _name_bars(self) -> None:
+        """The bars by their printed numbers, in both boxes."""
+        piece = self._session.lesson.piece if self._session.lesson else None
+        if piece is self._named:
+            return
+        self._named = piece
+        names = [bar_name(bar.number) for bar in piece.bars] if piece else []
+        for box in (self.first, self.last):
+            box.clear()
+            box.addItems(names)
 
     @property
     def _is_new(self) -> bool:
@@ -176,8 +207,8 @@ class NotePanel(QWidget):
         self.words.setPlainText(note.text if note else "")
         if note:
             self.kind.setCurrentIndex(NOTE_KINDS.index(note.kind))
-            self.first.setValue(note.first_bar + 1)
-            self.last.setValue(note.last_bar + 1)
+            self.first.setCurrentIndex(note.first_bar)
+            self.last.setCurrentIndex(note.last_bar)
         about = []
         if note and note.note:
             about.append("About one note of the bar.")
@@ -217,8 +248,8 @@ class NotePanel(QWidget):
             shown,
             kind=NOTE_KINDS[self.kind.currentIndex()],
             text=text,
-            first_bar=self.first.value() - 1,
-            last_bar=max(self.first.value(), self.last.value()) - 1,
+            first_bar=self.first.currentIndex(),
+            last_bar=max(self.first.currentIndex(), self.last.currentIndex()),
         )
         if written == shown:
             return True

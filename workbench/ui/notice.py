@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from workbench.ui.look import colours
-from workbench.ui.parts import Sign
+from workbench.ui.parts import Sign, Wrapped
 
 
 class Notice(QWidget):
@@ -15,9 +15,7 @@ class Notice(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.words = QLabel()
-        self.words.setWordWrap(True)
-        self.words.setTextFormat(Qt.TextFormat.PlainText)
+        self.words = Wrapped()
         self.words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.close_button = QPushButton("Dismiss")
         layout = QHBoxLayout(self)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from workbench.ui.look import colours, em
@@ -19,14 +19,40 @@ class Heading(QLabel):
         self.setAccessibleName(text)
 
 
-class Faint(QLabel):
-    """Secondary words, wrapped."""
+class Wrapped(QLabel):
+    """Wrapped words that claim the height they need: splitters do not ask for it."""
+
+    def __init__(self, text: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWordWrap(True)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        self.setText(text)
+
+    def sizeHint(self) -> QSize:
+        return QSize(self.width(), self.minimumHeight())
+
+    def setText(self, text: str) -> None:
+        super().setText(text)
+        self._claim()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._claim()
+
+    def _claim(self) -> None:
+        needed = max(0, self.heightForWidth(self.width())) if self.text() else 0
+        if needed != self.minimumHeight():
+            self.setMinimumHeight(needed)
+            self.updateGeometry()
+
+
+class Faint(Wrapped):
+    """Secondary words."""
 
     def __init__(self, text: str = "", parent: QWidget | None = None) -> None:
         super().__init__(text, parent)
         self.setProperty("role", "faint")
-        self.setWordWrap(True)
-        self.setTextFormat(Qt.TextFormat.PlainText)
 
 
 class Sign(QWidget):
@@ -51,9 +77,7 @@ class Caution(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.words = QLabel()
-        self.words.setWordWrap(True)
-        self.words.setTextFormat(Qt.TextFormat.PlainText)
+        self.words = Wrapped()
         self.words.setProperty("role", "caution")
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)

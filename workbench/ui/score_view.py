@@ -21,10 +21,13 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractScrollArea, QToolTip, QWidget
 
+from workbench.teaching.lesson import BarNote
 from workbench.ui import note_keys
 from workbench.ui.grips import spoken
 from workbench.ui.jobs import Progress
 from workbench.ui.look import BASE_POINTS, colours
+from workbench.ui.note_panel import note_numbers
+from workbench.ui.services import engraving_in_this_thread
 from workbench.ui.session import Session
 
 KEPT = 24  # painted systems kept as pictures
@@ -36,6 +39,7 @@ def _strip(width: float, ink: str, shows: dict[str, bool]) -> Any:
     from workbench.engraving.options import MeiOptions
     from workbench.engraving.paint import Strip
 
+    engraving_in_this_thread()
     options = MeiOptions(tab=shows["tab"], left=shows["left"], right=shows["right"])
     return Strip(width, ink=ink, options=options)
 
@@ -274,7 +278,7 @@ class ScoreView(QAbstractScrollArea):
         QToolTip.showText(event.globalPos(), words, self)
 
 
-def note_marks(notes: Any) -> tuple[tuple[int, int], ...]:
-    """(bar index, number) for the score: teaching notes numbered in the order of their bars."""
-    ordered = sorted(notes, key=lambda note: (note.first_bar, note.last_bar))
-    return tuple((note.first_bar, at) for at, note in enumerate(ordered, 1))
+def note_marks(notes: tuple[BarNote, ...]) -> tuple[tuple[int, int], ...]:
+    """(bar index, number) of the teaching notes for the score."""
+    numbers = note_numbers(notes)
+    return tuple(sorted((note.first_bar, numbers[note.id]) for note in notes))

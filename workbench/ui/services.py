@@ -52,9 +52,18 @@ def _candidates(piece: Piece, instrument: Instrument, hand: Hand) -> Any:
     return candidate_keys(piece, instrument, hand)
 
 
+def engraving_in_this_thread() -> None:
+    """Make Verovio find its music fonts: it keeps their place for each thread alone,
+    and sets it only in the one that loads it first."""
+    import verovio
+
+    verovio.setDefaultResourcePath(str(Path(verovio.__file__).parent / "data"))
+
+
 def _handout(lesson: Lesson, fingering: Fingering, path: str, options: dict[str, Any]) -> int:
     from workbench.handout.page import HandoutOptions, make_handout
 
+    engraving_in_this_thread()
     return make_handout(lesson, fingering, Path(path), HandoutOptions(**options))
 
 

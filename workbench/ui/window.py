@@ -22,6 +22,7 @@ from workbench.music.model import Piece
 from workbench.ui import look
 from workbench.ui.bar_list import BarList
 from workbench.ui.choices import Choices
+from workbench.ui.legend import Legend
 from workbench.ui.lesson_panel import LessonPanel
 from workbench.ui.look import em
 from workbench.ui.menus import Menus
@@ -33,11 +34,6 @@ from workbench.ui.score_view import ScoreView
 from workbench.ui.session import Session
 
 KEPT = "window.state"
-LEGEND = (
-    "Filled: sounds now. Square: stays down. Hollow: held, or elsewhere in the bar. "
-    "Dashed ring: the note can also be played there. Arrows: where fingers come from (line) "
-    "and go to (dashes)."
-)
 SUFFIXES = (".musicxml", ".xml", ".mxl", ".mid", ".midi", ".abc")
 
 
@@ -61,7 +57,7 @@ class Window(QMainWindow):
         self.neck_heading = Heading("Fretboard")
         self.moment = Faint()
         self.neck = NeckView(session)
-        self.legend = Faint(LEGEND)
+        self.legend = Legend()
         self.notes = NotePanel(session)
         self.choices = Choices(session)
         self.lesson_panel = LessonPanel(session)
@@ -88,7 +84,8 @@ class Window(QMainWindow):
         under = QVBoxLayout(below)
         under.setContentsMargins(0, 0, 0, 0)
         for part in (self.neck_heading, self.moment, self.neck, self.legend):
-            under.addWidget(part, 1 if part is self.neck else 0)
+            under.addWidget(part)
+        under.addStretch(1)
         self.middle = QSplitter(Qt.Orientation.Vertical)
         self.middle.addWidget(self.score)
         self.middle.addWidget(below)
@@ -99,6 +96,12 @@ class Window(QMainWindow):
         bar_side.addWidget(self.notes)
         bar_side.addWidget(self.choices)
         bar_side.setChildrenCollapsible(False)
+        bar_side.setSizes([em(self, 22), em(self, 16)])
+        for panel in (self.notes, self.choices, self.lesson_panel):
+            layout = panel.layout()
+            assert layout
+            gap = em(self, 0.35)
+            layout.setContentsMargins(gap, gap, gap, gap)
         self.side = QTabWidget()
         self.side.setAccessibleName("This bar, or the whole lesson")
         self.side.addTab(bar_side, "This bar")
@@ -125,8 +128,11 @@ class Window(QMainWindow):
         """Sizes that follow the text."""
         self.bars.setMinimumWidth(em(self, 8))
         self.side.setMinimumWidth(em(self, 13))
-        self.score.setMinimumHeight(em(self, 8))
-        self.across.setSizes([em(self, 12), em(self, 44), em(self, 18)])
+        self.score.setMinimumHeight(em(self, 5))
+        self.middle.setSizes([em(self, 40), em(self, 10)])
+        wide = max(self.width(), em(self, 40))
+        left, right = min(em(self, 12), wide // 5), min(em(self, 19), wide * 3 // 10)
+        self.across.setSizes([left, wide - left - right, right])
 
     def _make_status(self) -> None:
         self.working = QLabel()

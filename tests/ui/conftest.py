@@ -1,0 +1,108 @@
+"""A window on a store of the test's own."""
+
+from __future__ import annotations
+
+import os
+
+import pytest
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from workbench.store.shelf import Shelf
+from workbench.ui import app as ui_app
+from workbench.ui.services import Services
+
+WAIT = 20_000  # milliseconds; reached only when something hangs
+
+SCORE = """<?xml version="1.0" encoding="UTF-8"?>
+<score-partwise version="4.0">
+  <work><work-title>Ferry at dusk</work-title></work>
+  <part-list><score-part id="P1"><part-name>Melody</part-name></score-part></part-list>
+  <part id="P1">{bars}</part>
+</score-partwise>
+"""
+ATTRIBUTES = (
+    "<attributes><divisions>1</divisions><key><fifths>0</fifths><mode>major</mode></key>"
+    "<time><beats>4</beats><beat-type>4</beat-type></time>"
+    "<clef><sign>G</sign><line>2</line></clef></attributes>"
+)
+TUNE = ("C4 E4 G4 A4", "A4 G4 F4 E4", "D4 F4 B4 C5", "E4 D4 C4 C4")
+
+
+def write_score(path, bars=TUNE):
+    """A MusicXML file of four quarter notes a bar."""
+    text = []
+    for number, bar in enumerate(bars, 1):
+        notes = "".join(
+            f"<note><pitch><step>{n[0]}</step><octave>{n[1]}</octave></pitch>"
+            "<duration>1</duration><type>quarter</type></note>"
+            for n in bar.split()
+        )
+        text.append(
+            f'<measure number="{number}">{ATTRIBUTES if number == 1 else ""}{notes}</measure>'
+        )
+    path.write_text(SCORE.format(bars="".join(text)), encoding="utf-8")
+    return path
+
+
+@pytest.fixture
+def score_file(tmp_path):
+    return write_score(tmp_path / "ferry.musicxml")
+
+
+@pytest.fixture
+def open_window(qtbot, tmp_path):
+    """Opens windows on one and the same store, as one start after another."""
+    opened = []
+
+    def start(services=None, wait=True):
+        shelf = Shelf()
+        window = ui_app.build(shelf, services or Services(demo=lambda: ()))
+        qtbot.addWidget(window)
+        window.show()
+        ui_app.begin(window)
+        opened.append((window, shelf))
+        if wait:
+            settle(qtbot, window)
+        return window
+
+    yield start
+    for window, shelf in opened:
+        window.close()
+        shelf.close()
+
+
+def settle(qtbot, window):
+    """Wait until nothing runs in the background, and what it brought is shown."""
+    qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
+    lesson = window.session.lesson
+    if lesson is not None:
+        qtbot.waitUntil(
+            lambda: window.session.fingering is not None
+            and window.score.image is not None
+            and window.session.jobs.idle,
+            timeout=WAIT,
+        )
+
+
+@pytest.fixture
+def settled(qtbot):
+    return lambda window: settle(qtbot, window)
+
+
+@pytest.fixture
+def lesson_window(qtbot, open_window, score_file, settled):
+    """A window with a new lesson on the little tune."""
+    window = open_window()
+    make_lesson(qtbot, window, score_file)
+    settled(window)
+    return window
+
+
+def make_lesson(qtbot, window, path):
+    window.import_score(str(path))
+    qtbot.waitUntil(lambda: window.dialog is not None, timeout=WAIT)
+    dialog = window.dialog
+    qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
+    dialog.make_button.click()
+    qtbot.waitUntil(lambda: window.dialog is None, timeout=WAIT)

@@ -1,0 +1,132 @@
+"""Everybody can use it: names on every control, keys, contrast, text that grows."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAccessible, QColor
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QAbstractButton, QDialog, QScrollBar, QWidget
+
+from tests.ui.conftest import WAIT
+from workbench.ui import look
+from workbench.ui.import_dialog import ImportDialog
+
+
+def nameless(top: QWidget) -> list[str]:
+    """Controls that take the focus, or are clicked, but have no name to be read out."""
+    found = []
+    for widget in [top, *top.findChildren(QWidget)]:
+        wanted = widget.focusPolicy() != Qt.FocusPolicy.NoFocus or isinstance(
+            widget, QAbstractButton
+        )
+        inside = isinstance(widget, QScrollBar) or widget.objectName().startswith("qt_")
+        if not wanted or inside or widget.focusProxy() is not None:
+            continue
+        if widget.parent() and widget.parent().metaObject().className() in (
+            "QComboBox", "QSpinBox", "QTableWidget", "QComboBoxPrivateContainer",
+        ):  # fmt: skip
+            continue  # an inner part of a control that has a name itself
+        face = QAccessible.queryAccessibleInterface(widget)
+        if face is None or not face.text(QAccessible.Text.Name).strip():
+            found.append(f"{type(widget).__name__} in {type(widget.parent()).__name__}")
+    return found
+
+
+def test_every_control_of_the_window_has_a_name(lesson_window):
+    assert nameless(lesson_window) == []
+
+
+@pytest.mark.parametrize(
+    "opens", ["open_shelf", "change_music", "handout", "show_keys", "show_cautions"]
+)
+def test_every_control_of_the_dialogs_has_a_name(lesson_window, opens):
+    window = lesson_window
+    getattr(window.menus, opens)()
+    assert isinstance(window.dialog, QDialog)
+    assert window.dialog.accessibleName()
+    assert nameless(window.dialog) == []
+
+
+def test_every_control_of_the_import_has_a_name(qtbot, lesson_window, score_file):
+    window = lesson_window
+    window.import_score(str(score_file))
+    qtbot.waitUntil(lambda: isinstance(window.dialog, ImportDialog), timeout=WAIT)
+    assert nameless(window.dialog) == []
+
+
+def test_f1_lists_every_key(lesson_window):
+    window = lesson_window
+    QTest.keyClick(window, Qt.Key.Key_F1)
+    table = window.dialog.table
+    shown = " ".join(table.item(row, 0).text() for row in range(table.rowCount()))
+    for key in ("Ctrl+Z", "Ctrl+O", "Ctrl+E", "0 to 4", "P, I, M, A", "F6"):
+        assert key in shown
+
+
+def test_no_two_actions_share_a_key(lesson_window):
+    keys = [key.toString() for a in lesson_window.menus.actions for key in a.shortcuts()]
+    assert len(keys) == len(set(keys))
+
+
+def test_f6_goes_round_the_parts(qtbot, lesson_window):
+    window = lesson_window
+    window.activateWindow()
+    window.bars.view.setFocus()
+    seen = []
+    for _ in range(4):
+        window.next_part(1)
+        seen.append(window.focusWidget())
+    assert seen[:3] == [window.score, window.neck.neck, window.notes.list]
+
+
+def luminance(colour: str) -> float:
+    # Relative luminance and contrast ratio: W3C, Web Content Accessibility Guidelines 2.1.
+    c = QColor(colour)
+    parts = [
+        v / 12.92 if v <= 0.03928 else ((v + 0.055) / 1.055) ** 2.4
+        for v in (c.redF(), c.greenF(), c.blueF())
+    ]
+    return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2]
+
+
+def contrast(a: str, b: str) -> float:
+    high, low = sorted((luminance(a), luminance(b)), reverse=True)
+    return (high + 0.05) / (low + 0.05)
+
+
+@pytest.mark.parametrize("palette", [look.LIGHT, look.DARK], ids=["light", "dark"])
+def test_words_stand_out_from_their_ground(palette):
+    for ink in (palette.ink, palette.faint, palette.accent, palette.warm, palette.alarm):
+        for ground in (palette.ground, palette.panel):
+            assert contrast(ink, ground) >= 4.5, (ink, ground)
+    assert contrast(palette.accent_ink, palette.accent) >= 4.5
+    assert contrast(palette.marker_ink, palette.marker) >= 4.5
+    assert contrast(palette.wood_line, palette.wood) >= 3
+
+
+def test_everything_grows_with_the_text_and_the_choice_is_kept(
+    lesson_window, open_window, settled
+):
+    window = lesson_window
+    window.set_look("light", 100)
+    small = window.neck.neck.height(), window.bars.view.sizeHintForRow(0)
+    window.set_look("dark", 200)
+    settled(window)
+    large = window.neck.neck.height(), window.bars.view.sizeHintForRow(0)
+    assert all(1.8 < b / a < 2.2 for a, b in zip(small, large, strict=True))
+    assert window.score.scale == pytest.approx(2.0)
+    window.close()
+    again = open_window()
+    assert (again.look.theme, again.look.scale) == ("dark", 200)
+    look.apply(look.Look("light", 100))
+
+
+def test_a_left_handed_fretboard_is_kept(lesson_window, open_window):
+    window = lesson_window
+    window.menus.left_handed.trigger()
+    assert window.neck.neck.mirrored
+    neck = window.neck.neck.neck
+    assert neck.fret_x(0) > neck.fret_x(5)
+    window.close()
+    assert open_window().neck.neck.mirrored
