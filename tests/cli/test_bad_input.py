@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import hashlib
 import json
 import os
@@ -318,3 +319,37 @@ def test_the_process_itself_keeps_the_contract(tune, tmp_path):
     bad = process("read", str(empty(tmp_path)), "--json")
     assert (bad.returncode, bad.stdout) == (2, "")
     assert_one_sentence(bad.stderr)
+
+
+@pytest.mark.parametrize("verb, name", [("handout", "page.pdf"), ("sound", "tune.wav")])
+@pytest.mark.parametrize(
+    "fault", [errno.ENOSPC, errno.EACCES, errno.EROFS], ids=errno.errorcode.get
+)
+def test_what_cannot_be_put_in_place_leaves_nothing(
+    call, tune, tmp_path, monkeypatch, verb, name, fault
+):
+    """The last step of writing fails as a full or read-only disk makes it fail."""
+    out = tmp_path / "out"
+    out.mkdir()
+
+    def refuse(source, target, **_):
+        raise OSError(fault, os.strerror(fault), str(target))
+
+    monkeypatch.setattr(os, "replace", refuse)
+    monkeypatch.setattr(os, "rename", refuse)
+    got = call(verb, tune, "-o", out / name)
+    assert (got.status, got.out) == (2, "")
+    assert_one_sentence(got.err)
+    assert name in got.err or str(out) in got.err
+    assert list(out.iterdir()) == []
+
+
+@pytest.mark.skipif(
+    not hasattr(os, "geteuid") or os.geteuid() == 0, reason="rights do not bind the superuser"
+)
+def test_a_folder_that_may_only_be_read(call, tune, tmp_path):
+    out = tmp_path / "out"
+    out.mkdir(mode=0o500)
+    got = call("handout", tune, "-o", out / "page.pdf")
+    assert got.status == 2
+    assert_one_sentence(got.err)
