@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import sys
+from functools import lru_cache
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication
@@ -64,7 +65,12 @@ def font(
 
 def text_width(text: str, size: float, family: str, bold: bool, italic: bool) -> float:
     """Advance width of ``text`` at ``size``, in the unit of ``size``."""
+    return _advance(text, family, bold, italic) * size / 1000
+
+
+@lru_cache(maxsize=8192)
+def _advance(text: str, family: str, bold: bool, italic: bool) -> float:
     key = (family, bold, italic)
     if key not in _metrics:
         _metrics[key] = QFontMetricsF(font(1000, family, bold=bold, italic=italic))
-    return _metrics[key].horizontalAdvance(text) * size / 1000
+    return _metrics[key].horizontalAdvance(text)

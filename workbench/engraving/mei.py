@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import defaultdict, deque
 from collections.abc import Mapping
 from fractions import Fraction
-from functools import lru_cache
 from itertools import pairwise
 
 from lxml import etree
@@ -43,9 +42,21 @@ def to_mei(
     return _Writer(piece, fingering, instrument, options or MeiOptions()).document()
 
 
-@lru_cache(maxsize=4)
+_recent: deque[tuple[Piece, dict[int, list[Layer]]]] = deque(maxlen=4)
+
+
 def _piece_layers(piece: Piece) -> dict[int, list[Layer]]:
-    """Layers of every bar; they follow from the piece alone and are only read."""
+    """Layers of every bar; they follow from the piece alone and are only read.
+    Kept for the last few pieces, told apart by identity: hashing one is slow."""
+    for known, layers in list(_recent):
+        if known is piece:
+            return layers
+    made = _make_layers(piece)
+    _recent.append((piece, made))
+    return made
+
+
+def _make_layers(piece: Piece) -> dict[int, list[Layer]]:
     parts = stretches(piece)
     used: dict[str, int] = {}
     out: dict[int, list[Layer]] = {}
@@ -116,7 +127,11 @@ class _Writer:
         ending: etree._Element | None = None
         before: Bar | None = None
         for bar in self.bars:
-            if before is None or bar.endings != before.endings:
+            new_ending = before is None or bar.endings != before.endings
+            breaks = before is not None and bar.index in self.options.breaks
+            if breaks and new_ending:
+                add(section, "pb")  # outside, or the label is set as if it went on
+            if new_ending:
                 ending = None
                 if bar.endings:
                     label = marks.ending_label(bar.endings)
@@ -124,8 +139,8 @@ class _Writer:
             parent = section if ending is None else ending
             if before is not None:
                 self._changes(parent, before, bar)
-                if bar.index in self.options.breaks:
-                    add(parent, "pb")
+            if breaks and not new_ending:
+                add(parent, "pb")
             self._measure(parent, bar)
             before = bar
         text: str = etree.tostring(root, encoding="unicode")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF
@@ -15,7 +15,7 @@ from workbench.engraving.app import ensure_gui
 from workbench.engraving.mei import element_note, to_mei
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.render import STAFF_HEIGHT, Engraver, SystemDrawing
-from workbench.fingering.types import Fingering
+from workbench.fingering.types import FingeredBar, Fingering
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -183,6 +183,28 @@ def _distance(rect: QRectF, point: QPointF) -> float:
     return (dx * dx + dy * dy) ** 0.5
 
 
+@dataclass(frozen=True)
+class _Plan:
+    """Where systems break, for one piece on one width."""
+
+    piece: Piece
+    instrument: Instrument | None
+    line: float
+    breaks: tuple[int, ...]
+
+    def fits(self, piece: Piece, instrument: Instrument | None, line: float) -> bool:
+        return self.piece is piece and self.instrument == instrument and self.line == line
+
+
+@dataclass(frozen=True)
+class _Kept:
+    """What a system was drawn from."""
+
+    bars: tuple[FingeredBar | None, ...]
+    marks: tuple[tuple[int, int], ...]
+    system: PaintedSystem | None = field(default=None, compare=False)
+
+
 class Strip:
     """Makes score images of a piece and, after an edit, redraws only the systems
     that changed.
@@ -207,7 +229,8 @@ class Strip:
         self.options = options or MeiOptions()
         self.scale = staff / STAFF_HEIGHT
         self._engraver = Engraver()
-        self._plans: dict[tuple[object, ...], tuple[int, ...]] = {}
+        self._plan: _Plan | None = None
+        self._kept: dict[int, _Kept] = {}
         self._cache: OrderedDict[str, PaintedSystem] = OrderedDict()
 
     def image(
@@ -220,27 +243,37 @@ class Strip:
         """The image for this state of the lesson. Raises BadInput without bars."""
         if not piece.bars:
             raise BadInput(f"'{piece.title}' has no bars; there is nothing to engrave.")
-        options = replace(self.options, marks=marks)
         line = 14000.0 if self.width is None else self.width / self.scale
-        plan_key = (piece, instrument, line)
-        if plan_key not in self._plans:
-            self._plans = {
-                plan_key: self._engraver.breaks(piece, fingering, instrument, options, line)
-            }
-        breaks = self._plans[plan_key]
-        starts = [piece.bars[0].index, *breaks]
-        ends = [*(b - 1 for b in breaks), piece.bars[-1].index]
+        plan = self._plan
+        if plan is None or not plan.fits(piece, instrument, line):
+            options = replace(self.options, marks=marks)
+            breaks = self._engraver.breaks(piece, fingering, instrument, options, line)
+            plan = self._plan = _Plan(piece, instrument, line, breaks)
+            self._kept.clear()
+        starts = [piece.bars[0].index, *plan.breaks]
+        ends = [*(b - 1 for b in plan.breaks), piece.bars[-1].index]
+        bars = {b.index: b for b in fingering.bars} if fingering else {}
         systems = []
         for first, last in zip(starts, ends, strict=True):
-            mei = to_mei(piece, fingering, instrument,
-                         replace(options, first=first, last=last, breaks=()))
-            systems.append(self._system(mei, first, last, line))
+            state = _Kept(
+                tuple(bars.get(k) for k in range(first, last + 1)),
+                tuple(m for m in marks if first <= m[0] <= last),
+            )
+            before = self._kept.get(first)
+            if before is None or before != state or before.system is None:
+                options = replace(self.options, marks=state.marks, first=first, last=last)
+                mei = to_mei(piece, fingering, instrument, options)
+                state = replace(state, system=self._system(mei, first, last, line))
+                self._kept[first] = before = state
+            assert before.system is not None
+            systems.append(before.system)
         while len(self._cache) > 4 * len(systems) + 40:
             self._cache.popitem(last=False)
         return ScoreImage(self._place(systems), piece.bar_of)
 
     def _system(self, mei: str, first: int, last: int, line: float) -> PaintedSystem:
-        key = f"{self.ink}|{self.paper}|{line}|{mei}"
+        """Drawn anew, or as it was at an earlier state (undo)."""
+        key = f"{line}|{mei}"
         if key not in self._cache:
             width = None if self.width is None else line
             flat = self._engraver.pages(mei, width, self.ink, self.paper)[0]

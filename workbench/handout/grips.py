@@ -133,7 +133,7 @@ def draw_grip(
         painter.drawLine(QPointF(left, top + row * step), QPointF(left + wide, top + row * step))
     if base > 1:
         text = str(base)
-        side = left + wide + 5 * scale if mirrored else left - 5 * scale - small.width(text)
+        side = left + wide + 7 * scale if mirrored else left - 7 * scale - small.width(text)
         draw(painter, side, top + step * 0.72, text, small)
     radius = 4.3 * scale
     if grip.barre is not None and grip.barre[0] >= base:

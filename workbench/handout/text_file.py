@@ -1,0 +1,74 @@
+"""Teaching texts as files: the script and the practice plan."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+
+from workbench.music.errors import BadInput
+from workbench.teaching import script_files
+from workbench.teaching.script import Script
+
+#: Suffix, what such a file is, and what writes it.
+SCRIPT_FORMATS: dict[str, tuple[str, Callable[[Script], str]]] = {
+    ".md": ("Markdown", script_files.markdown),
+    ".srt": ("SubRip cues", script_files.srt),
+    ".vtt": ("WebVTT cues", script_files.webvtt),
+    ".txt": ("Chapter list", script_files.chapters),
+}
+
+
+def script_text(script: Script, suffix: str) -> str:
+    """The script in the form that goes with a file name's suffix.
+
+    Raises BadInput for a suffix that no form goes with.
+    """
+    found = SCRIPT_FORMATS.get(suffix.lower())
+    if found is None:
+        known = ", ".join(f"{end} ({words})" for end, (words, _) in SCRIPT_FORMATS.items())
+        raise BadInput(
+            f"A script is not written as '{suffix or 'a file without an ending'}'; "
+            f"end the name with one of {known}."
+        )
+    return found[1](script)
+
+
+def write_script(script: Script, path: str | Path) -> None:
+    """Write the script in the form that the file's name asks for.
+
+    Raises BadInput as ``script_text`` and ``write_text`` do.
+    """
+    path = Path(path)
+    write_text(path, script_text(script, path.suffix))
+
+
+def write_text(path: str | Path, text: str) -> None:
+    """Write a text in UTF-8; the file appears whole or not at all.
+
+    Raises BadInput where it cannot be written.
+    """
+    path = Path(path)
+    if path.is_dir():
+        raise BadInput(f"{path} is a folder; name the file to write in it.")
+    part: Path | None = None
+    try:
+        handle, name = tempfile.mkstemp(".part", f".{path.name[:80]}-", path.parent)
+        part = Path(name)
+        with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as stream:
+            stream.write(text)
+            stream.flush()
+            os.fsync(stream.fileno())
+        if os.name == "posix":  # a temporary file is private; this one is like any other
+            mask = os.umask(0)
+            os.umask(mask)
+            part.chmod(0o666 & ~mask)
+        os.replace(part, path)
+    except (OSError, ValueError) as fault:
+        if part:
+            with contextlib.suppress(OSError):
+                part.unlink()
+        why = getattr(fault, "strerror", None) or fault
+        raise BadInput(f"{path} cannot be written ({why}); choose another place.") from fault
