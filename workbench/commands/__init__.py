@@ -12,6 +12,8 @@ VERBS = {
     "finger": "finger a score for both hands",
     "shape": "finger a chord shape",
     "grade": "estimate the grade and the learning time",
+    "plan": "plan the practice day by day",
+    "script": "write the tutorial's script with times",
     "handout": "write the student's or the teacher's page as PDF",
     "sound": "write the piece as plucked sound",
     "lessons": "list the lessons that the store holds",

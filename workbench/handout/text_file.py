@@ -21,28 +21,29 @@ SCRIPT_FORMATS: dict[str, tuple[str, Callable[[Script], str]]] = {
 }
 
 
-def script_text(script: Script, suffix: str) -> str:
-    """The script in the form that goes with a file name's suffix.
+def script_form(path: str | Path) -> Callable[[Script], str]:
+    """What writes a script in the form that a file's name asks for.
 
-    Raises BadInput for a suffix that no form goes with.
+    Raises BadInput for a name that no form goes with.
     """
+    suffix = Path(path).suffix
     found = SCRIPT_FORMATS.get(suffix.lower())
     if found is None:
         known = ", ".join(f"{end} ({words})" for end, (words, _) in SCRIPT_FORMATS.items())
         raise BadInput(
-            f"A script is not written as '{suffix or 'a file without an ending'}'; "
-            f"end the name with one of {known}."
+            f"{path}: a script is not written as '{suffix}'; end the name with one of {known}."
+            if suffix
+            else f"{path}: the name says no form; end it with one of {known}."
         )
-    return found[1](script)
+    return found[1]
 
 
 def write_script(script: Script, path: str | Path) -> None:
     """Write the script in the form that the file's name asks for.
 
-    Raises BadInput as ``script_text`` and ``write_text`` do.
+    Raises BadInput as ``script_form`` and ``write_text`` do.
     """
-    path = Path(path)
-    write_text(path, script_text(script, path.suffix))
+    write_text(path, script_form(path)(script))
 
 
 def write_text(path: str | Path, text: str) -> None:

@@ -1,0 +1,91 @@
+"""``plan SCORE``: what to practise on which day, and how long it takes in all."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from workbench.commands.output import Result, wrapped
+from workbench.commands.prepare import fingering_of, lesson_of, playing_of
+from workbench.commands.source import load, playing_options, score_options
+from workbench.music.errors import BadInput
+
+
+def options(parser: argparse.ArgumentParser) -> None:
+    score_options(parser, lessons=True)
+    parser.add_argument("-o", "--output", metavar="OUT.md", help="write it as Markdown")
+    parser.add_argument(
+        "--minutes-a-day", type=int, metavar="N", help="minutes of practice a day (default 20)"
+    )
+    parser.add_argument(
+        "--days-a-week", type=int, default=6, metavar="N", help="days with practice (default 6)"
+    )
+    parser.add_argument(
+        "--student", type=float, metavar="GRADE", help="the student's grade (default: the piece's)"
+    )
+    playing_options(parser)
+
+
+def run(options: argparse.Namespace) -> Result:
+    from workbench.handout.text_file import write_text
+    from workbench.teaching.plan import make_plan
+    from workbench.teaching.plan_files import day_in_words, item_in_words, markdown
+
+    target = Path(options.output) if options.output else None
+    if target is not None and target.suffix.lower() != ".md":
+        raise BadInput(f"{target}: a plan is written as Markdown; end the name with .md.")
+    lesson = lesson_of(options, load(options, lessons=True))
+    asked = options.minutes_a_day
+    plan = make_plan(
+        lesson.piece,
+        fingering_of(lesson),
+        *playing_of(lesson),
+        minutes_a_day=lesson.minutes_a_day if asked is None else asked,
+        days_a_week=options.days_a_week,
+        student=options.student,
+        tempo_percent=lesson.tempo_percent,
+        done=lesson.plan_done,
+    )
+    if target is not None:
+        write_text(target, markdown(plan, lesson.title))
+    time = plan.time
+    document = {
+        "title": lesson.title,
+        "minutes_total": round(time.minutes),
+        "minutes_range": [round(time.low), round(time.high)],
+        "minutes_left": round(plan.minutes),
+        "minutes_a_day": plan.minutes_a_day,
+        "days": [
+            {
+                "day": day.day,
+                "rest": day.rest,
+                "minutes": round(day.minutes, 1),
+                "items": [
+                    {
+                        "id": item.id,
+                        "kind": item.kind,
+                        "bars": list(item.bars),
+                        "where": item.where,
+                        "minutes": round(item.minutes, 1),
+                        "tempo": [item.tempo_from, item.tempo_to],
+                        "exercise": item.exercise,
+                    }
+                    for item in day.items
+                ],
+            }
+            for day in plan.days
+        ],
+        "done": [item.id for item in plan.done],
+        "cautions": list(plan.cautions),
+        "path": str(target) if target else None,
+    }
+    if target is not None:
+        return Result(document, [f"{target}: {plan.last_day} days, {time.words} in all."])
+    lines = [f"{lesson.title}: {time.words} in all, {plan.minutes_a_day} minutes a day"]
+    for day in plan.days:
+        lines += ["", day_in_words(day)]
+        for item in day.items:
+            lines += wrapped(f"{item_in_words(item)}. {item.exercise}", "  ")
+    lines += ["", "Take care"]
+    lines += [line for caution in plan.cautions for line in wrapped(caution, "  ")]
+    return Result(document, lines)
