@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import shutil
 
 import pytest
 
@@ -50,10 +51,19 @@ def score_file(tmp_path):
     return write_score(tmp_path / "ferry.musicxml")
 
 
+@pytest.fixture(scope="session")
+def empty_store(tmp_path_factory):
+    """A store with its tables made, to be copied: making them is the slow part."""
+    path = tmp_path_factory.mktemp("store") / "store.db"
+    Shelf(path).close()
+    return path
+
+
 @pytest.fixture
-def open_window(qtbot, tmp_path):
+def open_window(qtbot, tmp_path, empty_store):
     """Opens windows on one and the same store, as one start after another."""
     opened = []
+    shutil.copy(empty_store, tmp_path / "store.db")
 
     def start(services=None, wait=True):
         shelf = Shelf()

@@ -55,8 +55,14 @@ def test_every_control_of_the_import_has_a_name(qtbot, lesson_window, score_file
     assert nameless(window.dialog) == []
 
 
-def test_f1_lists_every_key(lesson_window):
+def activate(qtbot, window):
+    with qtbot.waitActive(window):
+        window.activateWindow()
+
+
+def test_f1_lists_every_key(qtbot, lesson_window):
     window = lesson_window
+    activate(qtbot, window)
     QTest.keyClick(window, Qt.Key.Key_F1)
     table = window.dialog.table
     shown = " ".join(table.item(row, 0).text() for row in range(table.rowCount()))
@@ -71,7 +77,7 @@ def test_no_two_actions_share_a_key(lesson_window):
 
 def test_f6_goes_round_the_parts(qtbot, lesson_window):
     window = lesson_window
-    window.activateWindow()
+    activate(qtbot, window)
     window.bars.view.setFocus()
     seen = []
     for _ in range(4):

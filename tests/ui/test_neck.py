@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 
 from workbench.instrument.table import INSTRUMENTS
@@ -20,7 +22,7 @@ def test_frets_are_spaced_by_the_twelve_tone_rule(name):
     scale = neck.instrument.scale_mm * 2.0
     saddle = neck.fret_x(0) + scale
     rest = [saddle - neck.fret_x(fret) for fret in range(neck.frets + 1)]
-    for before, after in zip(rest, rest[1:], strict=False):
+    for before, after in pairwise(rest):
         assert before / after == pytest.approx(2 ** (1 / 12))
     assert rest[12] == pytest.approx(scale / 2)
 

@@ -17,6 +17,7 @@ class Notice(QWidget):
         super().__init__(parent)
         self.words = Wrapped()
         self.words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.words.setAccessibleName("Notice")
         self.close_button = QPushButton("Dismiss")
         layout = QHBoxLayout(self)
         layout.addWidget(Sign("caution"), 0, Qt.AlignmentFlag.AlignVCenter)

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QPushButton,
     QTableWidget,
     QTableWidgetItem,
+    QToolButton,
     QVBoxLayout,
     QWidget,
 )
@@ -47,6 +48,8 @@ class ShelfDialog(QDialog):
         self.search.setPlaceholderText("Words in title, student, techniques, notes")
         self.search.setAccessibleName("Search the shelf")
         self.search.setClearButtonEnabled(True)
+        for button in self.search.findChildren(QToolButton):
+            button.setAccessibleName("Clear the search")
         self.place = QComboBox()
         self.place.addItems(list(PLACES))
         self.place.setAccessibleName("Which lessons")
