@@ -46,7 +46,7 @@ def struck(score):
                 onset = Fraction(element.getOffsetInHierarchy(measure)).limit_denominator(65_535)
                 for member in element.notes if "Chord" in element.classes else [element]:
                     pitch = member.pitch if shift is None else member.pitch.transpose(shift)
-                    tie = member.tie or element.tie
+                    tie = member.tie
                     first = tie is None or tie.type == "start"
                     (new if first else ends)[(index, onset, round(pitch.ps))] += 1
     return new, ends
@@ -63,16 +63,22 @@ def has_repeats(part):
     return any({"Repeat", "RepeatExpression"} & set(e.classes) for e in part.recurse())
 
 
-def expanded(part, *, starts=()):
+def expanded(part, *, starts=(), ends_right=False):
     """Written bar indices in music21's expansion of a part.
 
     Each bar bears its index as a group name, for music21's own map goes by
     bar numbers, which need not be unique. ``starts`` are bars to which a
-    forward repeat is added first. None where music21 cannot expand.
+    forward repeat is added first; ``ends_right`` sets repeat ends that the ABC
+    parser left on the left of their bar on its right. None where music21
+    cannot expand.
     """
     part = copy.deepcopy(part)
     for index, measure in enumerate(part.getElementsByClass("Measure")):
         measure.groups.append(f"written-{index}")
+        line = measure.leftBarline
+        if ends_right and line is not None and getattr(line, "direction", "") == "end":
+            measure.leftBarline = None
+            measure.rightBarline = bar.Repeat(direction="end")
         if index in starts:
             measure.leftBarline = bar.Repeat(direction="start")
     try:

@@ -62,7 +62,8 @@ class BarWriter:
         if main and not chords:
             for symbol in symbols:
                 measure.append(harmony(symbol.text, self.notes.ticks(symbol.onset)))
-            measure.extend(self.notes.rest(bar.length, whole_bar=True))
+            full = bar.length == Fraction(4 * bar.time_signature[0], bar.time_signature[1])
+            measure.extend(self.notes.rest(bar.length, whole_bar=full))
             return bar.length
         for chord in chords:
             gap = chord.onset - at

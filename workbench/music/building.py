@@ -10,7 +10,14 @@ from typing import Any
 from workbench.music.choosing import chosen_parts
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Key, Note, PartInfo, Piece
-from workbench.music.signs import MOST_TIMES, Signs, measure_signs, merge, settle_codas
+from workbench.music.signs import (
+    MOST_TIMES,
+    Signs,
+    measure_signs,
+    merge,
+    settle_codas,
+    settle_left_ends,
+)
 from workbench.music.staves import (
     BarContent,
     RawNote,
@@ -86,6 +93,7 @@ def build(
         warnings.append("The parts have different numbers of bars; the missing ones are rests.")
     settings = _settings(logical, taken, frame, meters)
     signs = _all_signs(logical, len(frame))
+    settle_left_ends(signs, own_bar=meters is not None)
     chosen = [contents[i] for i in taken]
     shells = _shells(frame, settings, signs, chosen, contents, warnings)
     bars = _filled(shells, chosen)
@@ -245,7 +253,10 @@ def _shells(
     out: list[Bar] = []
     for index, (measure, setting, sign) in enumerate(zip(frame, settings, signs, strict=True)):
         number = str(measure.measureNumberWithSuffix())
-        length = ends[index] or nominal[index]
+        silent = not any(part[index].notes for part in contents if index < len(part))
+        # a whole-bar rest is often written as a whole note's, whatever the bar
+        length = nominal[index] if silent and ends[index] > nominal[index] else ends[index]
+        length = length or nominal[index]
         pickup = False
         if length > LONGEST_BAR:
             raise BadInput(f"Bar {number} lasts {length} quarter notes; mend its length.")

@@ -27,6 +27,7 @@ class Signs:
 
     repeat_start: bool = False
     repeat_end: bool = False
+    left_end: int = 0  # times, where a repeat ends on the bar's left
     times: int = 2
     endings: tuple[int, ...] = ()
     segno: bool = False
@@ -63,10 +64,14 @@ class Signs:
                 self.repeat_start = True
             else:
                 self.repeat_end = True
-                times = int(barline.times or 2)
-                self.times = times if 1 <= times <= MOST_TIMES else 2
+                self.times = _times(barline)
         elif barline.type in ("double", "final", "heavy", "heavy-heavy", "heavy-light"):
             self.double_bar = True
+
+
+def _times(barline: Any) -> int:
+    times = int(barline.times or 2)
+    return times if 1 <= times <= MOST_TIMES else 2
 
 
 def measure_signs(measure: Any, endings: dict[int, tuple[int, ...]]) -> Signs:
@@ -74,12 +79,16 @@ def measure_signs(measure: Any, endings: dict[int, tuple[int, ...]]) -> Signs:
     signs = Signs(endings=endings.get(id(measure), ()))
     left = measure.leftBarline
     if left is not None and "Repeat" in left.classes:
-        signs.take_repeat(left)
+        if left.direction == "end":
+            signs.left_end = _times(left)
+        else:
+            signs.take_repeat(left)
     signs.take_repeat(measure.rightBarline)
     for element in measure:
         classes = element.classes
         if "Repeat" in classes:
-            signs.take_repeat(element)
+            if element is not left:
+                signs.take_repeat(element)
         elif "RepeatExpression" in classes:
             _take_expression(signs, element)
         elif "RehearsalMark" in classes:
@@ -115,6 +124,7 @@ def merge(one: Signs, other: Signs) -> Signs:
         one,
         repeat_start=one.repeat_start or other.repeat_start,
         repeat_end=one.repeat_end or other.repeat_end,
+        left_end=max(one.left_end, other.left_end),
         times=max(one.times, other.times),
         endings=one.endings or other.endings,
         segno=one.segno or other.segno,
@@ -126,6 +136,18 @@ def merge(one: Signs, other: Signs) -> Signs:
         section=one.section or other.section,
         double_bar=one.double_bar or other.double_bar,
     )
+
+
+def settle_left_ends(signs: list[Signs], *, own_bar: bool) -> None:
+    """A repeat that ends on the left of a bar ends the bar before it.
+
+    ``own_bar``: it ends the bar it stands in. music21 puts it there when an
+    ABC source lacks a bar line and the parser splits the bar.
+    """
+    for index, sign in enumerate(signs):
+        if sign.left_end:
+            target = sign if own_bar else signs[max(0, index - 1)]
+            target.repeat_end, target.times = True, sign.left_end
 
 
 def settle_codas(signs: list[Signs]) -> None:

@@ -130,7 +130,7 @@ def exact(value: Any) -> Fraction:
 
 
 def _raw(element: Any, member: Any, raw: RawNote, slurs: Slurs) -> RawNote:
-    tie = member.tie or element.tie
+    tie = member.tie  # of a chord, for each note its own
     raw.tie = tie.type if tie is not None else ""
     raw.grace = bool(element.duration.isGrace)
     if raw.grace:

@@ -1,0 +1,131 @@
+"""Real scores: music21's corpus read, played in order, written and read back.
+
+The outside word is music21's own parse and its own repeat expander.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import replace
+
+import pytest
+from music21 import corpus
+
+from tests.music.outside import (
+    corpus_files,
+    expanded,
+    has_repeats,
+    implied_starts,
+    ours_struck,
+    parsed,
+    struck,
+)
+from tests.music.small_scores import sounded
+from workbench.music.errors import BadInput
+from workbench.music.form import playing_order
+from workbench.music.reading import read_score
+from workbench.music.writing import write_musicxml
+
+# a fixed sample: chorales with split bars, a keyboard part, quartets with endings,
+# songs, a medieval score, fiddle books
+SAMPLE = (
+    "bach/bwv66.6", "bach/bwv389", "bach/bwv245.26", "schoenberg/opus19/movement2",
+    "schumann_robert/opus41no1/movement2", "schumann_robert/opus48no2",
+    "schumann_clara/polonaise_op1n3", "mozart/k80/movement4",
+    "ryansMammoth/LafricansJig", "ryansMammoth/DevilsDreamReel",
+    "ryansMammoth/CrabsInTheSkilletJig", "ryansMammoth/MoneyMuskReel",
+    "ryansMammoth/LoveLinksJig", "ryansMammoth/CosmopoliteReelThe",
+    "oneills1850/0001-0050", "oneills1850/0951-0981", "josquin/fortunaDunGranTempo",
+)  # fmt: skip
+
+# Why our order may differ from the expander's, each proved by taking the cause away
+AGREES = "same order"
+START = "a repeat without a start: the expander goes back to the very beginning"
+LEFT = "an end of a repeat that the ABC parser puts on the left of its bar"
+JUMP = "a jump in words that the expander does not know"
+SILENT = "the expander gives up"
+
+
+def compared(piece, part):
+    """Which of the reasons holds; None where none explains the difference."""
+    ours, theirs = playing_order(piece), expanded(part)
+    if theirs == ours:
+        return AGREES
+    signed = expanded(part, starts=implied_starts(piece))
+    if signed is not None and signed == ours:
+        return START
+    if expanded(part, starts=implied_starts(piece), ends_right=True) == ours:
+        return LEFT
+    plain = tuple(replace(b, jump="") for b in piece.bars)
+    if any(b.jump for b in piece.bars):
+        without = playing_order(replace(piece, bars=plain))
+        if without in (theirs, signed):
+            return JUMP
+    if theirs is None or (implied_starts(piece) and signed is None):
+        return SILENT
+    return None
+
+
+def checked(path, folder):
+    """Read, compare and write one file; the reason for its playing order or None.
+
+    Gives (read, reason): ``read`` is False where the file is refused.
+    """
+    try:
+        piece = read_score(path, parts="all")
+    except BadInput as error:
+        assert str(error).endswith(".")
+        return False, None
+    outside = parsed(path)
+    new, ends = struck(outside)
+    ours = ours_struck(piece)
+    # nothing is missing; what is more are ends of ties whose beginning is missing
+    assert new - ours == Counter()
+    assert (ours - new) - ends == Counter()
+    target = folder / "again.musicxml"
+    write_musicxml(piece, target)
+    again = read_score(target, parts="all")
+    assert sounded(again) == sounded(piece)
+    assert [b.length for b in again.bars] == [b.length for b in piece.bars]
+    assert playing_order(again) == playing_order(piece)
+    written, _ = struck(parsed(target))
+    assert written == ours
+    if not outside.parts or not has_repeats(outside.parts[0]):
+        return True, None
+    reason = compared(piece, outside.parts[0])
+    assert reason is not None, "the order differs from the expander's for no known reason"
+    return True, reason
+
+
+@pytest.mark.parametrize("name", SAMPLE)
+def test_sample(name, tmp_path):
+    read, _ = checked(corpus.getWork(name), tmp_path)
+    assert read
+
+
+def test_the_sample_meets_agreement_and_each_kind_of_difference(tmp_path):
+    names = ("ryansMammoth/MoneyMuskReel", "oneills1850/0951-0981", "mozart/k80/movement4")
+    found = [checked(corpus.getWork(n), tmp_path)[1] for n in names]
+    assert found[0] == AGREES and found[1] == START and found[2] in (START, JUMP)
+
+
+@pytest.mark.slow
+def test_the_whole_corpus(tmp_path, record_property):
+    """Every score of the corpus in a format that is read."""
+    failed, reasons, refused = [], Counter(), []
+    for path in corpus_files():
+        try:
+            read, reason = checked(path, tmp_path)
+        except Exception as error:
+            failed.append(f"{path.name}: {type(error).__name__} {str(error)[:80]}")
+            continue
+        if not read:
+            refused.append(path.name)
+        elif reason:
+            reasons[reason] += 1
+    record_property("playing order", dict(reasons))
+    record_property("refused", refused)
+    assert failed == []
+    # percussion, or no notes at all
+    assert len(refused) <= 5, refused
+    assert reasons[AGREES] > 0.8 * reasons.total(), reasons
