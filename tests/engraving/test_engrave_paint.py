@@ -5,6 +5,7 @@ The collision check looks at painted pixels, not at the boxes marks are placed b
 
 from __future__ import annotations
 
+import sys
 from dataclasses import replace
 
 import numpy as np
@@ -171,3 +172,14 @@ def test_a_piece_without_bars_is_refused() -> None:
 
 def test_fonts_come_with_their_licence() -> None:
     assert "SIL OPEN FONT LICENSE" in (FONT_FOLDER / "OFL.txt").read_text().upper()
+
+
+def test_a_long_session_does_not_use_up_the_references_to_none() -> None:
+    """Each Qt call that returns nothing may cost one; see ``keep_none_alive``."""
+    ensure_gui()
+    before = sys.getrefcount(None)
+    image = QImage(4, 4, QImage.Format.Format_ARGB32)
+    for _ in range(1000):
+        image.setDotsPerMeterX(1)
+    assert sys.getrefcount(None) > 1_000_000
+    assert before - sys.getrefcount(None) < 5000
