@@ -50,7 +50,21 @@ def pdf_bytes(
         painter.restore()
     painter.end()
     buffer.close()
-    return with_language(bytes(data.data()), language)
+    return with_language(with_spaces(bytes(data.data())), language)
+
+
+def with_spaces(pdf: bytes) -> bytes:
+    """Let the space's glyph mean a space to readers of the text.
+
+    Qt writes it down as a tabulator (U+0009), so that searching for two words
+    fails. Only the tables from glyphs to text change (ISO 32000-1, 9.10.3), in
+    place and with their length kept.
+    """
+
+    def mended(table: re.Match[bytes]) -> bytes:
+        return table.group().replace(b"<0009>", b"<0020>")
+
+    return re.sub(rb"(?<=> )\[(?:<[0-9A-F]{4}> ?)+\](?=\s)", mended, pdf)
 
 
 def with_language(pdf: bytes, language: str) -> bytes:
