@@ -222,7 +222,8 @@ def _set_text(text: etree._Element, ink: str) -> None:
     widths = [_width(r) for r in runs]
     start = x - {"middle": sum(widths) / 2, "end": sum(widths)}.get(anchor, 0.0)
     if own.startswith("mark-"):
-        _circle(group, own.split("-")[1], start, y, ink)
+        for place_in_row, number in enumerate(own.split("-")[1].split(".")):
+            _circle(group, number, start + 500.0 * place_in_row, y, ink)
     else:
         for run, width in zip(runs, widths, strict=True):
             _draw(group, run, start, y, ink)

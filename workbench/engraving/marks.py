@@ -144,10 +144,11 @@ def bar_marks(
     if bar.section:
         reh = add(measure, "reh", id=f"reh-{bar.index}", tstamp="0", staff="1", place="above")
         add(reh, "rend", rend="box").text = bar.section
-    for k, number in enumerate(marks):
-        mark = add(measure, "dir", id=f"mark-{number}-{bar.index}-{k}",
-                   tstamp="1", staff="1", place="above")
-        mark.text = f"({number})"
+    if marks:
+        names = ".".join(str(number) for number in marks)
+        mark = add(measure, "dir", id=f"mark-{names}-{bar.index}", tstamp="1", staff="1",
+                   place="above")
+        mark.text = " ".join(f"({number})" for number in marks)
     if bar.segno:
         add(measure, "repeatMark", id=f"segno-{bar.index}", tstamp="1", staff="1",
             place="above", func="segno")

@@ -186,8 +186,9 @@ class NoteBlock:
         self._scale, self._style = scale, style
 
     @classmethod
-    def made(cls, number: int, heading: str, text: str, width: float, scale: float) -> NoteBlock:
-        style = BODY.scaled(scale)
+    def made(cls, number: int, heading: str, text: str, width: float, scale: float,
+             size: float = BODY.size) -> NoteBlock:
+        style = Style(size).scaled(scale)
         lines = wrap(text, style, width - 17 * scale)
         return cls(number, heading, lines, scale, style)
 
@@ -228,6 +229,33 @@ class NoteBlock:
         for line in self._lines:
             draw_line(painter, left, at, line)
             at += self._style.size * LEADING
+
+
+class ColumnsBlock:
+    """Notes side by side."""
+
+    def __init__(self, columns: Sequence[Sequence[NoteBlock]], step: float, heading: str,
+                 scale: float) -> None:
+        self._columns, self._step = columns, step
+        self._heading, self._scale = heading, scale
+
+    @property
+    def _head(self) -> float:
+        return HEADING.size * 1.8 * self._scale if self._heading else 0.0
+
+    @property
+    def height(self) -> float:
+        tallest = max((sum(n.height for n in c) for c in self._columns), default=0.0)
+        return self._head + tallest + 6 * self._scale
+
+    def paint(self, painter: QPainter, x: float, y: float) -> None:
+        draw(painter, x, y + HEADING.size * self._scale, self._heading, HEADING.scaled(self._scale))
+        for column in self._columns:
+            at = y + self._head
+            for note in column:
+                note.paint(painter, x, at)
+                at += note.height
+            x += self._step
 
 
 class GripsBlock:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from workbench.handout.blocks import Block, NoteBlock, OwnNotesBlock
+from workbench.handout.blocks import Block, ColumnsBlock, NoteBlock, OwnNotesBlock, SystemBlock
 from workbench.handout.options import Sheet
+from workbench.handout.typeset import HEADING
 
 SYSTEM_GAP = 8.0
 _MOST_GAP = 30.0
@@ -18,6 +19,50 @@ class Page:
     """Blocks with their distance from the top margin."""
 
     placed: list[tuple[Block, float]] = field(default_factory=list)
+
+
+def music_pages(pages: Sequence[Page]) -> int:
+    """How many pages hold music."""
+    return sum(any(isinstance(b, SystemBlock) for b, _ in p.placed) for p in pages)
+
+
+def _fill(notes: Sequence[NoteBlock], room: float) -> tuple[list[NoteBlock], list[NoteBlock]]:
+    """Notes for a column of height ``room``, and the rest; one may be split."""
+    taken: list[NoteBlock] = []
+    rest = list(notes)
+    while rest and rest[0].height <= room:
+        room -= rest[0].height
+        taken.append(rest.pop(0))
+    return taken, rest
+
+
+def _two_columns(
+    notes: Sequence[NoteBlock], room: float
+) -> tuple[list[NoteBlock], list[NoteBlock], list[NoteBlock]]:
+    """Left, right, rest. The lowest height at which all fit, else ``room``."""
+    heights = sorted({sum(n.height for n in notes[: k + 1]) for k in range(len(notes))})
+    for height in heights:
+        if height > room:
+            break
+        left, rest = _fill(notes, height)
+        right, rest = _fill(rest, height)
+        if not rest:
+            return left, right, rest
+    left, rest = _fill(notes, room)
+    left, rest = _with_part(left, rest, room)
+    right, rest = _fill(rest, room)
+    right, rest = _with_part(right, rest, room)
+    return left, right, rest
+
+
+def _with_part(
+    column: list[NoteBlock], rest: list[NoteBlock], room: float
+) -> tuple[list[NoteBlock], list[NoteBlock]]:
+    """Fill what is left of a column with the first lines of the next note."""
+    parts = rest[0].split(room - sum(n.height for n in column)) if rest else None
+    if parts is None:
+        return column, rest
+    return [*column, parts[0]], [parts[1], *rest[1:]]
 
 
 class Composer:
@@ -68,6 +113,22 @@ class Composer:
             self._close(spread=False)
         self._foot.append(note)
 
+    def columns(self, notes: Sequence[NoteBlock], step: float, heading: str) -> None:
+        """Notes after the music, in two columns of equal height."""
+        scale = self._sheet.scale
+        rest = list(notes)
+        page = self._close(spread=self._free < 90 * scale)
+        at = self._bottom(page) + 4 * scale
+        while rest:
+            room = self._sheet.room - at - HEADING.size * 1.8 * scale - 6 * scale
+            left, right, rest = _two_columns(rest, room)
+            if left:
+                block = ColumnsBlock((left, right), step, heading, scale)
+                page.placed.append((block, at))
+            if rest:
+                page = self._new_page()
+                at, heading = 0.0, f"{heading.removesuffix(' (continued)')} (continued)"
+
     def tail(self, blocks: Sequence[Block], own: OwnNotesBlock) -> None:
         """What follows the music; the lines for own notes take the room that is left."""
         free = self._free
@@ -76,7 +137,10 @@ class Composer:
             free -= blocks[stays].height
             stays += 1
         whole = stays == len(blocks) and own.with_lines(2).height <= free
-        page = self._close(spread=not whole, room=0.0 if whole else free)
+        if self._head or self._systems or self._foot or not self.pages:
+            page = self._close(spread=not whole, room=0.0 if whole else free)
+        else:
+            page = self.pages[-1]
         at = self._bottom(page)
         for block in blocks:
             if at + block.height > self._sheet.room and page.placed:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -99,6 +100,24 @@ def grip_of_note(note: BarNote, number: int, instrument: Instrument) -> Grip | N
     return Grip(f"Note {number}", "", frets, (0,) * len(frets))
 
 
+def with_pictures(
+    grips: Sequence[Grip], notes: Sequence[BarNote], instrument: Instrument
+) -> tuple[Grip, ...]:
+    """The grips and the notes' own pictures; a picture of a grip that is there
+    already is only named under it."""
+    out = list(grips)
+    for number, note in enumerate(notes, 1):
+        picture = grip_of_note(note, number, instrument)
+        if picture is None:
+            continue
+        same = next((k for k, g in enumerate(out) if g.frets == picture.frets), None)
+        if same is None:
+            out.append(picture)
+        elif out[same].where:
+            out[same] = replace(out[same], where=f"{out[same].where} · note {number}")
+    return tuple(out)
+
+
 def draw_grip(
     painter: QPainter, grip: Grip, area: QRectF, scale: float, mirrored: bool
 ) -> None:
@@ -116,6 +135,9 @@ def draw_grip(
     while name.width(grip.title) > area.width() - 4 and name.size > 5:
         name = name.scaled(0.93)
     small = SMALL.scaled(0.9 * scale)
+    where = small
+    while where.width(grip.where) > area.width() - 4 and where.size > 4.5:
+        where = where.scaled(0.95)
     top = area.top() + 24 * scale
     draw(painter, area.center().x() - name.width(grip.title) / 2, area.top() + 9 * scale,
          grip.title, name)
@@ -161,8 +183,8 @@ def draw_grip(
             draw(painter, x - figure.width(text) / 2, y + 2.4 * scale, text, figure,
                  PAPER)
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    draw(painter, area.center().x() - small.width(grip.where) / 2,
-         top + rows * step + 10 * scale, grip.where, small)
+    draw(painter, area.center().x() - where.width(grip.where) / 2,
+         top + rows * step + 10 * scale, grip.where, where)
 
 
 def _open_mark(painter: QPainter, middle: QPointF, muted: bool, scale: float) -> None:

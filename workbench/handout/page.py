@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from pathlib import Path
 
@@ -24,11 +24,11 @@ from workbench.handout.blocks import (
     TextBlock,
     TitleBlock,
 )
-from workbench.handout.compose import Composer, Page
-from workbench.handout.grips import Grip, grip_of_note, grips_of
+from workbench.handout.compose import Composer, Page, music_pages
+from workbench.handout.grips import Grip, grips_of, with_pictures
 from workbench.handout.options import MM, STAFF_MM, HandoutOptions, Sheet, page_size, sheet
 from workbench.handout.pdf import pdf_bytes, write_whole
-from workbench.handout.typeset import GREY, SMALL, Style, draw
+from workbench.handout.typeset import BODY, GREY, SMALL, Style, draw
 from workbench.handout.words import CAUTION, facts, form_words, legend, note_heading
 from workbench.instrument.model import Instrument
 from workbench.instrument.table import instrument as instrument_of
@@ -119,6 +119,19 @@ class Handout:
                 draw(painter, at, y, middle, style, GREY)
 
     def _compose(self) -> list[Page]:
+        """Notes stand at the foot of their page where that spreads the music over
+        no more pages than it needs; else they follow it in two columns."""
+        engraved = self._engraved()
+        foot = self._composed(engraved, at_foot=True)
+        if not self.notes:
+            return foot
+        after = self._composed(engraved, at_foot=False)
+        crowded = music_pages(foot) > music_pages(after)
+        return after if crowded or len(after) < len(foot) else foot
+
+    def _composed(
+        self, engraved: Sequence[tuple[PaintedSystem, SystemBlock]], at_foot: bool
+    ) -> list[Page]:
         scale, line = self.sheet.scale, self.sheet.line
         composer = Composer(self.sheet)
         composer.head(TitleBlock(self.title, self.piece.composer, self.piece.arranger, line, scale))
@@ -126,8 +139,12 @@ class Handout:
         form = form_words(self.piece)
         if form:
             composer.head(TextBlock(f"**Form:** {form}", line, scale, after=8.0))
-        for system, block in self._engraved():
-            composer.system(block, self._notes_of(system))
+        for system, block in engraved:
+            composer.system(block, self._notes_of(system, line) if at_foot else ())
+        if not at_foot:
+            step = (line + 14 * scale) / 2
+            notes = [n for s, _ in engraved for n in self._notes_of(s, step - 14 * scale, 9.0)]
+            composer.columns(notes, step, "Notes")
         composer.tail(self._tail(), OwnNotesBlock(line, scale, 4, self._own_heading()))
         return composer.pages
 
@@ -144,7 +161,9 @@ class Handout:
         painted = [PaintedSystem(d) for d in drawings]
         return [(p, SystemBlock(p, unit)) for p in painted]
 
-    def _notes_of(self, system: PaintedSystem) -> list[NoteBlock]:
+    def _notes_of(
+        self, system: PaintedSystem, width: float, size: float = BODY.size
+    ) -> list[NoteBlock]:
         out = []
         for number, note in enumerate(self.notes, 1):
             if system.first <= note.first_bar <= system.last:
@@ -153,7 +172,7 @@ class Handout:
                     text += teacher.rejected_words(note, self.piece)
                 out.append(
                     NoteBlock.made(number, note_heading(note, self.piece), text,
-                                   self.sheet.line, self.sheet.scale)
+                                   width, self.sheet.scale, size)
                 )
         return out
 
@@ -165,8 +184,7 @@ class Handout:
             TextBlock(legend(self.options, barre, guide), line, scale, style=_LEGEND, after=8.0)
         ]
         grips: tuple[Grip, ...] = grips_of(self.piece, self.fingering, self.instrument)
-        pictures = [grip_of_note(n, k, self.instrument) for k, n in enumerate(self.notes, 1)]
-        grips += tuple(g for g in pictures if g is not None)
+        grips = with_pictures(grips, self.notes, self.instrument)
         if grips:
             heading = "New grips"
             if self.options.left_handed:
