@@ -41,14 +41,14 @@ class BarDelegate(QStyledItemDelegate):
         painter.setFont(bold)
         painter.setPen(QColor(ink))
         room = body.width() - marks_width - line * 0.3
-        words = QFontMetricsF(bold).elidedText(row.title, Qt.TextElideMode.ElideRight, room)
+        words = QFontMetricsF(bold).elidedText(row.short, Qt.TextElideMode.ElideRight, room)
         painter.drawText(QRectF(body.left(), body.top(), room, line), 0, words)
         small = QFont(option.font)
         small.setPointSizeF(small.pointSizeF() * 0.88)
         painter.setFont(small)
         painter.setPen(QColor(faint))
         same = f"as bar {row.same_as}" if row.same_as else ""
-        under = "  ·  ".join(part for part in (row.form, same, row.chords) if part)
+        under = "  ·  ".join(part for part in (row.chords, row.which, row.form, same) if part)
         if row.impossible:
             under = "cannot be played"
         words = QFontMetricsF(small).elidedText(

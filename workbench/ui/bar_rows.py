@@ -61,8 +61,17 @@ class BarRow:
     @property
     def title(self) -> str:
         """For example ``Bar 5``, ``Pickup``, ``Bar 5, 2nd time``."""
-        name = "Pickup" if self.number == "0" else f"Bar {self.number}"
-        return f"{name}, {ordinal(self.turn)} time" if self.turns > 1 else name
+        return f"{self.short}, {self.which}" if self.which else self.short
+
+    @property
+    def short(self) -> str:
+        """``Bar 5`` or ``Pickup``."""
+        return "Pickup" if self.number == "0" else f"Bar {self.number}"
+
+    @property
+    def which(self) -> str:
+        """``2nd time`` where the bar is played more than once."""
+        return f"{ordinal(self.turn)} time" if self.turns > 1 else ""
 
     @property
     def marks(self) -> tuple[tuple[str, str], ...]:

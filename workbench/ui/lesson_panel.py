@@ -77,6 +77,7 @@ class LessonPanel(QWidget):
         self._show.append(
             lambda lesson: self.techniques.setText(", ".join(lesson.techniques))
         )
+        self._show.append(lambda _: self.techniques.setCursorPosition(0))
         self._row("Techni&ques", self.techniques)
         self.changes = Faint()
         self.audit = Faint()

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cache
-from pathlib import Path
 
-from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QPalette
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPalette
 from PySide6.QtWidgets import QApplication, QWidget
 
-FONTS = Path(__file__).resolve().parents[2] / "resources" / "fonts"
-FAMILY = "Noto Sans"
+from workbench.engraving.app import SANS, keep_none_alive
+from workbench.engraving.app import load_fonts as register_fonts
+
 BASE_POINTS = 10.0
 SCALES = (100, 115, 130, 150, 175, 200)  # per cent
 THEMES = ("light", "dark", "as the system")
@@ -72,12 +71,11 @@ def colours(widget: QWidget | None = None) -> Colours:
     return DARK if dark else LIGHT
 
 
-@cache
 def load_fonts() -> str:
     """Register the text fonts that come with the program; the family to use."""
-    for name in ("NotoSans-Regular.ttf", "NotoSans-Bold.ttf"):
-        QFontDatabase.addApplicationFont(str(FONTS / name))
-    return FAMILY if FAMILY in QFontDatabase.families() else QApplication.font().family()
+    keep_none_alive()
+    register_fonts()
+    return SANS
 
 
 def apply(look: Look) -> None:

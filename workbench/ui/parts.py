@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QEvent, QRect, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
 
@@ -27,6 +27,7 @@ class Wrapped(QLabel):
         self.setWordWrap(True)
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        self.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
         self.setText(text)
 
     def sizeHint(self) -> QSize:
@@ -40,8 +41,17 @@ class Wrapped(QLabel):
         super().resizeEvent(event)
         self._claim()
 
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._claim()
+
     def _claim(self) -> None:
-        needed = max(0, self.heightForWidth(self.width())) if self.text() else 0
+        # Not heightForWidth: that never answers less than the height claimed before.
+        room = QRect(0, 0, max(1, self.width()), 1_000_000)
+        flags = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft
+        found = self.fontMetrics().boundingRect(room, int(flags), self.text()).height()
+        needed = found + 2 if self.text() else 0
         if needed != self.minimumHeight():
             self.setMinimumHeight(needed)
             self.updateGeometry()

@@ -110,10 +110,10 @@ class ScoreView(QAbstractScrollArea):
         self._session.jobs.start("engrave", "Engraving", work, self._arrived, lane="engrave")
 
     def _arrived(self, image: Any) -> None:
-        first = self.image is None
+        laid_out_anew = self.image is None or self.image.size != image.size
         self.image = image
         self._measure()
-        if first:
+        if laid_out_anew:
             self.follow()
         self.viewport().update()
 

@@ -48,8 +48,8 @@ class ShelfDialog(QDialog):
         self.search.setPlaceholderText("Words in title, student, techniques, notes")
         self.search.setAccessibleName("Search the shelf")
         self.search.setClearButtonEnabled(True)
-        for button in self.search.findChildren(QToolButton):
-            button.setAccessibleName("Clear the search")
+        for clear in self.search.findChildren(QToolButton):
+            clear.setAccessibleName("Clear the search")
         self.place = QComboBox()
         self.place.addItems(list(PLACES))
         self.place.setAccessibleName("Which lessons")
@@ -86,8 +86,10 @@ class ShelfDialog(QDialog):
         find.setBuddy(self.search)
         top.addWidget(find)
         top.addWidget(self.search, 1)
+        narrow = QHBoxLayout()
         for part in (self.place, self.instrument, self.same_piece):
-            top.addWidget(part)
+            narrow.addWidget(part)
+        narrow.addStretch(1)
         bottom = QHBoxLayout()
         for button in (
             self.open_button, self.copy_button, self.archive_button, self.delete_button,
@@ -97,6 +99,7 @@ class ShelfDialog(QDialog):
         bottom.addWidget(self.close_button)
         layout = QVBoxLayout(self)
         layout.addLayout(top)
+        layout.addLayout(narrow)
         layout.addWidget(self.table, 1)
         layout.addWidget(self.status)
         layout.addLayout(bottom)
@@ -116,7 +119,7 @@ class ShelfDialog(QDialog):
         self.search.setFocus()
 
     def sizeHint(self) -> QSize:
-        return QSize(em(self, 46), em(self, 26))
+        return QSize(em(self, 54), em(self, 26))
 
     def refresh(self) -> None:
         """List what passes the filters."""

@@ -49,6 +49,7 @@ class ShortcutList(QDialog):
         self.table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
         self.table.setTabKeyNavigation(False)
         self.table.setShowGrid(False)
+        self.table.setSelectionMode(QTableWidget.SelectionMode.NoSelection)
         for at, row in enumerate(rows):
             for column, words in enumerate(row):
                 self.table.setItem(at, column, QTableWidgetItem(words))

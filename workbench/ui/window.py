@@ -126,7 +126,7 @@ class Window(QMainWindow):
 
     def _shape(self) -> None:
         """Sizes that follow the text."""
-        self.bars.setMinimumWidth(em(self, 8))
+        self.bars.setMinimumWidth(em(self, 9))
         self.side.setMinimumWidth(em(self, 13))
         self.score.setMinimumHeight(em(self, 5))
         self.middle.setSizes([em(self, 40), em(self, 10)])
@@ -260,6 +260,8 @@ class Window(QMainWindow):
 
         dialog.finished.connect(gone)
         dialog.show()
+        if dialog.sizeHint().isValid():
+            dialog.resize(dialog.sizeHint().boundedTo(self.size()))
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):
