@@ -38,7 +38,8 @@ def main(arguments):
         return 2
     if window:
         machine.say("Opening the window ...")
-    return subprocess.call([str(inner), "-m", "workbench", *arguments])
+    # -P: a folder of the same name where the user stands must not get in the way.
+    return subprocess.call([str(inner), "-P", "-m", "workbench", *arguments])
 
 
 if __name__ == "__main__":

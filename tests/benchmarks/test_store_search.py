@@ -24,7 +24,11 @@ SYLLABLES = ["ba", "ri", "to", "ne", "ka", "lu", "mo", "se", "vi", "do", "gra", 
 VOCABULARY = [a + b + c for a in SYLLABLES for b in SYLLABLES for c in SYLLABLES]
 
 #: Search, and what kind it is: a beginning typed so far, a rare pair, a frequent word.
-SEARCHES = {"beginning": "tonel", "pair": f"{VOCABULARY[300]} {VOCABULARY[500]}", "frequent": VOCABULARY[3]}
+SEARCHES = {
+    "beginning": "tonel",
+    "pair": f"{VOCABULARY[300]} {VOCABULARY[500]}",
+    "frequent": VOCABULARY[3],
+}
 
 
 @pytest.fixture(scope="module")

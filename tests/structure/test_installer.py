@@ -151,7 +151,7 @@ def test_what_is_missing_stops_the_window_but_not_a_verb(monkeypatch, capsys):
     assert calls == []
     assert "sudo apt-get install libegl1" in capsys.readouterr().err
     assert start.main(["read", "demo"]) == 0
-    assert calls == [["python", "-m", "workbench", "read", "demo"]]
+    assert calls == [["python", "-P", "-m", "workbench", "read", "demo"]]
 
 
 def test_the_checks_run_through_and_the_sum_names_what_failed():
