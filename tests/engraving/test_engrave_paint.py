@@ -48,8 +48,9 @@ def ink(root, width: float, height: float) -> np.ndarray:
     return data.reshape(image.height(), image.bytesPerLine() // 4, 4)[:, :, 3].copy()
 
 
-def parts(flat):
-    """The drawing without marks and staff lines; and each mark alone."""
+def parts(flat, ground=None):
+    """The drawing without marks and staff lines; and each mark alone, without the
+    rectangle of colour ``ground`` behind it."""
     bare = etree.fromstring(flat.svg)
     for group in list(bare.iter(f"{SVG}g")):
         kind = (group.get("class") or "").split(" ")[0]
@@ -67,6 +68,8 @@ def parts(flat):
         for child in list(page):
             if child.get("id") != mark:
                 page.remove(child)
+        for rect in [r for r in page.iter(f"{SVG}rect") if r.get("fill") == ground]:
+            rect.getparent().remove(rect)
         alone[mark] = root
     return bare, alone
 

@@ -214,10 +214,13 @@ def _set_text(text: etree._Element, ink: str) -> None:
             y = float(holder.get("y") or y)
         for part, music in _pieces(words):
             if music:
-                runs.append(_Run(part, size, replace(run_face, family="music")))
+                shown = size * (0.82 if own.startswith("tempo-") else 1.0)
+                runs.append(_Run(part, shown, replace(run_face, family="music")))
             else:
                 own_size = run_face.size if run_face.size else size * run_face.scale
                 runs.append(_Run(part, own_size, run_face))
+    if own.startswith("tempo-"):
+        y -= 36.0  # clear of the time signature
     group = etree.Element(f"{{{SVG}}}g")
     widths = [_width(r) for r in runs]
     start = x - {"middle": sum(widths) / 2, "end": sum(widths)}.get(anchor, 0.0)

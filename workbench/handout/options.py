@@ -12,6 +12,8 @@ from workbench.music.errors import BadInput
 MM = 72 / 25.4  # points to a millimetre
 #: Staff height of solo parts in common engraving practice is 7 to 8 mm (from memory).
 STAFF_MM = 7.0
+#: Taken where it saves a page.
+COMPACT_MM = 6.5
 LARGE = 1.4
 
 
