@@ -19,7 +19,8 @@ from workbench.music.choosing import check_tune, tunes_of
 from workbench.music.errors import BadInput
 from workbench.music.loading import Source, load
 from workbench.music.midifile import check_midi
-from workbench.music.model import Piece
+from workbench.music.model import Key, Piece
+from workbench.music.spelling import spelled
 
 _ABC_JUMP = re.compile(r"!\s*(D\.?C\.?|D\.?S\.?|dacapo|dacoda|fine|segno|coda)\b[^!\n]*!", re.I)
 
@@ -40,7 +41,8 @@ def read_score(
     if source.kind == "midi":
         divisors = check_midi(source.data, source.name)
         score = _parsed(source, source.data, "midi", quarterLengthDivisors=divisors)
-        return _built(source, score, parts=parts, sounding=True)
+        piece = _built(source, score, parts=parts, sounding=True)
+        return spelled(piece, None if _keyed(score) else _heard_key(score))
     score = _parsed(source, source.data, "musicxml")
     return _built(source, score, parts=parts)
 
@@ -70,6 +72,17 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
             "ABC files; set them by hand."
         )
     return replace(piece, tunes=titles if len(titles) > 1 else (), warnings=tuple(notes))
+
+
+def _keyed(score: Any) -> bool:
+    return any(True for _ in score.recurse().getElementsByClass("KeySignature"))
+
+
+def _heard_key(score: Any) -> Key:
+    """The key by music21's analysis of the notes (Krumhansl and Schmuckler's profiles)."""
+    with _quiet():
+        found = score.analyze("key")
+    return Key(int(found.sharps), "minor" if found.mode == "minor" else "major")
 
 
 def _abc_meters(text: str) -> frozenset[tuple[int, int]]:
