@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QMenu, QMessageBox
 
+from workbench.ui import edits
 from workbench.ui.look import SCALES, THEMES
 from workbench.ui.services import SCORE_FILES
 
@@ -89,8 +90,9 @@ class Menus:
         self._add(menu, "&Pin this bar", window.choices.keep, "Ctrl+B", lesson=True)
         self._add(menu, "&Free note or bar", session.free_note, "Ctrl+Backspace", lesson=True)
         self._add(
-            menu, "Take the other &fingering", window.choices.take, "Ctrl+Return", lesson=True
+            menu, "Take the other &fingering", window.choices.take, "Ctrl+T", lesson=True
         )
+        self._add(menu, "&Section begins here …", self.section, "Ctrl+G", lesson=True)
         menu.addSeparator()
         self._add(menu, "Next &bar", lambda: session.select(session.position + 1),
                   "Ctrl+Down", "Ctrl+Right", lesson=True)  # fmt: skip
@@ -238,6 +240,20 @@ class Menus:
         if agreed:
             self._window.notes.commit()
             session.guard(make)
+
+    def section(self) -> None:
+        """Name the section that begins at the selected bar; no name joins it to the one before."""
+        session = self._session
+        index = session.bar_index
+        if index < 0 or session.lesson is None:
+            return
+        here = next((r.section for r in session.rows if r.index == index), "")
+        letter, agreed = QInputDialog.getText(
+            self._window, "Section", "Name of the section that begins here (empty: none):",
+            text=here,
+        )  # fmt: skip
+        if agreed:
+            session.edit("Set a section", lambda old: edits.begin_section(old, index, letter))
 
     def keep_version(self) -> None:
         """Keep the lesson as it is now, under a name."""

@@ -261,7 +261,7 @@ class NeckView(QScrollArea):
     def refresh(self) -> None:
         self.neck.refresh()
         tall = self.neck.height() + self.horizontalScrollBar().sizeHint().height() + 4
-        self.setMinimumHeight(min(tall, max(em(self, 9), round(self.window().height() * 0.45))))
+        self.setMinimumHeight(min(tall, max(em(self, 9), round(self.window().height() * 0.38))))
         self.setMaximumHeight(tall)
         self._tall = tall
         self.updateGeometry()

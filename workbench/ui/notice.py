@@ -18,6 +18,7 @@ class Notice(QWidget):
         self.words = Wrapped()
         self.words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.words.setAccessibleName("Notice")
+        self.words.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.close_button = QPushButton("Dismiss")
         layout = QHBoxLayout(self)
         layout.addWidget(Sign("caution"), 0, Qt.AlignmentFlag.AlignVCenter)
