@@ -115,7 +115,8 @@ class ImportDialog(QDialog):
             return
         self.make_button.setEnabled(False)
         self._session.jobs.start(
-            "read", "Reading the score", lambda _: read(path, **choice), self._show
+            "read again", "Reading the score", lambda _: read(path, **choice), self._show,
+            wrong=self._refused,
         )
 
     def _show(self, piece: Piece) -> None:

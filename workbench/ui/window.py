@@ -34,6 +34,7 @@ from workbench.ui.score_view import ScoreView
 from workbench.ui.session import Session
 
 KEPT = "window.state"
+OF_DIALOGS = ("keys", "read again", "arrange", "handout")  # work that ends with its dialog
 SUFFIXES = (".musicxml", ".xml", ".mxl", ".mid", ".midi", ".abc")
 
 
@@ -255,6 +256,7 @@ class Window(QMainWindow):
         dialog.setModal(True)
 
         def gone() -> None:
+            self.session.jobs.cancel(*OF_DIALOGS)
             if self.dialog is dialog:
                 self.dialog = None
 
