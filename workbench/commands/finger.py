@@ -168,7 +168,7 @@ def _text(
     lines = [
         f"{piece.title} - {instrument.name}{capo}, {piece.key.name}",
         f"{audit.notes} notes, {audit.cut} cut short, "
-        f"{audit.held_fraction:.0%} of the written length held; "
+        f"{audit.held_fraction:.1%} of the written length held; "
         f"effort {fingering.cost / 1000:.1f} ({proved})",
         "",
     ]
