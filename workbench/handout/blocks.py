@@ -140,7 +140,7 @@ class TextBlock:
         self._heading, self._scale, self._after = heading, scale, after * scale
         self._pad = 5.0 * scale if boxed else 0.0
         self._width = width
-        self._lines = wrap(text, self._style, width - 2 * self._pad)
+        self._lines = wrap(text, self._style, width - 2 * self._pad) if text else []
 
     @property
     def height(self) -> float:
@@ -322,14 +322,15 @@ class Column:
 
 
 class TableRow:
-    """One row of a table; a heading row has a line under it."""
+    """One row of a table; a heading row has a strong line under it, a row to
+    tick an empty square in its first cell."""
 
     def __init__(self, cells: Sequence[str], columns: Sequence[Column], width: float, scale: float,
-                 head: bool = False) -> None:
+                 head: bool = False, tick: bool = False) -> None:
         total = sum(c.share for c in columns)
         self._widths = [c.share / total * width for c in columns]
         self._style = (HEADING.scaled(0.85) if head else SMALL).scaled(scale)
-        self._head, self._width = head, width
+        self._head, self._width, self._tick = head, width, tick
         self._cells = [
             wrap(text.replace("*", ""), self._style, w - 6)
             for text, w in zip(cells, self._widths, strict=True)
@@ -341,6 +342,11 @@ class TableRow:
 
     def paint(self, painter: QPainter, x: float, y: float) -> None:
         left = x
+        if self._tick:
+            side = self._style.size * 0.85
+            painter.setPen(QPen(INK, 0.7))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(QRectF(x + 1, y + self._style.size * 0.22, side, side))
         for lines, wide in zip(self._cells, self._widths, strict=True):
             at = y + self._style.size
             for line in lines:

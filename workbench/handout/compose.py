@@ -155,6 +155,22 @@ class Composer:
         lines = max(2, min(_MOST_LINES, int(free // own.step)))
         page.placed.append((own.with_lines(lines), at))
 
+    def pages_of(self, blocks: Sequence[Block], head: Block, title: Block) -> None:
+        """Blocks on pages of their own, under ``title`` and on each page ``head``."""
+        page: Page | None = None
+        at = 0.0
+        for block in blocks:
+            if page is None or at + block.height > self._sheet.room:
+                first = page is None
+                at = title.height if first else 0.0
+                page = self._new_page()
+                if first:
+                    page.placed.append((title, 0.0))
+                page.placed.append((head, at))
+                at += head.height
+            page.placed.append((block, at))
+            at += block.height
+
     def _new_page(self) -> Page:
         self.pages.append(Page())
         return self.pages[-1]

@@ -21,7 +21,7 @@ LARGE = 1.4
 class HandoutOptions:
     """``large``: everything at 140 %. ``left_handed``: mirrored diagrams, and the
     hands named for a left-handed player. ``studio`` and ``contact`` stand at
-    the foot of every page."""
+    the foot of every page. ``plan`` adds the practice plan as a table to tick."""
 
     paper: Literal["a4", "letter"] = "a4"
     audience: Literal["student", "teacher"] = "student"
@@ -29,6 +29,7 @@ class HandoutOptions:
     left_handed: bool = False
     studio: str = ""
     contact: str = ""
+    plan: bool = False
 
     def __post_init__(self) -> None:
         if self.paper not in ("a4", "letter"):

@@ -36,12 +36,22 @@ from workbench.handout.options import (
     sheet,
 )
 from workbench.handout.pdf import pdf_bytes, write_whole
+from workbench.handout.plan import plan_blocks
 from workbench.handout.typeset import BODY, GREY, SMALL, Style, draw
-from workbench.handout.words import CAUTION, facts, form_words, legend, note_heading
+from workbench.handout.words import (
+    CAUTION,
+    facts,
+    form_words,
+    legend,
+    note_heading,
+    technique_names,
+)
 from workbench.instrument.model import Instrument
+from workbench.instrument.table import hand
 from workbench.instrument.table import instrument as instrument_of
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
+from workbench.teaching.cautions import cautions
 from workbench.teaching.lesson import BarNote, Lesson
 
 __all__ = ["Handout", "HandoutOptions", "make_handout"]
@@ -162,6 +172,10 @@ class Handout:
             notes = [n for s, _ in engraved for n in self._notes_of(s, step - 14 * scale, 9.0)]
             composer.columns(notes, step, "Notes")
         composer.tail(self._tail(), OwnNotesBlock(line, scale, 4, self._own_heading()))
+        if self.options.plan:
+            head, rows = plan_blocks(self.lesson, self.piece, self.fingering, self.instrument,
+                                     line, scale)
+            composer.pages_of(rows, head, TextBlock("", line, scale, heading="Practice plan"))
         return composer.pages
 
     def _own_heading(self) -> str:
@@ -208,7 +222,13 @@ class Handout:
             blocks.append(GripsBlock(grips, line, scale, self.options.left_handed, heading))
         if self.options.audience == "teacher":
             blocks += teacher.audit_blocks(self.piece, self.fingering, line, scale)
-        blocks.append(TextBlock(f"**Take care.** {CAUTION}", line, scale, style=SMALL, after=9.0,
+        names = technique_names(self.lesson)
+        if names:
+            blocks.append(TextBlock(f"**Techniques:** {names}.", line, scale, after=8.0))
+        extra = cautions(self.piece, self.fingering, self.instrument, hand(self.lesson.hand),
+                         minutes_a_day=self.lesson.minutes_a_day)[1:]
+        care = " ".join((CAUTION, *extra))
+        blocks.append(TextBlock(f"**Take care.** {care}", line, scale, style=SMALL, after=9.0,
                                 boxed=True))
         return blocks
 

@@ -54,6 +54,15 @@ def audit_blocks(piece: Piece, fingering: Fingering, width: float, scale: float)
                  names.get(note.id, ""), length_word(note.duration), length_word(note.held),
                  note.cut_reason or "")
         blocks.append(TableRow(cells, _COLUMNS, width, scale))
+    lost = [
+        f"Bar {b.number}: {reason}"
+        for b in fingering.bars
+        for reason in dict.fromkeys([b.impossible, *(n.impossible for n in b.notes)])
+        if reason
+    ]
+    if lost:
+        heading = "Cannot be played as written"
+        blocks.append(TextBlock("\n".join(lost), width, scale, heading=heading))
     joins = [
         f"From {bars_word(piece, j.from_bar, j.from_bar).lower()} into "
         f"{bars_word(piece, j.to_bar, j.to_bar).lower()}: {j.reason}"

@@ -10,6 +10,7 @@ from workbench.instrument.model import Instrument
 from workbench.music.form import form_in_words, sections
 from workbench.music.model import Piece
 from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.techniques import catalogue
 
 _NAMES = ("C", "C♯", "D", "E♭", "E", "F", "F♯", "G", "A♭", "A", "B♭", "B")
 _BANDS = ("first steps", "beginner", "beginner", "lower intermediate", "lower intermediate",
@@ -168,6 +169,12 @@ def legend(options: HandoutOptions, barre: bool, guide: bool) -> str:
     if barre:
         text += " B with a numeral: barre at that fret."
     return text
+
+
+def technique_names(lesson: Lesson) -> str:
+    """The lesson's techniques by name, those the catalogue knows."""
+    known = {t.id: t.name for t in catalogue()}
+    return ", ".join(known[t] for t in lesson.techniques if t in known)
 
 
 CAUTION = (
