@@ -151,13 +151,16 @@ class Player:
         may: set[int] = set()
         holding = {f for f, n in zip(stopper, goes_on, strict=True) if f and n}
         soon = set() if jump else score.soon(t)
+        lasting = holding | {
+            f for f, n in zip(stopper, old.ring, strict=True) if f and score.sounds_up_to(n, time)
+        }
         for f in (1, 2, 3, 4):
             fret, low, high = old.fingers[f - 1]
             if not fret:
                 continue
             returns = low == high and self.instrument.open_midi[low - 1] + fret in soon
             if asked[f - 1][0]:
-                if f == 1 and f in holding and asked[0][0] == fret:
+                if f == 1 and f in lasting and asked[0][0] == fret:
                     _, low, high = _union(old.fingers[0], asked[0])
                 else:
                     continue
@@ -181,6 +184,8 @@ class Player:
                 )  # fmt: skip
             if not jump and not self.stands(fingers, self.easy):
                 todo += [stay - {f} for f in stay]
+            elif 1 in stay and asked[0][0] and 1 not in holding:
+                todo.append(stay - {1})  # it may hop as well
         return out
 
     def _stopper(self, hand: Left, string: int) -> int:

@@ -114,3 +114,10 @@ def test_progress_is_told_and_can_stop_the_work() -> None:
 
     with pytest.raises(Stop):
         solve(piece("C5:1 A4:1"), UKULELE, HAND, progress=stop)
+
+
+def test_finger_one_may_roll_to_a_barre_instead_of_hopping() -> None:
+    pins = [Pin("b0v1n0a", string=2, left=1), Pin("b0v1n1a", string=1, left=1)]
+    f = solve(piece("F4:1 Bb4:1"), UKULELE, HAND, pins=pins)
+    assert f.audit.cut == 0 and f.note("b0v1n1a").move == "planted"
+    assert [(b.fret, b.strings) for b in f.bars[0].barres] == [(1, (1, 2))]

@@ -65,7 +65,7 @@ def tell(lattice: Lattice, path: tuple[int, ...], piece: Piece, pins: dict[str, 
         before = hands[layer.parent] if layer.parent >= 0 else nothing
         for n, place in zip(layer.notes, grip.places, strict=True):
             placed[n.id], starts[n.id], held[n.id] = place, layer.time, n.duration
-            moves[n.id] = _move(place, before, lattice, layer, path)
+            moves[n.id] = _move(place, before, hands[t], lattice, layer, path)
         if layer.parent >= 0:
             _cuts(lattice, path, layer, before, hands[t], grip.fingers, placed, starts, held, cuts)
         _surroundings(out, lattice, layer, hands[t], before)
@@ -100,6 +100,7 @@ def tell(lattice: Lattice, path: tuple[int, ...], piece: Piece, pins: dict[str, 
 def _move(
     place: tuple[int, int, int],
     before: list[tuple[int, int, int]],
+    after: list[tuple[int, int, int]],
     lattice: Lattice,
     layer: Layer,
     path: tuple[int, ...],
@@ -108,6 +109,8 @@ def _move(
     if finger == 0:
         return "open"
     r, lo, hi = before[finger - 1]
+    if _stays(before[finger - 1], after[finger - 1]):
+        return "planted"
     if r and lo <= string <= hi:
         return "planted" if r == fret else "guide"
     if r and layer.parent >= 0 and _upto(lattice, path, layer, finger):
@@ -117,6 +120,13 @@ def _move(
         if abs(p - q) >= 2:
             return "shift"
     return "place"
+
+
+def _stays(before: tuple[int, int, int], after: tuple[int, int, int]) -> bool:
+    """Whether a finger stays on its fret and strings, be it rolled down to a barre."""
+    return (
+        before[0] > 0 and before[0] == after[0] and after[1] <= before[1] <= before[2] <= after[2]
+    )
 
 
 def _upto(lattice: Lattice, path: tuple[int, ...], layer: Layer, finger: int) -> bool:
@@ -164,6 +174,7 @@ def _cuts(
             finger
             and layer.upto[slot - 1]
             and asked[finger - 1][0]
+            and not _stays(before[finger - 1], after[finger - 1])
             and not (
                 asked[finger - 1][1] <= string <= asked[finger - 1][2]
                 or (

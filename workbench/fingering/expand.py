@@ -3,7 +3,8 @@
 What stays down is no free choice, so that the lattice stays small: a finger
 that may stay (its note goes on, or it returns soon) does stay; it is lifted
 only where staying is impossible or would stretch the hand past its comfort,
-and then both ways are kept.
+and then both ways are kept. Finger 1, where its note ends and it is needed on the
+same fret at once, may roll down to a barre or hop: both ways are kept too.
 """
 
 from __future__ import annotations
@@ -65,8 +66,9 @@ def _wanted(old: States, b: Before, n: Need, a: IntArray, g: IntArray) -> BoolAr
     below = n.under.ravel().take((fret.T + (g * width)).T)
     clash = (below & pick(b.cover, a)) != 0
     wish &= (fret > 0) & ~clash & ~needed
-    # finger 1 stopping anew on the fret where it holds: it stays, as a barre if need be
-    both = needed[:, 0] & (fret[:, 0] == n.fret[g, 0]) & b.held[a, 0]
+    # finger 1 stopping anew on the fret where it sounds: it stays, as a barre if need be
+    sounds = b.held[:, 0] | b.upto[:, 0]
+    both = needed[:, 0] & (fret[:, 0] == n.fret[g, 0]) & sounds[a]
     lo = np.minimum(old.lo[a, 0], n.lo[g, 0])
     hi = np.maximum(old.hi[a, 0], n.hi[g, 0])
     union = bits(lo, hi, both)
@@ -132,6 +134,11 @@ def choose(
     keep = _wanted(old, b, n, a, g)
     found: list[tuple[IntArray, IntArray, IntArray]] = []
     masks = (keep << FOUR).sum(axis=1)
+    # a note that ends now may also be left by a hop instead of a roll to a barre
+    roll = keep[:, 0] & (n.fret[g, 0] > 0) & ~b.held[a, 0]
+    if roll.any():
+        masks = np.concatenate([masks, masks[roll] & ~1])
+        a, g = np.concatenate([a, a[roll]]), np.concatenate([g, g[roll]])
     while len(a):
         keep = (masks[:, None] >> FOUR & 1).astype(bool)
         good, easy = _judge(*_hand(old, n, Batch(a, g, keep)), neck)
