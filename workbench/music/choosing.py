@@ -36,8 +36,9 @@ def _title(text: str, number: int) -> str:
 def check_tune(tune: int, titles: Sequence[str], name: str) -> None:
     """BadInput where the file has no tune of that number."""
     if not 1 <= tune <= len(titles):
-        holds = "one tune" if len(titles) == 1 else f"{len(titles)} tunes"
-        raise BadInput(f"{name} holds {holds}: there is no tune {tune}; choose from 1.")
+        last = len(titles)
+        holds, choice = ("one tune", "1") if last == 1 else (f"{last} tunes", f"1 to {last}")
+        raise BadInput(f"{name} holds {holds}: there is no tune {tune}; choose {choice}.")
 
 
 def chosen_parts(
