@@ -77,6 +77,12 @@ class Menus:
         self.versions.aboutToShow.connect(self._list_versions)
         menu.addSeparator()
         self.handout_action = self._add(menu, "&Handout …", self.handout, "Ctrl+E", lesson=True)
+        teaching = self._window.teaching
+        self._add(menu, "Export the practice p&lan …", teaching.export_plan, lesson=True)
+        self.script_action = self._add(
+            menu, "Export the scrip&t …", teaching.export_script, "Ctrl+Shift+E", lesson=True
+        )
+        self._add(menu, "&Read the script", teaching.read, "F5", lesson=True)
         menu.addSeparator()
         self._add(menu, "&Quit", self._window.close, "Ctrl+Q")
 
@@ -102,6 +108,10 @@ class Menus:
     def _view_menu(self) -> None:
         window = self._window
         menu = self._menu("&View")
+        for at, name in enumerate(("&Score", "Techni&ques", "Practice pla&n", "Script"), 1):
+            self._add(menu, name, lambda at=at: window.teaching.setCurrentIndex(at - 1),
+                      f"Ctrl+{at}")  # fmt: skip
+        menu.addSeparator()
         self.themes = self._exclusive(menu, "&Colours", THEMES, lambda v: window.set_look(theme=v))
         self.scales = self._exclusive(
             menu, "&Text size", tuple(f"{s} %" for s in SCALES),
@@ -177,6 +187,7 @@ class Menus:
 
     def _undo(self) -> None:
         self._window.notes.commit()
+        self._window.teaching.commit()
         self._session.undo()
 
     def _redo(self) -> None:

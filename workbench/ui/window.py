@@ -32,6 +32,7 @@ from workbench.ui.notice import Notice
 from workbench.ui.parts import Faint, Heading
 from workbench.ui.score_view import ScoreView
 from workbench.ui.session import Session
+from workbench.ui.teaching_tabs import TeachingTabs
 
 KEPT = "window.state"
 OF_DIALOGS = ("keys", "read again", "arrange", "handout")  # work that ends with its dialog
@@ -110,7 +111,8 @@ class Window(QMainWindow):
 
         self.across = QSplitter(Qt.Orientation.Horizontal)
         self.across.addWidget(self.bars)
-        self.across.addWidget(self.middle)
+        self.teaching = TeachingTabs(self.session, self.middle, self)
+        self.across.addWidget(self.teaching)
         self.across.addWidget(self.side)
         self.across.setStretchFactor(1, 1)
         self.across.setChildrenCollapsible(False)
@@ -229,6 +231,8 @@ class Window(QMainWindow):
         parts = [self.bars.view, self.score, self.neck.neck, self.notes.list, self.choices.list]
         if self.side.currentIndex() == 1:
             parts[3:] = [self.lesson_panel.title]
+        parts[3:3] = [self.teaching.techniques.list, self.teaching.plan.table,
+                      self.teaching.script.table]  # fmt: skip
         parts = [part for part in parts if part.isVisible() and part.isEnabled()]
         at = next((i for i, part in enumerate(parts) if part.hasFocus()), -1 if by > 0 else 0)
         if parts:
@@ -324,6 +328,7 @@ class Window(QMainWindow):
         if focus is not None:
             focus.clearFocus()
         self.notes.commit()
+        self.teaching.commit()
         self._remember()
         self.session.close()
         event.accept()

@@ -1,0 +1,158 @@
+"""What the teaching views ask of the music, worked out behind the interface.
+
+Everything here runs in the lane ``LANE`` alone, so that what is remembered needs no lock.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from workbench.fingering.types import Fingering
+from workbench.music.errors import BadInput
+from workbench.store.rows import LessonRow
+from workbench.store.shelf import Shelf
+from workbench.teaching.features import piece_features
+from workbench.teaching.grade import (
+    LEVELS,
+    Grade,
+    evidence,
+    grade_piece,
+    hard_bar_in_words,
+    hardest_bars,
+    shown_grade,
+)
+from workbench.teaching.lesson import Lesson
+from workbench.teaching.measure import BarMeasure, measure_bars
+from workbench.teaching.seen import MoveAt, Profile, moves_of, profile
+from workbench.teaching.techniques import Found, find_techniques
+from workbench.ui.jobs import Progress
+from workbench.ui.services import Services, playing_of
+
+LANE = "teaching"
+
+
+@dataclass(frozen=True)
+class Analysis:
+    """A fingered piece looked at once: measures, estimate and evidence, techniques, moves."""
+
+    measures: tuple[BarMeasure, ...]
+    estimate: Grade
+    evidence: tuple[str, ...]
+    hardest: tuple[str, ...]
+    found: tuple[Found, ...]
+    moves: tuple[MoveAt, ...]
+
+
+@dataclass(frozen=True)
+class Company:
+    """The lessons around one: ``earlier`` of the same student or group, oldest first,
+    ``others`` of the shelf, and how many of these are not fingered yet."""
+
+    earlier: tuple[Profile, ...]
+    others: tuple[Profile, ...]
+    missing: int
+    here: Profile
+
+
+class Findings:
+    """Remembers what is found as long as the music and its fingers stay the same."""
+
+    def __init__(self, shelf: Shelf, services: Services) -> None:
+        self._shelf, self._services = shelf, services
+        self._last: tuple[Lesson, Fingering, Analysis] | None = None
+        self._profiles: dict[tuple[str, object], Profile] = {}
+
+    def analysis(self, lesson: Lesson, fingering: Fingering) -> Analysis:
+        """The analysis of a fingered lesson. Raises BadInput for one without notes."""
+        if self._last is not None:
+            before, hands, known = self._last
+            if hands is fingering and before.piece is lesson.piece and before.hand == lesson.hand:
+                return known
+        instrument, hand = playing_of(lesson)
+        given = (lesson.piece, fingering, instrument, hand)
+        measures = measure_bars(*given)
+        estimate = grade_piece(*given, measures=measures)
+        found = find_techniques(*given)
+        made = Analysis(
+            measures,
+            estimate,
+            evidence(piece_features(*given, measures)),
+            tuple(
+                hard_bar_in_words(lesson.piece, bar)
+                for bar in hardest_bars(*given, measures=measures)
+            ),
+            found,
+            moves_of(*given, found),
+        )
+        self._last = (lesson, fingering, made)
+        return made
+
+    def company(
+        self, lesson: Lesson, fingering: Fingering, progress: Progress, *, finger_all: bool = False
+    ) -> Company:
+        """The lessons to compare with.
+
+        Earlier lessons of the same student are fingered where they are not yet; the
+        others only with ``finger_all``.
+        """
+        analysis = self.analysis(lesson, fingering)
+        moves = tuple(dict.fromkeys(m.move for m in analysis.moves))
+        grade = grade_number(shown_grade(lesson, analysis.estimate))
+        instrument, _ = playing_of(lesson)
+        here = Profile(lesson.id, lesson.title, instrument.id, grade, moves)
+        rows = sorted(self._shelf.lessons(archived=None), key=lambda r: (r.created, r.id))
+        own = [row for row in rows if row.id == lesson.id]
+        before = {row.id for row in _earlier(rows, own[0], self._companions(lesson))} if own else ()
+        earlier: list[Profile] = []
+        others: list[Profile] = []
+        missing = 0
+        rows = [row for row in rows if row.id != lesson.id]
+        for count, row in enumerate(rows):
+            progress(count / len(rows))
+            known = self._profile(row, finger=finger_all or row.id in before)
+            if known is None:
+                missing += 1
+            else:
+                (earlier if row.id in before else others).append(known)
+        return Company(tuple(earlier), tuple(others), missing, here)
+
+    def _companions(self, lesson: Lesson) -> set[str]:
+        """The student, and every group the student is in."""
+        names = {lesson.student}
+        if lesson.student:
+            names |= {g.name for g in self._shelf.groups() if lesson.student in g.students}
+        return names
+
+    def _profile(self, row: LessonRow, *, finger: bool) -> Profile | None:
+        key = (row.id, row.updated)
+        if key in self._profiles:
+            return self._profiles[key]
+        try:
+            lesson = self._shelf.load(row.id)
+            instrument, hand = playing_of(lesson)
+            fingering = self._shelf.cached_fingering(lesson)
+            if fingering is None:
+                if not finger:
+                    return None
+                fingering = self._services.solver(lesson, instrument, hand).solution()
+                self._shelf.put_fingering(lesson, fingering)
+            given = (lesson.piece, fingering, instrument, hand)
+            grade = grade_number(shown_grade(lesson, grade_piece(*given)))
+            made = profile(lesson.id, lesson.title, grade, *given)
+        except BadInput:  # a lesson that cannot be read or has no notes teaches nothing
+            return None
+        self._profiles[key] = made
+        return made
+
+
+def grade_number(grade: Grade) -> float:
+    """Grade 1, middle as 1.5: the level as a fraction."""
+    return grade.number + (2 * LEVELS.index(grade.level) + 1) / 6
+
+
+def _earlier(rows: Sequence[LessonRow], own: LessonRow, names: set[str]) -> list[LessonRow]:
+    """Lessons of the same people made before this one."""
+    return [r for r in rows if r.student in names and (r.created, r.id) < (own.created, own.id)]
+
+

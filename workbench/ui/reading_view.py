@@ -1,0 +1,296 @@
+"""The script in large type over the whole screen, to be read while playing.
+
+Any pedal that sends Page Down and Page Up, the space bar or the arrows turns it.
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QFont, QKeyEvent, QPalette, QResizeEvent
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
+
+from workbench.instrument.model import Instrument
+from workbench.teaching.formatting import as_html
+from workbench.teaching.script import Cue, Script
+from workbench.teaching.script_files import clock
+from workbench.ui.grip_neck import GripNeck
+from workbench.ui.look import DARK, LIGHT, Colours, colours, em, palette
+from workbench.ui.session import Session
+
+KEPT = "reading.look"
+SIZES = (150, 180, 220, 270, 330, 400)  # per cent of the window's text
+ONWARD = (Qt.Key.Key_PageDown, Qt.Key.Key_Space, Qt.Key.Key_Down, Qt.Key.Key_Right,
+          Qt.Key.Key_Return, Qt.Key.Key_Enter)  # fmt: skip
+BACK = (Qt.Key.Key_PageUp, Qt.Key.Key_Backspace, Qt.Key.Key_Up, Qt.Key.Key_Left)
+
+
+class ReadingView(QWidget):
+    """One bar of the script after the other, its grip and the next one beside it."""
+
+    def __init__(
+        self,
+        session: Session,
+        script: Script,
+        mirrored: bool = False,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent, Qt.WindowType.Window)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.setWindowTitle(f"{script.title}: script")
+        self.setAccessibleName("Reading view of the script")
+        self._session, self.script = session, script
+        kept = session.shelf.setting(KEPT, {})
+        size = kept.get("size")
+        self.size_at = SIZES.index(size) if size in SIZES else 2
+        self.dark = bool(kept.get("dark", colours() is DARK))
+        self.place = max(0, min(session.position, len(script.cues) - 1))
+        instrument: Instrument = session.instrument
+        self.bar = QLabel()
+        self.when = QLabel()
+        self.here = GripNeck(instrument, mirrored)
+        self.coming = QLabel()
+        self.there = GripNeck(instrument, mirrored)
+        self.words = [_Words(cue, self) for cue in script.cues]
+        self.area = QScrollArea()
+        self._buttons = QHBoxLayout()
+        for words, tip, does in (
+            ("&Smaller", "Smaller text (-)", lambda: self.resize_text(-1)),
+            ("&Larger", "Larger text (+)", lambda: self.resize_text(1)),
+            ("&Dark or light", "Change between dark and light (D)", self.swap_colours),
+            ("&Close", "Back to the lesson (Esc)", self.close),
+        ):
+            button = QPushButton(words)
+            button.setToolTip(tip)
+            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+            button.clicked.connect(does)
+            self._buttons.addWidget(button)
+        self._lay_out()
+        self._dress()
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setFocus()
+
+    def _lay_out(self) -> None:
+        inner = QWidget()
+        self.column = QVBoxLayout(inner)
+        opening = QLabel(self.script.opening)
+        opening.setWordWrap(True)
+        self.opening = opening
+        self.column.addWidget(opening)
+        for words in self.words:
+            self.column.addWidget(words)
+        self.foot = QWidget()  # lets the last bar, too, come to the top
+        self.column.addWidget(self.foot)
+        self.area.setWidget(inner)
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QFrame.Shape.NoFrame)
+        self.area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.area.setAccessibleName("What is said")
+        beside = QWidget()
+        side = QVBoxLayout(beside)
+        side.setContentsMargins(0, 0, 0, 0)
+        for part, share in (
+            (self.bar, 0), (self.when, 0), (self.here, 3), (self.coming, 0), (self.there, 2),
+        ):  # fmt: skip
+            side.addWidget(part, share)
+        side.addLayout(self._buttons)
+        self.whole = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self.whole.addWidget(self.area, 3)
+        self.whole.addWidget(beside, 2)
+
+    # Where it is.
+
+    @property
+    def cue(self) -> Cue | None:
+        """The bar that is read."""
+        return self.script.cues[self.place] if self.script.cues else None
+
+    def go(self, place: int) -> None:
+        """Read another bar, by its place in playing order."""
+        self.place = max(0, min(place, len(self.script.cues) - 1))
+        self._show()
+
+    def onward(self) -> None:
+        """The rest of a long text first, then the next bar."""
+        if not self._turn(1):
+            self.go(self.place + 1)
+
+    def back(self) -> None:
+        """The way ``onward`` came."""
+        if not self._turn(-1):
+            self.go(self.place - 1)
+
+    def _turn(self, by: int) -> bool:
+        """Scroll within a bar whose words do not fit on the screen."""
+        if not self.words:
+            return False
+        now, page = self.words[self.place], self.area.viewport().height()
+        scroll = self.area.verticalScrollBar()
+        top, end = self._top(now), now.geometry().bottom()
+        step = max(1, round(page * 0.8))
+        if by > 0 and end > scroll.value() + page and now.height() > page * 0.9:
+            scroll.setValue(min(scroll.value() + step, max(top, end - page + em(self, 2))))
+            return True
+        if by < 0 and scroll.value() > top:
+            scroll.setValue(max(top, scroll.value() - step))
+            return True
+        return False
+
+    def _top(self, words: QWidget) -> int:
+        """Where the scroll bar stands when some words are at the top of the page."""
+        first = self.words[0] if self.words else None
+        if words is first:
+            return 0
+        return max(0, words.geometry().top() - em(self, 1))
+
+    def _show(self) -> None:
+        cue = self.cue
+        if cue is None:
+            return
+        c = self._colours
+        for at, words in enumerate(self.words):
+            words.mark(at == self.place, c)
+        layout = self.column.parentWidget().layout()
+        if layout is not None:
+            layout.activate()
+        self.area.verticalScrollBar().setValue(self._top(self.words[self.place]))
+        self.bar.setText(_name(cue))
+        chapter = f"{cue.chapter}, " if cue.chapter else ""
+        self.when.setText(f"{chapter}{clock(cue.start)} of {clock(self.script.seconds)}")
+        self.here.show_bar(self._session.hands_of(cue.bar), _name(cue).lower())
+        following = self.script.cues[self.place + 1 :][:1]
+        self.there.setVisible(bool(following))
+        self.coming.setText(f"Next: {_name(following[0]).lower()}" if following else "The end")
+        for after in following:
+            self.there.show_bar(self._session.hands_of(after.bar), _name(after).lower())
+
+    # Look.
+
+    @property
+    def _colours(self) -> Colours:
+        return DARK if self.dark else LIGHT
+
+    def _dress(self) -> None:
+        c = self._colours
+        self.setPalette(palette(c))
+        self.setAutoFillBackground(True)
+        base = QFont(self.font())
+        points = base.pointSizeF() * SIZES[self.size_at] / 100
+        for label, share in (
+            (self.opening, 0.7), (self.bar, 1.3), (self.when, 0.55), (self.coming, 0.8),
+        ):  # fmt: skip
+            font = QFont(base)
+            font.setPointSizeF(max(base.pointSizeF(), points * share))
+            font.setBold(label is self.bar)
+            label.setFont(font)
+        _ink(self.opening, c.faint)
+        _ink(self.when, c.faint)
+        _ink(self.bar, c.accent)
+        font = QFont(base)
+        font.setPointSizeF(points)
+        for words in self.words:
+            words.text.setFont(font)
+        self.column.setSpacing(round(points * 0.9))
+        gap = em(self, 1.2)
+        self.whole.setContentsMargins(gap, gap, gap, gap)
+        self.whole.setSpacing(gap)
+        self._show()
+
+    def resize_text(self, by: int) -> None:
+        """Larger (+1) or smaller (-1) text; remembered."""
+        self.size_at = max(0, min(len(SIZES) - 1, self.size_at + by))
+        self._remember()
+
+    def swap_colours(self) -> None:
+        """From dark to light or back; remembered."""
+        self.dark = not self.dark
+        self._remember()
+
+    def _remember(self) -> None:
+        self._dress()
+        kept = {"size": SIZES[self.size_at], "dark": self.dark}
+        self._session.guard(lambda: self._session.shelf.set_setting(KEPT, kept))
+
+    # Events.
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        key = event.key()
+        if key in ONWARD:
+            self.onward()
+        elif key in BACK:
+            self.back()
+        elif key == Qt.Key.Key_Home:
+            self.go(0)
+        elif key == Qt.Key.Key_End:
+            self.go(len(self.script.cues) - 1)
+        elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
+            self.resize_text(1)
+        elif key == Qt.Key.Key_Minus:
+            self.resize_text(-1)
+        elif key == Qt.Key.Key_D:
+            self.swap_colours()
+        elif key == Qt.Key.Key_Escape:
+            self.close()
+        else:
+            super().keyPressEvent(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        upright = self.height() > self.width()
+        self.whole.setDirection(
+            QBoxLayout.Direction.TopToBottom if upright else QBoxLayout.Direction.LeftToRight
+        )
+        self.foot.setMinimumHeight(self.area.viewport().height())
+        self._show()
+
+    def closeEvent(self, event: object) -> None:
+        """Leave the lesson at the bar that was read last."""
+        if self.cue is not None and self._session.lesson is not None:
+            self._session.select(self.cue.position)
+        super().closeEvent(event)  # type: ignore[arg-type]
+
+
+class _Words(QWidget):
+    """What is said at one bar, with a line at its side while it is the present one."""
+
+    def __init__(self, cue: Cue, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.text = QLabel(as_html(cue.say))
+        self.text.setTextFormat(Qt.TextFormat.RichText)
+        self.text.setWordWrap(True)
+        self.text.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Minimum)
+        self.side = QFrame()
+        self.side.setFixedWidth(em(self, 0.35))
+        self.side.setAutoFillBackground(True)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(em(self, 0.8))
+        row.addWidget(self.side)
+        row.addWidget(self.text, 1)
+
+    def mark(self, present: bool, c: Colours) -> None:
+        """Show whether this is the bar that is read."""
+        _ink(self.text, c.ink if present else c.faint)
+        side = self.side.palette()
+        side.setColor(QPalette.ColorRole.Window, QColor(c.accent if present else c.ground))
+        self.side.setPalette(side)
+
+
+def _name(cue: Cue) -> str:
+    return "Pickup" if cue.number == "0" else f"Bar {cue.number}"
+
+
+def _ink(label: QLabel, colour: str) -> None:
+    dressed = label.palette()
+    dressed.setColor(QPalette.ColorRole.WindowText, QColor(colour))
+    label.setPalette(dressed)

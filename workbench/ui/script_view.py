@@ -1,0 +1,336 @@
+"""The tutorial's script in playing order, edited in place."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from PySide6.QtCore import QAbstractItemModel, QEvent, QModelIndex, QObject, Qt
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractItemDelegate,
+    QAbstractItemView,
+    QCheckBox,
+    QHBoxLayout,
+    QHeaderView,
+    QPlainTextEdit,
+    QPushButton,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from workbench.fingering.types import Fingering
+from workbench.teaching.lesson import Lesson
+from workbench.teaching.script import Cue, Script, make_script, with_edit
+from workbench.teaching.script_files import clock
+from workbench.teaching.seen import Move
+from workbench.ui.findings import Findings
+from workbench.ui.jobs import Progress
+from workbench.ui.look import colours, em
+from workbench.ui.parts import Faint, Heading
+from workbench.ui.services import playing_of
+from workbench.ui.session import Session
+from workbench.ui.teaching_page import TeachingPage, cell, quiet_table
+
+COLUMNS = ("Time", "Bar", "What is said", "What is shown")
+SAID = 2
+PLACE = Qt.ItemDataRole.UserRole  # place in playing order; -1 for a heading
+LEAVES_OUT = "script.leaves_out"
+
+
+class ScriptView(TeachingPage):
+    """One row for every bar as played; the teacher's words stand until they are taken back."""
+
+    def __init__(
+        self, session: Session, findings: Findings, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(session, findings, "script", parent)
+        self.script: Script | None = None
+        self._filling = False
+        self.length = Heading("")
+        self.hint = Faint("F2 or a double click writes; Ctrl+Return keeps it, Esc leaves it.")
+        self.known = QCheckBox("Pass over what earlier lessons &taught")
+        self.known.setChecked(bool(session.shelf.setting(LEAVES_OUT, False)))
+        self.write_button = QPushButton("&Write")
+        self.write_button.setToolTip("Write your own words for the selected bar")
+        self.back_button = QPushButton("Take &back")
+        self.back_button.setToolTip("Take your words back: the bar says again what it said")
+        self.read_button = QPushButton("&Reading view")
+        self.export_button = QPushButton("E&xport …")
+        self.export_button.setAccessibleName("Export the script")
+        self.table = quiet_table(COLUMNS, "Script in playing order")
+        self.table.setEditTriggers(
+            QAbstractItemView.EditTrigger.DoubleClicked
+            | QAbstractItemView.EditTrigger.EditKeyPressed
+        )
+        self.writing = _Writing(self)
+        self.table.setItemDelegateForColumn(SAID, self.writing)
+        header = self.table.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(SAID, QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(3, QHeaderView.ResizeMode.Interactive)
+        top = QHBoxLayout()
+        words = QVBoxLayout()
+        words.addWidget(self.length)
+        words.addWidget(self.hint)
+        top.addLayout(words, 1)
+        for part in (self.read_button, self.export_button):
+            top.addWidget(part, 0, Qt.AlignmentFlag.AlignTop)
+        below = QHBoxLayout()
+        below.addWidget(self.write_button)
+        below.addWidget(self.back_button)
+        below.addStretch(1)
+        below.addWidget(self.known)
+        layout = QVBoxLayout(self.body)
+        layout.addLayout(top)
+        layout.addWidget(self.table, 1)
+        layout.addLayout(below)
+        self.table.itemChanged.connect(self._written)
+        self.table.currentCellChanged.connect(self._row_chosen)
+        self.write_button.clicked.connect(self.write)
+        self.back_button.clicked.connect(self.take_back)
+        self.known.toggled.connect(self._known_toggled)
+        session.selected.connect(self._follow)
+
+    # Working it out.
+
+    @property
+    def label(self) -> str:
+        return "Writing the script"
+
+    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Any]:
+        instrument, hand = playing_of(lesson)
+        leaves_out = self.known.isChecked()
+
+        def work(progress: Progress) -> Script:
+            known: tuple[Move, ...] = ()
+            if leaves_out:
+                company = self.findings.company(lesson, fingering, progress)
+                known = tuple(move for earlier in company.earlier for move in earlier.moves)
+            return make_script(lesson, fingering, instrument, hand, known=known)
+
+        return work
+
+    def show_found(self, lesson: Lesson, found: Any) -> None:
+        """Show the script; a cell that is being written in stays as it is."""
+        script: Script = found
+        places = [-1]
+        rows: list[tuple[QTableWidgetItem, ...]] = [
+            (cell("0:00"), cell("Opening"), cell(script.opening), cell(""))
+        ]
+        headings: dict[int, str] = {}
+        for cue in script.cues:
+            if cue.chapter:
+                headings[len(rows)] = cue.chapter
+                rows.append((cell(cue.chapter, bold=True),))
+                places.append(-1)
+            rows.append(self._cells(cue))
+            places.append(cue.position)
+        self.script = script
+        self._filling = True
+        table = self.table
+        writing = self.writing.place
+        if self._places() != places:
+            self.writing.leave()
+            table.clearSpans()
+            table.setRowCount(len(rows))
+            writing = None
+        for at, cells in enumerate(rows):
+            for column, part in enumerate(cells):
+                if column == SAID and places[at] >= 0:
+                    if places[at] == writing:
+                        continue
+                    part.setFlags(part.flags() | Qt.ItemFlag.ItemIsEditable)
+                part.setData(PLACE, places[at])
+                table.setItem(at, column, part)
+            if at in headings and table.columnSpan(at, 0) == 1:
+                table.setSpan(at, 0, 1, len(COLUMNS))
+            if at in headings:
+                cells[0].setFlags(Qt.ItemFlag.ItemIsEnabled)
+                cells[0].setBackground(self.palette().alternateBase())
+        self._filling = False
+        self.length.setText(f"{len(script.cues)} bars, about {clock(script.seconds)}")
+        self.length.setAccessibleName(self.length.text())
+        self._measure()
+        self._follow()
+
+    def _cells(self, cue: Cue) -> tuple[QTableWidgetItem, ...]:
+        shown = []
+        if cue.grips:
+            shown.append("Grips " + ", ".join(cue.grips))
+        if cue.right:
+            shown.append(f"Right hand {cue.right}")
+        number = "Pickup" if cue.number == "0" else cue.number
+        bar = cell(f"{number}\nyour words" if cue.edited else number)
+        if cue.edited:
+            bar.setForeground(_brush(colours(self).warm))
+        return (cell(clock(cue.start)), bar, cell(cue.say), cell("\n".join(shown)))
+
+    def _places(self) -> list[int]:
+        out = []
+        for row in range(self.table.rowCount()):
+            first = self.table.item(row, 0)
+            out.append(first.data(PLACE) if first is not None else -2)
+        return out
+
+    def _measure(self) -> None:
+        self.table.setColumnWidth(3, max(em(self, 8), self.table.viewport().width() // 4))
+        self.table.resizeRowsToContents()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._measure()
+
+    # Hands on it.
+
+    def row_of(self, position: int) -> int:
+        """The row of a place in playing order; -1 where there is none."""
+        places = self._places()
+        return places.index(position) if position in places else -1
+
+    @property
+    def cue(self) -> Cue | None:
+        """The selected bar of the script."""
+        first = self.table.item(self.table.currentRow(), 0)
+        place = first.data(PLACE) if first is not None else -1
+        found = self.script.cues if self.script else ()
+        return found[place] if 0 <= place < len(found) else None
+
+    def write(self) -> None:
+        """Write in the selected bar's words."""
+        item = self.table.item(self.table.currentRow(), SAID)
+        if self.cue is not None and item is not None:
+            self.table.setCurrentItem(item)
+            self.table.editItem(item)
+
+    def take_back(self) -> None:
+        """Give the selected bar's words back to the program."""
+        cue = self.cue
+        if cue is not None and cue.edited:
+            self.session.edit(
+                f"Take back the words for bar {cue.number}",
+                lambda lesson: with_edit(lesson, cue.position, None),
+            )
+
+    def commit(self) -> None:
+        """Keep what is half written."""
+        self.writing.keep()
+
+    def _written(self, item: QTableWidgetItem) -> None:
+        place, script = item.data(PLACE), self.script
+        if self._filling or script is None or item.column() != SAID or place is None:
+            return
+        cue = script.cues[place]
+        if item.text().strip() != cue.say:
+            self.session.edit(
+                f"Write the words for bar {cue.number}",
+                lambda lesson: with_edit(lesson, place, item.text()),
+            )
+
+    def _row_chosen(self, *_cells: int) -> None:
+        cue = self.cue
+        self.write_button.setEnabled(cue is not None)
+        self.back_button.setEnabled(cue is not None and cue.edited)
+        if cue is not None and not self._filling:
+            self.session.select(cue.position, None)
+
+    def _follow(self) -> None:
+        """Select the row of the bar that is selected elsewhere."""
+        row = self.row_of(self.session.position)
+        if row >= 0 and self.table.currentRow() != row and self.writing.place is None:
+            self._filling = True
+            self.table.setCurrentCell(row, SAID)
+            self._filling = False
+        self._row_chosen()
+
+    def _known_toggled(self, on: bool) -> None:
+        self.session.guard(lambda: self.session.shelf.set_setting(LEAVES_OUT, on))
+        self.ask()
+
+    def dialog(self) -> Any:
+        """The dialog that exports the script; None while there is none."""
+        from workbench.handout.text_file import SCRIPT_FORMATS
+        from workbench.ui.export_dialog import ExportDialog, Form
+
+        self.commit()
+        lesson, fingering = self.session.lesson, self.session.fingering
+        if lesson is None or fingering is None:
+            return None
+        # Made anew where it is written, so that what was typed last is in it.
+        make = self.work(lesson, fingering)
+
+        def form(suffix: str, words: str, text: Callable[[Script], str]) -> Form:
+            return Form(suffix, words, lambda: text(make(lambda _: None)))
+
+        forms = tuple(form(s, words, text) for s, (words, text) in SCRIPT_FORMATS.items())
+        return ExportDialog(self.session, "script", forms, self.window())
+
+
+class _Writing(QStyledItemDelegate):
+    """Writes in a cell, in as many lines as the words need."""
+
+    def __init__(self, view: ScriptView) -> None:
+        super().__init__(view)
+        self._view = view
+        self._editor: QPlainTextEdit | None = None
+        self.place: int | None = None  # in playing order, while it is written in
+
+    def createEditor(
+        self, parent: QWidget, _option: QStyleOptionViewItem, index: QModelIndex
+    ) -> QWidget:
+        editor = QPlainTextEdit(parent)
+        self._editor, self.place = editor, index.data(PLACE)
+        cue = self._view.cue
+        editor.setAccessibleName(f"Words for bar {cue.number}" if cue else "Words")
+        editor.setTabChangesFocus(True)
+        table = self._view.table
+        table.setRowHeight(index.row(), max(table.rowHeight(index.row()), em(table, 5)))
+        return editor
+
+    def destroyEditor(self, editor: QWidget, index: QModelIndex) -> None:
+        self._editor = self.place = None
+        super().destroyEditor(editor, index)
+        self._view.table.resizeRowToContents(index.row())
+
+    def setEditorData(self, editor: QWidget, index: QModelIndex) -> None:
+        assert isinstance(editor, QPlainTextEdit)
+        if not editor.document().isModified():
+            editor.setPlainText(str(index.data()))
+            editor.selectAll()
+
+    def setModelData(
+        self, editor: QWidget, model: QAbstractItemModel, index: QModelIndex
+    ) -> None:
+        assert isinstance(editor, QPlainTextEdit)
+        model.setData(index, " ".join(editor.toPlainText().split()))
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
+            enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+            if enter and event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+                self.keep()
+                return True
+            if enter:
+                return False
+        return super().eventFilter(watched, event)
+
+    def keep(self) -> None:
+        """Keep what is written and close the editor."""
+        if self._editor is not None:
+            editor = self._editor
+            self.commitData.emit(editor)
+            self.closeEditor.emit(editor, QAbstractItemDelegate.EndEditHint.NoHint)
+
+    def leave(self) -> None:
+        """Close the editor without keeping."""
+        if self._editor is not None:
+            self.closeEditor.emit(self._editor, QAbstractItemDelegate.EndEditHint.RevertModelCache)
+
+
+def _brush(colour: str) -> Any:
+    from PySide6.QtGui import QBrush, QColor
+
+    return QBrush(QColor(colour))
