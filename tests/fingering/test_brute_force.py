@@ -6,9 +6,10 @@ import random
 from dataclasses import replace
 from fractions import Fraction
 
-from hypothesis import HealthCheck, assume, given, settings
+from hypothesis import HealthCheck, Phase, assume, given, settings
 from hypothesis import strategies as st
 
+from tests.fingering.build import piece as piece_of
 from tests.fingering.reference import UP, Left, Player, brute_force, jump_terms, nowhere, size
 from tests.fingering.reference_score import Score
 from workbench.fingering.engine import Solver
@@ -96,7 +97,7 @@ WEIGHTS = st.one_of(
     st.tuples(*(st.tuples(st.just(t), st.integers(0, 3000)) for t in LEFT_TERMS)),
 )
 SMALL = settings(
-    max_examples=120, deadline=None, derandomize=True, database=None,
+    max_examples=100, deadline=None, derandomize=True, database=None, phases=[Phase.generate],
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
 )  # fmt: skip
 
@@ -208,3 +209,11 @@ def test_the_grips_are_all_the_grips(midis: list[int], on: Instrument, hand: str
     player = Player(on, HANDS[hand], {})
     table = neck(on, HANDS[hand])
     assert {g.places for g in grips(notes, on, table, {})} == set(player.grips(notes, {}))
+
+
+def test_a_finger_waits_four_beginnings_for_its_note_and_no_longer() -> None:
+    open_notes = "A4:1/2 C4:1/2 A4:1/2 C4:1/2"
+    four = Solver(piece_of(f"F4:1/2 {open_notes} F4:1/2"), UKULELE, HANDS["medium"]).solution()
+    five = Solver(piece_of(f"F4:1/2 {open_notes} A4:1/2 F4:1/2"), UKULELE, HANDS["medium"])
+    assert four.note("b0v1n5a").move == "planted"
+    assert five.solution().note("b0v1n6a").move == "place"
