@@ -90,6 +90,21 @@ def test_dal_segno_al_coda_with_signs(read, back):
     assert playing_order(piece) == (0, 1, 2, 3, 1, 2, 4)
 
 
+def test_signs_for_playback_only(read):
+    sound = "<direction><direction-type><words>x</words></direction-type><sound {}/></direction>"
+    piece = read(
+        make.score(
+            sound.format('segno="s"') + WHOLE,
+            WHOLE + sound.format('tocoda="c"'),
+            WHOLE + sound.format('dalsegno="s"'),
+            sound.format('coda="c"') + WHOLE + sound.format('fine="yes"'),
+        )
+    )
+    assert playing_order(piece) == (0, 1, 2, 0, 1, 3)
+    again = read(make.score(WHOLE, WHOLE + sound.format('dacapo="yes"')))
+    assert playing_order(again) == (0, 1, 0, 1)
+
+
 def test_an_ending_of_several_bars(read):
     piece = read(
         make.score(
@@ -243,5 +258,8 @@ def test_a_book_of_tunes(read):
 
 
 def test_jump_marks_that_are_not_read_are_told(read):
-    piece = read("X:1\nT:A\nM:4/4\nL:1/4\nK:C\nCDEF|GABc!D.C.!|]\n", "a.abc")
-    assert any("D.C." in w for w in piece.warnings)
+    for mark in ("!D.C.!", '"^D.C. al Fine"', "!fine!"):
+        piece = read(f"X:1\nT:A\nM:4/4\nL:1/4\nK:C\nCDEF|GAB{mark}c|]\n", "a.abc")
+        assert any("D.C." in w for w in piece.warnings), mark
+    plain = read('X:1\nT:A\nM:4/4\nL:1/4\nK:C\nCDEF|G"D"A"Dm"Bc|]\n', "a.abc")
+    assert plain.warnings == ()

@@ -72,9 +72,11 @@ def build(
     title: str = "",
     meters: frozenset[tuple[int, int]] | None = None,
     sounding: bool = False,
+    played: Sequence[Signs] = (),
 ) -> Piece:
     """The piece. ``name`` is the file's, for messages; ``meters`` the time
-    signatures that count (None: all); ``sounding``: pitches are not to be transposed."""
+    signatures that count (None: all); ``sounding``: pitches are not to be transposed;
+    ``played``: further signs, bar by bar."""
     logical = logical_parts(score)
     contents = [_contents(p, i, name, sounding) for i, p in enumerate(logical, 1)]
     counts = [sum(len(b.notes) for b in bars) for bars in contents]
@@ -92,7 +94,7 @@ def build(
     if len({len(logical[i].measures[0]) for i in taken}) > 1:
         warnings.append("The parts have different numbers of bars; the missing ones are rests.")
     settings = _settings(logical, taken, frame, meters)
-    signs = _all_signs(logical, len(frame))
+    signs = _all_signs(logical, len(frame), played)
     settle_left_ends(signs, own_bar=meters is not None)
     chosen = [contents[i] for i in taken]
     shells = _shells(frame, settings, signs, chosen, contents, warnings)
@@ -210,7 +212,7 @@ def _tempo(measure: Any) -> float | None:
     return None
 
 
-def _all_signs(parts: list[LogicalPart], count: int) -> list[Signs]:
+def _all_signs(parts: list[LogicalPart], count: int, played: Sequence[Signs]) -> list[Signs]:
     """Signs of each bar, gathered from every part (they are often printed in one only)."""
     out = [Signs() for _ in range(count)]
     for part in parts:
@@ -218,6 +220,8 @@ def _all_signs(parts: list[LogicalPart], count: int) -> list[Signs]:
             endings = _endings(stream, measures)
             for index, measure in enumerate(measures[:count]):
                 out[index] = merge(out[index], measure_signs(measure, endings))
+    for index, sign in enumerate(played[:count]):
+        out[index] = merge(out[index], sign)
     settle_codas(out)
     return out
 

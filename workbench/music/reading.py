@@ -20,9 +20,13 @@ from workbench.music.errors import BadInput
 from workbench.music.loading import Source, load
 from workbench.music.midifile import check_midi
 from workbench.music.model import Key, Piece
+from workbench.music.signs import sound_signs
 from workbench.music.spelling import spelled
 
-_ABC_JUMP = re.compile(r"!\s*(D\.?C\.?|D\.?S\.?|dacapo|dacoda|fine|segno|coda)\b[^!\n]*!", re.I)
+_ABC_JUMP = re.compile(
+    r"""[!"][\^_<>@]?\s*(D\.?C\.?|D\.?S\.?|da\s?capo|da\s?coda|fine|segno|coda)\b[^!"\n]*[!"]""",
+    re.I,
+)
 
 
 def read_score(
@@ -44,7 +48,7 @@ def read_score(
         piece = _built(source, score, parts=parts, sounding=True)
         return spelled(piece, None if _keyed(score) else _heard_key(score))
     score = _parsed(source, source.data, "musicxml")
-    return _built(source, score, parts=parts)
+    return _built(source, score, parts=parts, played=sound_signs(source.data))
 
 
 def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> Piece:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 from typing import Any
+from xml.etree import ElementTree
 
 MOST_TIMES = 16  # a repeat asked for more often is a slip of the file
 
@@ -136,6 +137,27 @@ def merge(one: Signs, other: Signs) -> Signs:
         section=one.section or other.section,
         double_bar=one.double_bar or other.double_bar,
     )
+
+
+def sound_signs(document: bytes) -> list[Signs]:
+    """Signs that a MusicXML document gives to playback only (``sound`` elements),
+    bar by bar; they also tell a To Coda sign from a Coda sign."""
+    out: list[Signs] = []
+    for part in ElementTree.fromstring(document).iter("part"):
+        for index, measure in enumerate(part.iter("measure")):
+            if index == len(out):
+                out.append(Signs())
+            sign = out[index]
+            for sound in measure.iter("sound"):
+                sign.segno |= "segno" in sound.attrib
+                sign.coda |= "coda" in sound.attrib
+                sign.to_coda |= "tocoda" in sound.attrib
+                sign.fine |= "fine" in sound.attrib
+                if sound.get("dacapo") == "yes":
+                    sign.jump = "D.C."
+                elif "dalsegno" in sound.attrib:
+                    sign.jump = "D.S."
+    return out
 
 
 def settle_left_ends(signs: list[Signs], *, own_bar: bool) -> None:
