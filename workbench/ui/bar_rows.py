@@ -9,7 +9,7 @@ from typing import TypeVar
 from weakref import finalize
 
 from workbench.fingering.types import FingeredBar, Fingering
-from workbench.music.form import playing_order, sections
+from workbench.music.form import Section, playing_order, sections
 from workbench.music.model import Bar, Piece
 from workbench.teaching.lesson import BarNote, Lesson
 
@@ -117,6 +117,12 @@ def order_of(piece: Piece) -> tuple[int, ...]:
     return playing_order(piece)
 
 
+@once_a_piece
+def sections_of(piece: Piece) -> tuple[Section, ...]:
+    """The sections that the score itself shows."""
+    return sections(piece)
+
+
 def section_letters(lesson: Lesson) -> tuple[str, ...]:
     """The section letter of every written bar: the teacher's, else those of the score."""
     letters = [""] * len(lesson.piece.bars)
@@ -127,7 +133,7 @@ def section_letters(lesson: Lesson) -> tuple[str, ...]:
         ):
             letters[first:after] = [letter] * (after - first)
     else:
-        for section in sections(lesson.piece):
+        for section in sections_of(lesson.piece):
             width = section.last_bar + 1 - section.first_bar
             letters[section.first_bar : section.last_bar + 1] = [section.letter] * width
     return tuple(letters)

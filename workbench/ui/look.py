@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPalette
 from PySide6.QtWidgets import QApplication, QWidget
 
-from workbench.engraving.app import SANS, keep_none_alive
+from workbench.engraving.app import SANS
 from workbench.engraving.app import load_fonts as register_fonts
+from workbench.ui.spare import spare_references
 
 BASE_POINTS = 10.0
 SCALES = (100, 115, 130, 150, 175, 200)  # per cent
@@ -73,7 +74,7 @@ def colours(widget: QWidget | None = None) -> Colours:
 
 def load_fonts() -> str:
     """Register the text fonts that come with the program; the family to use."""
-    keep_none_alive()
+    spare_references()
     register_fonts()
     return SANS
 
