@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+
+from tests.engraving.test_engrave_paint import ink, parts
 from workbench.fingering.engine import solve
 from workbench.handout.page import Handout, HandoutOptions
 from workbench.instrument.table import hand, instrument
 from workbench.teaching.demo import demo_lessons
-
-from tests.engraving.test_engrave_paint import ink, parts
 
 LESSONS = demo_lessons()
 

@@ -10,6 +10,7 @@ import errno
 import os
 import re
 from dataclasses import replace
+from fractions import Fraction
 from io import BytesIO
 from itertools import pairwise
 
@@ -76,6 +77,39 @@ def test_the_teacher_sees_rejected_fingerings_and_the_audit(tmp_path) -> None:
     assert "Rejected: E5 on string 1, fret 7, finger 4." in text
     assert "Legato audit" in text
     assert "100.0% of the written length is held" in text
+
+
+def test_what_cannot_be_played_is_told_to_the_teacher(tmp_path) -> None:
+    made = lesson()
+    hands = fingered(made.piece, instrument("ukulele"))
+    bars = list(hands.bars)
+    bars[3] = replace(bars[3], impossible="five strings at once")
+    target = tmp_path / "page.pdf"
+    make_handout(made, replace(hands, bars=tuple(bars)), target, HandoutOptions(audience="teacher"))
+    assert "Bar 3: five strings at once" in text_of(PdfReader(target))
+
+
+def test_cuts_are_listed_with_written_and_held_length(tmp_path) -> None:
+    made = lesson()
+    hands = fingered(made.piece, instrument("ukulele"))
+    bars = list(hands.bars)
+    first, *rest = bars[10].notes
+    cut = replace(first, held=Fraction(5, 2), cut_reason="finger 1 hops", cut_kind="hop")
+    bars[10] = replace(bars[10], notes=(cut, *rest))
+    target = tmp_path / "page.pdf"
+    make_handout(made, replace(hands, bars=tuple(bars)), target, HandoutOptions(audience="teacher"))
+    assert re.search(r"10 1 A4 3 2 1/2 finger 1 hops", text_of(PdfReader(target)))
+
+
+def test_the_practice_plan_comes_as_a_table_to_tick(tmp_path) -> None:
+    without = written(tmp_path)
+    reader = written(tmp_path, HandoutOptions(plan=True), techniques=("pickup", "gone"))
+    text = text_of(reader)
+    assert len(reader.pages) > len(without.pages)
+    assert "Practice plan" in text and "warm up" in text
+    assert "Techniques: pickup." in text
+    days = [int(d) for d in re.findall(r" (\d+) warm up", text)]
+    assert days == sorted(days) and days[0] == 1
 
 
 @pytest.mark.parametrize(

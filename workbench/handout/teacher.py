@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from workbench.fingering.types import Fingering
 from workbench.handout.blocks import Block, Column, Space, TableRow, TextBlock
-from workbench.handout.words import bars_word, beat_word
+from workbench.handout.words import bars_word, beat_word, pretty_pitch
 from workbench.music.model import Piece
 from workbench.teaching.lesson import BarNote
 
@@ -16,7 +16,7 @@ _COLUMNS = (Column("Bar", 7), Column("Beat", 8), Column("Note", 8), Column("Writ
 
 def rejected_words(note: BarNote, piece: Piece) -> str:
     """The rejected fingering of a note as one more paragraph."""
-    names = {n.id: n.pitch.name for n in piece.notes}
+    names = {n.id: pretty_pitch(n.pitch) for n in piece.notes}
     rows = [
         f"{names.get(note_id, 'note')} on string {string}, fret {fret}, finger {finger}"
         for note_id, string, fret, finger in note.rejected
@@ -47,7 +47,7 @@ def audit_blocks(piece: Piece, fingering: Fingering, width: float, scale: float)
     cuts.sort(key=lambda c: (c[1].held - c[1].duration, c[0].index, c[1].onset))
     if cuts:
         blocks.append(TableRow([c.title for c in _COLUMNS], _COLUMNS, width, scale, head=True))
-    names = {n.id: n.pitch.name for n in piece.notes}
+    names = {n.id: pretty_pitch(n.pitch) for n in piece.notes}
     units = {b.index: b.time_signature[1] for b in piece.bars}
     for bar, note in cuts:
         cells = (bar.number, beat_word(note.onset, units.get(bar.index, 4)),

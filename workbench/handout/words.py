@@ -8,7 +8,7 @@ from fractions import Fraction
 from workbench.handout.options import HandoutOptions
 from workbench.instrument.model import Instrument
 from workbench.music.form import form_in_words, sections
-from workbench.music.model import Piece
+from workbench.music.model import Piece, Pitch
 from workbench.teaching.lesson import BarNote, Lesson
 from workbench.teaching.techniques import catalogue
 
@@ -24,6 +24,12 @@ _PARTS = {Fraction(1, 4): "¼", Fraction(1, 2): "½", Fraction(3, 4): "¾",
 def pitch_word(midi: int) -> str:
     """For example ``B♭3``."""
     return f"{_NAMES[midi % 12]}{midi // 12 - 1}"
+
+
+def pretty_pitch(pitch: Pitch) -> str:
+    """A spelled pitch with real signs, such as ``C♯4``."""
+    sign = "♯" * pitch.alter if pitch.alter > 0 else "♭" * -pitch.alter
+    return f"{pitch.step}{sign}{pitch.octave}"
 
 
 def pretty_key(name: str) -> str:
