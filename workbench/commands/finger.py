@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING, Any
 
+from workbench.commands.legato import audited, compared
 from workbench.commands.output import Meter, Result, beat, table, wrapped
 from workbench.commands.source import (
     arranged,
@@ -30,6 +31,12 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--alternatives", type=int, default=0, metavar="N", help="other fingerings for each bar"
     )
+    parser.add_argument(
+        "--audit", action="store_true", help="list the notes held too short, worst first"
+    )
+    parser.add_argument(
+        "--compare", metavar="BAR", help="this bar as it is beside the bar with the --pin given"
+    )
 
 
 def run(options: argparse.Namespace) -> Result:
@@ -40,6 +47,8 @@ def run(options: argparse.Namespace) -> Result:
     source = load(options, lessons=True)
     instrument, hand = player(options, source.lesson)
     placed = arranged(options, source, instrument)
+    if options.compare is not None:
+        return compared(options, source, placed, instrument, hand)
     others: dict[int, tuple[Alternative, ...]] = {}
     with Meter("Fingering") as meter:
         solver = Solver(
@@ -56,6 +65,8 @@ def run(options: argparse.Namespace) -> Result:
             for place, bar in enumerate(fingering.bars):
                 meter(place, len(fingering.bars))
                 others[bar.index] = solver.alternatives(bar.index, options.alternatives)
+    if options.audit:
+        return audited(placed, fingering)
     return Result(
         _document(placed, instrument, fingering, others),
         _text(placed, instrument, fingering, others),

@@ -71,7 +71,7 @@ def _told(solver: Solver, path: Path, bar: int, states: dict[int, int]) -> Alter
     present = solver.solution()
     told = solver.describe_bar(Path(other, value, value), bar)
     reason = difference(present.bars[bar], told.bars[0], present, told, solver.hand)
-    return Alternative(value, reason, told.bars[0].notes)
+    return Alternative(value, reason, told.bars[0].notes, told.bars[0])
 
 
 def _varied(

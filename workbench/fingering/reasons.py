@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from workbench.fingering.legato import held_fraction
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
 from workbench.fingering.weights import LEFT_TERMS, gain, sentence
 from workbench.instrument.model import Hand
@@ -32,13 +33,6 @@ def length(q: Fraction) -> str:
     if part:
         text = f"{text} {part}".strip()
     return f"{text} beat" if q <= 1 else f"{text} beats"
-
-
-def held(bar: FingeredBar) -> float:
-    """Share of the written length that is held, 0 to 1."""
-    written = sum((n.duration for n in bar.notes), Fraction(0))
-    kept = sum((n.held for n in bar.notes), Fraction(0))
-    return float(kept / written) if written else 1.0
 
 
 def moved(a: FingeredBar, b: FingeredBar) -> list[str]:
@@ -99,7 +93,7 @@ def _cuts(a: FingeredBar, b: FingeredBar) -> list[str]:
 def compare(a: FingeredBar, b: FingeredBar) -> tuple[Row, ...]:
     """The comparison table of two fingerings of one bar."""
     rows = [
-        Row("written length held", f"{held(a):.0%}", f"{held(b):.0%}"),
+        Row("written length held", f"{held_fraction(a):.0%}", f"{held_fraction(b):.0%}"),
         Row("notes cut", *(str(sum(n.held < n.duration for n in x.notes)) for x in (a, b))),
         Row("greatest reach", f"{a.reach_mm:.0f} mm", f"{b.reach_mm:.0f} mm"),
         Row("barres", str(len(a.barres)), str(len(b.barres))),

@@ -62,19 +62,6 @@ class Barre:
 
 
 @dataclass(frozen=True)
-class Alternative:
-    """Another fingering of one bar, solved inside its surroundings.
-
-    ``cost`` is the whole piece's cost with it, in the same unit as the
-    solution's; ``notes`` are the bar's notes under it.
-    """
-
-    cost: int
-    reason: str
-    notes: tuple[FingeredNote, ...]
-
-
-@dataclass(frozen=True)
 class FingeredBar:
     """``effort`` is the bar's share of the cost; ``planted`` lists (onset,
     finger, string, fret) of fingers that may stay down though no note asks it."""
@@ -88,6 +75,20 @@ class FingeredBar:
     planted: tuple[tuple[Fraction, int, int, int], ...] = ()
     remarks: tuple[str, ...] = ()
     impossible: str | None = None
+
+
+@dataclass(frozen=True)
+class Alternative:
+    """Another fingering of one bar, solved inside its surroundings.
+
+    ``cost`` is the whole piece's cost with it, in the same unit as the
+    solution's; ``notes`` are the bar's notes under it, ``bar`` the bar with all that is told of it.
+    """
+
+    cost: int
+    reason: str
+    notes: tuple[FingeredNote, ...]
+    bar: FingeredBar | None = None
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,112 @@
+"""``finger --audit`` and ``finger --compare``: what a fingering costs in held length."""
+
+from __future__ import annotations
+
+import argparse
+from typing import TYPE_CHECKING
+
+from workbench.commands.output import Meter, Result, beat, table, wrapped
+from workbench.commands.source import pins, settings
+from workbench.music.errors import BadInput
+
+if TYPE_CHECKING:
+    from workbench.arranging.arrange import Arranged
+    from workbench.commands.source import Source
+    from workbench.fingering.types import Fingering
+    from workbench.instrument.model import Hand, Instrument
+
+
+def audited(placed: Arranged, fingering: Fingering) -> Result:
+    """The notes held too short, worst first, with a figure for each bar that has any."""
+    from workbench.fingering.legato import CAUSES, causes, held_fraction, lost, worst_first
+
+    piece, audit = placed.piece, fingering.audit
+    names = {note.id: note.pitch.name for note in piece.notes}
+    cut = worst_first(fingering)
+    document = {
+        "notes": audit.notes,
+        "cut": audit.cut,
+        "held_fraction": audit.held_fraction,
+        "causes": causes(fingering),
+        "worst": [
+            {
+                "id": n.id, "bar": piece.bars[n.bar].number, "onset": str(n.onset), "midi": n.midi,
+                "written": str(n.duration), "held": str(n.held), "cause": n.cut_kind,
+                "reason": n.impossible or n.cut_reason,
+            }
+            for n in cut
+        ],
+        "bars": [
+            {"index": b.index, "number": b.number, "held_fraction": held_fraction(b)}
+            for b in fingering.bars
+        ],
+    }  # fmt: skip
+    text = [
+        f"{audit.held_fraction:.1%} of the written length is held; "
+        f"{audit.cut} of {audit.notes} notes are cut short.",
+    ]
+    if cut:
+        text += ["Causes: " + ", ".join(f"{CAUSES[k]} {v}" for k, v in causes(fingering).items())]
+        rows = [
+            (
+                piece.bars[n.bar].number,
+                beat(n.onset, piece.bars[n.bar]),
+                names[n.id],
+                n.duration,
+                n.held,
+                lost(n),
+                n.impossible or n.cut_reason,
+            )
+            for n in cut
+        ]
+        heads = ["bar", "beat", "note", "written", "held", "lost", "why"]
+        text += ["", *table(heads, rows, right="bar,written,held,lost")]
+        text += ["", "Bars that lose most"]
+        worst = sorted(fingering.bars, key=held_fraction)[:5]
+        text += [f"  bar {b.number}: {held_fraction(b):.0%} held" for b in worst if
+                 held_fraction(b) < 1]  # fmt: skip
+    return Result(document, text)
+
+
+def compared(
+    options: argparse.Namespace,
+    source: Source,
+    placed: Arranged,
+    instrument: Instrument,
+    hand: Hand,
+) -> Result:
+    """A bar as the engine fingers it beside the same bar with the teacher's pins."""
+    from workbench.fingering.engine import Solver
+    from workbench.fingering.reasons import compare
+
+    piece = placed.piece
+    bar = next((b for b in piece.bars if b.number == options.compare), None)
+    if bar is None:
+        raise BadInput(f"--compare {options.compare}: there is no bar of that number.")
+    here = {n.id for n in bar.notes}
+    asked = [p for p in pins(options, piece, None) if p.note in here]
+    if not asked:
+        raise BadInput(
+            f"--compare {options.compare}: say with --pin what to try in that bar, "
+            "such as --pin n12-1=left:4."
+        )
+    tried = {p.note for p in asked}
+    options.pin = []
+    kept = [p for p in pins(options, piece, source.lesson) if p.note not in tried]
+    with Meter("Fingering") as meter:
+        solver = Solver(
+            piece, instrument, hand,
+            settings=settings(options, source.lesson), pins=kept, progress=meter,
+        )  # fmt: skip
+        present = solver.solution().bars[bar.index]
+    other = solver.why_not(bar.index, [*(p for p in kept if p.note in here), *asked])
+    assert other.bar is not None
+    rows = compare(present, other.bar)
+    document = {
+        "bar": bar.number,
+        "reason": other.reason,
+        "cost": [solver.solution().cost, other.cost],
+        "rows": [vars(r) for r in rows],
+    }
+    lines = table(["in this bar", "as it is", "with the pins"], [(r.what, r.first, r.second) for r in rows])
+    return Result(document, [*wrapped(f"Bar {bar.number}: {other.reason}"), "", *lines])
