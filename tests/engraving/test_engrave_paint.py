@@ -6,6 +6,7 @@ The collision check looks at painted pixels, not at the boxes marks are placed b
 from __future__ import annotations
 
 import sys
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 
 import numpy as np
@@ -145,6 +146,16 @@ def test_an_edit_redraws_its_own_system_only(walked) -> None:
     same = [a.system is b.system for a, b in zip(before.placed, after.placed, strict=True)]
     assert same.count(False) == 1
     assert not same[[p.system.first <= 8 <= p.system.last for p in before.placed].index(True)]
+
+
+def test_another_thread_draws_the_same(walked) -> None:
+    made, player, fingering = walked
+    with ThreadPoolExecutor(1) as pool:
+        there = pool.submit(
+            lambda: Engraver().systems(made, fingering, player, MeiOptions(), 16000.0)
+        ).result()
+    here = Engraver().systems(made, fingering, player, MeiOptions(), 16000.0)
+    assert [s.flat.bars for s in there] == [s.flat.bars for s in here]
 
 
 def test_a_row_has_its_staves_on_one_line(walked) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from pathlib import Path
 
 import verovio
 
@@ -57,10 +58,17 @@ class SystemDrawing:
     last: int
 
 
+def _find_fonts() -> None:
+    """Verovio keeps the place of its music fonts for each thread alone, and sets it
+    only in the thread that loads it first."""
+    verovio.setDefaultResourcePath(str(Path(verovio.__file__).parent / "data"))
+
+
 class Engraver:
-    """Draws pieces. Holds one Verovio toolkit; use it from one thread only."""
+    """Draws pieces. Holds one Verovio toolkit; use it from one thread at a time."""
 
     def __init__(self) -> None:
+        _find_fonts()
         verovio.enableLog(verovio.LOG_OFF)
         self._kit = verovio.toolkit()
 
@@ -76,6 +84,7 @@ class Engraver:
         """Drawings of an MEI document, one for each ``pb``. ``width`` in engraving
         units; None lets everything run on in one line. Without ``fingers`` the finger
         marks are left out."""
+        _find_fonts()
         options: dict[str, object] = dict(_BASE)
         if width is None:
             options |= {"breaks": "none", "adjustPageWidth": True, "pageWidth": _MAX_WIDTH}
