@@ -37,6 +37,11 @@ CASES = {
     "a first ending alone": ([{}, FIRST, {}], [0, 1, 0, 2]),
     "a first ending implies its repeat": ([{}, {"endings": (1,)}, SECOND], [0, 1, 0, 2]),
     "repeat after endings": ([{}, FIRST, SECOND, {}, END], [0, 1, 0, 2, 3, 4, 3, 4]),
+    "a repeat starts in the last ending": (
+        [START, FIRST, SECOND | START, END],
+        [0, 1, 0, 2, 3, 2, 3],
+    ),
+    "a lone second ending": ([{}, END, SECOND, {}], [0, 1, 0, 1, 2, 3]),
     "D.C. al Fine, repeats not again": (
         [{}, END | {"fine": True}, {}, {"jump": "D.C. al Fine"}],
         [0, 1, 0, 1, 2, 3, 0, 1],

@@ -57,8 +57,8 @@ class EndingGroup:
 def ending_groups(bars: tuple[Bar, ...]) -> tuple[EndingGroup, ...]:
     """All groups of endings in written order.
 
-    Brackets stand in one group while no bar lies between them, their numbers
-    rise and no new repeat starts.
+    Brackets stand in one group while no bar lies between them and their
+    numbers rise.
     """
     groups: list[list[EndingRun]] = []
     before: Bar | None = None
@@ -70,10 +70,7 @@ def ending_groups(bars: tuple[Bar, ...]) -> tuple[EndingGroup, ...]:
             else:
                 run = EndingRun(bar.index, bar.index, bar.endings)
                 joins = (
-                    before is not None
-                    and before.endings
-                    and not bar.repeat_start
-                    and min(bar.endings) > max(before.endings)
+                    before is not None and before.endings and min(bar.endings) > max(before.endings)
                 )
                 if joins:
                     groups[-1].append(run)

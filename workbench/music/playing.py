@@ -62,11 +62,11 @@ class _Walk:
         why = ""
         while self.at < len(self.bars):
             bar = self.bars[self.at]
-            if bar.repeat_start and self.at != self.start:
-                self.start, self.turn = self.at, 1
             if self._skipped():
                 why = why or "ending"
                 continue
+            if bar.repeat_start and self.at != self.start:
+                self._start_here()
             self.played.append((self.at, why))
             if len(self.played) > MOST_BARS:
                 raise BadInput(
@@ -101,10 +101,19 @@ class _Walk:
             self._close(group.last)
         return True
 
+    def _start_here(self) -> None:
+        """A repeat starts; in a last ending the one before is then used up."""
+        group = self.group_at.get(self.at)
+        if group is not None and group.run_at(self.at) is group.runs[-1] and self.turn > 1:
+            self.done.add(group.last)
+        self.start, self.turn = self.at, 1
+
     def _close(self, end: int) -> None:
-        """A repeat is used up; the next one starts after it."""
+        """A repeat is used up; the next one starts after it, or inside its last ending."""
         self.done.add(end)
-        self.start, self.turn = end + 1, 1
+        group = self.group_at.get(end)
+        if group is None or self.start < group.runs[-1].first:
+            self.start, self.turn = end + 1, 1
 
     def _stops(self, bar: Bar) -> bool:
         return bar.fine and bool(self.kind) and not self.kind.endswith("al Coda")
@@ -145,11 +154,11 @@ class _Walk:
         group = self.group_at.get(bar.index)
         if group is not None:
             run = group.run_at(bar.index)
-            if not bar.repeat_end and bar.index != run.last:
-                return False
-            if group.last not in self.done and self.turn < group.total:
+            implied = bar.index == run.last and run is not group.runs[-1]
+            asked = bar.repeat_end or implied
+            if asked and group.last not in self.done and self.turn < group.total:
                 return True
-            if bar.index == group.last or (bar.index == run.last and run is group.runs[-1]):
+            if bar.index == group.last:
                 self._close(group.last)
             return False
         if not bar.repeat_end:
