@@ -94,7 +94,7 @@ def test_a_full_disk_refuses_the_edit_and_keeps_the_lesson(lesson_window, monkey
 
 
 def test_a_fault_of_ours_is_reported_and_the_window_lives(qtbot, open_window, score_file):
-    def broken(lesson, instrument, hand):
+    def broken(lesson, instrument, hand, progress):
         raise ZeroDivisionError("inside")
 
     window = open_window(Services(demo=lambda: (), solver=broken))
@@ -114,7 +114,7 @@ def test_a_slow_answer_for_an_older_state_is_dropped(qtbot, open_window, score_f
     class Slow:
         """The engine, made to wait once a string is pinned."""
 
-        def __init__(self, lesson, instrument, hand):
+        def __init__(self, lesson, instrument, hand, progress):
             self.inner = Solver(lesson.piece, instrument, hand, pins=lesson.pins)
 
         def with_pins(self, pins):

@@ -184,8 +184,7 @@ def test_enter_takes_another_fingering(qtbot, lesson_window, settled):
     window = lesson_window
     session = window.session
     click_bar(window, 1)
-    settled(window)
-    assert session.choices
+    qtbot.waitUntil(lambda: bool(session.choices), timeout=WAIT)
     wanted = session.choices[0].notes
     window.choices.list.setFocus()
     QTest.keyClick(window.choices.list, Qt.Key.Key_Return)

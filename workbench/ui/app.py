@@ -64,6 +64,8 @@ def run(argv: Sequence[str] = ()) -> int:
 
     from workbench.store.shelf import Shelf
 
+    # The interface gets its turn soon even while something is worked out behind it.
+    sys.setswitchinterval(0.0005)
     app = QApplication.instance() or QApplication(["pluckwright", *argv])
     app.setApplicationName("Pluckwright")
     try:

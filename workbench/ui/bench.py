@@ -11,7 +11,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from workbench.fingering.types import Alternative, FingeredBar, FingeredNote, Fingering
 from workbench.instrument.model import Hand, Instrument
@@ -25,6 +25,7 @@ from workbench.ui.jobs import Jobs
 from workbench.ui.services import Services, playing_of
 
 LAST_LESSON = "window.lesson"
+ASK_AFTER = 150  # milliseconds
 
 
 class Bench(QObject):
@@ -56,6 +57,10 @@ class Bench(QObject):
         self.before_edit: Fingering | None = None
         self.rows: tuple[BarRow, ...] = ()
         self.last_fault = ""
+        self._ask_soon = QTimer(self)  # those who only pass through a bar ask nothing of it
+        self._ask_soon.setSingleShot(True)
+        self._ask_soon.setInterval(ASK_AFTER)
+        self._ask_soon.timeout.connect(self.ask_choices)
         self.judge = False  # whether the next fingering is to be compared with the last
 
     # What is open and selected.
@@ -201,7 +206,8 @@ class Bench(QObject):
             self.choices = None
         self.selected.emit()
         if moved:
-            self.ask_choices()
+            self.choices_changed.emit()
+            self._ask_soon.start()
 
     def select_note(self, note: str | None) -> None:
         """Select a note, and the bar it is in: the nearest time that bar is played."""

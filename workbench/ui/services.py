@@ -18,8 +18,13 @@ from workbench.teaching.lesson import Lesson
 SCORE_FILES = "Scores (*.musicxml *.xml *.mxl *.mid *.midi *.abc)"
 
 
+Done = Callable[[int, int], None]  # done, of all
+
+
 class Solver(Protocol):
-    """What fingers one piece for one hand, again and again."""
+    """What fingers one piece for one hand, again and again; tells ``progress`` how far it is."""
+
+    progress: Done | None
 
     def solution(self) -> Fingering: ...
 
@@ -28,10 +33,19 @@ class Solver(Protocol):
     def alternatives(self, bar_index: int, count: int) -> tuple[Alternative, ...]: ...
 
 
-def _solver(lesson: Lesson, instrument: Instrument, hand: Hand) -> Solver:
+def _solver(
+    lesson: Lesson, instrument: Instrument, hand: Hand, progress: Done | None = None
+) -> Solver:
     from workbench.fingering.engine import Solver as Engine
 
-    return Engine(lesson.piece, instrument, hand, settings=lesson.settings, pins=lesson.pins)
+    return Engine(
+        lesson.piece,
+        instrument,
+        hand,
+        settings=lesson.settings,
+        pins=lesson.pins,
+        progress=progress,
+    )
 
 
 def _read(path: str, **choice: Any) -> Piece:
@@ -77,7 +91,7 @@ def _demo() -> tuple[Lesson, ...]:
 class Services:
     """The functions the window works with."""
 
-    solver: Callable[[Lesson, Instrument, Hand], Solver] = _solver
+    solver: Callable[[Lesson, Instrument, Hand, Done | None], Solver] = _solver
     read: Callable[..., Piece] = _read
     arrange: Callable[..., Any] = _arrange
     candidates: Callable[[Piece, Instrument, Hand], Any] = _candidates

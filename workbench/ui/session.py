@@ -6,7 +6,8 @@ interface; a solver lives as long as piece, instrument, hand and settings stay.
 
 from __future__ import annotations
 
-from typing import Any
+from collections.abc import Callable
+from typing import Any, TypeVar
 
 from workbench.fingering.types import Alternative, FingeredNote, Fingering
 from workbench.teaching.lesson import Lesson
@@ -18,6 +19,7 @@ from workbench.ui.services import Solver, playing_of
 from workbench.ui.verdict import verdict
 
 CHOICES = 4  # alternatives shown for a bar
+T = TypeVar("T")
 
 
 class Session(Bench):
@@ -36,9 +38,7 @@ class Session(Bench):
         self.jobs.cancel("choices")
 
         def work(progress: Progress) -> Fingering:
-            solver = self._solver_of(lesson)
-            progress(-1.0)
-            return solver.with_pins(lesson.pins)
+            return self._with_solver(lesson, progress, lambda s: s.with_pins(lesson.pins))
 
         def done(fingering: Fingering) -> None:
             self._take(lesson, fingering)
@@ -69,9 +69,7 @@ class Session(Bench):
             return
 
         def work(progress: Progress) -> tuple[Alternative, ...]:
-            solver = self._solver_of(lesson)
-            progress(-1.0)
-            return solver.alternatives(index, CHOICES)
+            return self._with_solver(lesson, progress, lambda s: s.alternatives(index, CHOICES))
 
         def done(found: tuple[Alternative, ...]) -> None:
             here = self.lesson
@@ -81,14 +79,25 @@ class Session(Bench):
 
         self.jobs.start("choices", "Looking for other fingerings", work, done, lane="fingers")
 
-    def _solver_of(self, lesson: Lesson) -> Solver:
-        """The solver for this lesson; only the fingers' lane comes here."""
-        before = self._solver_for
-        if self._solver is None or before is None or not _same_task(before, lesson):
-            instrument, hand = playing_of(lesson)
-            self._solver = self.services.solver(lesson, instrument, hand)
-        self._solver_for = lesson
-        return self._solver
+    def _with_solver(
+        self, lesson: Lesson, progress: Progress, ask: Callable[[Solver], T]
+    ) -> T:
+        """Ask the solver of this lesson; only the fingers' lane comes here."""
+
+        def tell(done: int, every: int) -> None:
+            progress(done / every if every else -1.0)
+
+        before, solver = self._solver_for, self._solver
+        try:
+            if solver is None or before is None or not _same_task(before, lesson):
+                solver = self.services.solver(lesson, *playing_of(lesson), tell)
+            solver.progress = tell
+            answer = ask(solver)
+        except BaseException:
+            self._solver = None  # left half way
+            raise
+        self._solver, self._solver_for = solver, lesson
+        return answer
 
     def move_note(self, note: str, string: int, fret: int) -> bool:
         """Put a note on another string."""
