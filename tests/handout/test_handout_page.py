@@ -146,6 +146,16 @@ def test_title_language_and_author_are_in_the_file(tmp_path) -> None:
     assert reader.metadata.creator == "Pluckwright"
 
 
+def test_bookmarks_lead_to_sections_and_what_follows(tmp_path) -> None:
+    reader = written(tmp_path, HandoutOptions(plan=True), title="Žluť – walk")
+    marks = [(m.title, reader.get_destination_page_number(m)) for m in reader.outline]
+    titles = [t for t, _ in marks]
+    assert titles[:3] == ["Žluť – walk", "Section A", "Section B"]
+    assert "New grips" in titles and titles[-1] == "Practice plan"
+    for title, page in marks[3:]:
+        assert title in reader.pages[page].extract_text()
+
+
 def test_no_picture_stands_for_music_or_text(tmp_path) -> None:
     assert all(not list(p.images) for p in written(tmp_path).pages)
 

@@ -137,14 +137,14 @@ class TextBlock:
     def __init__(self, text: str, width: float, scale: float, *, heading: str = "",
                  style: Style = BODY, after: float = 6.0, boxed: bool = False) -> None:
         self._style = style.scaled(scale)
-        self._heading, self._scale, self._after = heading, scale, after * scale
+        self.heading, self._scale, self._after = heading, scale, after * scale
         self._pad = 5.0 * scale if boxed else 0.0
         self._width = width
         self._lines = wrap(text, self._style, width - 2 * self._pad) if text else []
 
     @property
     def height(self) -> float:
-        head = HEADING.size * 1.6 * self._scale if self._heading else 0.0
+        head = HEADING.size * 1.6 * self._scale if self.heading else 0.0
         body = len(self._lines) * self._style.size * LEADING
         return head + body + 2 * self._pad + self._after
 
@@ -154,8 +154,8 @@ class TextBlock:
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(QRectF(x, y, self._width, self.height - self._after))
         y += self._pad
-        if self._heading:
-            draw(painter, x + self._pad, y + HEADING.size * self._scale, self._heading,
+        if self.heading:
+            draw(painter, x + self._pad, y + HEADING.size * self._scale, self.heading,
                  HEADING.scaled(self._scale))
             y += HEADING.size * 1.6 * self._scale
         for line in self._lines:
@@ -237,11 +237,11 @@ class ColumnsBlock:
     def __init__(self, columns: Sequence[Sequence[NoteBlock]], step: float, heading: str,
                  scale: float) -> None:
         self._columns, self._step = columns, step
-        self._heading, self._scale = heading, scale
+        self.heading, self._scale = heading, scale
 
     @property
     def _head(self) -> float:
-        return HEADING.size * 1.8 * self._scale if self._heading else 0.0
+        return HEADING.size * 1.8 * self._scale if self.heading else 0.0
 
     @property
     def height(self) -> float:
@@ -249,7 +249,7 @@ class ColumnsBlock:
         return self._head + tallest + 6 * self._scale
 
     def paint(self, painter: QPainter, x: float, y: float) -> None:
-        draw(painter, x, y + HEADING.size * self._scale, self._heading, HEADING.scaled(self._scale))
+        draw(painter, x, y + HEADING.size * self._scale, self.heading, HEADING.scaled(self._scale))
         for column in self._columns:
             at = y + self._head
             for note in column:
@@ -264,7 +264,7 @@ class GripsBlock:
     def __init__(self, grips: tuple[Grip, ...], width: float, scale: float, mirrored: bool,
                  heading: str) -> None:
         self._grips, self._scale, self._mirrored = grips, scale, mirrored
-        self._heading = heading
+        self.heading = heading
         self._across = max(1, int(width // (62 * scale)))
         self._cell = width / self._across
 
@@ -279,7 +279,7 @@ class GripsBlock:
         return HEADING.size * 1.7 * self._scale + body
 
     def paint(self, painter: QPainter, x: float, y: float) -> None:
-        draw(painter, x, y + HEADING.size * self._scale, self._heading, HEADING.scaled(self._scale))
+        draw(painter, x, y + HEADING.size * self._scale, self.heading, HEADING.scaled(self._scale))
         y += HEADING.size * 1.7 * self._scale
         for row in self._rows:
             high = grip_height(row, self._scale)

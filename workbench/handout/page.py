@@ -16,6 +16,7 @@ from workbench.fingering.types import Fingering
 from workbench.handout import teacher
 from workbench.handout.blocks import (
     Block,
+    ColumnsBlock,
     FactsBlock,
     GripsBlock,
     NoteBlock,
@@ -35,7 +36,7 @@ from workbench.handout.options import (
     page_size,
     sheet,
 )
-from workbench.handout.pdf import pdf_bytes, write_whole
+from workbench.handout.pdf import Bookmark, pdf_bytes, write_whole
 from workbench.handout.plan import plan_blocks
 from workbench.handout.typeset import BODY, GREY, SMALL, Style, draw
 from workbench.handout.words import (
@@ -44,12 +45,14 @@ from workbench.handout.words import (
     form_words,
     legend,
     note_heading,
+    pickup_joined,
     technique_names,
 )
 from workbench.instrument.model import Instrument
 from workbench.instrument.table import hand
 from workbench.instrument.table import instrument as instrument_of
 from workbench.music.errors import BadInput
+from workbench.music.form import sections
 from workbench.music.model import Piece
 from workbench.teaching.cautions import cautions
 from workbench.teaching.lesson import BarNote, Lesson
@@ -107,7 +110,23 @@ class Handout:
             page_size(self.options),
             title=self.title,
             author=self.options.studio or self.piece.composer,
+            bookmarks=self._bookmarks(),
         )
+
+    def _bookmarks(self) -> list[Bookmark]:
+        """The title, the sections, and what follows the music."""
+        out = [Bookmark(self.title, 0)]
+        for number, page in enumerate(self._pages):
+            for block, _ in page.placed:
+                if isinstance(block, SystemBlock):
+                    out += [
+                        Bookmark(f"Section {s.letter}", number)
+                        for s in sections(pickup_joined(self.piece))
+                        if block.system.first <= s.first_bar <= block.system.last
+                    ]
+                elif isinstance(block, TextBlock | GripsBlock | ColumnsBlock) and block.heading:
+                    out.append(Bookmark(block.heading, number))
+        return out
 
     def paint_page(self, painter: QPainter, number: int) -> None:
         """Paint page ``number`` (from 0) with the paper's corner at the origin, in points."""

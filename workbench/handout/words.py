@@ -102,7 +102,7 @@ def facts(lesson: Lesson, instrument: Instrument) -> list[tuple[str, str]]:
 
 def form_words(piece: Piece) -> str:
     """The form in a sentence, with the bars of each section."""
-    piece = _pickup_joined(piece)
+    piece = pickup_joined(piece)
     parts = []
     for section in sections(piece):
         first, last = piece.bars[section.first_bar], piece.bars[section.last_bar]
@@ -112,11 +112,11 @@ def form_words(piece: Piece) -> str:
         parts.append(f"{section.letter} = {bars}")
     order = form_in_words(piece)
     if len(parts) < 2:
-        return order
+        return "" if order.rstrip(".") in {s.letter for s in sections(piece)} else order
     return f"{'; '.join(parts)}. Order: {order}"
 
 
-def _pickup_joined(piece: Piece) -> Piece:
+def pickup_joined(piece: Piece) -> Piece:
     """A pickup belongs to the section it leads into."""
     bars = piece.bars
     if len(bars) < 2 or not bars[0].pickup or bars[0].section or not bars[1].section:
