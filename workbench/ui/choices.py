@@ -6,7 +6,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
-    QListWidget,
     QListWidgetItem,
     QPushButton,
     QVBoxLayout,
@@ -14,9 +13,9 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Alternative, FingeredNote
-from workbench.ui.look import em
 from workbench.ui.parts import Caution, Faint, Heading
 from workbench.ui.session import Session
+from workbench.ui.word_list import WordList
 
 
 def compared(other: Alternative, now: tuple[FingeredNote, ...]) -> str:
@@ -44,17 +43,16 @@ class Choices(QWidget):
         self.caution = Caution()
         self.list = _Rows(self)
         self.list.setAccessibleName("Other fingerings of this bar")
-        self.list.setWordWrap(True)
-        self.list.setSpacing(2)
-        self.list.setMinimumHeight(em(self, 3))
-        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.status = Faint()
         self.take_button = QPushButton("&Take it")
         self.take_button.setToolTip("Keep the selected fingering (Enter)")
         self.keep_button = QPushButton("&Pin this bar")
         self.keep_button.setToolTip("Keep the bar's present fingering whatever changes around it")
+        self.compare_button = QPushButton("&Compare")
+        self.compare_button.setToolTip("Set the selected fingering beside the present one")
         buttons = QHBoxLayout()
         buttons.addWidget(self.take_button)
+        buttons.addWidget(self.compare_button)
         buttons.addWidget(self.keep_button)
         buttons.addStretch(1)
         layout = QVBoxLayout(self)
@@ -67,6 +65,7 @@ class Choices(QWidget):
         layout.addLayout(buttons)
         self.take_button.clicked.connect(self.take)
         self.keep_button.clicked.connect(self.keep)
+        self.compare_button.clicked.connect(self.compare)
         self.list.itemDoubleClicked.connect(lambda _: self.take())
         for signal in (
             session.opened, session.fingered, session.selected, session.choices_changed,
@@ -101,6 +100,7 @@ class Choices(QWidget):
         self.status.setVisible(bool(status))
         self.list.setVisible(bool(choices))
         self.take_button.setEnabled(bool(choices))
+        self.compare_button.setEnabled(bool(choices) and hands is not None)
         self.keep_button.setEnabled(hands is not None)
         self.remarks.setText("\n".join(hands.remarks) if hands else "")
         self.remarks.setVisible(bool(hands and hands.remarks))
@@ -109,6 +109,19 @@ class Choices(QWidget):
     def take(self) -> None:
         """Take the selected fingering."""
         self._session.take_choice(self.list.currentRow())
+
+    def compare(self) -> None:
+        """Show what the selected fingering would cost, in a table; it can be taken there."""
+        from workbench.ui.compare_dialog import CompareDialog
+
+        hands, choices, row = self._session.bar_hands, self._session.choices, self.list.currentRow()
+        if hands is None or not choices or not 0 <= row < len(choices):
+            return
+        other = choices[row]
+        if other.bar is None:
+            return
+        if CompareDialog(hands, other.bar, other.reason, self).exec():
+            self._session.take_choice(row)
 
     def keep(self) -> None:
         """Pin the bar as it is."""
@@ -121,7 +134,7 @@ class Choices(QWidget):
             )
 
 
-class _Rows(QListWidget):
+class _Rows(WordList):
     def __init__(self, owner: Choices) -> None:
         super().__init__()
         self._owner = owner
