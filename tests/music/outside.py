@@ -81,6 +81,8 @@ def expanded(part, *, starts=(), ends_right=False):
             measure.rightBarline = bar.Repeat(direction="end")
         if index in starts:
             measure.leftBarline = bar.Repeat(direction="start")
+    if starts:
+        _drop_idle_starts(part)
     try:
         played = repeat.Expander(part).process()
     except Exception:
@@ -89,6 +91,20 @@ def expanded(part, *, starts=(), ends_right=False):
         int(next(g for g in m.groups if g.startswith("written-")).removeprefix("written-"))
         for m in played.getElementsByClass("Measure")
     )
+
+
+def _drop_idle_starts(part):
+    """Take away starts that meet another start before any end: they do nothing,
+    but music21 counts starts against ends and refuses a surplus."""
+    waiting = None
+    for measure in part.getElementsByClass("Measure"):
+        left, right = measure.leftBarline, measure.rightBarline
+        if getattr(left, "direction", "") == "start":
+            if waiting is not None:
+                waiting.leftBarline = None
+            waiting = measure
+        if getattr(right, "direction", "") == "end":
+            waiting = None
 
 
 def implied_starts(piece):
