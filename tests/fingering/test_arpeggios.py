@@ -1,0 +1,79 @@
+"""Right-hand patterns of broken chords, as in Mauro Giuliani's 120 studies for the right hand
+(op. 1, Vienna 1812, public domain).
+
+From memory: the studies run through arpeggio patterns over a C and a G7 chord, the bass with
+stems down for the thumb, i, m and a each on a string of its own. The kinds of pattern are
+his; no number of a study is claimed.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+
+from tests.fingering.build import piece
+from workbench.fingering.engine import solve
+from workbench.fingering.types import Fingering
+from workbench.instrument.table import hand, instrument
+
+CHORDS = (
+    {"p": "C3", "i": "G3", "m": "C4", "a": "E4"},  # strings 5, 3, 2, 1
+    {"p": "B2", "i": "G3", "m": "B3", "a": "F4"},
+)
+PLAIN = (
+    "p i m a", "p a m i", "p i m i", "p m i m", "p i a m", "p i m", "p m i", "p i m a m i",
+    "p i p m p i p a", "p i m i a i m i",
+)  # fmt: skip
+
+
+def study(pattern: str, voices: bool) -> str:
+    """Two times the pattern on each chord in quavers; with ``voices`` the bass is a
+    second voice that rings until the next bass, as printed."""
+    bars = []
+    for chord in CHORDS:
+        names = [chord[f] for f in pattern.split()] * 2
+        thumbs = [f == "p" for f in pattern.split()] * 2
+        if not voices:
+            bars.append(" ".join(f"{n}:1/2" for n in names))
+            continue
+        top = " ".join("r:1/2" if t else f"{n}:1/2" for n, t in zip(names, thumbs, strict=True))
+        at = [i for i, t in enumerate(thumbs) if t]
+        ends = [*at[1:], len(names)]
+        low = " ".join(f"{names[i]}:{Fraction(e - i, 2)}" for i, e in zip(at, ends, strict=True))
+        bars.append(f"{top} | {low}")
+    return "\n".join(bars)
+
+
+def rights(f: Fingering) -> list[list[str | None]]:
+    return [[n.right for n in bar.notes] for bar in f.bars]
+
+
+@pytest.mark.parametrize("voices", [False, True], ids=["one voice", "bass with stems down"])
+@pytest.mark.parametrize("tempo", [60.0, 120.0])
+@pytest.mark.parametrize("pattern", PLAIN)
+def test_a_broken_chord_is_plucked_as_printed(pattern: str, tempo: float, voices: bool) -> None:
+    music = piece(*study(pattern, voices).split("\n"), tempo=tempo)
+    f = solve(music, instrument("guitar"), hand("medium"))
+    assert [n.string for n in f.bars[0].notes][:1] == [5]
+    assert rights(f) == [pattern.split() * 2] * 2
+
+
+def test_left_hand_under_the_patterns() -> None:
+    """The grips are the first-position C (3 on string 5, 1 on string 2) and G7. Where the bass
+    rings under the pattern ours takes 4 for the C, the book 3: a held 4 leaves 1, 2 and 3
+    free for notes beneath it, and nothing in the pattern alone asks for it."""
+    one, two = (
+        solve(piece(*study("p i m a", v).split("\n")), instrument("guitar"), hand("medium"))
+        for v in (False, True)
+    )
+    assert [(n.string, n.fret, n.left) for n in one.bars[0].notes[:4]] == [
+        (5, 3, 3),
+        (3, 0, 0),
+        (2, 1, 1),
+        (1, 0, 0),
+    ]
+    assert [(n.string, n.fret) for n in one.bars[1].notes[:4]] == [(5, 2), (3, 0), (2, 0), (1, 1)]
+    held = two.bars[0].notes[0]
+    assert (held.string, held.fret) == (5, 3) and held.left in (3, 4)
+    assert held.held == held.duration
