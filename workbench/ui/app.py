@@ -74,12 +74,14 @@ def run(argv: Sequence[str] = ()) -> int:
         print(" ".join(str(wrong).split()), file=sys.stderr)
         return 2
     window = build(shelf)
+    sys.excepthook = lambda _kind, fault, _trace: window.session.report(fault)
     window.show()
     # The window is on the screen before its content is looked for.
     QTimer.singleShot(0, lambda: begin(window))
     if argv:
         QTimer.singleShot(0, lambda: window.import_score(argv[0]))
     status = app.exec()
+    sys.excepthook = sys.__excepthook__
     shelf.close()
     return int(status)
 

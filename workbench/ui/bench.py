@@ -21,6 +21,7 @@ from workbench.store.rows import View
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import BarNote, Lesson
 from workbench.ui.bar_rows import BarRow, bar_rows, notes_of_bar, order_of, section_letters
+from workbench.ui.grips import pinned
 from workbench.ui.jobs import Jobs
 from workbench.ui.services import Services, playing_of
 
@@ -48,7 +49,7 @@ class Bench(QObject):
         self.services = services or Services()
         self.jobs = Jobs(self)
         self.jobs.failed.connect(self.failed)
-        self.jobs.fault.connect(self._own_fault)
+        self.jobs.fault.connect(self.report)
         self.lesson: Lesson | None = None
         self.fingering: Fingering | None = None
         self.position = 0
@@ -90,9 +91,10 @@ class Bench(QObject):
         return self.lesson.piece.bars[index] if self.lesson and index >= 0 else None
 
     def hands_of(self, index: int) -> FingeredBar | None:
-        """The fingering of a written bar, where it is solved."""
+        """The fingering of a written bar where it is solved, the latest pins on it."""
         bars = self.fingering.bars if self.fingering else ()
-        return next((bar for bar in bars if bar.index == index), None)
+        found = next((bar for bar in bars if bar.index == index), None)
+        return pinned(found, self.lesson.pins) if found and self.lesson else found
 
     @property
     def bar_hands(self) -> FingeredBar | None:
@@ -327,7 +329,11 @@ class Bench(QObject):
         """Look for other fingerings of the selected bar."""
         raise NotImplementedError
 
-    def _own_fault(self, fault: BaseException) -> None:
+    def report(self, fault: BaseException) -> None:
+        """Tell of a fault that nobody else took care of."""
+        if isinstance(fault, BadInput):
+            self.failed.emit(" ".join(str(fault).split()))
+            return
         self.last_fault = "".join(traceback.format_exception(fault))
         self.failed.emit(
             f"The program made a mistake ({type(fault).__name__}); your lesson is kept. "

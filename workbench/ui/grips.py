@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.fingering.types import FingeredBar, FingeredNote
+from workbench.fingering.types import FingeredBar, FingeredNote, Pin
 
 
 @dataclass(frozen=True)
@@ -48,6 +48,27 @@ def moment_of(bar: FingeredBar, note: str | None) -> Moment | None:
         if any(n.id == note for n in moment.begins):
             return moment
     return found[0] if found else None
+
+
+def pinned(bar: FingeredBar, pins: Iterable[Pin]) -> FingeredBar:
+    """The bar with the teacher's word already on it, before it is fingered anew: pins
+    hold whatever they cost."""
+    word = {pin.note: pin for pin in pins}
+    notes = tuple(_pinned(note, word[note.id]) if note.id in word else note for note in bar.notes)
+    return bar if notes == bar.notes else replace(bar, notes=notes)
+
+
+def _pinned(note: FingeredNote, pin: Pin) -> FingeredNote:
+    moved = pin.string is not None and (pin.string, pin.fret) != (note.string, note.fret)
+    left = pin.left if pin.left is not None or moved else note.left
+    return replace(
+        note,
+        string=note.string if pin.string is None else pin.string,
+        fret=note.fret if pin.fret is None else pin.fret,
+        left=left,
+        right=pin.right or note.right,
+        pinned=True,
+    )
 
 
 def places(notes: Iterable[FingeredNote]) -> dict[int, tuple[int, int]]:

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QMenu, QMessageBox
 
+from workbench.music.errors import BadInput
 from workbench.ui import edits
 from workbench.ui.look import SCALES, THEMES
 from workbench.ui.services import SCORE_FILES
@@ -109,7 +111,7 @@ class Menus:
         window = self._window
         menu = self._menu("&View")
         for at, name in enumerate(("&Score", "Techni&ques", "Practice pla&n", "Script"), 1):
-            self._add(menu, name, lambda at=at: window.teaching.setCurrentIndex(at - 1),
+            self._add(menu, name, partial(window.teaching.setCurrentIndex, at - 1),
                       f"Ctrl+{at}")  # fmt: skip
         menu.addSeparator()
         self.themes = self._exclusive(menu, "&Colours", THEMES, lambda v: window.set_look(theme=v))
@@ -165,7 +167,11 @@ class Menus:
         self.versions.setEnabled(lesson is not None)
         if lesson is None:
             return
-        history = self._session.shelf.history(lesson.id)
+        try:
+            history = self._session.shelf.history(lesson.id)
+        except BadInput as wrong:
+            self._session.failed.emit(str(wrong))
+            return
         for action, name, label in (
             (self.undo, "&Undo", history.undo_label), (self.redo, "&Redo", history.redo_label),
         ):  # fmt: skip

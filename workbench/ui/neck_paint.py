@@ -196,7 +196,8 @@ def _marker(
     painter.setFont(small)
     painter.setPen(QColor(c.ink))
     if note.right:
-        side = QRectF(box.right() + 1, centre.y() - gap * 0.02, gap * 0.5, gap * 0.5)
+        beside = box.right() + (5 if marker.chosen else 1)
+        side = QRectF(beside, centre.y() - gap * 0.02, gap * 0.5, gap * 0.5)
         painter.drawText(side, Qt.AlignmentFlag.AlignLeft, note.right)
     corner = QRectF(box.right() - radius * 0.45, box.top() - radius * 0.75, radius, radius)
     if note.pinned:

@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
     QLabel,
-    QListWidget,
     QListWidgetItem,
     QPlainTextEdit,
     QPushButton,
@@ -24,6 +23,7 @@ from workbench.ui import edits
 from workbench.ui.look import em
 from workbench.ui.parts import Faint, Heading
 from workbench.ui.session import Session
+from workbench.ui.word_list import WordList
 
 ID = Qt.ItemDataRole.UserRole
 
@@ -76,13 +76,8 @@ class NotePanel(QWidget):
         self._named: object = None  # the piece whose bars the boxes list
         self.bars: tuple[int, ...] = ()  # rows selected in the bar list, for a new note
         self.heading = Heading("Teaching notes")
-        self.list = QListWidget()
+        self.list = WordList()
         self.list.setAccessibleName("Teaching notes of this bar")
-        self.list.setWordWrap(True)
-        self.list.setSpacing(2)
-        self.list.setMinimumHeight(em(self, 3))
-        self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
-        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.add_button = QPushButton("&New note")
         self.add_button.setToolTip("Write a note on this bar, or on all bars selected on the left")
         self.delete_button = QPushButton("&Delete")

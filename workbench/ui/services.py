@@ -91,7 +91,7 @@ def _demo() -> tuple[Lesson, ...]:
 class Services:
     """The functions the window works with."""
 
-    solver: Callable[[Lesson, Instrument, Hand, Done | None], Solver] = _solver
+    solver: Callable[..., Solver] = _solver  # lesson, instrument, hand, progress
     read: Callable[..., Piece] = _read
     arrange: Callable[..., Any] = _arrange
     candidates: Callable[[Piece, Instrument, Hand], Any] = _candidates

@@ -330,5 +330,6 @@ class Window(QMainWindow):
         self.notes.commit()
         self.teaching.commit()
         self._remember()
+        self.hide()  # what still runs may take a moment to stop
         self.session.close()
         event.accept()
