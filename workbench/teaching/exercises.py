@@ -10,7 +10,7 @@ from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingerin
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece, Pitch
-from workbench.teaching.strokes import Stroke, by_bar, fingered_bars, strokes, tempos
+from workbench.teaching.strokes import Stroke, bar_name, by_bar, fingered_bars, strokes, tempos
 from workbench.teaching.techniques import Technique
 
 TIMES = 4  # how often an exercise is repeated
@@ -74,7 +74,7 @@ class _Source:
 
     @property
     def name(self) -> str:
-        return f"bar {self.bar.number}"
+        return bar_name(self.bar)
 
 
 Rows = list[tuple[Note, FingeredNote]]

@@ -17,7 +17,7 @@ from workbench.teaching.practice import (
     review_minutes,
     tempo_after,
 )
-from workbench.teaching.strokes import bars_in_words, tempos
+from workbench.teaching.strokes import bar_name, bars_in_words, tempos
 
 SESSION = 6.0  # minutes at most on one passage at one time
 CHUNK_BARS = 4
@@ -141,8 +141,8 @@ def work_of(piece: Piece, time: PracticeTime, rows: tuple[BarMeasure, ...]) -> W
                 join.minutes / parts,
                 75,
                 100,
-                f"From the last beat of bar {_number(piece, pair[0])} into "
-                f"bar {_number(piece, pair[1])}, then both bars whole.",
+                f"From the last beat of {_name(piece, pair[0])} into "
+                f"{_name(piece, pair[1])}, then both whole.",
                 round(speed[pair[1]]),
             )
             joins.append(JoinWork((a, b), item))
@@ -204,7 +204,7 @@ def _how(
         return "The whole passage in tempo, three times in a row without a slip."
     if len(chunk) > 1 and turn % 2 == 0:
         return (
-            f"Loop bar {_number(piece, hard)}, the hardest here, a little faster each time it is "
+            f"Loop {_name(piece, hard)}, the hardest here, a little faster each time it is "
             "right twice; then the whole passage."
         )
     return DRILLS[side] + " Then the passage, a little faster each time it is right twice."
@@ -247,7 +247,7 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
                 "whole piece"
                 if len(spans) == 1
                 else f"part {k} of {len(spans)}: "
-                + (f"bars {_number(piece, bars[0])} to {_number(piece, bars[-1])} as played")
+                + (f"{_name(piece, bars[0])} to {_name(piece, bars[-1])} as played")
             )
             out.append(
                 PlanItem(
@@ -266,11 +266,11 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
 
 
 def _joined(piece: Piece, pair: tuple[int, int]) -> str:
-    return f"bar {_number(piece, pair[0])} to bar {_number(piece, pair[1])}"
+    return f"{_name(piece, pair[0])} to {_name(piece, pair[1])}"
 
 
-def _number(piece: Piece, index: int) -> str:
-    return piece.bars[index].number
+def _name(piece: Piece, index: int) -> str:
+    return bar_name(piece.bars[index])
 
 
 def _fives(percent: float) -> int:

@@ -13,7 +13,7 @@ from workbench.music.model import Piece
 from workbench.teaching.formatting import plain
 from workbench.teaching.lesson import BarNote, Lesson
 from workbench.teaching.seen import Move, MoveAt, grip_name, moves_of, new_in_bars
-from workbench.teaching.strokes import bar_seconds, by_bar, same_as, strokes
+from workbench.teaching.strokes import bar_name, bar_seconds, by_bar, same_as, strokes
 from workbench.teaching.techniques import technique
 
 WORDS_A_MINUTE = 140.0  # calm explaining speech; common practice, no source
@@ -220,14 +220,15 @@ def _say(
     new: tuple[Move, ...],
     notes: Sequence[BarNote],
 ) -> str:
-    number = piece.bars[bar].number
+    name = bar_name(piece.bars[bar])
+    here = name[:1].upper() + name[1:]
     parts: list[str] = []
     if as_bar == bar:
-        parts.append(f"Bar {number} again.")
+        parts.append(f"{here} again.")
     elif as_bar is not None:
-        parts.append(f"Bar {number} is as in bar {piece.bars[as_bar].number}.")
+        parts.append(f"{here} is as in {bar_name(piece.bars[as_bar])}.")
     else:
-        parts.append(f"Bar {number}.")
+        parts.append(f"{here}.")
     for move in new:
         if move.kind == "technique":
             entry = technique(move.name.partition(": ")[0])

@@ -12,7 +12,8 @@ def markdown(script: Script) -> str:
     for cue in script.cues:
         if cue.chapter:
             out += ["", f"## {cue.chapter}"]
-        out += ["", f"**{clock(cue.start)} · bar {cue.number}** {cue.say}"]
+        where = "pickup" if cue.number == "0" else f"bar {cue.number}"
+        out += ["", f"**{clock(cue.start)} · {where}** {cue.say}"]
         shown = _shown(cue)
         if shown:
             out += ["", f"> {shown}"]

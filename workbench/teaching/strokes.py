@@ -211,11 +211,18 @@ def same_as(piece: Piece, fingering: Fingering) -> tuple[int, ...]:
     )
 
 
+def bar_name(bar: Bar) -> str:
+    """ "bar 3", or "the pickup" for the part of a bar that leads in."""
+    return "the pickup" if bar.number == "0" else f"bar {bar.number}"
+
+
 def bars_in_words(piece: Piece, indices: tuple[int, ...]) -> str:
-    """ "bar 3", "bars 1–4", "bars 2, 5–6": printed numbers of written bars."""
+    """ "bar 3", "bars 1–4", "pickup, bars 2, 5–6": printed numbers of written bars."""
     if not indices:
         return "no bar"
     wanted = sorted(set(indices))
+    if wanted[0] < len(piece.bars) and piece.bars[wanted[0]].number == "0":
+        return "pickup" + (", " + bars_in_words(piece, tuple(wanted[1:])) if wanted[1:] else "")
     runs: list[list[int]] = [[wanted[0], wanted[0]]]
     for index in wanted[1:]:
         if index == runs[-1][1] + 1:

@@ -61,11 +61,11 @@ class ExportDialog(QDialog):
         where = QHBoxLayout()
         where.addWidget(self.path, 1)
         where.addWidget(self.browse)
-        for label, name, field in (("F&orm", self.form, None), ("&File", self.path, where)):
+        for label, field in (("F&orm", self.form), ("&File", self.path)):
             words = QLabel(label)
-            words.setBuddy(name)
-            name.setAccessibleName(label.replace("&", ""))
-            rows.addRow(words, field or name)
+            words.setBuddy(field)
+            field.setAccessibleName(label.replace("&", ""))
+            rows.addRow(words, where if field is self.path else self.form)
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Save | QDialogButtonBox.StandardButton.Cancel
         )

@@ -5,7 +5,7 @@ Everything here runs in the lane ``LANE`` alone, so that what is remembered need
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from workbench.fingering.types import Fingering
@@ -110,7 +110,11 @@ class Findings:
         rows = [row for row in rows if row.id != lesson.id]
         for count, row in enumerate(rows):
             progress(count / len(rows))
-            known = self._profile(row, finger=finger_all or row.id in before)
+
+            def within(done: int, of: int, at: int = count) -> None:
+                progress((at + done / max(1, of)) / len(rows))
+
+            known = self._profile(row, within, finger=finger_all or row.id in before)
             if known is None:
                 missing += 1
             else:
@@ -124,7 +128,9 @@ class Findings:
             names |= {g.name for g in self._shelf.groups() if lesson.student in g.students}
         return names
 
-    def _profile(self, row: LessonRow, *, finger: bool) -> Profile | None:
+    def _profile(
+        self, row: LessonRow, progress: Callable[[int, int], None], *, finger: bool
+    ) -> Profile | None:
         key = (row.id, row.updated)
         if key in self._profiles:
             return self._profiles[key]
@@ -135,7 +141,8 @@ class Findings:
             if fingering is None:
                 if not finger:
                     return None
-                fingering = self._services.solver(lesson, instrument, hand).solution()
+                solver = self._services.solver(lesson, instrument, hand, progress)
+                fingering = solver.solution()
                 self._shelf.put_fingering(lesson, fingering)
             given = (lesson.piece, fingering, instrument, hand)
             grade = grade_number(shown_grade(lesson, grade_piece(*given)))
@@ -154,5 +161,3 @@ def grade_number(grade: Grade) -> float:
 def _earlier(rows: Sequence[LessonRow], own: LessonRow, names: set[str]) -> list[LessonRow]:
     """Lessons of the same people made before this one."""
     return [r for r in rows if r.student in names and (r.created, r.id) < (own.created, own.id)]
-
-

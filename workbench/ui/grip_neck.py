@@ -18,6 +18,12 @@ from workbench.ui.neck_paint import Marker, Picture, draw
 LEAST_FRETS = 5
 
 
+def frets_for(*bars: FingeredBar | None) -> int:
+    """How many frets show all fingers of some bars."""
+    used = [n.fret + 1 for bar in bars if bar for n in bar.notes if n.fret is not None]
+    return max([LEAST_FRETS, *used])
+
+
 class GripNeck(QWidget):
     """The fingers that begin a bar, and fainter those that come later in it."""
 
@@ -25,12 +31,13 @@ class GripNeck(QWidget):
         super().__init__()
         self._instrument, self._mirrored = instrument, mirrored
         self._hands: FingeredBar | None = None
+        self._frets = LEAST_FRETS
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumSize(QSize(120, 70))
 
-    def show_bar(self, hands: FingeredBar | None, name: str) -> None:
-        """Show another bar; ``name`` is what it is called."""
-        self._hands = hands
+    def show_bar(self, hands: FingeredBar | None, name: str, frets: int = LEAST_FRETS) -> None:
+        """Show another bar; ``name`` is what it is called, ``frets`` how many are drawn."""
+        self._hands, self._frets = hands, frets
         self.setAccessibleName(f"Grip of {name}")
         begins = moments(hands)[:1] if hands and hands.notes else ()
         self.setAccessibleDescription("; ".join(spoken(n) for m in begins for n in m.notes))
@@ -46,17 +53,14 @@ class GripNeck(QWidget):
         now = found[0]
         sounding = {n.id for n in now.notes}
         begins = {n.id for n in now.begins}
-        markers = tuple(
-            Marker(n, now=n.id in sounding, begins=n.id in begins) for n in hands.notes
-        )
+        markers = tuple(Marker(n, now=n.id in sounding, begins=n.id in begins) for n in hands.notes)
         return Picture(markers, tuple(b for b in hands.barres if b.onset <= now.onset))
 
     @property
     def neck(self) -> NeckLayout:
         """The layout at the present size."""
         instrument = self._instrument
-        used = [n.fret for n in self._hands.notes if n.fret is not None] if self._hands else []
-        frets = min(instrument.playable_frets, max([LEAST_FRETS, *(f + 1 for f in used)]))
+        frets = min(instrument.playable_frets, self._frets)
         short = replace(instrument, frets=frets + instrument.capo)
         tall = self.height() / (short.strings - 1 + 2.25)
         gap = max(8.0, min(tall, self.width() / 11))

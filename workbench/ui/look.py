@@ -102,7 +102,8 @@ def apply(look: Look) -> None:
         *[role="faint"] {{ color: {c.faint}; }}
         *[role="caution"] {{ color: {c.alarm}; }}
         QSplitter::handle {{ background: {c.line}; }}
-        QCheckBox::indicator, QListView::indicator {{ width: {box}px; height: {box}px; }}
+        QCheckBox::indicator, QListView::indicator, QTableView::indicator {{
+            width: {box}px; height: {box}px; }}
         QScrollBar:vertical {{ width: {bar}px; }}
         QScrollBar:horizontal {{ height: {bar}px; }}
         QStatusBar::item {{ border: 0; }}

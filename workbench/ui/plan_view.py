@@ -6,9 +6,10 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, Qt
+from PySide6.QtGui import QColor, QPainter, QPen, QResizeEvent
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QComboBox,
     QFrame,
     QGridLayout,
@@ -19,6 +20,9 @@ from PySide6.QtWidgets import (
     QScrollArea,
     QSpinBox,
     QSplitter,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
     QTableWidgetItem,
     QVBoxLayout,
     QWidget,
@@ -32,11 +36,11 @@ from workbench.teaching.plan_items import PlanItem
 from workbench.ui import edits
 from workbench.ui.findings import Analysis, Findings
 from workbench.ui.jobs import Progress
-from workbench.ui.look import em
+from workbench.ui.look import colours, em
 from workbench.ui.parts import Caution, Faint, Heading, Wrapped
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
-from workbench.ui.teaching_page import TeachingPage, cell, quiet_table
+from workbench.ui.teaching_page import QuietTable, TeachingPage, cell
 
 COLUMNS = ("To do", "Minutes", "Tempo", "How")
 KEPT = "plan.{}"  # by lesson: what is planned with, beside the lesson itself
@@ -53,9 +57,7 @@ def with_tick(lesson: Lesson, item: str, done: bool) -> Lesson:
 class PlanView(TeachingPage):
     """Ticks are steps of the lesson's history; the plan flows again at each."""
 
-    def __init__(
-        self, session: Session, findings: Findings, parent: QWidget | None = None
-    ) -> None:
+    def __init__(self, session: Session, findings: Findings, parent: QWidget | None = None) -> None:
         super().__init__(session, findings, "plan", parent)
         self.plan: Plan | None = None
         self.analysis: Analysis | None = None
@@ -72,7 +74,8 @@ class PlanView(TeachingPage):
             self.student.addItem(f"grade {grade}", grade)
         self.export_button = QPushButton("E&xport …")
         self.export_button.setAccessibleName("Export the plan")
-        self.table = quiet_table(COLUMNS, "Practice plan by days")
+        self.table = QuietTable(COLUMNS, "Practice plan by days", {0: 26})
+        self.table.setItemDelegateForColumn(0, _Ticks(self.table))
         self.caution = Caution()
         self.grade = Wrapped()
         self.evidence = Faint()
@@ -111,24 +114,29 @@ class PlanView(TeachingPage):
         sums.addWidget(self.total)
         sums.addWidget(self.left)
         sums.addStretch(1)
-        top = QHBoxLayout()
-        top.addLayout(sums, 1)
-        top.addLayout(fields)
-        top.addWidget(self.export_button, 0, Qt.AlignmentFlag.AlignTop)
+        given = QHBoxLayout()
+        given.addLayout(fields)
+        given.addStretch(1)
+        given.addWidget(self.export_button, 0, Qt.AlignmentFlag.AlignTop)
+        self.top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self.top.addLayout(sums, 1)
+        self.top.addLayout(given)
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Interactive)
         header.setSectionResizeMode(3, QHeaderView.ResizeMode.Stretch)
         about = QWidget()
-        words = QVBoxLayout(about)
-        words.setContentsMargins(0, em(self, 0.3), em(self, 0.3), 0)
+        told = QVBoxLayout(about)
+        told.setContentsMargins(0, em(self, 0.3), em(self, 0.3), 0)
         for part in (Heading("Grade"), self.grade, self.evidence, self.caution):
-            words.addWidget(part)
-        words.addStretch(1)
+            told.addWidget(part)
+        told.addStretch(1)
         area = QScrollArea()
         area.setWidget(about)
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
+        area.viewport().setAutoFillBackground(False)
+        about.setAutoFillBackground(False)
         area.setAccessibleName("Grade and cautions")
         self.split = QSplitter(Qt.Orientation.Vertical)
         self.split.addWidget(self.table)
@@ -136,7 +144,7 @@ class PlanView(TeachingPage):
         self.split.setChildrenCollapsible(False)
         self.split.setSizes([em(self, 24), em(self, 13)])
         layout = QVBoxLayout(self.body)
-        layout.addLayout(top)
+        layout.addLayout(self.top)
         layout.addWidget(self.split, 1)
 
     # What is planned with.
@@ -241,21 +249,21 @@ class PlanView(TeachingPage):
         table.setUpdatesEnabled(False)
         table.clearSpans()
         table.setRowCount(0)
+        for day in plan.days:
+            self._heading(day_in_words(day))
+            for item in day.items:
+                self._row(item)
         if plan.done:
             minutes = sum(item.minutes for item in plan.done)
             self._heading(f"Done, {minutes:.0f} minutes")
             for item in plan.done:
                 self._row(item)
-        for day in plan.days:
-            self._heading(day_in_words(day))
-            for item in day.items:
-                self._row(item)
-        self._measure()
         for row in range(table.rowCount()):
             first = table.item(row, 0)
             if chosen is not None and first is not None and first.data(ID) == chosen:
                 table.setCurrentCell(row, 0)
                 break
+        table.fit()
         table.verticalScrollBar().setValue(scrolled)
         table.setUpdatesEnabled(True)
 
@@ -283,18 +291,18 @@ class PlanView(TeachingPage):
             if item.tempo_from == item.tempo_to:
                 share = f"{item.tempo_to} %"
             tempo = f"{share}\nto ♩ = {item.beats}"
-        cells = (what, cell(f"{max(1, round(item.minutes))}", right=True), cell(tempo))
+        cells = (what, cell(f"{max(1, round(item.minutes))}"), cell(tempo))
         for column, part in enumerate((*cells, cell(item.exercise))):
+            # in the middle, as the box to tick is
+            part.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
             self.table.setItem(row, column, part)
-
-    def _measure(self) -> None:
-        """Heights that hold the wrapped words."""
-        self.table.setColumnWidth(0, max(em(self, 9), self.table.viewport().width() * 3 // 10))
-        self.table.resizeRowsToContents()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self._measure()
+        wide = self.width() > em(self, 44)
+        self.top.setDirection(
+            QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
+        )
 
     # Hands on it.
 
@@ -331,3 +339,38 @@ class PlanView(TeachingPage):
         make, title = self.work(lesson, fingering), lesson.title
         form = Form(".md", "Markdown", lambda: markdown(make(lambda _: None)[1], title))
         return ExportDialog(self.session, "practice plan", (form,), self.window())
+
+
+class _Ticks(QStyledItemDelegate):
+    """Draws the box to tick so that it is seen on a dark ground as well."""
+
+    def paint(
+        self,
+        painter: QPainter,
+        option: QStyleOptionViewItem,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> None:
+        super().paint(painter, option, index)
+        state = index.data(Qt.ItemDataRole.CheckStateRole)
+        if state is None:
+            return
+        full = QStyleOptionViewItem(option)
+        self.initStyleOption(full, index)
+        view = option.widget  # type: ignore[attr-defined]
+        where = QStyle.SubElement.SE_ItemViewItemCheckIndicator
+        box = view.style().subElementRect(where, full, view).toRectF().adjusted(1, 1, -1, -1)
+        c = colours(view)
+        done = Qt.CheckState(state) == Qt.CheckState.Checked
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(QColor(c.ink), 1.4))
+        painter.setBrush(QColor(c.accent if done else c.panel))
+        painter.drawRoundedRect(box, 2, 2)
+        if done:
+            side = box.width()
+            painter.setPen(QPen(QColor(c.accent_ink), max(1.8, side * 0.14)))
+            corners = ((0.22, 0.52), (0.42, 0.72), (0.8, 0.28))
+            painter.drawPolyline(
+                [QPointF(box.x() + x * side, box.y() + y * box.height()) for x, y in corners]
+            )
+        painter.restore()

@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QPushButton,
     QScrollArea,
-    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -23,8 +22,9 @@ from workbench.instrument.model import Instrument
 from workbench.teaching.formatting import as_html
 from workbench.teaching.script import Cue, Script
 from workbench.teaching.script_files import clock
-from workbench.ui.grip_neck import GripNeck
+from workbench.ui.grip_neck import GripNeck, frets_for
 from workbench.ui.look import DARK, LIGHT, Colours, colours, em, palette
+from workbench.ui.parts import Wrapped
 from workbench.ui.session import Session
 
 KEPT = "reading.look"
@@ -160,19 +160,20 @@ class ReadingView(QWidget):
         c = self._colours
         for at, words in enumerate(self.words):
             words.mark(at == self.place, c)
-        layout = self.column.parentWidget().layout()
-        if layout is not None:
-            layout.activate()
+        self.column.activate()
         self.area.verticalScrollBar().setValue(self._top(self.words[self.place]))
         self.bar.setText(_name(cue))
-        chapter = f"{cue.chapter}, " if cue.chapter else ""
+        entered = [c.chapter for c in self.script.cues[: self.place + 1] if c.chapter]
+        chapter = f"{entered[-1]}, " if entered else ""
         self.when.setText(f"{chapter}{clock(cue.start)} of {clock(self.script.seconds)}")
-        self.here.show_bar(self._session.hands_of(cue.bar), _name(cue).lower())
         following = self.script.cues[self.place + 1 :][:1]
+        hands = [self._session.hands_of(c.bar) for c in (cue, *following)]
+        frets = frets_for(*hands)  # the same for both, so that the eye need not measure anew
+        self.here.show_bar(hands[0], _name(cue).lower(), frets)
         self.there.setVisible(bool(following))
         self.coming.setText(f"Next: {_name(following[0]).lower()}" if following else "The end")
         for after in following:
-            self.there.show_bar(self._session.hands_of(after.bar), _name(after).lower())
+            self.there.show_bar(hands[1], _name(after).lower(), frets)
 
     # Look.
 
@@ -200,6 +201,7 @@ class ReadingView(QWidget):
         font.setPointSizeF(points)
         for words in self.words:
             words.text.setFont(font)
+            words.text.setText(words.said)  # it claims its height anew
         self.column.setSpacing(round(points * 0.9))
         gap = em(self, 1.2)
         self.whole.setContentsMargins(gap, gap, gap, gap)
@@ -265,10 +267,9 @@ class _Words(QWidget):
 
     def __init__(self, cue: Cue, parent: QWidget) -> None:
         super().__init__(parent)
-        self.text = QLabel(as_html(cue.say))
+        self.said = as_html(cue.say)
+        self.text = Wrapped()
         self.text.setTextFormat(Qt.TextFormat.RichText)
-        self.text.setWordWrap(True)
-        self.text.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Minimum)
         self.side = QFrame()
         self.side.setFixedWidth(em(self, 0.35))
         self.side.setAutoFillBackground(True)

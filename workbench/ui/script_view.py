@@ -5,8 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import QAbstractItemModel, QEvent, QModelIndex, QObject, Qt
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtCore import (
+    QAbstractItemModel,
+    QEvent,
+    QLocale,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    Qt,
+)
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemDelegate,
     QAbstractItemView,
@@ -23,6 +31,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Fingering
+from workbench.teaching.formatting import plain
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.script import Cue, Script, make_script, with_edit
 from workbench.teaching.script_files import clock
@@ -33,7 +42,7 @@ from workbench.ui.look import colours, em
 from workbench.ui.parts import Faint, Heading
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
-from workbench.ui.teaching_page import TeachingPage, cell, quiet_table
+from workbench.ui.teaching_page import QuietTable, TeachingPage, cell
 
 COLUMNS = ("Time", "Bar", "What is said", "What is shown")
 SAID = 2
@@ -44,9 +53,7 @@ LEAVES_OUT = "script.leaves_out"
 class ScriptView(TeachingPage):
     """One row for every bar as played; the teacher's words stand until they are taken back."""
 
-    def __init__(
-        self, session: Session, findings: Findings, parent: QWidget | None = None
-    ) -> None:
+    def __init__(self, session: Session, findings: Findings, parent: QWidget | None = None) -> None:
         super().__init__(session, findings, "script", parent)
         self.script: Script | None = None
         self._filling = False
@@ -61,7 +68,7 @@ class ScriptView(TeachingPage):
         self.read_button = QPushButton("&Reading view")
         self.export_button = QPushButton("E&xport …")
         self.export_button.setAccessibleName("Export the script")
-        self.table = quiet_table(COLUMNS, "Script in playing order")
+        self.table = QuietTable(COLUMNS, "Script in playing order", {3: 25})
         self.table.setEditTriggers(
             QAbstractItemView.EditTrigger.DoubleClicked
             | QAbstractItemView.EditTrigger.EditKeyPressed
@@ -154,8 +161,8 @@ class ScriptView(TeachingPage):
         self._filling = False
         self.length.setText(f"{len(script.cues)} bars, about {clock(script.seconds)}")
         self.length.setAccessibleName(self.length.text())
-        self._measure()
         self._follow()
+        table.fit_soon()
 
     def _cells(self, cue: Cue) -> tuple[QTableWidgetItem, ...]:
         shown = []
@@ -175,14 +182,6 @@ class ScriptView(TeachingPage):
             first = self.table.item(row, 0)
             out.append(first.data(PLACE) if first is not None else -2)
         return out
-
-    def _measure(self) -> None:
-        self.table.setColumnWidth(3, max(em(self, 8), self.table.viewport().width() // 4))
-        self.table.resizeRowsToContents()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._measure()
 
     # Hands on it.
 
@@ -278,8 +277,14 @@ class _Writing(QStyledItemDelegate):
         self._editor: QPlainTextEdit | None = None
         self.place: int | None = None  # in playing order, while it is written in
 
+    def displayText(self, value: Any, _locale: QLocale | QLocale.Language) -> str:
+        return plain(str(value))
+
     def createEditor(
-        self, parent: QWidget, _option: QStyleOptionViewItem, index: QModelIndex
+        self,
+        parent: QWidget,
+        _option: QStyleOptionViewItem,
+        index: QModelIndex | QPersistentModelIndex,
     ) -> QWidget:
         editor = QPlainTextEdit(parent)
         self._editor, self.place = editor, index.data(PLACE)
@@ -290,19 +295,22 @@ class _Writing(QStyledItemDelegate):
         table.setRowHeight(index.row(), max(table.rowHeight(index.row()), em(table, 5)))
         return editor
 
-    def destroyEditor(self, editor: QWidget, index: QModelIndex) -> None:
+    def destroyEditor(self, editor: QWidget, index: QModelIndex | QPersistentModelIndex) -> None:
         self._editor = self.place = None
         super().destroyEditor(editor, index)
-        self._view.table.resizeRowToContents(index.row())
+        self._view.table.fit_row(index.row())
 
-    def setEditorData(self, editor: QWidget, index: QModelIndex) -> None:
+    def setEditorData(self, editor: QWidget, index: QModelIndex | QPersistentModelIndex) -> None:
         assert isinstance(editor, QPlainTextEdit)
         if not editor.document().isModified():
             editor.setPlainText(str(index.data()))
             editor.selectAll()
 
     def setModelData(
-        self, editor: QWidget, model: QAbstractItemModel, index: QModelIndex
+        self,
+        editor: QWidget,
+        model: QAbstractItemModel,
+        index: QModelIndex | QPersistentModelIndex,
     ) -> None:
         assert isinstance(editor, QPlainTextEdit)
         model.setData(index, " ".join(editor.toPlainText().split()))

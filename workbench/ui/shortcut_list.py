@@ -21,6 +21,10 @@ MORE = (
     ("F6, Shift+F6", "go to the next or previous part of the window"),
     ("Enter", "in the other fingerings: take the selected one"),
     ("Ctrl+Return", "in a teaching note: keep what is written"),
+    ("F2", "in the script: write the bar's words; Ctrl+Return keeps them, Esc leaves them"),
+    ("Space", "in the practice plan: tick the selected item"),
+    ("Page Down, Space, arrows", "in the reading view: go on; Page Up or Backspace go back"),
+    ("+, -, D, Esc", "in the reading view: larger, smaller, dark or light, close"),
     ("Ctrl and wheel", "zoom the score or the fretboard"),
 )
 

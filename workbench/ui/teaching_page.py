@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QShowEvent
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QLabel,
@@ -99,29 +99,64 @@ class TeachingPage(QWidget):
             self.ask()
 
 
-def quiet_table(columns: tuple[str, ...], name: str) -> QTableWidget:
-    """A table to read: whole rows, wrapped words, no grid."""
-    table = QTableWidget(0, len(columns))
-    table.setAccessibleName(name)
-    table.setHorizontalHeaderLabels(list(columns))
-    table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
-    table.horizontalHeader().setHighlightSections(False)
-    table.verticalHeader().hide()
-    table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-    table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-    table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-    table.setTabKeyNavigation(False)
-    table.setShowGrid(False)
-    table.setWordWrap(True)
-    return table
+class QuietTable(QTableWidget):
+    """A table to read: whole rows, wrapped words, no grid. Its rows are as high as their
+    words; a row that spans all columns is a heading. ``shares`` gives columns a part of
+    the width, in per cent."""
+
+    def __init__(self, columns: tuple[str, ...], name: str, shares: dict[int, int]) -> None:
+        super().__init__(0, len(columns))
+        self._shares = shares
+        self.setAccessibleName(name)
+        self.setHorizontalHeaderLabels(list(columns))
+        self.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
+        self.horizontalHeader().setHighlightSections(False)
+        self.verticalHeader().hide()
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setTabKeyNavigation(False)
+        self.setShowGrid(False)
+        self.setWordWrap(True)
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(0)
+        self._soon.timeout.connect(self.fit)
+
+    def fit_soon(self) -> None:
+        """Fit the rows once the columns have found their widths."""
+        self._soon.start()
+
+    def fit(self) -> None:
+        """Give every row the height of its words and a little air."""
+        self.verticalHeader().setMinimumSectionSize(em(self, 1))
+        for column, share in self._shares.items():
+            self.setColumnWidth(column, self.viewport().width() * share // 100)
+        for row in range(self.rowCount()):
+            self.fit_row(row)
+        here = self.currentItem()
+        if here is not None:
+            self.scrollToItem(here)
+
+    def fit_row(self, row: int) -> None:
+        """Fit one row."""
+        if self.columnSpan(row, 0) > 1:
+            self.setRowHeight(row, em(self, 1.7))
+            return
+        self.resizeRowToContents(row)
+        self.setRowHeight(row, self.rowHeight(row) + em(self, 0.35))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.fit_soon()
 
 
-def cell(words: str, *, bold: bool = False, right: bool = False) -> QTableWidgetItem:
-    """A cell to read, its words at the top."""
+def cell(words: str, *, bold: bool = False) -> QTableWidgetItem:
+    """A cell to read, its words at the top; a heading's in the middle."""
     item = QTableWidgetItem(words)
     item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable)
-    side = Qt.AlignmentFlag.AlignRight if right else Qt.AlignmentFlag.AlignLeft
-    item.setTextAlignment(side | Qt.AlignmentFlag.AlignTop)
+    up = Qt.AlignmentFlag.AlignVCenter if bold else Qt.AlignmentFlag.AlignTop
+    item.setTextAlignment(Qt.AlignmentFlag.AlignLeft | up)
     if bold:
         font = item.font()
         font.setBold(True)

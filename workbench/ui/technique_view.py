@@ -25,7 +25,7 @@ from workbench.teaching.exercises import exercises_for
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.occurrence import Occurrence
 from workbench.teaching.seen import Profile, Seen, Suggestion, seen_before, teach_next
-from workbench.teaching.strokes import bars_in_words, beat_number
+from workbench.teaching.strokes import bar_name, bars_in_words, beat_number
 from workbench.teaching.techniques import Found
 from workbench.ui.findings import Analysis, Company, Findings
 from workbench.ui.jobs import Progress
@@ -40,9 +40,7 @@ DATA = Qt.ItemDataRole.UserRole
 class TechniqueView(TeachingPage):
     """Techniques to the left, the selected one in full to the right, the shelf below."""
 
-    def __init__(
-        self, session: Session, findings: Findings, parent: QWidget | None = None
-    ) -> None:
+    def __init__(self, session: Session, findings: Findings, parent: QWidget | None = None) -> None:
         super().__init__(session, findings, "techniques", parent)
         self.analysis: Analysis | None = None
         self.company: Company | None = None
@@ -95,6 +93,8 @@ class TechniqueView(TeachingPage):
         area.setWidget(inner)
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
+        area.viewport().setAutoFillBackground(False)
+        inner.setAutoFillBackground(False)
         area.setAccessibleName("The technique in full")
         above = QSplitter(Qt.Orientation.Horizontal)
         above.addWidget(_column(_label("&Techniques", self.list), self.list))
@@ -188,8 +188,7 @@ class TechniqueView(TeachingPage):
         self.new_heading.setText(f"New in this piece: {len(fresh)} of {len(self.seen)}")
         self.new.clear()
         for seen in (*fresh, *known):
-            bar = lesson.piece.bars[seen.bar].number
-            words = f"{_capital(seen.sentence)}, from bar {bar}"
+            words = f"{_capital(seen.sentence)}, from {bar_name(lesson.piece.bars[seen.bar])}"
             if seen.taught_in is None and seen.on_shelf:
                 also = seen.on_shelf[0]
                 more = len(seen.on_shelf) - 1
@@ -313,7 +312,7 @@ def _suggestion_words(suggestion: Suggestion) -> str:
 def _compared_words(lesson: Lesson, company: Company) -> str:
     whose = f"of {lesson.student}" if lesson.student else "without a student's name"
     count = len(company.earlier)
-    earlier = f"{count} earlier lesson{'' if count == 1 else 's'} {whose}"
+    earlier = f"{count or 'no'} earlier lesson{'' if count == 1 else 's'} {whose}"
     others = len(company.others)
     words = f"Compared with {earlier} and {others} other{'' if others == 1 else 's'} on the shelf."
     if company.missing:
