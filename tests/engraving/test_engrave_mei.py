@@ -233,3 +233,18 @@ def test_guitar_is_written_an_octave_up() -> None:
 def test_a_piece_without_bars_is_refused_in_a_sentence() -> None:
     with pytest.raises(BadInput, match="no bars"):
         to_mei(Piece("Nothing", ()))
+
+
+def test_rest_strokes_bear_a_sign_after_their_letter():
+    from dataclasses import replace
+
+    from tests.fingering.build import piece
+    from workbench.fingering.engine import solve
+    from workbench.fingering.types import Settings
+    from workbench.instrument.table import hand, instrument
+
+    music, ukulele = piece("A4:1 C5:1 A4:1"), instrument("ukulele")
+    free = solve(music, ukulele, hand("medium"))
+    rest = solve(music, ukulele, hand("medium"), settings=replace(Settings(), rest_strokes=True))
+    assert "ˇ" not in to_mei(music, free, ukulele)
+    assert to_mei(music, rest, ukulele).count("ˇ") == 3

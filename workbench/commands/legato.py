@@ -108,5 +108,6 @@ def compared(
         "cost": [solver.solution().cost, other.cost],
         "rows": [vars(r) for r in rows],
     }
-    lines = table(["in this bar", "as it is", "with the pins"], [(r.what, r.first, r.second) for r in rows])
+    heads = ["in this bar", "as it is", "with the pins"]
+    lines = table(heads, [(r.what, r.first, r.second) for r in rows])
     return Result(document, [*wrapped(f"Bar {bar.number}: {other.reason}"), "", *lines])

@@ -51,6 +51,13 @@ def playing_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--level", choices=LEVELS, help="level of the student")
     parser.add_argument("--style", choices=STYLES, help="style of the right hand")
     parser.add_argument(
+        "--relaxed-hand", action="store_true",
+        help="prefer fingers 1 and 3 to 1 and 2 on neighbouring frets",
+    )  # fmt: skip
+    parser.add_argument(
+        "--rest-strokes", action="store_true", help="mark rest strokes in single-line melody"
+    )
+    parser.add_argument(
         "--pin",
         action="append",
         default=[],
@@ -139,12 +146,16 @@ def player(options: argparse.Namespace, lesson: Lesson | None) -> tuple[Instrume
 
 
 def settings(options: argparse.Namespace, lesson: Lesson | None) -> Settings:
-    """Level and style as asked for, the rest as the lesson has it."""
+    """Level, style, hand and strokes as asked for, the rest as the lesson has it."""
     base = lesson.settings if lesson else Settings()
     if options.level:
         base = replace(base, level=options.level)
     if options.style:
         base = replace(base, style=options.style)
+    if options.relaxed_hand:
+        base = replace(base, relaxed_hand=True)
+    if options.rest_strokes:
+        base = replace(base, rest_strokes=True)
     return base
 
 

@@ -61,7 +61,10 @@ def finger_marks(
                 fing = add(measure, "fing", id=f"fr-{mark.id}", startid=f"#{target}")
                 fing.set("place", "below")
                 fing.set("staff", "2" if tab else "1")
-                fing.text = mark.right
+                fing.text = mark.right + (REST_STROKE if mark.stroke == "rest" else "")
+
+
+REST_STROKE = "ˇ"  # after the letter: the finger comes to rest on the next string
 
 
 def attacked(layer: Layer) -> list[str]:

@@ -228,10 +228,11 @@ class Handout:
     def _tail(self) -> list[Block]:
         scale, line = self.sheet.scale, self.sheet.line
         barre = any(b.barres for b in self.fingering.bars)
-        guide = any(n.move == "guide" for b in self.fingering.bars for n in b.notes)
-        blocks: list[Block] = [
-            TextBlock(legend(self.options, barre, guide), line, scale, style=_LEGEND, after=8.0)
-        ]
+        notes = [n for b in self.fingering.bars for n in b.notes]
+        guide = any(n.move == "guide" for n in notes)
+        rest = any(n.stroke == "rest" for n in notes)
+        words = legend(self.options, barre, guide, rest)
+        blocks: list[Block] = [TextBlock(words, line, scale, style=_LEGEND, after=8.0)]
         grips: tuple[Grip, ...] = grips_of(self.piece, self.fingering, self.instrument)
         grips = with_pictures(grips, self.notes, self.instrument)
         if grips:

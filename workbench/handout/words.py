@@ -163,7 +163,7 @@ def hands(options: HandoutOptions) -> tuple[str, str]:
     return ("right", "left") if options.left_handed else ("left", "right")
 
 
-def legend(options: HandoutOptions, barre: bool, guide: bool) -> str:
+def legend(options: HandoutOptions, barre: bool, guide: bool, rest: bool = False) -> str:
     """How to read the finger marks."""
     fretting, plucking = hands(options)
     text = (
@@ -172,6 +172,8 @@ def legend(options: HandoutOptions, barre: bool, guide: bool) -> str:
     )
     if guide:
         text += " A dash before a number: guide finger, it slides along its string."
+    if rest:
+        text += " ˇ after a letter: rest stroke, the finger comes to rest on the next string."
     if barre:
         text += " B with a numeral: barre at that fret."
     return text

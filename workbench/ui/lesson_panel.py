@@ -8,6 +8,7 @@ from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
+    QCheckBox,
     QComboBox,
     QFormLayout,
     QFrame,
@@ -39,6 +40,13 @@ def with_word(settings: Settings, name: str, word: str) -> Settings:
     return replace(settings, level=word) if name == "level" else replace(settings, style=word)
 
 
+def with_tick(settings: Settings, name: str, on: bool) -> Settings:
+    """The settings with the relaxed hand or the rest strokes switched."""
+    if name == "relaxed_hand":
+        return replace(settings, relaxed_hand=on)
+    return replace(settings, rest_strokes=on)
+
+
 class LessonPanel(QWidget):
     """The lesson's fields; every change is kept at once."""
 
@@ -60,8 +68,14 @@ class LessonPanel(QWidget):
         self.form.addRow(self.music_button)
         hands = tuple(HANDS)
         self.hand = self._choice("&Hand", hands, hands, "hand")
+        self.spans = QPushButton("&Measured hand …")
+        self.spans.setToolTip("Enter three spans of the student's left hand in millimetres")
+        self.spans.clicked.connect(self._measure)
+        self.form.addRow(self.spans)
         self.level = self._setting("&Level", edits.LEVELS, "level")
         self.stroke_style = self._setting("&Right hand", edits.STYLES, "style")
+        self.relaxed = self._tick("Relaxed hand: 1 and 3 on neighbouring frets", "relaxed_hand")
+        self.rest_strokes = self._tick("Mark rest strokes", "rest_strokes")
         self.grade = self._number("&Grade", "grade", 0, 8, "", "not given")
         self.grade_level = self._choice(
             "Within the grade", edits.GRADE_LEVELS, ("not given", *edits.GRADE_LEVELS[1:]),
@@ -158,6 +172,19 @@ class LessonPanel(QWidget):
         )
         return box
 
+    def _tick(self, label: str, name: str) -> QCheckBox:
+        box = QCheckBox(label)
+        box.setAccessibleName(label)
+        self.form.addRow(box)
+        box.clicked.connect(
+            lambda on: self._session.edit(
+                f"Change: {label.lower()}",
+                lambda lesson: edits.set_settings(lesson, with_tick(lesson.settings, name, on)),
+            )
+        )
+        self._show.append(lambda lesson: box.setChecked(getattr(lesson.settings, name)))
+        return box
+
     def _number(
         self, label: str, name: str, low: int, high: int, unit: str, none: str
     ) -> QSpinBox:
@@ -187,6 +214,14 @@ class LessonPanel(QWidget):
             label, lambda old: edits.set_field(old, name, value), merge=True
         ):
             self.refresh()
+
+    def _measure(self) -> None:
+        """Ask for the three spans of the student's own hand."""
+        from workbench.ui.spans_dialog import SpansDialog
+
+        dialog = SpansDialog(self._session.hand, self)
+        if dialog.exec():
+            self._write("hand", dialog.hand())
 
     def _techniques_done(self) -> None:
         names = tuple(w.strip() for w in self.techniques.text().split(",") if w.strip())
