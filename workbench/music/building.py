@@ -3,12 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
 from workbench.music.choosing import chosen_parts
 from workbench.music.errors import BadInput
+from workbench.music.frame import (
+    LogicalPart,
+    Setting,
+    bar_settings,
+    logical_parts,
+    sounding_shift,
+)
 from workbench.music.model import Bar, Key, Note, PartInfo, Piece
 from workbench.music.signs import (
     MOST_TIMES,
@@ -27,41 +34,7 @@ from workbench.music.staves import (
     slurs_of,
 )
 
-_MINOR_LIKE = {"minor", "aeolian", "dorian", "phrygian", "locrian"}
 LONGEST_BAR = 256  # quarter lengths
-
-
-@dataclass
-class LogicalPart:
-    """A part with its staves, each a music21 part with its list of measures."""
-
-    name: str
-    staves: list[Any]
-    measures: list[list[Any]]
-
-
-def logical_parts(score: Any) -> list[LogicalPart]:
-    """The parts as a musician counts them: the staves of a keyboard part are one."""
-    streams = list(score.parts) if "Score" in score.classes else [score]
-    out: list[LogicalPart] = []
-    before = ""
-    for given in streams:
-        stream = given
-        measures = list(stream.getElementsByClass("Measure"))
-        if not measures and stream.recurse().notes:
-            # a source without bar lines
-            stream = stream.makeMeasures()
-            measures = list(stream.getElementsByClass("Measure"))
-        root, staff, _ = str(stream.id).rpartition("-Staff")
-        together = "PartStaff" in stream.classes and bool(staff) and root == before
-        before = root if staff else ""
-        if together:
-            out[-1].staves.append(stream)
-            out[-1].measures.append(measures)
-        else:
-            name = str(getattr(stream, "partName", None) or "").strip()
-            out.append(LogicalPart(name, [stream], [measures]))
-    return out
 
 
 def build(
@@ -93,7 +66,7 @@ def build(
     frame = max((logical[i].measures[0] for i in taken), key=len)
     if len({len(logical[i].measures[0]) for i in taken}) > 1:
         warnings.append("The parts have different numbers of bars; the missing ones are rests.")
-    settings = _settings(logical, taken, frame, meters)
+    settings = bar_settings(logical, taken, frame, meters)
     signs = _all_signs(logical, len(frame), played)
     settle_left_ends(signs, own_bar=meters is not None)
     chosen = [contents[i] for i in taken]
@@ -126,7 +99,7 @@ def _contents(part: LogicalPart, number: int, name: str, sounding: bool) -> list
     out: list[BarContent] = [BarContent() for _ in range(max(map(len, part.measures), default=0))]
     for staff, (stream, measures) in enumerate(zip(part.staves, part.measures, strict=True), 1):
         slurs = slurs_of(stream)
-        shift = None if sounding else _shift(stream)
+        shift = None if sounding else sounding_shift(stream)
         for index, measure in enumerate(measures):
             label = f"{name}, bar {measure.measureNumberWithSuffix()}"
             bar = bar_content(measure, index, number, staff, slurs, shift, label)
@@ -135,14 +108,6 @@ def _contents(part: LogicalPart, number: int, name: str, sounding: bool) -> list
             out[index].chords += bar.chords
             out[index].unpitched += bar.unpitched
     return out
-
-
-def _shift(stream: Any) -> Any:
-    """Interval from written to sounding pitch of a transposing instrument."""
-    for instrument in stream.recurse().getElementsByClass("Instrument"):
-        if instrument.transposition is not None:
-            return instrument.transposition
-    return None
 
 
 def _info(part: LogicalPart, number: int, bars: list[BarContent]) -> PartInfo:
@@ -155,61 +120,6 @@ def _info(part: LogicalPart, number: int, bars: list[BarContent]) -> PartInfo:
         min(pitches, default=None),
         max(pitches, default=None),
     )
-
-
-@dataclass
-class _Setting:
-    meter: tuple[int, int]
-    key: Key
-    tempo: float | None
-
-
-def _settings(
-    parts: list[LogicalPart],
-    taken: list[int],
-    frame: list[Any],
-    meters: frozenset[tuple[int, int]] | None,
-) -> list[_Setting]:
-    """Time signature, key and tempo of every bar."""
-    meter, key = (4, 4), Key(0)
-    others = [m for p in parts for m in p.measures if m is not frame]
-    lead = [parts[i].measures[0] for i in taken]
-    shift = _shift(parts[taken[0]].staves[0])
-    out: list[_Setting] = []
-    for index, measure in enumerate(frame):
-        row = [measure] + [m[index] for m in lead if m is not frame and index < len(m)]
-        for source in row[:1] if out else row:
-            found = source.timeSignature
-            if found is not None:
-                ratio = (int(found.numerator), int(found.denominator))
-                if meters is None or not meters or ratio in meters:
-                    meter = ratio
-                    break
-        signature = measure.keySignature
-        if signature is not None:
-            key = _key(signature, shift)
-        tempo = _tempo(measure)
-        for other in others if tempo is None else ():
-            if index < len(other) and (tempo := _tempo(other[index])) is not None:
-                break
-        out.append(_Setting(meter, key, tempo))
-    return out
-
-
-def _key(signature: Any, shift: Any) -> Key:
-    if shift is not None:
-        signature = signature.transpose(shift)
-    mode = getattr(signature, "mode", None)
-    fifths = max(-7, min(7, int(signature.sharps or 0)))
-    return Key(fifths, "minor" if mode in _MINOR_LIKE else "major" if mode else "")
-
-
-def _tempo(measure: Any) -> float | None:
-    for mark in measure.recurse().getElementsByClass("MetronomeMark"):
-        speed = mark.getQuarterBPM()
-        if speed is not None and 5 <= speed <= 1000:
-            return float(speed)
-    return None
 
 
 def _all_signs(parts: list[LogicalPart], count: int, played: Sequence[Signs]) -> list[Signs]:
@@ -241,7 +151,7 @@ def _endings(stream: Any, measures: list[Any]) -> dict[int, tuple[int, ...]]:
 
 def _shells(
     frame: list[Any],
-    settings: list[_Setting],
+    settings: list[Setting],
     signs: list[Signs],
     chosen: list[list[BarContent]],
     contents: list[list[BarContent]],
