@@ -65,7 +65,7 @@ def fit_to_choices(shelf: Shelf, progress: Callable[[int, int], None] | None = N
             "fingering in a few bars first."
         )
     found = fit(choices, Settings(weights=studio_weights(shelf)))
-    _put(shelf, lessons, found.weights, "Fit to my choices")
+    _put(shelf, found.weights, "Fit to my choices")
     shelf.set_settings({WEIGHTS: list(found.weights), BEFORE: list(found.undo)})
     return found
 
@@ -79,13 +79,14 @@ def undo_fit(shelf: Shelf) -> Pairs:
     if before is None:
         raise BadInput("There is no fit to take back; 'fit' makes one.")
     weights = tuple((str(t), int(w)) for t, w in before)
-    lessons = [shelf.load(row.id) for row in shelf.lessons()]
-    _put(shelf, lessons, weights, "Take the fit back")
+    _put(shelf, weights, "Take the fit back")
     shelf.set_settings({WEIGHTS: list(weights), BEFORE: None})
     return weights
 
 
-def _put(shelf: Shelf, lessons: list[Lesson], weights: Pairs, label: str) -> None:
+def _put(shelf: Shelf, weights: Pairs, label: str) -> None:
+    """Give every lesson the weights, read anew: it may have been edited meanwhile."""
+    lessons = [shelf.load(row.id) for row in shelf.lessons()]
     changed = [
         replace(x, settings=replace(x.settings, weights=weights))
         for x in lessons

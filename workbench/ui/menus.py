@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFileDialog, QInputDialog, QMenu, QMessageBox
 
 from workbench.music.errors import BadInput
 from workbench.ui import edits
+from workbench.ui.learning import forget, learn
 from workbench.ui.look import SCALES, THEMES
 from workbench.ui.services import SCORE_FILES
 
@@ -101,6 +102,9 @@ class Menus:
             menu, "Take the other &fingering", window.choices.take, "Ctrl+T", lesson=True
         )
         self._add(menu, "&Section begins here …", self.section, "Ctrl+G", lesson=True)
+        menu.addSeparator()
+        self._add(menu, "Learn from my &choices …", partial(learn, session, window), lesson=True)
+        self._add(menu, "Forget what &was learnt", partial(forget, session), lesson=True)
         menu.addSeparator()
         self._add(menu, "Next &bar", lambda: session.select(session.position + 1),
                   "Ctrl+Down", "Ctrl+Right", lesson=True)  # fmt: skip
