@@ -1,0 +1,211 @@
+"""Speed of the fingering engine, as ratios within one run: same lattice, same optimum."""
+
+from __future__ import annotations
+
+import resource
+import statistics
+import subprocess
+import sys
+import time
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+from tests.benchmarks.fingering_rivals import networkx_graph, networkx_least, scipy_least
+from tests.fingering.cp_model import cp_sat
+from tests.fingering.excerpts import files, two_voices
+from workbench.fingering.engine import Solver, solve
+from workbench.fingering.paths import Sweeper
+from workbench.fingering.types import Pin
+from workbench.instrument.table import hand, instrument
+
+UKULELE, HAND = instrument("ukulele"), hand("medium")
+BARS_FOR_CP_SAT = 4  # 64 bars are too many for CP-SAT to finish within a minute
+
+
+def median(job: Callable[[], object], rounds: int) -> float:
+    """Median seconds of a job."""
+    took = []
+    for _ in range(rounds):
+        start = time.perf_counter()
+        job()
+        took.append(time.perf_counter() - start)
+    return statistics.median(took)
+
+
+def told(benchmark: Any, **figures: float) -> None:
+    """Put figures on record and print them."""
+    rounded = {k: round(v, 5) for k, v in figures.items()}
+    benchmark.extra_info.update(rounded)
+    print("; ".join(f"{k.replace('_', ' ')} {v:g}" for k, v in rounded.items()))
+
+
+@pytest.fixture(scope="module")
+def solver() -> Solver:
+    return Solver(two_voices(64), UKULELE, HAND)
+
+
+def sweep(solver: Solver) -> int:
+    """A whole solve by fresh tables (the lattice is there)."""
+    return Sweeper(solver.lattice).solve().cost
+
+
+def test_sweep_against_networkx(benchmark: Any, solver: Solver) -> None:
+    least = benchmark.pedantic(sweep, args=(solver,), rounds=9, warmup_rounds=2)
+    ours = benchmark.stats.stats.median
+    build = median(lambda: networkx_graph(solver.lattice), 1)
+    graph, end = networkx_graph(solver.lattice)
+    assert networkx_least(graph, end) == least
+    theirs = median(lambda: networkx_least(graph, end), 3)
+    told(
+        benchmark, sweep_s=ours, networkx_s=theirs, networkx_build_s=build,
+        ratio=theirs / ours, ratio_with_build=(theirs + build) / ours,
+        steps=sum(len(e.cost) for e in solver.lattice.edges),
+    )  # fmt: skip
+    assert theirs / ours >= 20
+
+
+def test_lattice_and_sweep_against_lattice_and_networkx(benchmark: Any) -> None:
+    """From the notes to the least path, where both must first grow the lattice: the
+    engine's growing and sweep against the same growing, networkx's graph and its search."""
+    music = two_voices(16)
+
+    def ours() -> int:
+        return Solver(music, UKULELE, HAND).sweeper.solve().cost
+
+    def theirs() -> int:
+        return networkx_least(*networkx_graph(Solver(music, UKULELE, HAND).lattice))
+
+    least = benchmark.pedantic(ours, rounds=5, warmup_rounds=1)
+    assert theirs() == least
+    a, b = benchmark.stats.stats.median, median(theirs, 3)
+    whole = median(lambda: solve(music, UKULELE, HAND), 3)
+    told(
+        benchmark, bars=16, ours_s=a, networkx_s=b, ratio=b / a, both_hands_and_telling_s=whole,
+    )  # fmt: skip
+    assert b / a >= 2
+
+
+def test_sweep_against_scipy(benchmark: Any, solver: Solver) -> None:
+    least = benchmark.pedantic(sweep, args=(solver,), rounds=9, warmup_rounds=2)
+    ours = benchmark.stats.stats.median
+    assert scipy_least(solver.lattice) == least
+    theirs = median(lambda: scipy_least(solver.lattice), 3)
+    told(benchmark, sweep_s=ours, scipy_s=theirs, ratio=theirs / ours)
+    assert theirs / ours >= 3
+
+
+def test_against_cp_sat(benchmark: Any) -> None:
+    """On fewer bars, so that CP-SAT ends within a minute; no figure is carried over to 64."""
+    music = two_voices(BARS_FOR_CP_SAT)
+    few = Solver(music, UKULELE, HAND)
+    least = benchmark.pedantic(sweep, args=(few,), rounds=9, warmup_rounds=2)
+    ours = benchmark.stats.stats.median
+    whole = median(lambda: Solver(music, UKULELE, HAND).sweeper.solve(), 3)
+    start = time.perf_counter()
+    answer = cp_sat(few.sweeper)
+    theirs = time.perf_counter() - start
+    assert (answer.status, answer.cost) == ("optimal", least)
+    told(
+        benchmark, bars=BARS_FOR_CP_SAT, sweep_s=ours, with_lattice_s=whole, cp_sat_s=theirs,
+        ratio=theirs / ours, ratio_with_lattice=theirs / whole,
+    )  # fmt: skip
+    assert theirs / ours >= 100
+
+
+def test_solving_again_after_a_pin(benchmark: Any) -> None:
+    """A pin in the middle set and lifted, against the whole solve."""
+    music = two_voices(64)
+    whole = median(lambda: solve(music, UKULELE, HAND), 3)
+    kept = Solver(music, UKULELE, HAND)
+    free = kept.solution()
+    notes = [n for n in free.bars[32].notes if n.left]
+    pins = [Pin(n.id, string=n.string, left=n.left % 4 + 1) for n in notes[:3] if n.left]
+    kept.with_pins([pins[0]])
+
+    def again() -> None:
+        for pin in pins:
+            kept.with_pins([pin])
+            kept.with_pins([])
+
+    benchmark.pedantic(again, rounds=3)
+    ours = benchmark.stats.stats.median / (2 * len(pins))
+    assert kept.with_pins([]) == free
+    told(benchmark, whole_s=whole, again_s=ours, share=ours / whole)
+    assert ours <= whole / 10
+
+
+def per_bar(bars: int, rounds: int) -> float:
+    """Median seconds a bar of a whole solve, both hands."""
+    music = two_voices(bars)
+    return median(lambda: solve(music, UKULELE, HAND), rounds) / bars
+
+
+def test_cost_grows_with_the_bars_and_no_faster(benchmark: Any) -> None:
+    benchmark.pedantic(per_bar, args=(16, 1), rounds=1)
+    few, some, many = per_bar(16, 5), per_bar(64, 3), per_bar(256, 1)
+    told(benchmark, s_a_bar_16=few, s_a_bar_64=some, s_a_bar_256=many, ratio=many / few)
+    assert many / few < 1.5
+
+
+PROBE = """
+import resource, time
+from tests.fingering.excerpts import two_voices
+from workbench.fingering.engine import solve
+from workbench.instrument.table import hand, instrument
+music = two_voices({bars})
+base = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+start = time.perf_counter()
+f = solve(music, instrument("ukulele"), hand("medium"))
+took = time.perf_counter() - start
+print(base, resource.getrusage(resource.RUSAGE_SELF).ru_maxrss, took, f.optimal)
+"""
+
+
+@pytest.mark.slow
+@pytest.mark.skipif(sys.platform != "linux", reason="peak memory in kilobytes is Linux's unit")
+def test_memory_and_time_of_1024_bars(benchmark: Any) -> None:
+    assert resource.getpagesize() > 0
+
+    def probe(bars: int) -> list[str]:
+        code = PROBE.format(bars=bars)
+        done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True)
+        assert done.returncode == 0, done.stderr
+        return done.stdout.split()
+
+    few = probe(16)
+    base, peak, took, optimal = benchmark.pedantic(probe, args=(1024,), rounds=1)
+    told(
+        benchmark, base_mb=int(base) / 1024, peak_mb=int(peak) / 1024, seconds=float(took),
+        s_a_bar_1024=float(took) / 1024, s_a_bar_16=float(few[2]) / 16,
+    )  # fmt: skip
+    assert optimal == "True"
+    assert float(took) / 1024 < 1.5 * float(few[2]) / 16
+    assert int(peak) / 1024 < 300
+
+
+@pytest.mark.slow
+def test_throughput_of_a_fiddle_collection(benchmark: Any) -> None:
+    """Ryan's Mammoth Collection (1883, in music21's corpus), every tune fingered for ukulele."""
+    from workbench.arranging.arrange import arrange
+    from workbench.music.reading import read_score
+
+    tunes = [arrange(read_score(p), UKULELE).piece for p in files("ryansMammoth")]
+    assert len(tunes) >= 1000
+    found: list[tuple[int, bool, int]] = []
+
+    def all_of_them() -> None:
+        for tune in tunes:
+            f = solve(tune, UKULELE, HAND)
+            silent = sum(n.string is None for bar in f.bars for n in bar.notes)
+            found.append((f.audit.notes, f.optimal, silent))
+
+    benchmark.pedantic(all_of_them, rounds=1)
+    seconds = benchmark.stats.stats.median
+    told(
+        benchmark, tunes=len(tunes), bars=sum(len(t.bars) for t in tunes),
+        notes=sum(n for n, _, _ in found), silent=sum(s for _, _, s in found),
+        proved=sum(o for _, o, _ in found), seconds=seconds, tunes_a_s=len(tunes) / seconds,
+    )  # fmt: skip
+    assert sum(s for _, _, s in found) == 0
