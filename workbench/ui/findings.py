@@ -62,6 +62,7 @@ class Findings:
         self._shelf, self._services = shelf, services
         self._last: tuple[Lesson, Fingering, Analysis] | None = None
         self._profiles: dict[tuple[str, object], Profile] = {}
+        self._unfingered: set[tuple[str, object]] = set()
 
     def analysis(self, lesson: Lesson, fingering: Fingering) -> Analysis:
         """The analysis of a fingered lesson. Raises BadInput for one without notes."""
@@ -87,6 +88,10 @@ class Findings:
         )
         self._last = (lesson, fingering, made)
         return made
+
+    def look_again(self) -> None:
+        """Lessons that were not fingered may be so by now."""
+        self._unfingered = set()
 
     def company(
         self, lesson: Lesson, fingering: Fingering, progress: Progress, *, finger_all: bool = False
@@ -134,12 +139,15 @@ class Findings:
         key = (row.id, row.updated)
         if key in self._profiles:
             return self._profiles[key]
+        if key in self._unfingered and not finger:
+            return None
         try:
             lesson = self._shelf.load(row.id)
             instrument, hand = playing_of(lesson)
             fingering = self._shelf.cached_fingering(lesson)
             if fingering is None:
                 if not finger:
+                    self._unfingered.add(key)
                     return None
                 solver = self._services.solver(lesson, instrument, hand, progress)
                 fingering = solver.solution()

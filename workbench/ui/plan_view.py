@@ -21,7 +21,6 @@ from PySide6.QtWidgets import (
     QSpinBox,
     QSplitter,
     QStyle,
-    QStyledItemDelegate,
     QStyleOptionViewItem,
     QTableWidgetItem,
     QVBoxLayout,
@@ -40,7 +39,7 @@ from workbench.ui.look import colours, em
 from workbench.ui.parts import Caution, Faint, Heading, Wrapped
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
-from workbench.ui.teaching_page import QuietTable, TeachingPage, cell
+from workbench.ui.teaching_page import QuietTable, RowDelegate, TeachingPage, cell
 
 COLUMNS = ("To do", "Minutes", "Tempo", "How")
 KEPT = "plan.{}"  # by lesson: what is planned with, beside the lesson itself
@@ -227,6 +226,11 @@ class PlanView(TeachingPage):
             )
         else:
             self.left.setText("Everything is done.")
+        if plan.minutes_a_day != lesson.minutes_a_day:
+            self.left.setText(
+                f"{self.left.text()} A plan takes 5 to 240 minutes a day, not "
+                f"{lesson.minutes_a_day}."
+            )
         self._show_grade(lesson, self.analysis)
         self.caution.say(" ".join(plan.cautions))
 
@@ -341,7 +345,7 @@ class PlanView(TeachingPage):
         return ExportDialog(self.session, "practice plan", (form,), self.window())
 
 
-class _Ticks(QStyledItemDelegate):
+class _Ticks(RowDelegate):
     """Draws the box to tick so that it is seen on a dark ground as well."""
 
     def paint(

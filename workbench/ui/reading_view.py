@@ -5,8 +5,10 @@ Any pedal that sends Page Down and Page Up, the space bar or the arrows turns it
 
 from __future__ import annotations
 
+import math
+
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor, QFont, QKeyEvent, QPalette, QResizeEvent
+from PySide6.QtGui import QColor, QFont, QKeyEvent, QPalette, QResizeEvent, QTextDocument
 from PySide6.QtWidgets import (
     QBoxLayout,
     QFrame,
@@ -14,6 +16,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QPushButton,
     QScrollArea,
+    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -49,6 +52,8 @@ class ReadingView(QWidget):
         self.setWindowTitle(f"{script.title}: script")
         self.setAccessibleName("Reading view of the script")
         self._session, self.script = session, script
+        self._lesson = session.lesson.id if session.lesson else ""
+        session.opened.connect(self.close)  # the words are another lesson's now
         kept = session.shelf.setting(KEPT, {})
         size = kept.get("size")
         self.size_at = SIZES.index(size) if size in SIZES else 2
@@ -89,6 +94,7 @@ class ReadingView(QWidget):
         for words in self.words:
             self.column.addWidget(words)
         self.foot = QWidget()  # lets the last bar, too, come to the top
+        self.foot.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
         self.column.addWidget(self.foot)
         self.area.setWidget(inner)
         self.area.setWidgetResizable(True)
@@ -252,14 +258,32 @@ class ReadingView(QWidget):
         self.whole.setDirection(
             QBoxLayout.Direction.TopToBottom if upright else QBoxLayout.Direction.LeftToRight
         )
+        self.whole.setStretch(0, 1 if upright else 3)
+        self.whole.setStretch(1, 1 if upright else 2)
         self.foot.setMinimumHeight(self.area.viewport().height())
         self._show()
 
     def closeEvent(self, event: object) -> None:
         """Leave the lesson at the bar that was read last."""
-        if self.cue is not None and self._session.lesson is not None:
+        lesson = self._session.lesson
+        if self.cue is not None and lesson is not None and lesson.id == self._lesson:
             self._session.select(self.cue.position)
         super().closeEvent(event)  # type: ignore[arg-type]
+
+
+class _Rich(Wrapped):
+    """Wrapped words with emphasis in them, measured as they are drawn."""
+
+    def _claim(self) -> None:
+        page = QTextDocument()
+        page.setDocumentMargin(0)
+        page.setDefaultFont(self.font())
+        page.setHtml(self.text())
+        page.setTextWidth(max(1, self.width()))
+        needed = math.ceil(page.size().height()) + 2 if self.text() else 0
+        if needed != self.minimumHeight():
+            self.setMinimumHeight(needed)
+            self.updateGeometry()
 
 
 class _Words(QWidget):
@@ -268,11 +292,13 @@ class _Words(QWidget):
     def __init__(self, cue: Cue, parent: QWidget) -> None:
         super().__init__(parent)
         self.said = as_html(cue.say)
-        self.text = Wrapped()
+        self.text = _Rich()
         self.text.setTextFormat(Qt.TextFormat.RichText)
         self.side = QFrame()
         self.side.setFixedWidth(em(self, 0.35))
         self.side.setAutoFillBackground(True)
+        # What the page has to spare goes to its foot, never between the bars.
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(em(self, 0.8))

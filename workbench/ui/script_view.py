@@ -23,7 +23,6 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QPlainTextEdit,
     QPushButton,
-    QStyledItemDelegate,
     QStyleOptionViewItem,
     QTableWidgetItem,
     QVBoxLayout,
@@ -42,7 +41,7 @@ from workbench.ui.look import colours, em
 from workbench.ui.parts import Faint, Heading
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
-from workbench.ui.teaching_page import QuietTable, TeachingPage, cell
+from workbench.ui.teaching_page import QuietTable, RowDelegate, TeachingPage, cell
 
 COLUMNS = ("Time", "Bar", "What is said", "What is shown")
 SAID = 2
@@ -268,7 +267,7 @@ class ScriptView(TeachingPage):
         return ExportDialog(self.session, "script", forms, self.window())
 
 
-class _Writing(QStyledItemDelegate):
+class _Writing(RowDelegate):
     """Writes in a cell, in as many lines as the words need."""
 
     def __init__(self, view: ScriptView) -> None:

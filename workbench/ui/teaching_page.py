@@ -5,12 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QModelIndex, QPersistentModelIndex, Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QLabel,
     QStackedLayout,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
     QTableWidget,
     QTableWidgetItem,
     QWidget,
@@ -63,10 +66,12 @@ class TeachingPage(QWidget):
                 "No lesson is open." if lesson is None else "The fingering is being worked out …"
             )
             return
-        self._stale = False
+        if self._stack.currentWidget() is not self.body:
+            self.say(f"{self.label} …")
 
         def done(found: Any) -> None:
             if self.session.lesson is lesson:
+                self._stale = False
                 self.show_found(lesson, found)
                 self._stack.setCurrentWidget(self.body)
                 self.shown.emit()
@@ -93,10 +98,27 @@ class TeachingPage(QWidget):
         self.sentence.setText(words)
         self._stack.setCurrentWidget(self.sentence)
 
+    def changeEvent(self, event: QEvent) -> None:
+        """Other colours or another text size: what was filled in has to follow."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange):
+            self.ask()
+
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         if self._stale:
             self.ask()
+
+
+class RowDelegate(QStyledItemDelegate):
+    """Draws no frame around the one cell with the focus: the whole row is selected, and
+    the frame would dim its words."""
+
+    def initStyleOption(
+        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> None:
+        super().initStyleOption(option, index)
+        option.state &= ~QStyle.StateFlag.State_HasFocus  # type: ignore[attr-defined]
 
 
 class QuietTable(QTableWidget):
@@ -118,6 +140,7 @@ class QuietTable(QTableWidget):
         self.setTabKeyNavigation(False)
         self.setShowGrid(False)
         self.setWordWrap(True)
+        self.setItemDelegate(RowDelegate(self))
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(0)

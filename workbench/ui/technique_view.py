@@ -99,7 +99,8 @@ class TechniqueView(TeachingPage):
         above = QSplitter(Qt.Orientation.Horizontal)
         above.addWidget(_column(_label("&Techniques", self.list), self.list))
         above.addWidget(area)
-        above.setStretchFactor(1, 1)
+        above.setStretchFactor(0, 2)
+        above.setStretchFactor(1, 3)
         above.setSizes([em(self, 16), em(self, 26)])
         buttons = QHBoxLayout()
         buttons.addWidget(self.open_button)
@@ -144,6 +145,7 @@ class TechniqueView(TeachingPage):
 
     def _forget(self) -> None:
         self._finger_all = False
+        self.findings.look_again()
 
     def finger_all(self) -> None:
         """Finger the lessons of the shelf that are not, and compare with all of them."""
