@@ -12,7 +12,7 @@ from fractions import Fraction
 
 import pytest
 
-from tests.fingering.build import piece
+from tests.fingering.build import piece, pitch
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand, instrument
@@ -57,6 +57,32 @@ def test_a_broken_chord_is_plucked_as_printed(pattern: str, tempo: float, voices
     f = solve(music, instrument("guitar"), hand("medium"))
     assert [n.string for n in f.bars[0].notes][:1] == [5]
     assert rights(f) == [pattern.split() * 2] * 2
+
+
+PINCHED = (
+    "pa m i", "pm i", "pi m", "pa i m i", "pa m i m", "pi m a m", "p im", "p ima", "pma i",
+    "p im a", "p i ma",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("tempo", [60.0, 120.0])
+@pytest.mark.parametrize("pattern", PINCHED)
+def test_thumb_and_fingers_together_as_printed(pattern: str, tempo: float) -> None:
+    """Fingers that pluck together stand in one word; the bass has its stem down."""
+    bars = []
+    for chord in CHORDS:
+        top, low = [], []
+        for word in pattern.split() * 3:
+            upper = "+".join(chord[f] for f in word if f != "p")
+            top.append(f"{upper or 'r'}:1/2")
+            if "p" in word:
+                low.append([chord["p"], 0])
+            low[-1][1] += 1
+        bars.append(" ".join(top) + " | " + " ".join(f"{n}:{Fraction(k, 2)}" for n, k in low))
+    f = solve(piece(*bars, tempo=tempo), instrument("guitar"), hand("medium"))
+    for bar, chord in zip(f.bars, CHORDS, strict=True):
+        whose = {pitch(name).midi: finger for finger, name in chord.items()}
+        assert [n.right for n in bar.notes] == [whose[n.midi] for n in bar.notes]
 
 
 def test_left_hand_under_the_patterns() -> None:

@@ -181,23 +181,34 @@ def _after(a: State, hold: Hold) -> State:
     return State(hold, finger, string)
 
 
-def figure(strings: list[tuple[int, ...]], at: int) -> dict[int, str]:
+Row = tuple[tuple[int, int], ...]  # (string, voice), highest-numbered string first
+
+
+def _upper(row: Row) -> set[int]:
+    """Strings of the first voice, or all where it is silent."""
+    return {s for s, voice in row if voice == 1} or {s for s, _ in row}
+
+
+def figure(rows: list[Row], at: int) -> dict[int, str]:
     """The finger that owns each string where a broken-chord figure surrounds moment
-    ``at``: at least three notes running, each on another string than the last."""
-
-    def single(i: int) -> bool:
-        return 0 <= i < len(strings) and len(strings[i]) == 1
-
-    if not single(at):
-        return {}
+    ``at``: at least three moments running, each on other strings than the last. Where a
+    bass voice takes part (not in most of them together with the upper one), its strings
+    are the thumb's and the upper voice may have chords; else they are single notes."""
     lo = hi = at
-    while single(lo - 1) and strings[lo - 1] != strings[lo]:
+    while lo > 0 and not _upper(rows[lo - 1]) & _upper(rows[lo]):
         lo -= 1
-    while single(hi + 1) and strings[hi + 1] != strings[hi]:
+    while hi + 1 < len(rows) and not _upper(rows[hi + 1]) & _upper(rows[hi]):
         hi += 1
-    run = [strings[i][0] for i in range(lo, hi + 1)]
-    own = sorted(set(run), reverse=True)
-    if not 3 <= len(own) <= 4 or len(run) < 3:
+    run = rows[lo : hi + 1]
+    if len(run) < 3:
+        return {}
+    own = sorted({s for r in run for s, _ in r}, reverse=True)
+    bass = {s for r in run for s, voice in r if voice > 1}
+    upper = [s for s in own if s not in bass]
+    both = sum(len({voice > 1 for _, voice in r}) > 1 for r in run)
+    if bass and 2 <= len(upper) <= 3 and min(bass) > upper[0] and 2 * both <= len(run):
+        return {**dict.fromkeys(bass, "p"), **dict(zip(upper, ORDER[1:], strict=False))}
+    if not 3 <= len(own) <= 4 or any(len(r) > 1 for r in run):
         return {}
     return dict(zip(own, ORDER, strict=False))
 
@@ -205,21 +216,20 @@ def figure(strings: list[tuple[int, ...]], at: int) -> dict[int, str]:
 def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> list[Moment]:
     """What the right hand meets, layer by layer."""
     out: list[Moment] = []
-    by_bar: dict[int, list[tuple[int, ...]]] = {}
+    by_bar: dict[int, list[Row]] = {}
     place: dict[int, int] = {}
     for layer in frame.layers:
         row = by_bar.setdefault(layer.bar, [])
         place[layer.index] = len(row)
-        row.append(tuple(sorted((strings[n.id] for n in layer.notes), reverse=True)))
+        row.append(tuple(sorted(((strings[n.id], n.voice) for n in layer.notes), reverse=True)))
     for layer in frame.layers:
-        rows = sorted(((strings[n.id], n.voice) for n in layer.notes), reverse=True)
-        single_voice = all(n.voice == layer.notes[0].voice for n in layer.notes)
-        own = figure(by_bar[layer.bar], place[layer.index]) if single_voice else {}
+        rows = by_bar[layer.bar][place[layer.index]]
+        own = figure(by_bar[layer.bar], place[layer.index])
         gap = 1
         if layer.parent >= 0:
             wait = (layer.time - frame.layers[layer.parent].time) * 60 / max(1.0, tempo)
             gap = 4 if wait <= 0.75 else 2 if wait <= 1.5 else 1
-        out.append(Moment(tuple(rows), tuple(sorted(own.items())), gap, count))
+        out.append(Moment(rows, tuple(sorted(own.items())), gap, count))
     return out
 
 
