@@ -58,6 +58,7 @@ class ReadingView(QWidget):
         size = kept.get("size")
         self.size_at = SIZES.index(size) if size in SIZES else 2
         self.dark = bool(kept.get("dark", colours() is DARK))
+        self._within = 0  # pixels scrolled down within the present bar
         self.place = max(0, min(session.position, len(script.cues) - 1))
         instrument: Instrument = session.instrument
         self.bar = QLabel()
@@ -110,6 +111,7 @@ class ReadingView(QWidget):
         ):  # fmt: skip
             side.addWidget(part, share)
         side.addLayout(self._buttons)
+        self.area.verticalScrollBar().rangeChanged.connect(self._hold)
         self.whole = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self.whole.addWidget(self.area, 3)
         self.whole.addWidget(beside, 2)
@@ -146,11 +148,19 @@ class ReadingView(QWidget):
         step = max(1, round(page * 0.8))
         if by > 0 and end > scroll.value() + page and now.height() > page * 0.9:
             scroll.setValue(min(scroll.value() + step, max(top, end - page + em(self, 2))))
+            self._within = scroll.value() - top
             return True
         if by < 0 and scroll.value() > top:
             scroll.setValue(max(top, scroll.value() - step))
+            self._within = scroll.value() - top
             return True
         return False
+
+    def _hold(self) -> None:
+        """Keep the present bar where it is while the page around it finds its heights."""
+        if self.words:
+            top = self._top(self.words[self.place])
+            self.area.verticalScrollBar().setValue(top + self._within)
 
     def _top(self, words: QWidget) -> int:
         """Where the scroll bar stands when some words are at the top of the page."""
@@ -167,7 +177,8 @@ class ReadingView(QWidget):
         for at, words in enumerate(self.words):
             words.mark(at == self.place, c)
         self.column.activate()
-        self.area.verticalScrollBar().setValue(self._top(self.words[self.place]))
+        self._within = 0
+        self._hold()
         self.bar.setText(_name(cue))
         entered = [c.chapter for c in self.script.cues[: self.place + 1] if c.chapter]
         chapter = f"{entered[-1]}, " if entered else ""
