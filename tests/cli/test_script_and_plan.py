@@ -70,6 +70,26 @@ def test_script_of_a_lesson_says_its_notes(call):
     assert lesson.notes[0].text.rstrip(".") in said
 
 
+def test_each_technique_is_explained_once(call):
+    from workbench.teaching.techniques import catalogue
+
+    cues = call("script", "demo", "--json").json["cues"]
+    said = " ".join(cue["say"] for cue in cues)
+    times = [said.count(entry.asks) for entry in catalogue()]
+    assert max(times) == 1
+    # Its second kind is named without being explained again.
+    assert said.count("New here: thumb with finger") > 1
+
+
+def test_a_pickup_goes_by_its_name(call):
+    cues = call("script", "demo", "--json").json["cues"]
+    assert cues[0]["number"] == "0"
+    assert cues[0]["say"].startswith("The pickup. ")
+    items = [i for d in call("plan", "demo", "--json").json["days"] for i in d["items"]]
+    assert any(i["where"].startswith("pickup") for i in items)
+    assert not any("bar 0" in i["where"] or "bar 0" in i["exercise"] for i in items)
+
+
 def test_plan_adds_up(call, tune):
     got = call("plan", tune, "--json", "--minutes-a-day", "20")
     assert (got.status, got.err) == (0, "")

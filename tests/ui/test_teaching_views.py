@@ -398,6 +398,26 @@ def test_long_words_are_scrolled_before_the_bar_is_turned(qtbot, lesson_window):
     assert seen[-1] + reading.area.viewport().height() >= end
 
 
+def test_the_views_follow_the_colours(qtbot, lesson_window):
+    window = lesson_window
+    plan = show(qtbot, window, "plan")
+    for theme, dark in (("dark", True), ("light", False)):
+        window.set_look(theme=theme)
+        settle(qtbot, window, plan)
+        heading = plan.table.item(0, 0).background().color()
+        assert (heading.lightnessF() < 0.5) == dark
+
+
+def test_another_lesson_closes_the_reading_view(qtbot, reading, lesson_window, score_file):
+    window, session = lesson_window, lesson_window.session
+    first = session.lesson.id
+    QTest.keyClick(reading, Qt.Key.Key_End)
+    copy = session.shelf.duplicate(first, student="Ada")
+    session.open(copy.id)
+    qtbot.waitUntil(lambda: window.teaching.reading is None, timeout=WAIT)
+    assert session.position == 0
+
+
 def test_everything_in_the_views_has_a_name(qtbot, lesson_window):
     from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QAbstractSpinBox, QComboBox
 

@@ -120,6 +120,7 @@ def make_script(
     met: dict[int, int] = {}
     said: set[str] = set()
     heard: set[int] = set()
+    explained = {m.name.partition(": ")[0] for m in known if m.kind == "technique"}
     out: list[Cue] = []
     for position, bar in enumerate(played):
         as_bar = met.get(first[bar])
@@ -128,7 +129,7 @@ def make_script(
         said |= {n.id for n in notes}
         new = () if bar in heard else fresh.get(bar, ())
         heard.add(bar)
-        text = _say(piece, bar, as_bar, new, notes)
+        text = _say(piece, bar, as_bar, new, notes, explained)
         say = edits.get(position, text)
         strokes_here = rows.get(bar, ())
         grips = dict.fromkeys(g for s in strokes_here if (g := grip_name(s, instrument.strings)))
@@ -219,7 +220,9 @@ def _say(
     as_bar: int | None,
     new: tuple[Move, ...],
     notes: Sequence[BarNote],
+    explained: set[str],
 ) -> str:
+    """What is said at a bar; a technique is explained once, its other kinds are named."""
     name = bar_name(piece.bars[bar])
     here = name[:1].upper() + name[1:]
     parts: list[str] = []
@@ -232,7 +235,10 @@ def _say(
     for move in new:
         if move.kind == "technique":
             entry = technique(move.name.partition(": ")[0])
-            parts.append(f"New here: {move.words}. {entry.asks}")
+            parts.append(f"New here: {move.words}.")
+            if entry.id not in explained:
+                explained.add(entry.id)
+                parts.append(entry.asks)
         elif move.kind == "position" and move.name != "I":
             parts.append(f"New here: {move.words}.")
     parts += [_sentence(n.text) for n in notes]

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import QEvent, QModelIndex, QPersistentModelIndex, Qt, QTimer, Signal
-from PySide6.QtGui import QResizeEvent, QShowEvent
+from PySide6.QtGui import QHideEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QLabel,
@@ -103,6 +103,12 @@ class TeachingPage(QWidget):
         super().changeEvent(event)
         if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange):
             self.ask()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """What nobody looks at any more does not keep the next view waiting."""
+        super().hideEvent(event)
+        if self._stale:
+            self.session.jobs.cancel(self._kind)
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
