@@ -353,3 +353,23 @@ def test_a_folder_that_may_only_be_read(call, tune, tmp_path):
     got = call("handout", tune, "-o", out / "page.pdf")
     assert got.status == 2
     assert_one_sentence(got.err)
+
+
+@pytest.mark.parametrize("meter", ["1000000000/4", "Bd4Bd42F84 d44/4", "4/1000000"])
+def test_a_time_signature_out_of_all_bounds_is_told_at_once(call, tmp_path, meter):
+    path = tmp_path / "meter.abc"
+    path.write_text(f"X:1\nT:Air\nM:{meter}\nL:1/8\nK:D\n|DAFd|\n")
+    got = call("read", path)
+    assert got.status == 2
+    assert_one_sentence(got.err)
+    assert "time signature" in got.err
+
+
+def test_a_time_signature_of_millions_of_beats_in_musicxml(call, tmp_path):
+    path = tmp_path / "meter.musicxml"
+    score = score_xml([bar_xml("C4", "D4", "E4", "F4")])
+    path.write_text(score.replace("<beats>4<", "<beats>1000000000<"))
+    got = call("read", path)
+    assert got.status == 2
+    assert_one_sentence(got.err)
+    assert "time signature" in got.err

@@ -18,6 +18,7 @@ from workbench.music.building import build
 from workbench.music.choosing import check_tune, tunes_of
 from workbench.music.errors import BadInput
 from workbench.music.loading import Source, load
+from workbench.music.meters import check_abc_meters, check_xml_meters
 from workbench.music.midifile import check_midi
 from workbench.music.model import Key, Piece
 from workbench.music.signs import sound_signs
@@ -47,6 +48,7 @@ def read_score(
         score = _parsed(source, source.data, "midi", quarterLengthDivisors=divisors)
         piece = _built(source, score, parts=parts, sounding=True)
         return spelled(piece, None if _keyed(score) else _heard_key(score))
+    check_xml_meters(source.data, source.name)
     score = _parsed(source, source.data, "musicxml")
     return _built(source, score, parts=parts, played=sound_signs(source.data))
 
@@ -56,6 +58,7 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
     titles, texts = tunes_of(text)
     check_tune(tune, titles, source.name)
     chosen = texts[tune - 1]
+    check_abc_meters(chosen, source.name)
     score = _parsed(source, chosen, "abc")
     if "Opus" in score.classes:
         score = next(iter(score.scores), None)
