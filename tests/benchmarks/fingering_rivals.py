@@ -18,7 +18,7 @@ def numbered(lattice: Lattice) -> tuple[np.ndarray, np.ndarray, np.ndarray, int]
         up = lattice.frame.layers[t].parent
         assert up == t - 1
         froms.append(edges.before() + (offset[up] if up >= 0 else 0))
-        tos.append(edges.into + offset[t])
+        tos.append(edges.into.astype(np.int64) + offset[t])
         costs.append(edges.cost)
         offset.append(offset[t] + len(lattice.states[t]))
     end = offset[-1]

@@ -271,4 +271,5 @@ def expand(
     order = np.argsort(batch.a, kind="stable")
     first = np.zeros(len(old) + 1, np.int32)
     np.cumsum(np.bincount(batch.a, minlength=len(old)), out=first[1:])
-    return states, Edges(first, into[order].astype(np.int32), price[order])
+    small = np.uint16 if len(states) <= 2**16 else np.int32  # most of the memory is here
+    return states, Edges(first, into[order].astype(small), price[order])

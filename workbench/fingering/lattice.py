@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from hashlib import blake2b
 
 import numpy as np
 
@@ -158,7 +159,7 @@ def build_lattice(
         else:
             n = need(g, layer, instrument)
             states, edges = expand(old, layer, n, neck, instrument, weights.left)
-            states = known.setdefault(states.rows().tobytes(), states)
+            states = known.setdefault(blake2b(states.rows().tobytes()).digest(), states)
             shared[key] = (states, edges)
         above = reach[layer.parent] if layer.parent >= 0 else np.zeros(1, np.int64)
         here_cost = np.full(len(states), 2**60, np.int64)
