@@ -1,0 +1,105 @@
+"""How soon the window shows, and how soon a click is seen, as ratios within one run."""
+
+from __future__ import annotations
+
+import os
+import statistics
+import subprocess
+import sys
+import time
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from tests.benchmarks.test_sound import song
+from workbench.store.shelf import Shelf
+from workbench.teaching.lesson import Lesson
+from workbench.ui import app as ui_app
+from workbench.ui.services import Services
+
+BARE = """
+import time
+from PySide6.QtWidgets import QApplication, QWidget
+app = QApplication([]); w = QWidget(); w.show(); app.processEvents()
+print(time.time())
+"""
+OURS = """
+import time
+from PySide6.QtWidgets import QApplication
+from workbench.store.shelf import Shelf
+from workbench.ui.app import build
+app = QApplication([]); w = build(Shelf()); w.show(); app.processEvents()
+print(time.time())
+"""
+
+
+def shown_after(program: str) -> float:
+    """Seconds from the start of a process to its window on the screen."""
+    start = time.time()
+    done = subprocess.run(
+        [sys.executable, "-c", program], capture_output=True, text=True, check=True,
+        env={**os.environ, "QT_QPA_PLATFORM": "offscreen"},
+    )  # fmt: skip
+    return float(done.stdout.split()[-1]) - start
+
+
+def test_window_is_shown_soon(benchmark):
+    """Against a bare window of the same toolkit: what our own start adds."""
+    shown_after(OURS)  # the store's tables are made the first time
+    ours = [shown_after(OURS) for _ in range(5)]
+    bare = [shown_after(BARE) for _ in range(5)]
+    benchmark.pedantic(shown_after, args=(OURS,), rounds=1)
+    mine, theirs = statistics.median(ours), statistics.median(bare)
+    benchmark.extra_info.update(shown_s=mine, bare_s=theirs, ratio=mine / theirs)
+    print(f"\nwindow shown after {mine:.2f} s, a bare one after {theirs:.2f} s")
+    assert mine / theirs < 12
+
+
+@pytest.fixture(scope="module")
+def lesson_window(tmp_path_factory):
+    """A window with a lesson of 64 bars in two voices."""
+    application = QApplication.instance() or QApplication([])
+    shelf = Shelf(tmp_path_factory.mktemp("speed") / "store.db")
+    shelf.add(Lesson("long", "Sixty-four", song(64), "guitar"))
+    window = ui_app.build(shelf, Services(demo=lambda: ()))
+    window.resize(1400, 900)
+    window.show()
+    ui_app.begin(window)
+    until = time.time() + 90
+    while time.time() < until:
+        application.processEvents()
+        session = window.session
+        if session.jobs.idle and session.fingering and window.score.image is not None:
+            break
+        time.sleep(0.01)
+    yield window
+    window.close()
+    shelf.close()
+
+
+def test_click_on_a_bar_is_seen_at_once(benchmark, lesson_window):
+    """From the click in the bar list to the window painted with that bar; beside it
+    the time to paint the whole window anew, which a click must not take many times."""
+    window = lesson_window
+    bars = window.bars.view
+    rows = [0, 3]
+
+    def click() -> None:
+        rows.reverse()
+        index = bars.model().index(rows[0], 0)
+        where = bars.visualRect(index).center()
+        QTest.mouseClick(bars.viewport(), Qt.MouseButton.LeftButton, pos=QPoint(where))
+        QApplication.processEvents()
+
+    benchmark.pedantic(click, rounds=15, warmup_rounds=3)
+    seen = benchmark.stats.stats.median
+    assert window.session.position == rows[0]
+    start = time.perf_counter()
+    for _ in range(5):
+        window.grab()
+    whole = (time.perf_counter() - start) / 5
+    benchmark.extra_info.update(click_s=seen, whole_window_s=whole, ratio=seen / whole)
+    print(f"\nclick seen after {1000 * seen:.0f} ms; whole window painted in {1000 * whole:.0f} ms")
+    assert seen / whole < 4
