@@ -320,6 +320,8 @@ def test_what_was_taught_before_and_what_to_teach_next(qtbot, lesson_window, tmp
     assert view.suggestions[0].profile.title == "Ferry at dusk"
     second = view.suggestions[0].profile.id
     assert second != first.id
+    assert [p.second.id for p in view.pairs] == [second]
+    assert view.next.item(1).text().startswith("Side by side: Ferry at dusk")
     view.next.setCurrentRow(0)
     view.open_button.click()
     assert session.lesson.id == second

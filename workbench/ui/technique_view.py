@@ -24,7 +24,7 @@ from workbench.music.model import Piece
 from workbench.teaching.exercises import exercises_for
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.occurrence import Occurrence
-from workbench.teaching.seen import Profile, Seen, Suggestion, seen_before, teach_next
+from workbench.teaching.seen import Pair, Profile, Seen, Suggestion, pairs, seen_before, teach_next
 from workbench.teaching.strokes import bar_name, bars_in_words, beat_number
 from workbench.teaching.techniques import Found
 from workbench.ui.findings import Analysis, Company, Findings
@@ -46,6 +46,7 @@ class TechniqueView(TeachingPage):
         self.company: Company | None = None
         self.seen: tuple[Seen, ...] = ()
         self.suggestions: tuple[Suggestion, ...] = ()
+        self.pairs: tuple[Pair, ...] = ()
         self._finger_all = False
         self._filling = False
         self.list = _rows("Techniques in the piece")
@@ -58,12 +59,12 @@ class TechniqueView(TeachingPage):
         self.exercise.setAccessibleName("Exercises")
         self.new_heading = Heading("New in this piece")
         self.new = _rows("New in this piece, and what is known")
-        self.next = _rows("Pieces to teach next")
+        self.next = _rows("Pieces to teach next, and to work on side by side")
         self.compared = Faint()
         self.finger_button = QPushButton("&Finger the others")
         self.finger_button.setToolTip("Finger the lessons that never were, to compare with them")
         self.open_button = QPushButton("&Open this lesson")
-        self.open_button.setToolTip("Open the lesson selected under Teach next")
+        self.open_button.setToolTip("Open the lesson that is selected in the list above")
         self._lay_out()
         self.list.currentRowChanged.connect(self._show_technique)
         self.places.itemClicked.connect(self._go_to)
@@ -106,7 +107,7 @@ class TechniqueView(TeachingPage):
         buttons.addWidget(self.open_button)
         buttons.addWidget(self.finger_button)
         buttons.addStretch(1)
-        onward = _column(_label("Teach &next", self.next), self.next)
+        onward = _column(_label("Teach &next, or side by side", self.next), self.next)
         layout = onward.layout()
         assert isinstance(layout, QVBoxLayout)
         layout.addLayout(buttons)
@@ -139,7 +140,8 @@ class TechniqueView(TeachingPage):
             seen = seen_before(analysis.moves, company.earlier, company.others)
             shelf = (*company.earlier, *company.others)
             onward = teach_next(shelf, (*company.earlier, company.here))
-            return analysis, company, seen, onward
+            beside = pairs(shelf, company.here, 3)
+            return analysis, company, seen, onward, beside
 
         return work
 
@@ -154,7 +156,7 @@ class TechniqueView(TeachingPage):
 
     def show_found(self, lesson: Lesson, found: Any) -> None:
         """Show techniques, what is new, and what to teach next."""
-        self.analysis, self.company, self.seen, self.suggestions = found
+        self.analysis, self.company, self.seen, self.suggestions, self.pairs = found
         piece, company = lesson.piece, self.company
         self._filling = True
         before = self.list.currentItem()
@@ -171,7 +173,7 @@ class TechniqueView(TeachingPage):
         self._show_new(lesson)
         self.next.clear()
         for suggestion in self.suggestions:
-            self.next.addItem(_suggestion_words(suggestion))
+            self._offer(_suggestion_words(suggestion), suggestion.profile)
         if not self.suggestions:
             none = QListWidgetItem(
                 "No fingered lesson for this instrument lies within a grade and takes up "
@@ -179,10 +181,18 @@ class TechniqueView(TeachingPage):
             )
             none.setFlags(Qt.ItemFlag.NoItemFlags)
             self.next.addItem(none)
-        self.next.setCurrentRow(0 if self.suggestions else -1)
-        self.open_button.setEnabled(bool(self.suggestions))
+        for pair in self.pairs:
+            self._offer(_pair_words(pair), pair.second)
+        self.next.setCurrentRow(0 if self.suggestions else 1 if self.pairs else -1)
+        self.open_button.setEnabled(bool(self.suggestions or self.pairs))
         self.finger_button.setVisible(company.missing > 0)
         self.compared.setText(_compared_words(lesson, company))
+
+    def _offer(self, words: str, profile: Profile) -> None:
+        """A lesson that can be opened from the list."""
+        item = QListWidgetItem(words)
+        item.setData(DATA, profile.id)
+        self.next.addItem(item)
 
     def _show_new(self, lesson: Lesson) -> None:
         fresh = [s for s in self.seen if s.taught_in is None]
@@ -249,9 +259,9 @@ class TechniqueView(TeachingPage):
 
     def open_next(self) -> None:
         """Open the lesson that is selected under Teach next."""
-        row = self.next.currentRow()
-        if 0 <= row < len(self.suggestions):
-            self.session.open(self.suggestions[row].profile.id)
+        item = self.next.currentItem()
+        if item is not None and item.data(DATA):
+            self.session.open(item.data(DATA))
 
 
 def _rows(name: str) -> QListWidget:
@@ -309,6 +319,14 @@ def _place_words(piece: Piece, place: Occurrence) -> str:
 def _suggestion_words(suggestion: Suggestion) -> str:
     grade = int(suggestion.profile.grade)
     return f"{suggestion.profile.title}, grade {grade}\n{suggestion.reason}"
+
+
+def _pair_words(pair: Pair) -> str:
+    both = ", ".join(m.words for m in pair.shared[:3])
+    more = len(pair.shared) - 3
+    both += f" and {more} more" if more > 0 else ""
+    alone = ", ".join(m.words for m in pair.only_second[:3]) or "nothing of its own"
+    return f"Side by side: {pair.second.title}\nBoth have {both}; it has besides {alone}."
 
 
 def _compared_words(lesson: Lesson, company: Company) -> str:
