@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from workbench.commands.output import Result, table, wrapped
 from workbench.commands.source import load, score_options
@@ -18,71 +18,11 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
+    from workbench.music.document import read_document
     from workbench.music.form import playing_order, sections
 
     piece = load(options).piece
-    order = playing_order(piece)
-    parts_of_form = sections(piece)
-    return Result(_document(piece, order, parts_of_form), _text(piece, order, parts_of_form))
-
-
-def _document(
-    piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]
-) -> dict[str, Any]:
-    return {
-        "title": piece.title,
-        "composer": piece.composer,
-        "key": piece.key.name,
-        "tempo": piece.tempo,
-        "parts": [
-            {
-                "number": part.number,
-                "name": part.name,
-                "notes": part.notes,
-                "staves": part.staves,
-                "lowest": part.lowest,
-                "highest": part.highest,
-            }
-            for part in piece.parts
-        ],
-        "tunes": list(piece.tunes),
-        "bars": [_bar(bar) for bar in piece.bars],
-        "playing_order": list(order),
-        "sections": [
-            {"letter": s.letter, "first_bar": s.first_bar, "last_bar": s.last_bar} for s in sections
-        ],
-        "warnings": list(piece.warnings),
-    }
-
-
-def _bar(bar: Bar) -> dict[str, Any]:
-    return {
-        "index": bar.index,
-        "number": bar.number,
-        "time_signature": time_signature(bar),
-        "length": str(bar.length),
-        "pickup": bar.pickup,
-        "key": bar.key.name,
-        "repeat_start": bar.repeat_start,
-        "repeat_end": bar.repeat_end,
-        "endings": list(bar.endings),
-        "jump": bar.jump,
-        "fine": bar.fine,
-        "notes": [
-            {
-                "id": note.id,
-                "onset": str(note.onset),
-                "duration": str(note.duration),
-                "pitch": note.pitch.name,
-                "midi": note.midi,
-                "voice": note.voice,
-                "part": note.part,
-                "grace": note.grace,
-            }
-            for note in bar.notes
-        ],
-        "chords": [{"onset": str(chord.onset), "text": chord.text} for chord in bar.chords],
-    }
+    return Result(read_document(piece), _text(piece, playing_order(piece), sections(piece)))
 
 
 def time_signature(bar: Bar) -> str:

@@ -2,23 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QDialog,
-    QDialogButtonBox,
-    QHeaderView,
-    QLabel,
-    QTableWidget,
-    QTableWidgetItem,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QSize
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QWidget
 
 from workbench.fingering.reasons import compare
 from workbench.fingering.types import FingeredBar
 from workbench.ui.look import em
 from workbench.ui.parts import Heading
+from workbench.ui.rows_table import RowsTable
 
 
 class CompareDialog(QDialog):
@@ -33,24 +24,13 @@ class CompareDialog(QDialog):
         words = QLabel(reason)
         words.setWordWrap(True)
         rows = compare(now, other)
-        self.table = QTableWidget(len(rows), 3)
-        self.table.setAccessibleName("Comparison of two fingerings")
-        self.table.setHorizontalHeaderLabels(["In this bar", "As it is", "Otherwise"])
-        self.table.verticalHeader().hide()
-        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setTabKeyNavigation(False)
-        for r, row in enumerate(rows):
-            for c, text in enumerate((row.what, row.first, row.second)):
-                item = QTableWidgetItem(text)
-                if row.first != row.second:  # bold as well as different: no colour needed
-                    font = item.font()
-                    font.setBold(True)
-                    item.setFont(font)
-                self.table.setItem(r, c, item)
-        header = self.table.horizontalHeader()
-        header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
-        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        self.table.setWordWrap(True)
+        self.table = RowsTable(
+            "Comparison of two fingerings",
+            ("In this bar", "As it is", "Otherwise"),
+            [(row.what, row.first, row.second) for row in rows],
+            # Bold where they differ: no colour needed.
+            strong=frozenset(i for i, row in enumerate(rows) if row.first != row.second),
+        )
         buttons = QDialogButtonBox()
         self.take_button = buttons.addButton(
             "&Take the other", QDialogButtonBox.ButtonRole.AcceptRole
@@ -63,10 +43,6 @@ class CompareDialog(QDialog):
         layout.addWidget(words)
         layout.addWidget(self.table, 1)
         layout.addWidget(buttons)
-
-    def showEvent(self, event: object) -> None:
-        super().showEvent(event)  # type: ignore[arg-type]
-        self.table.resizeRowsToContents()
 
     def sizeHint(self) -> QSize:
         return QSize(em(self, 46), em(self, 28))

@@ -5,20 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QDialog,
-    QDialogButtonBox,
-    QHeaderView,
-    QLabel,
-    QTableWidget,
-    QTableWidgetItem,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QWidget
 
 from workbench.ui.look import em
 from workbench.ui.parts import Heading
+from workbench.ui.rows_table import RowsTable
 
 if TYPE_CHECKING:
     from workbench.fingering.preferences import Fit
@@ -44,20 +35,15 @@ class FitDialog(QDialog):
         self.setAccessibleName("Learnt from your choices")
         words = QLabel(summary(found))
         words.setWordWrap(True)
-        self.table = QTableWidget(len(found.changes), 3)
-        self.table.setAccessibleName("Weights that changed")
-        self.table.setHorizontalHeaderLabels(["What it weighs", "Before", "Now"])
-        self.table.verticalHeader().hide()
-        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setTabKeyNavigation(False)
-        self.table.setWordWrap(True)
-        for r, change in enumerate(found.changes):
-            texts = (change.sentence, f"{change.before / 1000:.2f}", f"{change.after / 1000:.2f}")
-            for c, text in enumerate(texts):
-                self.table.setItem(r, c, QTableWidgetItem(text))
-        header = self.table.horizontalHeader()
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.table = RowsTable(
+            "Weights that changed",
+            ("What it weighs", "Before", "Now"),
+            [
+                (c.sentence, f"{c.before / 1000:.2f}", f"{c.after / 1000:.2f}")
+                for c in found.changes
+            ],
+            lead=True,
+        )
         buttons = QDialogButtonBox()
         self.keep_button = buttons.addButton("&Keep it", QDialogButtonBox.ButtonRole.AcceptRole)
         self.back_button = buttons.addButton(
