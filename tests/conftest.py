@@ -18,3 +18,10 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 def own_store(tmp_path, monkeypatch):
     monkeypatch.setenv("PLUCKWRIGHT_DB", f"sqlite:///{tmp_path / 'store.db'}")
     monkeypatch.setenv("PLUCKWRIGHT_LOGS", str(tmp_path / "logs"))
+
+
+@pytest.fixture(scope="session", autouse=True)
+def one_application(qapp):
+    """A whole application from the first test on: a process can only ever have one, and
+    the one that drawing alone would make has no room for windows."""
+    return qapp

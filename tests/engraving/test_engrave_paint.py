@@ -189,11 +189,10 @@ def test_fonts_come_with_their_licence() -> None:
 
 
 def test_a_long_session_does_not_use_up_the_references_to_none() -> None:
-    """Each Qt call that returns nothing may cost one; see ``keep_none_alive``."""
+    """PySide6 6.12 lost one with each call that returns nothing, until the interpreter aborted."""
     ensure_gui()
     before = sys.getrefcount(None)
     image = QImage(4, 4, QImage.Format.Format_ARGB32)
     for _ in range(1000):
         image.setDotsPerMeterX(1)
-    assert sys.getrefcount(None) > 1_000_000
-    assert before - sys.getrefcount(None) < 5000
+    assert before - sys.getrefcount(None) < 500

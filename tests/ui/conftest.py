@@ -12,9 +12,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 from workbench.store.shelf import Shelf
 from workbench.ui import app as ui_app
 from workbench.ui.services import Services
-from workbench.ui.spare import spare_references
 
-spare_references()
 WAIT = 20_000  # milliseconds; reached only when something hangs
 
 SCORE = """<?xml version="1.0" encoding="UTF-8"?>

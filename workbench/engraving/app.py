@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import ctypes
 import os
 import sys
 from functools import lru_cache
@@ -19,7 +18,6 @@ SANS = "Noto Sans"
 #: Families asked in turn for signs the first does not hold (♭ ♯ ①).
 FALLBACK = ("Noto Music", "Noto Sans Symbols")
 
-_SPARE = 1 << 40
 _own_app: list[QCoreApplication] = []
 _loaded: list[int] = []
 _metrics: dict[tuple[str, bool, bool], QFontMetricsF] = {}
@@ -27,7 +25,6 @@ _metrics: dict[tuple[str, bool, bool], QFontMetricsF] = {}
 
 def ensure_gui() -> QCoreApplication:
     """The running application, or a new one that needs no display; fonts loaded."""
-    keep_none_alive()
     app = QCoreApplication.instance()
     if app is None:
         if sys.platform.startswith("linux"):
@@ -36,17 +33,6 @@ def ensure_gui() -> QCoreApplication:
         _own_app.append(app)
     load_fonts()
     return app
-
-
-def keep_none_alive() -> None:
-    """Give None references to spare, once.
-
-    PySide6 6.12 under Python before 3.12 drops a reference to None with every
-    call that returns nothing; after some ten thousand the interpreter would
-    abort. From 3.12 on None cannot be freed.
-    """
-    if sys.version_info < (3, 12) and sys.getrefcount(None) < _SPARE:
-        ctypes.c_ssize_t.from_address(id(None)).value += _SPARE
 
 
 def load_fonts() -> None:

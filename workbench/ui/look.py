@@ -9,7 +9,6 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from workbench.engraving.app import SANS
 from workbench.engraving.app import load_fonts as register_fonts
-from workbench.ui.spare import spare_references
 
 BASE_POINTS = 10.0
 SCALES = (100, 115, 130, 150, 175, 200)  # per cent
@@ -74,7 +73,6 @@ def colours(widget: QWidget | None = None) -> Colours:
 
 def load_fonts() -> str:
     """Register the text fonts that come with the program; the family to use."""
-    spare_references()
     register_fonts()
     return SANS
 
