@@ -287,7 +287,7 @@ class Player:
                 for f in (1, 2, 3, 4)
                 if asked[f - 1][0]
                 and fingers[f - 1][2] > fingers[f - 1][1]
-                and (f in new or rolled)
+                and (f in new or _wider(fingers[f - 1], old.fingers[f - 1]))
             ),
             "hinge": int(rolled),
             "high": sum(max(0, asked[f - 1][0] - 4) for f in new),
@@ -319,6 +319,10 @@ class Player:
 
     def price(self, terms: dict[str, int]) -> int:
         return sum(self.weights[k] * v for k, v in terms.items())
+
+
+def _wider(now: Finger, was: Finger) -> bool:
+    return now[1] < was[1] or now[2] > was[2]
 
 
 def _union(a: Finger, b: Finger) -> Finger:

@@ -24,10 +24,12 @@ def _grips(sweeper: Sweeper, path: Path, bar: int) -> tuple[int, ...]:
 
 def settle(
     sweeper: Sweeper, piece: Piece, masks: dict[int, IntArray]
-) -> tuple[Path, dict[int, list[str]]]:
+) -> tuple[Path, dict[int, list[str]], int]:
     """The best path, then bars of the same music made alike where it costs no more
-    than MARGIN each. Returns the path and remarks by bar where they stay different."""
+    than MARGIN each. Returns the path, remarks by bar where they stay different, and a
+    lower bound for any path whether alike or not."""
     path = sweeper.solve(masks)
+    free = path.bound
     remarks: dict[int, list[str]] = {}
     groups: dict[tuple[object, ...], list[int]] = {}
     for bar in piece.bars:
@@ -52,7 +54,7 @@ def settle(
             path, kept = best
         else:
             _say(piece, bars, seen, remarks, best[0].cost - path.cost if best else None)
-    return path, remarks
+    return path, remarks, free
 
 
 def _like(

@@ -113,9 +113,9 @@ class Solver:
         elif self.built_in and any(asked.get(n) != p for n, p in self.built_in.items()):
             self._grow({})
             return self._solve()
-        path, remarks = settle(self.sweeper, self.piece, masks)
+        path, remarks, free = settle(self.sweeper, self.piece, masks)
         self._path, self._masks_now = path, masks
-        return self.describe(path, remarks)
+        return replace(self.describe(path, remarks), bound=free)
 
     def masks(self, pins: dict[str, Pin]) -> dict[int, IntArray] | None:
         """Allowed states by layer under pins; None where the lattice has no state for them."""

@@ -176,7 +176,9 @@ def steps_of(
     same = needed & equal & touch
     same[:, 0] |= wide
     guided = needed & (old_fret > 0) & ~equal & touch
-    hinged = wide & ((hi[:, 0] > old.hi[x.a, 0]) | (lo[:, 0] < old.lo[x.a, 0]))
+    old_lo, old_hi = pick(old.lo, x.a), pick(old.hi, x.a)
+    grown = same & ((hi > old_hi) | (lo < old_lo))
+    hinged = wide & grown[:, 0]
     ring = pick(n.slot, x.g)
     cover = bits(lo, hi, fret > 0)
     lost = _ring_on(ring, x, b, n, cover, fret, instrument)
@@ -199,6 +201,7 @@ def steps_of(
         pick(b.upto, x.a),
         held,
         hinged,
+        grown,
         b.busy[x.a],
         lost,
         old.pos[x.a],

@@ -23,7 +23,8 @@ class Steps:
     ``need``: the finger stops a note that begins; ``same``: it was there
     already; ``guided``: on the same string at another fret; ``upto``: its old
     note sounds right up to now; ``held``: it holds a note that goes on;
-    ``hinged``: finger 1 rolls down to a barre; ``busy``: some finger is at
+    ``hinged``: finger 1 rolls down to a barre while it sounds; ``grown``: (E, 4) the
+    finger stays but covers more strings; ``busy``: some finger is at
     work up to now; ``lost``: sixteenths of written length cut off;
     ``old_pos``/``pos``: hand positions; ``unsteady``: fretted though open
     would do; ``lowest_new``: lowest fret stopped anew on another string (99: none);
@@ -40,6 +41,7 @@ class Steps:
     upto: BoolArray
     held: BoolArray
     hinged: BoolArray
+    grown: BoolArray
     busy: BoolArray
     lost: IntArray
     old_pos: IntArray
@@ -123,7 +125,7 @@ def crossed(s: Steps, neck: Neck) -> IntArray:
 
 def barre(s: Steps, neck: Neck) -> IntArray:
     """Strings under a barre laid anew (0 for a finger on one string)."""
-    wide = (s.fret > 0) & (s.hi > s.lo) & s.need & (~s.same | s.hinged[:, None])
+    wide = (s.fret > 0) & (s.hi > s.lo) & s.need & (~s.same | s.grown)
     return total(np.where(wide, s.hi - s.lo + 1, 0))
 
 

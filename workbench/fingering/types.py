@@ -114,9 +114,11 @@ class Audit:
 @dataclass(frozen=True)
 class Fingering:
     """A fingered piece. ``cost`` is the sum of the left hand's declared terms
-    (thousandths of a unit); ``optimal`` is True when it is proved least, else
-    ``bound`` is a proved lower bound. The right hand is the least-cost one for the
-    strings that the left hand chose; its cost stands in ``terms["right"]``."""
+    (thousandths of a unit); ``optimal`` is True when it is proved least among all
+    fingerings that hold the pins and give bars of the same music the grips they share
+    here. ``bound`` is a proved lower bound for any fingering that holds the pins, bars
+    alike or not. The right hand is the least-cost one for the strings that the left
+    hand chose; its cost stands in ``terms["right"]``."""
 
     cost: int
     optimal: bool
