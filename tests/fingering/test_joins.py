@@ -121,3 +121,22 @@ def test_finger_one_may_roll_to_a_barre_instead_of_hopping() -> None:
     f = solve(piece("F4:1 Bb4:1"), UKULELE, HAND, pins=pins)
     assert f.audit.cut == 0 and f.note("b0v1n1a").move == "planted"
     assert [(b.fret, b.strings) for b in f.bars[0].barres] == [(1, (1, 2))]
+
+
+def test_other_right_hands_leave_the_left_as_it_is_and_say_why() -> None:
+    s = Solver(piece("A4:1/2 C5:1/2 A4:1/2 E4:1/2", "F4:1 A4:1"), UKULELE, HAND)
+    now = s.solution().bars[0].notes
+    found = s.right_alternatives(0, 3)
+    patterns = [tuple(n.right for n in a.notes) for a in found]
+    assert len(set(patterns)) == 3 and tuple(n.right for n in now) not in patterns
+    for a in found:
+        assert [(n.string, n.fret, n.left) for n in a.notes] == [
+            (n.string, n.fret, n.left) for n in now
+        ]
+        assert a.reason.startswith("Right hand, ") and "effort" in a.reason
+
+
+def test_other_right_hands_keep_the_pins() -> None:
+    pin = Pin("b0v1n1a", right="a")
+    s = Solver(piece("A4:1/2 C5:1/2 A4:1/2 E4:1/2"), UKULELE, HAND, pins=[pin])
+    assert all(a.notes[1].right == "a" for a in s.right_alternatives(0, 4))

@@ -127,6 +127,9 @@ def test_a_slow_answer_for_an_older_state_is_dropped(qtbot, open_window, score_f
         def alternatives(self, bar, count):
             return ()
 
+        def right_alternatives(self, bar, count):
+            return ()
+
     window = open_window(Services(demo=lambda: (), solver=Slow))
     make_lesson(qtbot, window, score_file)
     settled(window)

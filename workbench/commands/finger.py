@@ -50,6 +50,7 @@ def run(options: argparse.Namespace) -> Result:
     if options.compare is not None:
         return compared(options, source, placed, instrument, hand)
     others: dict[int, tuple[Alternative, ...]] = {}
+    rights: dict[int, tuple[Alternative, ...]] = {}
     with Meter("Fingering") as meter:
         solver = Solver(
             placed.piece,
@@ -65,11 +66,12 @@ def run(options: argparse.Namespace) -> Result:
             for place, bar in enumerate(fingering.bars):
                 meter(place, len(fingering.bars))
                 others[bar.index] = solver.alternatives(bar.index, options.alternatives)
+                rights[bar.index] = solver.right_alternatives(bar.index, options.alternatives)
     if options.audit:
         return audited(placed, fingering)
     return Result(
-        _document(placed, instrument, fingering, others),
-        _text(placed, instrument, fingering, others),
+        _document(placed, instrument, fingering, others, rights),
+        _text(placed, instrument, fingering, {i: o + rights[i] for i, o in others.items()}),
     )
 
 
@@ -78,6 +80,7 @@ def _document(
     instrument: Instrument,
     fingering: Fingering,
     others: dict[int, tuple[Alternative, ...]],
+    rights: dict[int, tuple[Alternative, ...]],
 ) -> dict[str, Any]:
     return {
         "title": placed.piece.title,
@@ -90,7 +93,10 @@ def _document(
         "optimal": fingering.optimal,
         "bound": fingering.bound,
         "terms": dict(fingering.terms),
-        "bars": [_bar(bar, others.get(bar.index, ())) for bar in fingering.bars],
+        "bars": [
+            _bar(bar, others.get(bar.index, ()), rights.get(bar.index, ()))
+            for bar in fingering.bars
+        ],
         "audit": {
             "notes": fingering.audit.notes,
             "cut": fingering.audit.cut,
@@ -118,7 +124,9 @@ def _document(
     }
 
 
-def _bar(bar: FingeredBar, others: tuple[Alternative, ...]) -> dict[str, Any]:
+def _bar(
+    bar: FingeredBar, others: tuple[Alternative, ...], rights: tuple[Alternative, ...]
+) -> dict[str, Any]:
     return {
         "index": bar.index,
         "number": bar.number,
@@ -136,14 +144,16 @@ def _bar(bar: FingeredBar, others: tuple[Alternative, ...]) -> dict[str, Any]:
         "reach_mm": round(bar.reach_mm, 1),
         "remarks": list(bar.remarks),
         "impossible": bar.impossible,
-        "alternatives": [
-            {
-                "cost": other.cost,
-                "reason": other.reason,
-                "notes": [_note(note) for note in other.notes],
-            }
-            for other in others
-        ],
+        "alternatives": [_alternative(other) for other in others],
+        "right_alternatives": [_alternative(other) for other in rights],
+    }
+
+
+def _alternative(other: Alternative) -> dict[str, Any]:
+    return {
+        "cost": other.cost,
+        "reason": other.reason,
+        "notes": [_note(note) for note in other.notes],
     }
 
 

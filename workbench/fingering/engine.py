@@ -282,6 +282,33 @@ class Solver:
 
         return find_alternatives(self, self.path(), self._masks_now, bar, count)
 
+    def right_alternatives(self, bar: int, count: int = 2) -> tuple[Alternative, ...]:
+        """Other right hands for a written bar, easiest first; its left hand stays as it is."""
+        from workbench.fingering.right_choices import other_rights
+
+        present = self.solution()
+        played = {n.id: n for b in present.bars for n in b.notes if n.string and n.right}
+        found = other_rights(
+            self.frame,
+            bar,
+            {i: n.string for i, n in played.items() if n.string},
+            self.instrument.strings,
+            self.piece.tempo,
+            self.weights.right,
+            self.settings.style,
+            {i: n.right for i, n in played.items() if n.right},
+            {p.note for p in self.pins if p.right},
+            count,
+        )
+        out = []
+        for rights, reason in found:
+            notes = tuple(
+                replace(n, right=rights.get(n.id, n.right)) for n in present.bars[bar].notes
+            )
+            one = replace(present.bars[bar], notes=notes)
+            out.append(Alternative(present.cost, reason, notes, one))
+        return tuple(out)
+
     def path(self) -> Path:
         """The solved path through the lattice."""
         self.solution()

@@ -174,7 +174,7 @@ def price(a: State, b: State, m: Moment, weights: dict[str, int], wanted: str) -
     return {k: v * weights[k] for k, v in found.items() if v}
 
 
-def _after(a: State, hold: Hold) -> State:
+def after_state(a: State, hold: Hold) -> State:
     string, finger = hold[-1]
     if finger == "p":
         return State(hold, a.last, a.last_string)
@@ -249,7 +249,7 @@ def solve_right(
     bar. ``present``: fingers of other bars that stay as they are."""
     found = moments(frame, strings, count, tempo)
     fixed = {**(present or {}), **{n: p.right for n, p in pins.items() if p.right}}
-    trellis = _Trellis(frame, strings, found, weights, wanted, fixed, memo or Memo())
+    trellis = Trellis(frame, strings, found, weights, wanted, fixed, memo or Memo())
     picked, cost = trellis.sweep({})
     agreed: dict[str, str] = {}
     for rows in _alike(frame, strings, found):
@@ -293,7 +293,7 @@ def _alike(frame: Frame, strings: dict[str, int], found: list[Moment]) -> list[l
     return [rows for rows in shape.values() if len(rows) > 1]
 
 
-class _Trellis:
+class Trellis:
     """All states of the right hand with their steps, swept under wishes for single notes."""
 
     def __init__(
@@ -335,7 +335,7 @@ class _Trellis:
         for a in old:
             row = []
             for hold in ways:
-                b = _after(a, hold)
+                b = after_state(a, hold)
                 key = (a, b, m)
                 if key not in memo.prices:
                     memo.prices[key] = sum(price(a, b, m, weights, wanted).values())

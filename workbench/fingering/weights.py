@@ -77,8 +77,10 @@ def sentence(term: str) -> str:
 
 
 def gain(term: str) -> str:
-    """What a teacher would say of having less of a left-hand term."""
-    return str(_file()["left"][term]["less"])
+    """What a teacher would say of having less of a term."""
+    data = _file()
+    side = data["left"] if term in data["left"] else data["right"]
+    return str(side[term]["less"])
 
 
 def weights_for(settings: Settings) -> Weights:

@@ -32,6 +32,8 @@ class Solver(Protocol):
 
     def alternatives(self, bar_index: int, count: int) -> tuple[Alternative, ...]: ...
 
+    def right_alternatives(self, bar_index: int, count: int) -> tuple[Alternative, ...]: ...
+
 
 def _solver(
     lesson: Lesson, instrument: Instrument, hand: Hand, progress: Done | None = None

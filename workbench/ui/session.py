@@ -19,6 +19,7 @@ from workbench.ui.services import Solver, playing_of
 from workbench.ui.verdict import verdict
 
 CHOICES = 4  # alternatives shown for a bar
+RIGHTS = 2  # other right hands shown after them
 T = TypeVar("T")
 
 
@@ -69,7 +70,10 @@ class Session(Bench):
             return
 
         def work(progress: Progress) -> tuple[Alternative, ...]:
-            return self._with_solver(lesson, progress, lambda s: s.alternatives(index, CHOICES))
+            return self._with_solver(
+                lesson, progress,
+                lambda s: s.alternatives(index, CHOICES) + s.right_alternatives(index, RIGHTS),
+            )  # fmt: skip
 
         def done(found: tuple[Alternative, ...]) -> None:
             here = self.lesson

@@ -1,0 +1,109 @@
+"""Other right hands for one bar whose left hand stays as it is, with the reason of each."""
+
+from __future__ import annotations
+
+from collections import Counter
+
+from workbench.fingering.frame import Frame
+from workbench.fingering.right import (
+    Memo,
+    Moment,
+    State,
+    Trellis,
+    after_state,
+    moments,
+    price,
+    window_frame,
+)
+from workbench.fingering.weights import gain, sentence
+from workbench.music.model import Note
+
+NEVER = 2**40
+
+
+def other_rights(
+    frame: Frame,
+    bar: int,
+    strings: dict[str, int],
+    count: int,
+    tempo: float,
+    weights: dict[str, int],
+    style: str,
+    present: dict[str, str],
+    pinned: set[str],
+    most: int,
+) -> list[tuple[dict[str, str], str]]:
+    """Up to ``most`` (finger by note id, reason) for a bar, the easiest first. ``count``:
+    strings of the instrument; ``present``: the right hand as it is, which the other
+    bars and the ``pinned`` notes keep."""
+    if not frame.of_bar[bar] or most < 1:
+        return []
+    window = window_frame(frame, bar)
+    notes = [n for t in window.of_bar[0] for n in window.layers[t].notes]
+    own = {n.id for n in notes}
+    met = moments(window, strings, count, tempo)
+    shown = {n.id for layer in window.layers for n in layer.notes}
+    kept = {i: f for i, f in present.items() if i in shown and (i not in own or i in pinned)}
+    trellis = Trellis(window, strings, met, weights, style, kept, Memo())
+    now = {i: present[i] for i in own}
+    before = _terms(window, strings, met, {**kept, **now}, weights, style)
+    found: dict[tuple[str, ...], tuple[int, dict[str, str]]] = {}
+    for n in notes:
+        for finger in "pima":
+            if n.id in pinned or finger == now[n.id]:
+                continue
+            picked, cost = trellis.sweep({n.id: finger})
+            if cost >= NEVER:
+                continue
+            pattern = tuple(picked[x.id] for x in notes)
+            if pattern not in found or cost < found[pattern][0]:
+                found[pattern] = (cost, picked)
+    out = []
+    for _, picked in sorted(found.values(), key=lambda x: (x[0], sorted(x[1].items())))[:most]:
+        after = _terms(window, strings, met, picked, weights, style)
+        mine = {i: picked[i] for i in own}
+        out.append((mine, _reason(notes, now, mine, before, after)))
+    return out
+
+
+def _terms(
+    window: Frame,
+    strings: dict[str, int],
+    met: list[Moment],
+    picked: dict[str, str],
+    weights: dict[str, int],
+    style: str,
+) -> Counter[str]:
+    """Cost by term, in thousandths, of a given right hand in the window."""
+    out: Counter[str] = Counter()
+    states: list[State] = []
+    for layer in window.layers:
+        a = states[layer.parent] if layer.parent >= 0 else State((), "", 0)
+        rows = sorted(((strings[n.id], picked[n.id]) for n in layer.notes), reverse=True)
+        b = after_state(a, tuple(rows))
+        out.update(price(a, b, met[layer.index], weights, style))
+        states.append(b)
+    return out
+
+
+def _reason(
+    notes: list[Note],
+    now: dict[str, str],
+    mine: dict[str, str],
+    before: Counter[str],
+    after: Counter[str],
+) -> str:
+    moved = [f"{mine[n.id]} on the {n.pitch.name[:-1]}" for n in notes if mine[n.id] != now[n.id]]
+    head = "; ".join(moved[:3]) + (" and more" if len(moved) > 3 else "")
+    change = {t: after[t] - before[t] for t in {*before, *after} if after[t] != before[t]}
+    worse = sorted((t for t in change if change[t] > 0), key=lambda t: -change[t])
+    better = sorted((t for t in change if change[t] < 0), key=lambda t: change[t])
+    said = []
+    if better:
+        said.append(gain(better[0]))
+    if worse:
+        said.append(("but " if better else "") + sentence(worse[0]))
+    effort = sum(change.values()) / 1000
+    sign = "more" if effort >= 0 else "less"
+    words = ", ".join(said) or "as easy"
+    return f"Right hand, {head}: {words} ({abs(effort):.1f} {sign} effort)."
