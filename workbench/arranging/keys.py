@@ -166,19 +166,7 @@ def excerpt(piece: Piece) -> Piece:
     dense = max(starts, key=lambda s: (sum(counts[s : s + EXCERPT_BARS]), -s))
     chosen = [*first, *range(dense, dense + EXCERPT_BARS)]
     bars = tuple(
-        replace(
-            piece.bars[old],
-            index=new,
-            repeat_start=False,
-            repeat_end=False,
-            endings=(),
-            segno=False,
-            coda=False,
-            to_coda=False,
-            fine=False,
-            jump="",
-        )
-        for new, old in enumerate(chosen)
+        replace(piece.bars[old].without_form(), index=new) for new, old in enumerate(chosen)
     )
     return replace(piece, bars=bars)
 

@@ -13,12 +13,10 @@ class MeiOptions:
     open strings."""
 
     tab: bool = True
-    staff: bool = True
     left: bool = True
     right: bool = True
     chords: bool = True
     tempo: bool = True
-    bar_numbers: bool = True
     open_zero: bool = False
     first: int | None = None
     last: int | None = None

@@ -9,7 +9,7 @@ import numpy as np
 from workbench.fingering.grips import IntArray
 from workbench.fingering.paths import FAR, Path
 from workbench.fingering.reasons import difference
-from workbench.fingering.types import Alternative, FingeredBar, Pin
+from workbench.fingering.types import Alternative, Pin
 from workbench.fingering.window import Window
 from workbench.music.errors import BadInput
 
@@ -125,10 +125,3 @@ def pinned_way(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> P
             "free one of the notes."
         )
     return found
-
-
-def same_fingers(a: FingeredBar, b: FingeredBar) -> bool:
-    """Whether two fingerings of a bar put the same fingers on the same places."""
-    return [(n.string, n.fret, n.left) for n in a.notes] == [
-        (n.string, n.fret, n.left) for n in b.notes
-    ]

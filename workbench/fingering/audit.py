@@ -14,15 +14,6 @@ GAP = Fraction(1, 8)  # quarter lengths a finger needs to hop; at most half of t
 
 
 @dataclass
-class _Sounding:
-    note: Note
-    string: int
-    fret: int
-    finger: int
-    since: Fraction
-
-
-@dataclass
 class Told:
     """What is found along the path, by note id, and by bar index for barres."""
 

@@ -46,7 +46,6 @@ class Sweeper:
     def __init__(self, lattice: Lattice) -> None:
         self.lattice = lattice
         self.n = len(lattice.frame.layers)
-        self.roots = [t for t in range(self.n) if lattice.frame.layers[t].parent < 0]
         self.joins = lattice.frame.joins
         self.join_costs = [lattice.join_costs(j) for j in self.joins]
         self._up: list[IntArray | None] = [None] * self.n  # by parent state

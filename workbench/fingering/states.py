@@ -142,19 +142,17 @@ def before(states: States, layer: Layer, instrument: Instrument) -> Before:
 @dataclass(frozen=True)
 class Need:
     """What a layer's grips ask, one row a grip: finger places (``code`` as in
-    States), strings played (``used`` as bits), the strings played below a fret (``under[g, r]`` as
-    bits), the slot each string begins, and whether the note is fretted where an
-    open string would sound it; ``tune``: string of the melody note, 0 = none."""
+    States), the strings played below a fret (``under[g, r]`` as bits), the slot each
+    string begins, and whether the note is fretted where an open string would sound
+    it; ``tune``: string of the melody note, 0 = none."""
 
     code: IntArray
     fret: IntArray
     lo: IntArray
     hi: IntArray
     cover: IntArray
-    used: IntArray
     under: IntArray
     slot: IntArray
-    string_fret: IntArray
     unsteady: IntArray
     tune: IntArray
 
@@ -176,7 +174,6 @@ def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
         if layer.melody:
             tune[i] = grip.places[layer.melody - 1][0]
     bit = (1 << np.arange(1, s + 1)).astype(np.int16)
-    used = ((slot > 0) * bit).sum(axis=1).astype(np.int16)
     frets = np.arange(n)
     below = (string_fret[:, None, :] >= 0) & (string_fret[:, None, :] < frets[None, :, None])
     under = (below * bit).sum(axis=2).astype(np.int16)
@@ -188,10 +185,8 @@ def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
         lo,
         hi,
         bits(lo, hi, np.asarray(fret > 0)),
-        used,
         under,
         slot,
-        string_fret,
         unsteady,
         tune,
     )

@@ -64,11 +64,6 @@ class Weights:
     left: dict[str, int]
     right: dict[str, int]
 
-    def vector(self) -> tuple[int, ...]:
-        """Left-hand weights in the order of LEFT_TERMS."""
-        return tuple(self.left[t] for t in LEFT_TERMS)
-
-
 def sentence(term: str) -> str:
     """What a teacher would say of a term."""
     data = _file()

@@ -38,14 +38,6 @@ def script_form(path: str | Path) -> Callable[[Script], str]:
     return found[1]
 
 
-def write_script(script: Script, path: str | Path) -> None:
-    """Write the script in the form that the file's name asks for.
-
-    Raises BadInput as ``script_form`` and ``write_text`` do.
-    """
-    write_text(path, script_form(path)(script))
-
-
 def write_text(path: str | Path, text: str) -> None:
     """Write a text in UTF-8; the file appears whole or not at all.
 

@@ -8,7 +8,7 @@ engraves it splits it again.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from functools import cached_property
 
@@ -16,7 +16,6 @@ STEPS = "CDEFGAB"
 STEP_SEMITONES = {"C": 0, "D": 2, "E": 4, "F": 5, "G": 7, "A": 9, "B": 11}
 
 Q0 = Fraction(0)
-Q1 = Fraction(1)
 
 
 @dataclass(frozen=True, order=True)
@@ -125,6 +124,20 @@ class Bar:
     section: str = ""  # rehearsal mark: A, B, ...
     chords: tuple[ChordName, ...] = ()
     double_bar: bool = False  # a double bar line (or a final one) ends the bar
+
+    def without_form(self) -> Bar:
+        """The bar with no repeat, ending, jump or sign: as part of an excerpt."""
+        return replace(
+            self,
+            repeat_start=False,
+            repeat_end=False,
+            endings=(),
+            segno=False,
+            coda=False,
+            to_coda=False,
+            fine=False,
+            jump="",
+        )
 
 
 @dataclass(frozen=True)

@@ -217,7 +217,7 @@ def _exercise(
         notes.append(replace(note, id=name, duration=duration))
         hands.append(replace(fingers, id=name, bar=0, duration=duration, held=held))
     bar = replace(
-        source.bar,
+        source.bar.without_form(),
         index=0,
         number="1",
         notes=tuple(notes),
@@ -226,12 +226,6 @@ def _exercise(
         repeat_start=True,
         repeat_end=True,
         times=TIMES,
-        endings=(),
-        segno=False,
-        coda=False,
-        to_coda=False,
-        fine=False,
-        jump="",
         section="",
         chords=source.bar.chords if kind in ("loop", "slow") else (),
     )

@@ -12,7 +12,6 @@ from workbench.fingering.types import FingeredNote, Pin, Settings
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
 from workbench.music.form import sections
-from workbench.music.model import Piece
 from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
 
 RIGHT = ("p", "i", "m", "a")
@@ -161,14 +160,6 @@ def pin_all(lesson: Lesson, notes: Iterable[FingeredNote], right: bool = False) 
     return lesson
 
 
-def note_on(lesson: Lesson, note: str) -> BarNote:
-    """The teaching note of that id; KeyError if there is none."""
-    for found in lesson.notes:
-        if found.id == note:
-            return found
-    raise KeyError(note)
-
-
 def put_note(lesson: Lesson, note: BarNote) -> Lesson:
     """Add a teaching note, or write it over the one of the same id.
 
@@ -216,13 +207,3 @@ def begin_section(lesson: Lesson, bar: int, letter: str) -> Lesson:
 def set_settings(lesson: Lesson, settings: Settings) -> Lesson:
     """How the fingering is sought: the student's level, the right hand's style."""
     return replace(lesson, settings=settings)
-
-
-def with_piece(lesson: Lesson, piece: Piece) -> Lesson:
-    """The lesson on a corrected piece; pins and links of notes that are gone go too."""
-    known = {note.id for note in piece.notes}
-    notes = tuple(
-        note if note.note in known else replace(note, note=None) for note in lesson.notes
-    )
-    pins = tuple(pin for pin in lesson.pins if pin.note in known)
-    return replace(lesson, piece=piece, pins=pins, notes=notes)

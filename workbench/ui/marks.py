@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QIcon, QPainter, QPainterPath, QPen, QPixmap, QPolygonF
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 
 NAMES = ("note", "pin", "cut", "impossible", "caution")
 
@@ -53,14 +53,3 @@ def _triangle(painter: QPainter, colour: QColor) -> None:
     painter.drawPolygon(QPolygonF([QPointF(8, 2), QPointF(14.5, 13.5), QPointF(1.5, 13.5)]))
     painter.drawLine(QPointF(8, 6.3), QPointF(8, 9.6))
     painter.drawPoint(QPointF(8, 11.7))
-
-
-def mark_icon(name: str, colour: str, side: int) -> QIcon:
-    """A sign as an icon."""
-    pixmap = QPixmap(side * 2, side * 2)
-    pixmap.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(pixmap)
-    draw_mark(painter, name, QRectF(0, 0, side * 2, side * 2), colour)
-    painter.end()
-    pixmap.setDevicePixelRatio(2)
-    return QIcon(pixmap)
