@@ -1,0 +1,1 @@
+"""The words that users read, in the language they chose."""
