@@ -110,10 +110,10 @@ class Handout:
             page_size(self.options),
             title=self.title,
             author=self.options.studio or self.piece.composer,
-            bookmarks=self._bookmarks(),
+            bookmarks=self.bookmarks(),
         )
 
-    def _bookmarks(self) -> list[Bookmark]:
+    def bookmarks(self) -> list[Bookmark]:
         """The title, the sections, and what follows the music."""
         out = [Bookmark(self.title, 0)]
         for number, page in enumerate(self._pages):
@@ -128,25 +128,28 @@ class Handout:
                     out.append(Bookmark(block.heading, number))
         return out
 
-    def paint_page(self, painter: QPainter, number: int) -> None:
-        """Paint page ``number`` (from 0) with the paper's corner at the origin, in points."""
+    def paint_page(self, painter: QPainter, number: int, label: str = "") -> None:
+        """Paint page ``number`` (from 0) with the paper's corner at the origin, in points.
+
+        ``label`` stands at the foot in place of the page number, as in a book.
+        """
         page = self._pages[number]
         for block, y in page.placed:
             painter.save()
             block.paint(painter, self.sheet.left, self.sheet.top + y)
             painter.restore()
-        self._footer(painter, number)
+        self._footer(painter, number, label)
 
     def systems(self) -> list[PaintedSystem]:
         """The engraved systems in order, as they are painted."""
         return [b.system for p in self._pages for b, _ in p.placed if isinstance(b, SystemBlock)]
 
-    def _footer(self, painter: QPainter, number: int) -> None:
+    def _footer(self, painter: QPainter, number: int, label: str = "") -> None:
         style = Style(7.5 * min(self.sheet.scale, 1.2), SANS)
         y = self.sheet.height - 9.5 * MM
         left = "  ·  ".join(t for t in (self.options.studio, self.options.contact) if t)
         draw(painter, self.sheet.left, y, left, style, GREY)
-        right = f"Page {number + 1} of {self.count}"
+        right = label or f"Page {number + 1} of {self.count}"
         edge = self.sheet.left + self.sheet.line
         draw(painter, edge - style.width(right), y, right, style, GREY)
         if number:
