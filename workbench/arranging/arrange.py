@@ -16,6 +16,7 @@ from workbench.arranging.transpose import (
     transposed,
 )
 from workbench.instrument.model import Instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
 
@@ -54,11 +55,15 @@ def arrange(
     or both key and semitones are given.
     """
     if key is not None and transpose is not None:
-        raise BadInput("Give either a key or a number of semitones to move by, not both.")
+        raise BadInput(say("Give either a key or a number of semitones to move by, not both."))
     if transpose is not None and abs(transpose) > MOST_SEMITONES:
         raise BadInput(
-            f"Transposing by {transpose} semitones is too far; "
-            f"choose a number from -{MOST_SEMITONES} to {MOST_SEMITONES}."
+            say(
+                "Transposing by {transpose} semitones is too far; choose a number from "
+                "-{most} to {most}.",
+                transpose=transpose,
+                most=MOST_SEMITONES,
+            )
         )
     ledger = Ledger()
     notes = weighed(piece)
@@ -102,8 +107,13 @@ def _target(piece: Piece, wanted: Key, ledger: Ledger) -> Key:
     ledger.add_whole(
         piece,
         "key",
-        f"The score is marked {piece.key.name}, and moving it does not change its mode: "
-        f"{wanted.name} was taken by its key signature, which is that of {same.name}.",
+        say(
+            "The score is marked {key}, and moving it does not change its mode: {wanted} "
+            "was taken by its key signature, which is that of {same}.",
+            key=piece.key.name,
+            wanted=wanted.name,
+            same=same.name,
+        ),
     )
     return same
 
@@ -112,15 +122,26 @@ def _tell_octaves(
     piece: Piece, instrument: Instrument, shift: Shift, asked: int, ledger: Ledger
 ) -> None:
     octaves = (shift.semitones - asked) // 12
-    count = "an octave" if abs(octaves) == 1 else f"{abs(octaves)} octaves"
+    count = (
+        say("an octave") if abs(octaves) == 1 else say("{octaves} octaves", octaves=abs(octaves))
+    )
     further = " further" if asked else ""
     low, high = _range(piece, asked)
     ledger.add_whole(
         piece,
         "whole piece",
-        f"The whole piece goes {'up' if octaves > 0 else 'down'} {count}{further}: from "
-        f"{midi_name(low)} to {midi_name(high)} it would lie badly on an instrument from "
-        f"{midi_name(instrument.lowest)} to {midi_name(instrument.highest)}.",
+        say(
+            "The whole piece goes {way} {octaves}{further}: from {low} to "
+            "{high} it would lie badly on an instrument from {lowest} to "
+            "{highest}.",
+            way=say("up") if octaves > 0 else say("down"),
+            octaves=count,
+            further=further,
+            low=midi_name(low),
+            high=midi_name(high),
+            lowest=midi_name(instrument.lowest),
+            highest=midi_name(instrument.highest),
+        ),
     )
 
 

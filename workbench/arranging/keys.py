@@ -19,6 +19,8 @@ from workbench.arranging.transpose import shift_by
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Settings
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.numbers import in_words
+from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
 
@@ -202,36 +204,50 @@ def _candidate(draft: _Draft, scale: float) -> Candidate:
 
 def _reasons(draft: _Draft, estimated: bool) -> list[str]:
     said = [
-        f"{draft.open_share:.0%} of the notes can be open strings.",
-        f"The highest note lies at fret {draft.top_fret} or above."
+        say("{open_share:.0%} of the notes can be open strings.", open_share=draft.open_share),
+        say("The highest note lies at fret {top_fret} or above.", top_fret=draft.top_fret)
         if draft.top_fret > HIGH_FRET
-        else f"No note needs a fret above {draft.top_fret}.",
+        else say("No note needs a fret above {top_fret}.", top_fret=draft.top_fret),
         _signature(draft.key),
     ]
     if draft.lost:
-        said.append(f"{_count(draft.lost, 'note')} must be left out.")
+        said.append(say("{notes} must be left out.", notes=_notes(draft.lost)))
     if draft.stuck:
-        said.append(f"About {_count(draft.stuck, 'note')} cannot be reached by this hand.")
+        said.append(say("About {notes} cannot be reached by this hand.", notes=_notes(draft.stuck)))
     if draft.changed:
-        said.append(f"{_count(draft.changed, 'note')} moved by an octave or shortened.")
+        said.append(say("{notes} moved by an octave or shortened.", notes=_notes(draft.changed)))
     if not (draft.lost or draft.stuck or draft.changed):
-        said.append("Every note stays as it is.")
+        said.append(say("Every note stays as it is."))
     whole = draft.bars == len(draft.arranged.piece.bars)
     if estimated:
-        said.append("The effort is estimated from open strings and frets, not fingered.")
+        said.append(say("The effort is estimated from open strings and frets, not fingered."))
     elif not whole:
-        said.append(f"The effort was measured on {draft.bars} bars, the densest among them.")
+        said.append(
+            say("The effort was measured on {bars} bars, the densest among them.", bars=draft.bars)
+        )
     return said
 
 
 def _signature(key: Key) -> str:
     if not key.fifths:
-        return "No sharps or flats in the signature."
-    kind = "sharp" if key.fifths > 0 else "flat"
-    return f"{_count(abs(key.fifths), kind)} in the signature."
+        return say("No sharps or flats in the signature.")
+    number = abs(key.fifths)
+    word = _capital(number)
+    if key.fifths > 0:
+        words = count(
+            number, "{word} sharp in the signature.", "{word} sharps in the signature.", word=word
+        )
+    else:
+        words = count(
+            number, "{word} flat in the signature.", "{word} flats in the signature.", word=word
+        )
+    return words
 
 
-def _count(number: int, thing: str) -> str:
-    words = ("no", "one", "two", "three", "four", "five", "six", "seven")
-    said = words[number] if number < len(words) else str(number)
-    return f"{said[0].upper()}{said[1:]} {thing}{'' if number == 1 else 's'}"
+def _notes(number: int) -> str:
+    return count(number, "{word} note", "{word} notes", word=_capital(number))
+
+
+def _capital(number: int) -> str:
+    word = in_words(number)
+    return word[:1].upper() + word[1:]

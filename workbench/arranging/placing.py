@@ -13,6 +13,7 @@ from fractions import Fraction
 
 from workbench.arranging.spots import Ledger, Spot, compass, midi_name, voice_name
 from workbench.instrument.model import Instrument
+from workbench.language.speech import say
 from workbench.music.model import Piece
 
 VOICE_SHARE = 0.25  # share of a voice out of range from which the whole voice moves
@@ -80,11 +81,17 @@ def place(spots: list[Spot], instrument: Instrument, ledger: Ledger) -> None:
         out = [s for s in group if s.midi not in inside]
         if len(out) >= VOICE_SHARE * len(group) and len(group) > 1:
             _move_group(
-                group, "voice", f"the whole of {name}", instrument, top, voice == melody, ledger
+                group,
+                "voice",
+                say("the whole of {name}", name=name),
+                instrument,
+                top,
+                voice == melody,
+                ledger,
             )
         for phrase in phrases(group):
             if any(s.midi not in inside for s in phrase) and len(phrase) > 1:
-                whole = f"its phrase ({_bars(phrase)})"
+                whole = say("its phrase ({bars})", bars=_bars(phrase))
                 _move_group(phrase, "phrase", whole, instrument, top, voice == melody, ledger)
         for spot in group:
             if spot.midi not in inside:
@@ -171,11 +178,26 @@ def _move_group(
             was, here = s.note.pitch.name, s.midi not in inside
             s.raise_by(octaves)
             why = (
-                f"it lies {cause}; {name} moves with it"
+                say("it lies {cause}; {name} moves with it", cause=cause, name=name)
                 if here
-                else f"{name} moves together, since {_some(len(out))} {cause}"
+                else say(
+                    "{name} moves together, since {some} {cause}",
+                    name=name,
+                    some=_some(len(out)),
+                    cause=cause,
+                )
             )
-            ledger.add(s, kind, f"{was} goes {_way(octaves)} to {s.note.pitch.name}: {why}.")
+            ledger.add(
+                s,
+                kind,
+                say(
+                    "{was} goes {way} to {pitch}: {why}.",
+                    was=was,
+                    way=_way(octaves),
+                    pitch=s.note.pitch.name,
+                    why=why,
+                ),
+            )
         return True
     return False
 
@@ -190,31 +212,51 @@ def _move_single(spot: Spot, instrument: Instrument, ledger: Ledger) -> None:
             ledger.add(
                 spot,
                 "octave",
-                f"{was} lies {cause}, so it goes {_way(octaves)} to {spot.note.pitch.name}.",
+                say(
+                    "{was} lies {cause}, so it goes {way} to {pitch}.",
+                    was=was,
+                    cause=cause,
+                    way=_way(octaves),
+                    pitch=spot.note.pitch.name,
+                ),
             )
             return
     spot.kept = False
-    ledger.add(spot, "dropped", f"{was} is left out: the instrument has this note in no octave.")
+    ledger.add(
+        spot,
+        "dropped",
+        say("{was} is left out: the instrument has this note in no octave.", was=was),
+    )
 
 
 def _outside(midi: int, instrument: Instrument) -> str:
     if midi < instrument.lowest:
-        return f"below the lowest string ({midi_name(instrument.lowest)})"
+        return say("below the lowest string ({note})", note=midi_name(instrument.lowest))
     if midi > instrument.highest:
-        return f"above the highest fret ({midi_name(instrument.highest)})"
-    return "between the strings' ranges"
+        return say("above the highest fret ({note})", note=midi_name(instrument.highest))
+    return say("between the strings' ranges")
 
 
 def _bars(phrase: Sequence[Spot]) -> str:
     first, last = phrase[0].bar.number, phrase[-1].bar.number
-    return f"bar {first}" if first == last else f"bars {first} to {last}"
+    return (
+        say("bar {first}", first=first)
+        if first == last
+        else say("bars {first} to {last}", first=first, last=last)
+    )
 
 
 def _some(count: int) -> str:
-    return "one of its notes lies" if count == 1 else f"{count} of its notes lie"
+    return (
+        say("one of its notes lies") if count == 1 else say("{count} of its notes lie", count=count)
+    )
 
 
 def _way(octaves: int) -> str:
     count = abs(octaves)
-    way = "up" if octaves > 0 else "down"
-    return f"{way} an octave" if count == 1 else f"{way} {count} octaves"
+    way = say("up") if octaves > 0 else say("down")
+    return (
+        say("{way} an octave", way=way)
+        if count == 1
+        else say("{way} {count} octaves", way=way, count=count)
+    )

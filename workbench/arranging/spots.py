@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from workbench.arranging.transpose import move_octaves
 from workbench.instrument.model import Instrument
+from workbench.language.speech import say
 from workbench.music.model import Bar, Note, Piece, Pitch
 
 KINDS = ("key", "whole piece", "voice", "phrase", "octave", "shortened", "dropped")
@@ -68,7 +69,11 @@ class Spot:
         """For example ``Bar 3, beat 2 1/2``."""
         beat = beat_of(self.bar, self.note.onset)
         whole, part = divmod(beat, 1)
-        return f"Bar {self.bar.number}, beat {whole}{f' {part}' if part else ''}"
+        return say(
+            "Bar {bar}, beat {beat}",
+            bar=self.bar.number,
+            beat=f"{whole} {part}" if part else whole,
+        )
 
     def raise_by(self, octaves: int) -> None:
         self.note = replace(self.note, pitch=move_octaves(self.note.pitch, octaves))
@@ -164,7 +169,11 @@ def midi_name(midi: int) -> str:
 def voice_name(voice: tuple[int, int], spots: Iterable[Spot]) -> str:
     """A voice as one says it: by its number, with the part where there are several."""
     several = len({spot.note.part for spot in spots}) > 1
-    return f"voice {voice[1]} of part {voice[0]}" if several else f"voice {voice[1]}"
+    return (
+        say("voice {voice} of part {part}", voice=voice[1], part=voice[0])
+        if several
+        else say("voice {voice}", voice=voice[1])
+    )
 
 
 def compass(instrument: Instrument) -> frozenset[int]:

@@ -14,16 +14,17 @@ from fractions import Fraction
 from workbench.arranging.spots import Ledger, Spot
 from workbench.arranging.together import have_strings, playable
 from workbench.instrument.model import Instrument
+from workbench.language.numbers import in_words
+from workbench.language.speech import mark, say
 
 REASONS = (
-    "a unison with another voice",
-    "an inner note that doubles another in the octave",
-    "an inner fifth above the bass",
-    "an inner note",
-    "the bass",
+    mark("a unison with another voice"),
+    mark("an inner note that doubles another in the octave"),
+    mark("an inner fifth above the bass"),
+    mark("an inner note"),
+    mark("the bass"),
 )
 _UNISON, _DOUBLING, _FIFTH, _INNER, _BASS = range(len(REASONS))
-_NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 
 
 def thin(spots: Sequence[Spot], instrument: Instrument, ledger: Ledger) -> None:
@@ -100,13 +101,14 @@ def _rank(spot: Spot, left: Sequence[Spot], melody: Spot, bass: Spot) -> int:
 def _why(left: Sequence[Spot], instrument: Instrument) -> str:
     midis = _midis(left)
     if len(midis) > instrument.strings:
-        return (
-            f"{_number(len(midis))} notes at once are more than the instrument's "
-            f"{_number(instrument.strings)} strings"
+        return say(
+            "{notes} notes at once are more than the instrument's {strings} strings",
+            notes=in_words(len(midis)),
+            strings=in_words(instrument.strings),
         )
     if not have_strings(midis, instrument):
-        return "there is no string of its own for every note of the chord"
-    return "no hand reaches all notes of the chord at once"
+        return say("there is no string of its own for every note of the chord")
+    return say("no hand reaches all notes of the chord at once")
 
 
 def _drop(
@@ -116,7 +118,12 @@ def _drop(
     ledger.add(
         spot,
         "dropped",
-        f"{spot.note.pitch.name} is left out, {REASONS[rank]}: {_why(left, instrument)}.",
+        say(
+            "{pitch} is left out, {what}: {why}.",
+            pitch=spot.note.pitch.name,
+            what=say(REASONS[rank]),
+            why=_why(left, instrument),
+        ),
     )
 
 
@@ -132,8 +139,13 @@ def _move_bass(bass: Spot, melody: Spot, instrument: Instrument, ledger: Ledger)
             ledger.add(
                 bass,
                 "octave",
-                f"the bass {was.pitch.name} goes {way} to {bass.note.pitch.name}: "
-                "it cannot be struck together with the melody where it was.",
+                say(
+                    "the bass {pitch} goes {way} to {other}: it cannot be struck together with "
+                    "the melody where it was.",
+                    pitch=was.pitch.name,
+                    way=way,
+                    other=bass.note.pitch.name,
+                ),
             )
             return True
     return False
@@ -166,14 +178,19 @@ def _release(
 def _shorten(spot: Spot, start: Fraction, again: bool, ledger: Ledger) -> None:
     spot.note = replace(spot.note, duration=start - spot.start)
     why = (
-        "the same note is struck again on the only string left for it"
+        say("the same note is struck again on the only string left for it")
         if again
-        else "a new note needs its string"
+        else say("a new note needs its string")
     )
     ledger.add(
         spot,
         "shortened",
-        f"{spot.note.pitch.name} ends after {_quarters(spot.note.duration)}: {why}.",
+        say(
+            "{pitch} ends after {quarters}: {why}.",
+            pitch=spot.note.pitch.name,
+            quarters=_quarters(spot.note.duration),
+            why=why,
+        ),
     )
 
 
@@ -185,17 +202,19 @@ def _graces(spots: Sequence[Spot], ledger: Ledger) -> None:
         if s.kept and s.note.grace and (s.voice, s.start) in gone:
             s.kept = False
             name = s.note.pitch.name
-            ledger.add(s, "dropped", f"the grace note {name} goes with the note it led to.")
-
-
-def _number(count: int) -> str:
-    return _NUMBERS[count] if count < len(_NUMBERS) else str(count)
+            ledger.add(
+                s, "dropped", say("the grace note {name} goes with the note it led to.", name=name)
+            )
 
 
 def _quarters(length: Fraction) -> str:
     if length == 1:
-        return "one quarter"
+        return say("one quarter")
     whole, part = divmod(length, 1)
     if not part:
-        return f"{whole} quarters"
-    return f"{whole} {part} quarters" if whole else f"{part} of a quarter"
+        return say("{whole} quarters", whole=whole)
+    return (
+        say("{whole} {part} quarters", whole=whole, part=part)
+        if whole
+        else say("{part} of a quarter", part=part)
+    )

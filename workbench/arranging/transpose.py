@@ -13,6 +13,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import STEP_SEMITONES, Bar, ChordName, Key, Note, Piece, Pitch
 
@@ -61,7 +62,9 @@ def parse_key(text: str, like: Key) -> Key:
     """
     found = _KEY.match(text)
     if not found:
-        raise BadInput(f"Key '{text}' is not understood; write it like F, Bb, D minor or F#m.")
+        raise BadInput(
+            say("Key '{text}' is not understood; write it like F, Bb, D minor or F#m.", text=text)
+        )
     step, sign, mode = found.groups()
     # "M" is major and "m" minor; all other words do not mind their case
     minor = mode is not None and mode != "M" and mode.lower() in ("m", "min", "minor", "moll")
@@ -71,8 +74,13 @@ def parse_key(text: str, like: Key) -> Key:
     if abs(fifths) > _MOST_FIFTHS:
         other = enharmonic(Key(fifths, named))
         raise BadInput(
-            f"Key '{text}' would need {abs(fifths)} {'sharps' if fifths > 0 else 'flats'}; "
-            f"write it as {other.name}."
+            say(
+                "Key '{text}' would need {number} {signs}; write it as {other}.",
+                text=text,
+                number=abs(fifths),
+                signs=say("sharps") if fifths > 0 else say("flats"),
+                other=other.name,
+            )
         )
     return Key(fifths, named)
 

@@ -11,6 +11,7 @@ from workbench.fingering.paths import FAR, Path
 from workbench.fingering.reasons import difference
 from workbench.fingering.types import Alternative, Pin
 from workbench.fingering.window import Window
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
@@ -121,7 +122,9 @@ def pinned_way(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> P
         found = solver.sweeper.solve(masks)
     if found is None or found.cost >= FAR:
         raise BadInput(
-            f"Bar {solver.piece.bars[bar].number}: no hand can hold these fingers together; "
-            "free one of the notes."
+            say(
+                "Bar {bar}: no hand can hold these fingers together; free one of the notes.",
+                bar=solver.piece.bars[bar].number,
+            )
         )
     return found

@@ -8,6 +8,7 @@ from fractions import Fraction
 from workbench.fingering.frame import Join, Layer
 from workbench.fingering.lattice import Lattice
 from workbench.fingering.types import Audit, Barre, FingeredNote, JoinCut, Pin
+from workbench.language.speech import say
 from workbench.music.model import Note, Piece
 
 GAP = Fraction(1, 8)  # quarter lengths a finger needs to hop; at most half of the note it leaves
@@ -180,8 +181,15 @@ def _cuts(
             to = asked[finger - 1]
             cuts[note.id] = (
                 "hop",
-                f"finger {finger} hops from string {string} to string {to[1]} (fret {to[0]}) "
-                f"and cuts the {_name(note)}",
+                say(
+                    "finger {finger} hops from string {string} to string {to} (fret {fret}) and "
+                    "cuts the {note}",
+                    finger=finger,
+                    string=string,
+                    to=to[1],
+                    fret=to[0],
+                    note=_name(note),
+                ),
             )
 
 
@@ -197,20 +205,40 @@ def _why_cut(
     name = _name(note)
     if string in onsets:
         taker = _name(onsets[string])
-        return "string", f"string {string} is taken by the {taker}, which ends the {name}"
+        return "string", say(
+            "string {string} is taken by the {taker}, which ends the {name}",
+            string=string,
+            taker=taker,
+            name=name,
+        )
     if finger == 0:
-        return "barre", f"a finger laid over string {string} damps the open {name}"
+        return "barre", say(
+            "a finger laid over string {string} damps the open {name}", string=string, name=name
+        )
     to = asked[finger - 1]
     if to[0]:
         if finger == 1 and to[0] != fret:
-            return "shift", f"finger 1 moves to fret {to[0]} and lets the {name} go"
-        where = f"string {to[1]} (fret {to[0]})"
-        return "hop", f"finger {finger} is needed on {where} and cuts the {name}"
+            return "shift", say(
+                "finger 1 moves to fret {fret} and lets the {name} go", fret=to[0], name=name
+            )
+        where = say("string {string} (fret {fret})", string=to[1], fret=to[0])
+        return "hop", say(
+            "finger {finger} is needed on {where} and cuts the {name}",
+            finger=finger,
+            where=where,
+            name=name,
+        )
     far = [a for a in after if a[0]]
     away = max((abs(a[0] - fret) for a in far), default=0)
     if away >= 4:
-        return "shift", f"the hand shifts to fret {min(a[0] for a in far)} and lets the {name} go"
-    return "stretch", f"the hand cannot hold the {name} and reach the next grip in comfort"
+        return "shift", say(
+            "the hand shifts to fret {fret} and lets the {name} go",
+            fret=min(a[0] for a in far),
+            name=name,
+        )
+    return "stretch", say(
+        "the hand cannot hold the {name} and reach the next grip in comfort", name=name
+    )
 
 
 def _surroundings(
@@ -260,10 +288,20 @@ def _join_cuts(
         if not to[0] or to[1] <= string <= to[2]:
             continue
         source_bar, target_bar = piece.bars[join.from_bar], piece.bars[join.to_bar]
-        where = f"from bar {source_bar.number} into bar {target_bar.number}"
-        reason = (
-            f"finger {finger} hops from string {string} to string {to[1]} (fret {to[0]}) {where} "
-            f"and cuts the {_name(note)}"
+        where = say(
+            "from bar {source_bar} into bar {target_bar}",
+            source_bar=source_bar.number,
+            target_bar=target_bar.number,
+        )
+        reason = say(
+            "finger {finger} hops from string {string} to string {to} (fret {fret}) "
+            "{where} and cuts the {note}",
+            finger=finger,
+            string=string,
+            to=to[1],
+            fret=to[0],
+            where=where,
+            note=_name(note),
         )
         out.joins.append(JoinCut(note.id, join.from_bar, join.to_bar, reason))
         if note.id not in cuts:

@@ -8,6 +8,7 @@ import numpy as np
 
 from workbench.fingering.grips import IntArray
 from workbench.fingering.paths import Path, Sweeper
+from workbench.language.speech import say
 from workbench.music.model import Bar, Piece
 
 MARGIN = 4500  # thousandths: a little more than one hop for each bar that is made alike
@@ -88,10 +89,17 @@ def _say(
     for b in bars[1:]:
         if seen[b] != seen[first]:
             why = (
-                "what stands around it leaves no fingering in common"
+                say("what stands around it leaves no fingering in common")
                 if dearer is None
-                else f"alike they would cost {dearer / 1000:.1f} more effort in their surroundings"
+                else say(
+                    "alike they would cost {dearer:.1f} more effort in their surroundings",
+                    dearer=dearer / 1000,
+                )
             )
             remarks.setdefault(b, []).append(
-                f"same music as bar {piece.bars[first].number}, other fingers: {why}"
+                say(
+                    "same music as bar {bar}, other fingers: {why}",
+                    bar=piece.bars[first].number,
+                    why=why,
+                )
             )

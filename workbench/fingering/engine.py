@@ -25,6 +25,7 @@ from workbench.fingering.types import (
 )
 from workbench.fingering.weights import LEFT_TERMS, weights_for
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import say
 from workbench.music.model import Piece
 
 Progress = Callable[[int, int], None]
@@ -242,7 +243,7 @@ class Solver:
                         None,
                         None,
                         n.duration * 0,
-                        impossible=self.impossible.get(n.id, "it is not played"),
+                        impossible=self.impossible.get(n.id, say("it is not played")),
                     )
                 )
         reasons = [self.impossible[n.id] for n in bar.notes if n.id in self.impossible]

@@ -13,6 +13,7 @@ import numpy.typing as npt
 from workbench.fingering.reach import pair_limits, tip_mm
 from workbench.fingering.types import Pin
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import chosen, say
 from workbench.music.model import Note
 
 IntArray = npt.NDArray[Any]
@@ -165,15 +166,40 @@ def why_impossible(notes: Sequence[Note], instrument: Instrument, table: Neck) -
     names = " and ".join(n.pitch.name for n in notes)
     for n in notes:
         if not instrument.places(n.midi):
-            side = "below" if n.midi < instrument.lowest else "above"
-            if instrument.lowest <= n.midi <= instrument.highest:
-                side = "outside"
-            return f"{n.pitch.name} lies {side} the range of the {instrument.name.lower()}"
+            own = say(instrument.name)
+            own = own.lower() if chosen() == "en" else own
+            if n.midi < instrument.lowest:
+                words = say(
+                    "{pitch} lies below the range of the {instrument}",
+                    pitch=n.pitch.name,
+                    instrument=own,
+                )
+            elif n.midi > instrument.highest:
+                words = say(
+                    "{pitch} lies above the range of the {instrument}",
+                    pitch=n.pitch.name,
+                    instrument=own,
+                )
+            else:
+                words = say(
+                    "{pitch} lies outside the range of the {instrument}",
+                    pitch=n.pitch.name,
+                    instrument=own,
+                )
+            return words
     if len(notes) > instrument.strings:
-        return f"{len(notes)} notes at once, but only {instrument.strings} strings"
+        return say(
+            "{notes} notes at once, but only {strings} strings",
+            notes=len(notes),
+            strings=instrument.strings,
+        )
     lone = [n for n in notes if len(instrument.places(n.midi)) == 1]
     for a in lone:
         for b in lone:
             if a is not b and instrument.places(a.midi)[0][0] == instrument.places(b.midi)[0][0]:
-                return f"{a.pitch.name} and {b.pitch.name} need the same string at once"
-    return f"no hand position reaches {names} together"
+                return say(
+                    "{pitch} and {other} need the same string at once",
+                    pitch=a.pitch.name,
+                    other=b.pitch.name,
+                )
+    return say("no hand position reaches {names} together", names=names)

@@ -6,13 +6,14 @@ from collections import Counter
 from fractions import Fraction
 
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
+from workbench.language.speech import mark
 
 CAUSES = {
-    "hop": "a finger hops",
-    "string": "its string is taken",
-    "barre": "a barre is laid or lifted",
-    "shift": "the hand shifts",
-    "stretch": "the next grip lies out of reach",
+    "hop": mark("a finger hops"),
+    "string": mark("its string is taken"),
+    "barre": mark("a barre is laid or lifted"),
+    "shift": mark("the hand shifts"),
+    "stretch": mark("the next grip lies out of reach"),
 }
 
 

@@ -8,6 +8,7 @@ from workbench.fingering.frame import moments_of
 from workbench.fingering.grips import Neck, grips, why_impossible
 from workbench.fingering.types import Pin
 from workbench.instrument.model import Instrument
+from workbench.language.speech import say
 from workbench.music.model import Note, Piece
 
 
@@ -40,8 +41,11 @@ def split_playable(
             beat = float(onset) * bar.time_signature[1] / 4 + 1
             while notes and not fits(notes):
                 out = _give_up(notes, instrument, pins)
-                reasons[out.id] = (
-                    f"bar {bar.number}, beat {beat:g}: {_why(notes, out, instrument, neck, pins)}"
+                reasons[out.id] = say(
+                    "bar {bar}, beat {beat:g}: {why}",
+                    bar=bar.number,
+                    beat=beat,
+                    why=_why(notes, out, instrument, neck, pins),
                 )
                 notes.remove(out)
             playable.update(n.id for n in notes)
@@ -64,8 +68,15 @@ def _why(
         pinned = [n for n in notes if n.id in pins]
         for n in pinned:
             if not grips([n], instrument, neck, {n.id: pins[n.id]}):
-                return f"the pin on {n.pitch.name} asks a place or finger that does not sound it"
+                return say(
+                    "the pin on {pitch} asks a place or finger that does not sound it",
+                    pitch=n.pitch.name,
+                )
         if grips(notes, instrument, neck, {}):
             names = " and ".join(n.pitch.name for n in pinned)
-            return f"with the pins on {names} no hand reaches {out.pitch.name}; lift a pin"
+            return say(
+                "with the pins on {names} no hand reaches {pitch}; lift a pin",
+                names=names,
+                pitch=out.pitch.name,
+            )
     return why_impossible([out] if not instrument.places(out.midi) else notes, instrument, neck)

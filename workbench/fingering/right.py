@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 from workbench.fingering.frame import Frame, Layer
 from workbench.fingering.types import Pin
+from workbench.language.speech import say
 
 ORDER = "pima"
 Hold = tuple[tuple[int, str], ...]  # (string, finger), highest-numbered string first
@@ -385,5 +386,14 @@ def faults(
         before = {picked[n.id] for n in frame.layers[layer.parent].notes if n.voice == 1}
         for n in layer.notes:
             if n.voice == 1 and picked[n.id] in before and picked[n.id] != "p":
-                out.append((layer, f"{picked[n.id]} plucks twice running at the {n.pitch.name}"))
+                out.append(
+                    (
+                        layer,
+                        say(
+                            "{finger} plucks twice running at the {pitch}",
+                            finger=picked[n.id],
+                            pitch=n.pitch.name,
+                        ),
+                    )
+                )
     return out

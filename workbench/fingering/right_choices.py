@@ -16,6 +16,7 @@ from workbench.fingering.right import (
     window_frame,
 )
 from workbench.fingering.weights import gain, sentence
+from workbench.language.speech import say
 from workbench.music.model import Note
 
 NEVER = 2**40
@@ -93,8 +94,12 @@ def _reason(
     before: Counter[str],
     after: Counter[str],
 ) -> str:
-    moved = [f"{mine[n.id]} on the {n.pitch.name[:-1]}" for n in notes if mine[n.id] != now[n.id]]
-    head = "; ".join(moved[:3]) + (" and more" if len(moved) > 3 else "")
+    moved = [
+        say("{finger} on the {note}", finger=mine[n.id], note=n.pitch.name[:-1])
+        for n in notes
+        if mine[n.id] != now[n.id]
+    ]
+    head = "; ".join(moved[:3]) + (say(" and more") if len(moved) > 3 else "")
     change = {t: after[t] - before[t] for t in {*before, *after} if after[t] != before[t]}
     worse = sorted((t for t in change if change[t] > 0), key=lambda t: -change[t])
     better = sorted((t for t in change if change[t] < 0), key=lambda t: change[t])
@@ -102,8 +107,14 @@ def _reason(
     if better:
         said.append(gain(better[0]))
     if worse:
-        said.append(("but " if better else "") + sentence(worse[0]))
+        said.append((say("but ") if better else "") + sentence(worse[0]))
     effort = sum(change.values()) / 1000
-    sign = "more" if effort >= 0 else "less"
-    words = ", ".join(said) or "as easy"
-    return f"Right hand, {head}: {words} ({abs(effort):.1f} {sign} effort)."
+    sign = say("more effort") if effort >= 0 else say("less effort")
+    words = ", ".join(said) or say("as easy")
+    return say(
+        "Right hand, {what}: {words} ({effort:.1f} {more_or_less}).",
+        what=head,
+        words=words,
+        effort=abs(effort),
+        more_or_less=sign,
+    )

@@ -30,11 +30,12 @@ from workbench.fingering.shape_terms import (
     grip,
 )
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 
 Weights = tuple[tuple[str, int], ...]
-EASY = "Nothing is stretched, crossed or crowded."
-ALL_OPEN = "No finger is needed."
+EASY = mark("Nothing is stretched, crossed or crowded.")
+ALL_OPEN = mark("No finger is needed.")
 
 
 @dataclass(frozen=True)
@@ -202,7 +203,7 @@ def _fingering(
         barres,
         cost,
         reach,
-        reasons or (EASY if held.presses else ALL_OPEN,),
+        reasons or (say(EASY if held.presses else ALL_OPEN),),
         tuple((n, share) for n, share, _ in told),
     )
 
@@ -211,19 +212,23 @@ def _greatest_first(term: tuple[str, int, int]) -> tuple[int, str]:
     return -term[1], term[0]
 
 
-@lru_cache(maxsize=1024)
 def _sentence(name: str, amount: int) -> str:
-    return SENTENCES[name].format(n=amount).replace("(s)", "" if amount == 1 else "s")
+    return say(SENTENCES[name], n=amount).replace("(s)", "" if amount == 1 else "s")
 
 
 def _why_not(narrowest: tuple[float, int, int, float] | None, hand: Hand) -> str:
     if narrowest is None:
-        return "Four fingers cannot stop these frets at once, with or without a barre."
+        return say("Four fingers cannot stop these frets at once, with or without a barre.")
     _, a, b, reach = narrowest
     most = pair_limits(hand)[(a, b)][1]
-    return (
-        f"It needs {reach:.0f} mm between fingers {a} and {b}; "
-        f"the greatest span of a {hand.name} hand there is {most:.0f} mm."
+    return say(
+        "It needs {reach:.0f} mm between fingers {a} and {b}; the greatest span of a "
+        "{hand} hand there is {most:.0f} mm.",
+        reach=reach,
+        a=a,
+        b=b,
+        hand=hand.name,
+        most=most,
     )
 
 
@@ -236,23 +241,40 @@ def _sounding(frets: Frets, instrument: Instrument) -> tuple[int, ...]:
 def _check(frets: Frets, instrument: Instrument) -> None:
     if len(frets) != instrument.strings:
         raise BadInput(
-            f"The shape has {len(frets)} places, but {instrument.name} has {instrument.strings} "
-            "strings; give one fret for each, from the highest-numbered string to string 1."
+            say(
+                "The shape has {frets} places, but {instrument} has {strings} strings; give "
+                "one fret for each, from the highest-numbered string to string 1.",
+                frets=len(frets),
+                instrument=instrument.name,
+                strings=instrument.strings,
+            )
         )
     for string, fret in zip(range(len(frets), 0, -1), frets, strict=True):
         if fret is not None and not 0 <= fret <= instrument.playable_frets:
             raise BadInput(
-                f"String {string}: fret {fret} is not on {instrument.name}; "
-                f"give 0 to {instrument.playable_frets}."
+                say(
+                    "String {string}: fret {fret} is not on {instrument}; give 0 to "
+                    "{playable_frets}.",
+                    string=string,
+                    fret=fret,
+                    instrument=instrument.name,
+                    playable_frets=instrument.playable_frets,
+                )
             )
     if all(f is None for f in frets):
-        raise BadInput("No string of the shape is played; give at least one fret.")
+        raise BadInput(say("No string of the shape is played; give at least one fret."))
 
 
 def _check_weights(weights: Weights) -> None:
     for name, _ in weights:
         if name not in ALL_NAMES:
-            raise BadInput(f"'{name}' is no cost term of a shape; use {', '.join(ALL_NAMES)}.")
+            raise BadInput(
+                say(
+                    "'{name}' is no cost term of a shape; use {names}.",
+                    name=name,
+                    names=", ".join(ALL_NAMES),
+                )
+            )
 
 
 def shape_document(result: ShapeResult) -> dict[str, Any]:

@@ -15,6 +15,8 @@ from functools import lru_cache
 from itertools import combinations, pairwise
 from pathlib import Path
 
+from workbench.language.speech import mark
+
 WEIGHTS_FILE = Path(__file__).resolve().parents[2] / "resources" / "weights" / "shape.json"
 FIRST_POSITION = 3  # up to here, among open strings, finger n stands on fret n
 
@@ -234,72 +236,86 @@ class Term:
 
 # The same wherever the grip lies on the neck.
 SHAPE_TERMS: tuple[Term, ...] = (
-    Term("third_finger", third_finger, "Finger 3 is used, a weaker finger."),
-    Term("fourth_finger", fourth_finger, "Finger 4 is used, the weakest finger."),
-    Term("first_barre", first_barre, "Finger 1 lies over several strings (barre)."),
-    Term("barre_width", barre_width, "A barre is wide: {n} more than two strings to press."),
-    Term("second_barre", second_barre, "Finger 2 has to lie over several strings."),
-    Term("third_barre", third_barre, "Finger 3 has to lie over several strings."),
-    Term("fourth_barre", fourth_barre, "Finger 4 has to lie over several strings."),
+    Term("third_finger", third_finger, mark("Finger 3 is used, a weaker finger.")),
+    Term("fourth_finger", fourth_finger, mark("Finger 4 is used, the weakest finger.")),
+    Term("first_barre", first_barre, mark("Finger 1 lies over several strings (barre).")),
+    Term("barre_width", barre_width, mark("A barre is wide: {n} more than two strings to press.")),
+    Term("second_barre", second_barre, mark("Finger 2 has to lie over several strings.")),
+    Term("third_barre", third_barre, mark("Finger 3 has to lie over several strings.")),
+    Term("fourth_barre", fourth_barre, mark("Finger 4 has to lie over several strings.")),
     Term(
         "wide_other_barre",
         wide_other_barre,
-        "A finger other than the first lies over three strings or more.",
+        mark("A finger other than the first lies over three strings or more."),
     ),
-    Term("barre_beneath", barre_beneath, "A barre must stay flat beneath another finger's string."),
+    Term(
+        "barre_beneath",
+        barre_beneath,
+        mark("A barre must stay flat beneath another finger's string."),
+    ),
     Term(
         "inner_barre",
         inner_barre,
-        "A barre ends before string 1, so its tip joint presses instead of the whole finger.",
+        mark("A barre ends before string 1, so its tip joint presses instead of the whole finger."),
     ),
     Term(
         "barre_with_open",
         barre_with_open,
-        "A laid finger may damp the open string beside it.",
+        mark("A laid finger may damp the open string beside it."),
     ),
     Term(
         "barre_above_open",
         barre_above_open,
-        "The barre finger must arch to let an open string nearer the floor ring.",
+        mark("The barre finger must arch to let an open string nearer the floor ring."),
     ),
     Term(
         "crossed",
         crossed,
-        "Fingers on one fret cross: the higher finger is on the higher-numbered string.",
+        mark("Fingers on one fret cross: the higher finger is on the higher-numbered string."),
     ),
-    Term("shared_fret", shared_fret, "Two fingers or more crowd on one fret."),
-    Term("shared_far", shared_far, "Neighbouring fingers on one fret stand strings apart."),
-    Term("skipped", skipped, "A finger is skipped though its neighbours stand close together."),
+    Term("shared_fret", shared_fret, mark("Two fingers or more crowd on one fret.")),
+    Term("shared_far", shared_far, mark("Neighbouring fingers on one fret stand strings apart.")),
+    Term(
+        "skipped", skipped, mark("A finger is skipped though its neighbours stand close together.")
+    ),
     Term(
         "against_slant",
         against_slant,
-        "A higher finger reaches over to the bass side, against the slant of the hand.",
+        mark("A higher finger reaches over to the bass side, against the slant of the hand."),
     ),
     Term(
         "neighbour_against_slant",
         neighbour_against_slant,
-        "Neighbouring fingers twist against the slant of the hand.",
+        mark("Neighbouring fingers twist against the slant of the hand."),
     ),
-    Term("spread_12", spread_12, "Fingers 1 and 2 are spread {n} fret(s) more than one each."),
-    Term("spread_23", spread_23, "Fingers 2 and 3 are spread {n} fret(s) more than one each."),
-    Term("spread_outer", spread_outer, "The hand opens {n} fret(s) wider than one finger a fret."),
-    Term("spread_to_barre", spread_to_barre, "A finger is spread and must lie flat as well."),
+    Term(
+        "spread_12", spread_12, mark("Fingers 1 and 2 are spread {n} fret(s) more than one each.")
+    ),
+    Term(
+        "spread_23", spread_23, mark("Fingers 2 and 3 are spread {n} fret(s) more than one each.")
+    ),
+    Term(
+        "spread_outer",
+        spread_outer,
+        mark("The hand opens {n} fret(s) wider than one finger a fret."),
+    ),
+    Term("spread_to_barre", spread_to_barre, mark("A finger is spread and must lie flat as well.")),
 )
 # Depends on the frets themselves.
 PLACE_TERMS: tuple[Term, ...] = (
     Term(
         "out_of_first_position",
         out_of_first_position,
-        "Near the nut, the whole hand leaves first position by {n} fret(s).",
+        mark("Near the nut, the whole hand leaves first position by {n} fret(s)."),
     ),
     Term(
         "below_first_position",
         below_first_position,
-        "Near the nut, a finger is bunched lower than its own fret (1 on 1, 2 on 2, 3 on 3).",
+        mark("Near the nut, a finger is bunched lower than its own fret (1 on 1, 2 on 2, 3 on 3)."),
     ),
 )
 STRETCH = "stretch"  # millimetres beyond comfort, measured in shape.py
-STRETCH_SENTENCE = "The fingers stretch {n} mm beyond what is comfortable for this hand."
+STRETCH_SENTENCE = mark("The fingers stretch {n} mm beyond what is comfortable for this hand.")
 ALL_NAMES: tuple[str, ...] = (*(t.name for t in SHAPE_TERMS + PLACE_TERMS), STRETCH)
 SENTENCES: Mapping[str, str] = {
     **{t.name: t.sentence for t in SHAPE_TERMS + PLACE_TERMS},

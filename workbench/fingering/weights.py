@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from workbench.fingering.types import Settings
+from workbench.language.speech import say
 
 RESOURCES = Path(__file__).resolve().parents[2] / "resources"
 LEFT_TERMS = (
@@ -64,18 +65,19 @@ class Weights:
     left: dict[str, int]
     right: dict[str, int]
 
+
 def sentence(term: str) -> str:
     """What a teacher would say of a term."""
     data = _file()
     side = data["left"] if term in data["left"] else data["right"]
-    return str(side[term]["sentence"])
+    return say(str(side[term]["sentence"]))
 
 
 def gain(term: str) -> str:
     """What a teacher would say of having less of a term."""
     data = _file()
     side = data["left"] if term in data["left"] else data["right"]
-    return str(side[term]["less"])
+    return say(str(side[term]["less"]))
 
 
 def weights_for(settings: Settings) -> Weights:

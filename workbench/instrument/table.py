@@ -9,21 +9,22 @@ import re
 from dataclasses import replace
 
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.music.model import STEP_SEMITONES
 
 # id, name, tuning (string 1 first), scale length in mm, frets, string spacing in mm
 _ROWS: tuple[tuple[str, str, tuple[int, ...], float, int, float], ...] = (
-    ("ukulele", "Concert ukulele, high G", (69, 64, 60, 67), 381.0, 18, 9.5),
-    ("ukulele-soprano", "Soprano ukulele, high G", (69, 64, 60, 67), 345.0, 12, 9.0),
-    ("ukulele-tenor", "Tenor ukulele, high G", (69, 64, 60, 67), 432.0, 19, 9.5),
-    ("ukulele-low-g", "Tenor ukulele, low G", (69, 64, 60, 55), 432.0, 19, 9.5),
-    ("baritone-ukulele", "Baritone ukulele", (64, 59, 55, 50), 510.0, 19, 9.5),
-    ("guitar", "Classical guitar", (64, 59, 55, 50, 45, 40), 650.0, 19, 8.6),
-    ("tenor-guitar", "Tenor guitar (C G D A)", (69, 62, 55, 48), 580.0, 19, 8.5),
-    ("mandolin", "Mandolin", (76, 69, 62, 55), 350.0, 20, 7.5),
-    ("mandola", "Mandola", (69, 62, 55, 48), 420.0, 20, 8.0),
-    ("octave-mandolin", "Octave mandolin", (64, 57, 50, 43), 510.0, 20, 8.5),
+    ("ukulele", mark("Concert ukulele, high G"), (69, 64, 60, 67), 381.0, 18, 9.5),
+    ("ukulele-soprano", mark("Soprano ukulele, high G"), (69, 64, 60, 67), 345.0, 12, 9.0),
+    ("ukulele-tenor", mark("Tenor ukulele, high G"), (69, 64, 60, 67), 432.0, 19, 9.5),
+    ("ukulele-low-g", mark("Tenor ukulele, low G"), (69, 64, 60, 55), 432.0, 19, 9.5),
+    ("baritone-ukulele", mark("Baritone ukulele"), (64, 59, 55, 50), 510.0, 19, 9.5),
+    ("guitar", mark("Classical guitar"), (64, 59, 55, 50, 45, 40), 650.0, 19, 8.6),
+    ("tenor-guitar", mark("Tenor guitar (C G D A)"), (69, 62, 55, 48), 580.0, 19, 8.5),
+    ("mandolin", mark("Mandolin"), (76, 69, 62, 55), 350.0, 20, 7.5),
+    ("mandola", mark("Mandola"), (69, 62, 55, 48), 420.0, 20, 8.0),
+    ("octave-mandolin", mark("Octave mandolin"), (64, 57, 50, 43), 510.0, 20, 8.5),
 )
 INSTRUMENTS: dict[str, Instrument] = {
     row[0]: Instrument(row[0], row[1], row[2], row[3], row[4], row[5]) for row in _ROWS
@@ -42,14 +43,14 @@ def _midi(name: str, whole: str) -> int:
     found = _NOTE.match(name.strip())
     if not found:
         raise BadInput(
-            f"Tuning '{whole}': '{name}' is no pitch; write each string like G4 or F#3."
+            say(
+                "Tuning '{whole}': '{name}' is no pitch; write each string like G4 or F#3.",
+                whole=whole,
+                name=name,
+            )
         )
     step, sign, octave = found.groups()
-    return (
-        12 * (int(octave) + 1)
-        + STEP_SEMITONES[step.upper()]
-        + {"": 0, "#": 1, "b": -1}[sign]
-    )
+    return 12 * (int(octave) + 1) + STEP_SEMITONES[step.upper()] + {"": 0, "#": 1, "b": -1}[sign]
 
 
 def instrument(name: str, capo: int = 0) -> Instrument:
@@ -65,11 +66,22 @@ def instrument(name: str, capo: int = 0) -> Instrument:
     else:
         known = ", ".join(INSTRUMENTS)
         raise BadInput(
-            f"Instrument '{name}' is not known; choose one of {known}, "
-            "or an own tuning like custom:G4,C4,E4,A4@345."
+            say(
+                "Instrument '{name}' is not known; choose one of {known}, or an own tuning "
+                "like custom:G4,C4,E4,A4@345.",
+                name=name,
+                known=known,
+            )
         )
     if not 0 <= capo <= base.frets - 5:
-        raise BadInput(f"Capo {capo}: on {base.name} it can sit on frets 0 to {base.frets - 5}.")
+        raise BadInput(
+            say(
+                "Capo {capo}: on {base} it can sit on frets 0 to {frets}.",
+                capo=capo,
+                base=base.name,
+                frets=base.frets - 5,
+            )
+        )
     return replace(base, capo=capo) if capo else base
 
 
@@ -77,16 +89,20 @@ def _custom(name: str) -> Instrument:
     body, _, scale = name.removeprefix("custom:").partition("@")
     pitches = [_midi(p, name) for p in body.split(",") if p.strip()]
     if not 1 <= len(pitches) <= 10:
-        raise BadInput(f"Tuning '{name}': give 1 to 10 strings, highest-numbered string first.")
+        raise BadInput(
+            say("Tuning '{name}': give 1 to 10 strings, highest-numbered string first.", name=name)
+        )
     try:
         scale_mm = float(scale) if scale else 381.0
     except ValueError:
         scale_mm = 0.0
     if not 200.0 <= scale_mm <= 1200.0:
-        raise BadInput(f"Tuning '{name}': the scale length after @ must be 200 to 1200 mm.")
+        raise BadInput(
+            say("Tuning '{name}': the scale length after @ must be 200 to 1200 mm.", name=name)
+        )
     spacing = 9.5 if len(pitches) <= 4 else 8.6
     tuning = tuple(reversed(pitches))
-    return Instrument(name, f"Own tuning {body}", tuning, scale_mm, 18, spacing)
+    return Instrument(name, say("Own tuning {body}", body=body), tuning, scale_mm, 18, spacing)
 
 
 def hand(name: str) -> Hand:
@@ -105,6 +121,9 @@ def hand(name: str) -> Hand:
         if 15 <= a <= 120 and 40 <= b <= 220 and 20 <= c <= 180 and a < b and c < b:
             return Hand(name, a, b, c, a * 1.5, b * 1.5, c * 1.5)
     raise BadInput(
-        f"Hand '{name}' is not known; choose small, medium, large, or own:34,74,53 "
-        "(spans of fingers 1-2, 1-4 and 2-4 in mm)."
+        say(
+            "Hand '{name}' is not known; choose small, medium, large, or own:34,74,53 "
+            "(spans of fingers 1-2, 1-4 and 2-4 in mm).",
+            name=name,
+        )
     )

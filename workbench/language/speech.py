@@ -12,6 +12,7 @@ and says them when they are shown.
 
 from __future__ import annotations
 
+import os
 import xml.etree.ElementTree as ET
 from functools import cache
 from pathlib import Path
@@ -19,6 +20,7 @@ from pathlib import Path
 FOLDER = Path(__file__).resolve().parents[2] / "resources" / "languages"
 OFFERED = {"en": "English", "de": "Deutsch"}  # each by its own name
 CONTEXT = "Pluckwright"
+VARIABLE = "PLUCKWRIGHT_LANGUAGE"
 
 _chosen = "en"
 
@@ -31,6 +33,11 @@ def choose(code: str) -> None:
     global _chosen
     short = code.replace("-", "_").split("_")[0].split(".")[0].lower()
     _chosen = short if short in OFFERED else "en"
+
+
+def from_environment() -> str:
+    """The language that the variable ``PLUCKWRIGHT_LANGUAGE`` names; "" where it is not set."""
+    return os.environ.get(VARIABLE, "").strip()
 
 
 def chosen() -> str:
