@@ -51,7 +51,8 @@ _FACES = {
 class Flat:
     """A flattened drawing. ``width``/``height`` in engraving units (staff space
     180); ``ids`` in document order; ``bars`` bar id to (left, right) edges;
-    ``staff_top``/``staff_bottom`` the outer lines of the first and last staff."""
+    ``staff_top``/``staff_bottom`` the outer lines of the first and last staff;
+    ``lines`` the heights of all lines from the top."""
 
     svg: bytes
     width: float
@@ -60,6 +61,7 @@ class Flat:
     bars: dict[str, tuple[float, float]] = field(default_factory=dict)
     staff_top: float = 0.0
     staff_bottom: float = 0.0
+    lines: tuple[float, ...] = ()
 
 
 @dataclass
@@ -99,7 +101,7 @@ def flatten(
         root.set("viewBox", f"0 0 {width:g} {height:g}")
         root.set("height", f"{height:g}")
     ids = tuple(e.get(_ID) for e in body.iter() if e.get(_ID))
-    return Flat(etree.tostring(root), width, height, ids, bars, top, bottom)
+    return Flat(etree.tostring(root), width, height, ids, bars, top, bottom, tuple(lines))
 
 
 _XLINK = "http://www.w3.org/1999/xlink"

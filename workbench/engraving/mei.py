@@ -197,7 +197,9 @@ class _Writer:
         signs = accidentals(layers, bar.key)
         staff = add(measure, "staff", n="1")
         for layer in layers:
-            tree.staff_layer(staff, layer, bar.time_signature, bar.length, signs)
+            tree.staff_layer(
+                staff, layer, bar.time_signature, bar.length, signs, bar.index
+            )
         if self.tab:
             tree.grace_places(staff, self.fingered)
         if self.tab:

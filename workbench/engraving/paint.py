@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from fractions import Fraction
 from functools import cached_property
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF
@@ -12,8 +13,9 @@ from PySide6.QtGui import QPainter
 from PySide6.QtSvg import QSvgRenderer
 
 from workbench.engraving.app import ensure_gui
-from workbench.engraving.mei import element_note, to_mei
+from workbench.engraving.mei import OCTAVE_CLEF_BELOW, element_note, to_mei
 from workbench.engraving.options import MeiOptions
+from workbench.engraving.places import Geometry, Place
 from workbench.engraving.render import STAFF_HEIGHT, Engraver, SystemDrawing
 from workbench.fingering.types import FingeredBar, Fingering
 from workbench.instrument.model import Instrument
@@ -51,6 +53,10 @@ class PaintedSystem:
             self._rects[element_id] = where
         return self._rects[element_id]
 
+    def rects(self) -> dict[str, QRectF]:
+        """The rectangles of all that has an id and is drawn."""
+        return {name: rect for name in self.flat.ids if (rect := self.rect(name)) is not None}
+
     @cached_property
     def _ids(self) -> frozenset[str]:
         return frozenset(self.flat.ids)
@@ -79,9 +85,14 @@ class ScoreImage:
     """Engraved systems laid out on one surface. Coordinates: image units, pixels
     at 100 %. Immutable; a ``Strip`` makes the next one after an edit."""
 
-    def __init__(self, placed: Sequence[Placed], note_ids: Mapping[str, int]) -> None:
+    def __init__(
+        self, placed: Sequence[Placed], piece: Piece, octave_below: bool = False
+    ) -> None:
         self.placed = tuple(placed)
-        self._notes = note_ids
+        self._piece = piece
+        self._notes = piece.bar_of
+        self._octave_below = octave_below
+        self._geometries: dict[int, Geometry] = {}
         right = max((p.rect.right() for p in self.placed), default=0.0)
         bottom = max((p.rect.bottom() for p in self.placed), default=0.0)
         self.size = QSizeF(right, bottom)
@@ -176,6 +187,77 @@ class ScoreImage:
                     return int(name.removeprefix("bar-"))
         return None
 
+    # Places in the music.
+
+    def _geometry(self, number: int) -> Geometry:
+        if number not in self._geometries:
+            system = self.placed[number].system
+            bars = [b for b in self._piece.bars if system.first <= b.index <= system.last]
+            self._geometries[number] = Geometry(
+                system.flat, bars, system.rects(), self._octave_below
+            )
+        return self._geometries[number]
+
+    def _where(self, bar_index: int) -> tuple[Placed, Geometry] | None:
+        for number, item in enumerate(self.placed):
+            if item.system.first <= bar_index <= item.system.last:
+                return item, self._geometry(number)
+        return None
+
+    def place_at(self, point: QPointF, grid: Fraction = Fraction(1, 2)) -> Place | None:
+        """The place in the music under ``point``: its moment is one at which something
+        stands, or a multiple of ``grid`` quarter notes. None outside the bars."""
+        for number, item in enumerate(self.placed):
+            if item.rect.contains(point):
+                inside = (point - item.corner) / item.scale
+                return self._geometry(number).place_at(inside, grid)
+        return None
+
+    def point_of(self, place: Place) -> QPointF | None:
+        """Where a place of the music is drawn; None where it is not. A place with
+        neither step nor string lies on the staff's middle line."""
+        found = self._where(place.bar)
+        if found is None:
+            return None
+        item, geometry = found
+        x = geometry.x_of(place.bar, place.onset)
+        y = geometry.y_of(place)
+        if y is None and place.step is None and place.string is None and geometry.staff:
+            y = geometry.staff[len(geometry.staff) // 2]
+        if x is None or y is None:
+            return None
+        return item.corner + QPointF(x, y) * item.scale
+
+    def column_of(self, place: Place) -> QRectF | None:
+        """A narrow upright rectangle through all staves at a moment: where a caret stands."""
+        found = self._where(place.bar)
+        if found is None:
+            return None
+        item, geometry = found
+        x = geometry.x_of(place.bar, place.onset)
+        if x is None:
+            return None
+        flat = item.system.flat
+        top, bottom = flat.staff_top - 360.0, flat.staff_bottom + 360.0
+        return item.mapped(QRectF(x - 90.0, max(0.0, top), 180.0, bottom - max(0.0, top)))
+
+    def notes_in(self, area: QRectF) -> tuple[str, ...]:
+        """Ids of the notes whose first head, or figure, has its middle in ``area``, in
+        time, the highest of a chord first."""
+        found: set[str] = set()
+        for item in self.placed:
+            if not item.rect.intersects(area):
+                continue
+            for element_id, rect in item.system.rects().items():
+                note = element_id.removeprefix("head-").removeprefix("t-")
+                if note != element_id and note in self._notes:
+                    if area.contains(item.mapped(rect).center()):
+                        found.add(note)
+        notes = [note for note in self._piece.notes if note.id in found]
+        return tuple(
+            n.id for n in sorted(notes, key=lambda n: (self._notes[n.id], n.onset, -n.midi))
+        )
+
 
 def _distance(rect: QRectF, point: QPointF) -> float:
     dx = max(rect.left() - point.x(), 0.0, point.x() - rect.right())
@@ -269,7 +351,8 @@ class Strip:
             systems.append(before.system)
         while len(self._cache) > 4 * len(systems) + 40:
             self._cache.popitem(last=False)
-        return ScoreImage(self._place(systems), piece.bar_of)
+        below = instrument is not None and instrument.lowest < OCTAVE_CLEF_BELOW
+        return ScoreImage(self._place(systems), piece, below)
 
     def _system(self, mei: str, first: int, last: int, line: float) -> PaintedSystem:
         """Drawn anew, or as it was at an earlier state (undo)."""

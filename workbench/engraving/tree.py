@@ -16,6 +16,7 @@ from workbench.fingering.types import FingeredNote
 from workbench.music.model import Note
 
 MEI = "http://www.music-encoding.org/ns/mei"
+REST = "rest-"
 XML_ID = "{http://www.w3.org/XML/1998/namespace}id"
 ARTICULATIONS = {
     "staccato": "stacc",
@@ -34,6 +35,20 @@ def add(parent: etree._Element, name: str, **attributes: str) -> etree._Element:
     for key, value in attributes.items():
         child.set(XML_ID if key == "id" else key.rstrip("_").replace("_", "."), value)
     return child
+
+
+def rest_id(bar: int, layer: int, onset: Fraction) -> str:
+    """The id of a rest in the engraving, from which its moment can be told."""
+    return f"{REST}{bar}-{layer}-{onset.numerator}_{onset.denominator}"
+
+
+def onset_of_rest(element_id: str) -> tuple[int, Fraction] | None:
+    """Bar and moment of a rest's id; None for any other."""
+    if not element_id.startswith(REST):
+        return None
+    bar, _, onset = element_id.removeprefix(REST).split("-")
+    above, below = onset.split("_")
+    return int(bar), Fraction(int(above), int(below))
 
 
 def _timing(element: etree._Element, value: Value) -> None:
@@ -58,8 +73,9 @@ def staff_layer(
     meter: tuple[int, int],
     length: Fraction,
     signs: Mapping[str, str],
+    bar: int,
 ) -> None:
-    """Write one layer of the five-line staff."""
+    """Write one layer of the five-line staff of a bar."""
     out = add(staff, "layer", n=str(layer.number))
     if not layer.trailing and not any(e.heads for e in layer.events):
         add(out, "space" if any(e.hidden for e in layer.events) else "mRest")
@@ -82,6 +98,8 @@ def staff_layer(
             target = add(parent, "beam") if len(beam) > 1 else parent
             for event in beam:
                 _write_event(target, event, layer.stems, signs)
+                if not event.heads and not event.hidden:
+                    target[-1].set(XML_ID, rest_id(bar, layer.number, event.onset))
     _write_graces(out, layer.trailing, layer.stems, signs)
 
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Callable
-from typing import Any
+from fractions import Fraction
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, QTimer
 from PySide6.QtGui import (
@@ -29,6 +30,9 @@ from workbench.ui.look import BASE_POINTS, colours
 from workbench.ui.note_panel import note_numbers
 from workbench.ui.services import engraving_in_this_thread
 from workbench.ui.session import Session
+
+if TYPE_CHECKING:
+    from workbench.engraving.places import Place
 
 KEPT = 24  # painted systems kept as pictures
 ZOOMS = (0.5, 3.0)
@@ -60,6 +64,12 @@ class ScoreView(QAbstractScrollArea):
         self._strip_for: tuple[Any, ...] = ()
         self.image: Any = None
         self.zoom = 1.0
+        #: Painted after the music, one after the other; coordinates of the viewport.
+        self.overlays: list[Callable[[QPainter, ScoreView], None]] = []
+        #: Asked before the strip's own keys and clicks; True: it is done. A click comes with
+        #: the place in the music under it.
+        self.key_hooks: list[Callable[[QKeyEvent], bool]] = []
+        self.press_hooks: list[Callable[[QMouseEvent, Place | None], bool]] = []
         self.shows = {"tab": True, "left": True, "right": True}
         self._pictures: OrderedDict[tuple[int, float], tuple[QPixmap, Any]] = OrderedDict()
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -155,6 +165,21 @@ class ScoreView(QAbstractScrollArea):
         """A rectangle of the image in the viewport."""
         return QRectF(rect.topLeft() * self.scale + self._origin(), rect.size() * self.scale)
 
+    def place_at(self, point: QPointF, grid: Fraction = Fraction(1, 2)) -> Place | None:
+        """The place in the music under a point of the viewport: bar, moment (one at which
+        something stands, or a multiple of ``grid`` quarters), and staff step or string."""
+        return self.image.place_at(self.to_image(point), grid) if self.image else None
+
+    def point_of(self, place: Place) -> QPointF | None:
+        """Where a place in the music lies in the viewport."""
+        found = self.image.point_of(place) if self.image else None
+        return None if found is None else found * self.scale + self._origin()
+
+    def column_of(self, place: Place) -> QRectF | None:
+        """The upright strip of the viewport, through all staves, at a place's moment."""
+        found = self.image.column_of(place) if self.image else None
+        return None if found is None else self.from_image(found)
+
     def follow(self) -> None:
         """Bring the selected bar into view and mark it."""
         bar = self._session.bar
@@ -206,6 +231,10 @@ class ScoreView(QAbstractScrollArea):
             painter.setPen(pen)
             for rect in self.image.rects_of_note(self._session.note_id):
                 painter.drawRoundedRect(self.from_image(rect).adjusted(-3, -3, 3, 3), 5, 5)
+        for overlay in self.overlays:
+            painter.save()
+            overlay(painter, self)
+            painter.restore()
         if self.hasFocus():
             painter.setPen(QPen(QColor(c.accent), 1.0))
             painter.drawRect(self.viewport().rect().adjusted(1, 1, -2, -2))
@@ -240,6 +269,9 @@ class ScoreView(QAbstractScrollArea):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         if self.image is None or event.button() != Qt.MouseButton.LeftButton:
             return
+        where = self.place_at(event.position())
+        if any(hook(event, where) for hook in self.press_hooks):
+            return
         point = self.to_image(event.position())
         note = self.image.note_at(point)
         if note is not None:
@@ -250,7 +282,9 @@ class ScoreView(QAbstractScrollArea):
             self._session.select(self._session.position_of(bar), None)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if not note_keys.handle(self._session, event):
+        if any(hook(event) for hook in self.key_hooks):
+            event.accept()
+        elif not note_keys.handle(self._session, event):
             super().keyPressEvent(event)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
