@@ -7,6 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
+from workbench.language.speech import say
 from workbench.music.choosing import chosen_parts
 from workbench.music.errors import BadInput
 from workbench.music.frame import (
@@ -56,16 +57,21 @@ def build(
     if not any(counts):
         if any(b.unpitched for bars in contents for b in bars):
             raise BadInput(
-                f"{name} holds only percussion; a fretted instrument needs notes with pitch."
+                say(
+                    "{name} holds only percussion; a fretted instrument needs notes with pitch.",
+                    name=name,
+                )
             )
-        raise BadInput(f"{name} has no notes in it; choose a score with notes.")
+        raise BadInput(say("{name} has no notes in it; choose a score with notes.", name=name))
     taken, warnings = chosen_parts(parts, counts, name)
     info = tuple(
         _info(p, i, bars) for i, (p, bars) in enumerate(zip(logical, contents, strict=True), 1)
     )
     frame = max((logical[i].measures[0] for i in taken), key=len)
     if len({len(logical[i].measures[0]) for i in taken}) > 1:
-        warnings.append("The parts have different numbers of bars; the missing ones are rests.")
+        warnings.append(
+            say("The parts have different numbers of bars; the missing ones are rests.")
+        )
     settings = bar_settings(logical, taken, frame, meters)
     signs = _all_signs(logical, len(frame), played)
     settle_left_ends(signs, own_bar=meters is not None)
@@ -173,11 +179,24 @@ def _shells(
         length = length or nominal[index]
         pickup = False
         if length > LONGEST_BAR:
-            raise BadInput(f"Bar {number} lasts {length} quarter notes; mend its length.")
+            raise BadInput(
+                say(
+                    "Bar {number} lasts {length} quarter notes; mend its length.",
+                    number=number,
+                    length=length,
+                )
+            )
         if length > nominal[index]:
             warnings.append(
-                f"Bar {number} lasts {length} quarter notes where "
-                f"{setting.meter[0]}/{setting.meter[1]} has {nominal[index]}; kept as written."
+                say(
+                    "Bar {number} lasts {length} quarter notes where {beats}/{unit} has "
+                    "{nominal}; kept as written.",
+                    number=number,
+                    length=length,
+                    beats=setting.meter[0],
+                    unit=setting.meter[1],
+                    nominal=nominal[index],
+                )
             )
         elif length < nominal[index] and len(frame) > 1:
             before = out[-1] if out else None
@@ -186,9 +205,15 @@ def _shells(
             pickup = opens and (before is None or before.length < nominal[index])
             if not opens and not _short_for_a_reason(index, signs, ends, nominal):
                 warnings.append(
-                    f"Bar {number} lasts {length} quarter notes where "
-                    f"{setting.meter[0]}/{setting.meter[1]} has {nominal[index]}; "
-                    "filled up with a rest."
+                    say(
+                        "Bar {number} lasts {length} quarter notes where {beats}/{unit} has "
+                        "{nominal}; filled up with a rest.",
+                        number=number,
+                        length=length,
+                        beats=setting.meter[0],
+                        unit=setting.meter[1],
+                        nominal=nominal[index],
+                    )
                 )
                 length = nominal[index]
         chords = sorted(

@@ -6,6 +6,7 @@ import itertools
 import re
 from collections.abc import Sequence
 
+from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 
 
@@ -30,15 +31,27 @@ def _with_header(tune: str, header: str) -> str:
 
 def _title(text: str, number: int) -> str:
     found = re.search(r"(?m)^T:[ \t]*(.*\S)", text)
-    return found.group(1) if found else f"Tune {number}"
+    return found.group(1) if found else say("Tune {number}", number=number)
 
 
 def check_tune(tune: int, titles: Sequence[str], name: str) -> None:
     """BadInput where the file has no tune of that number."""
     if not 1 <= tune <= len(titles):
         last = len(titles)
-        holds, choice = ("one tune", "1") if last == 1 else (f"{last} tunes", f"1 to {last}")
-        raise BadInput(f"{name} holds {holds}: there is no tune {tune}; choose {choice}.")
+        holds, choice = (
+            (say("one tune"), "1")
+            if last == 1
+            else (say("{last} tunes", last=last), say("1 to {last}", last=last))
+        )
+        raise BadInput(
+            say(
+                "{name} holds {holds}: there is no tune {tune}; choose {choice}.",
+                name=name,
+                holds=holds,
+                tune=tune,
+                choice=choice,
+            )
+        )
 
 
 def chosen_parts(
@@ -51,26 +64,36 @@ def chosen_parts(
     """
     sounding = [i for i, n in enumerate(notes) if n]
     if not sounding:
-        raise BadInput(f"{name} has no notes; choose a score with notes in it.")
+        raise BadInput(say("{name} has no notes; choose a score with notes in it.", name=name))
     if parts is None:
         warnings = []
         if sounding[0] != 0:
             warnings.append(
-                f"Part 1 has no pitched notes; part {sounding[0] + 1} is taken instead."
+                say(
+                    "Part 1 has no pitched notes; part {part} is taken instead.",
+                    part=sounding[0] + 1,
+                )
             )
         return [sounding[0]], warnings
     if parts == "all":
         return sounding, []
     if isinstance(parts, str):
-        raise BadInput(f"'{parts}' names no parts; write numbers such as 1,3 or the word all.")
+        raise BadInput(
+            say("'{parts}' names no parts; write numbers such as 1,3 or the word all.", parts=parts)
+        )
     wanted = list(dict.fromkeys(int(p) for p in parts))
     for number in wanted:
         if not 1 <= number <= len(notes):
             raise BadInput(
-                f"{name} has {len(notes)} part{'s' if len(notes) != 1 else ''}: "
-                f"there is no part {number}."
+                count(
+                    len(notes),
+                    "{name} has {n} part: there is no part {number}.",
+                    "{name} has {n} parts: there is no part {number}.",
+                    name=name,
+                    number=number,
+                )
             )
     taken = sorted(n - 1 for n in wanted)
     if not any(notes[i] for i in taken):
-        raise BadInput(f"{name}: the chosen part has no notes; choose another.")
+        raise BadInput(say("{name}: the chosen part has no notes; choose another.", name=name))
     return taken, []

@@ -15,6 +15,7 @@ from fractions import Fraction
 from functools import cache
 from typing import Any, TypeVar, Union
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 
@@ -85,7 +86,13 @@ def _read_dataclass(cls: type, data: Any, where: str) -> Any:
         if f.name in data:
             given[f.name] = _read(hints[f.name], data[f.name], f"{where}.{f.name}")
         elif f.default is dataclasses.MISSING and f.default_factory is dataclasses.MISSING:
-            raise BadInput(f"Saved data: {where}.{f.name} is missing; the data is damaged.")
+            raise BadInput(
+                say(
+                    "Saved data: {where}.{field} is missing; the data is damaged.",
+                    where=where,
+                    field=f.name,
+                )
+            )
     return cls(**given)
 
 
@@ -169,4 +176,11 @@ def _misfit(where: str, wanted: str, data: Any) -> BadInput:
     shown = repr(data)
     if len(shown) > 40:
         shown = shown[:37] + "..."
-    return BadInput(f"Saved data: {where} should be {wanted} but is {shown}; the data is damaged.")
+    return BadInput(
+        say(
+            "Saved data: {where} should be {wanted} but is {shown}; the data is damaged.",
+            where=where,
+            wanted=wanted,
+            shown=shown,
+        )
+    )

@@ -7,6 +7,7 @@ import os
 import tempfile
 from pathlib import Path
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 
@@ -18,7 +19,7 @@ def write_whole(path: str | Path, data: bytes) -> None:
     """
     path = Path(path)
     if path.is_dir():
-        raise BadInput(f"{path.name} is a folder; give the name of a file to write.")
+        raise BadInput(say("{path} is a folder; give the name of a file to write.", path=path.name))
     temporary = ""
     try:
         handle, temporary = tempfile.mkstemp(prefix=f".{path.name}.", dir=path.parent)
@@ -36,6 +37,11 @@ def write_whole(path: str | Path, data: bytes) -> None:
                 os.unlink(temporary)
         reason = (error.strerror or str(error)).lower()
         raise BadInput(
-            f"{path.name} cannot be written into {path.parent}: {reason}; "
-            "choose another folder or make room."
+            say(
+                "{path} cannot be written into {parent}: {reason}; choose another folder or "
+                "make room.",
+                path=path.name,
+                parent=path.parent,
+                reason=reason,
+            )
         ) from None

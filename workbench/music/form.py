@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from workbench.language.speech import mark, say
 from workbench.music.model import Piece
 from workbench.music.playing import Stretch, playing_order, stretches
 from workbench.music.sections import Section, sections
@@ -15,7 +16,7 @@ __all__ = [
     "stretches",
 ]
 
-_TIMES = {1: "once", 2: "twice", 3: "three times", 4: "four times"}
+_TIMES = {1: mark("once"), 2: mark("twice"), 3: mark("three times"), 4: mark("four times")}
 
 
 def form_in_words(piece: Piece) -> str:
@@ -23,7 +24,7 @@ def form_in_words(piece: Piece) -> str:
     B twice, then D.C. to the Fine: A."; empty for a piece without bars."""
     if not piece.bars:
         return ""
-    start = "Pickup, then " if piece.bars[0].pickup and len(piece.bars) > 1 else ""
+    start = say("Pickup, then ") if piece.bars[0].pickup and len(piece.bars) > 1 else ""
     groups: list[tuple[str, list[str]]] = [("", [])]
     for run in stretches(piece):
         if run.why in ("D.C.", "D.S.", "Coda"):
@@ -32,7 +33,7 @@ def form_in_words(piece: Piece) -> str:
     phrases: list[str] = []
     for why, letters in groups:
         phrases.append(_leap(why, piece) + _counted(letters, piece, first=not phrases))
-    text = start + ", then ".join(phrases)
+    text = start + say(", then ").join(phrases)
     return text + "."
 
 
@@ -50,7 +51,8 @@ def _entered(piece: Piece, run: Stretch, *, start_anew: bool) -> list[str]:
         if run.why == "repeat" and inside and _only_pickup(piece, section, run.first):
             inside = False
         # the place keeps two neighbours of one letter apart from a repeat
-        out.append(f"{place}:{'the end of ' if inside else ''}{section.letter}")
+        name = say("the end of {letter}", letter=section.letter) if inside else section.letter
+        out.append(f"{place}:{name}")
     return out
 
 
@@ -68,9 +70,10 @@ def _counted(letters: list[str], piece: Piece, *, first: bool) -> str:
         number, _, name = letters[place].partition(":")
         text = name
         if count > 1:
-            text += f" {_TIMES.get(count, f'{count} times')}"
+            times = say(_TIMES[count]) if count in _TIMES else say("{n} times", n=count)
+            text += f" {times}"
             if first and _has_endings(piece, int(number)):
-                text += " with " + _endings_words(count)
+                text += " " + say("with {endings}", endings=_endings_words(count))
         out.append(text)
         place += count
     return ", ".join(out)
@@ -82,14 +85,20 @@ def _has_endings(piece: Piece, place: int) -> bool:
 
 
 def _endings_words(count: int) -> str:
-    return "first and second ending" if count == 2 else f"{count} passes and their endings"
+    return (
+        say("first and second ending")
+        if count == 2
+        else say("{count} passes and their endings", count=count)
+    )
 
 
 def _leap(why: str, piece: Piece) -> str:
     if not why or why == "Coda":
         return ""
-    back = "D.C. (from the beginning)" if why == "D.C." else "D.S. (from the sign)"
-    goal = " to the Fine" if any(b.fine for b in piece.bars) and not _to_coda(piece) else ""
+    back = say("D.C. (from the beginning)") if why == "D.C." else say("D.S. (from the sign)")
+    goal = (
+        " " + say("to the Fine") if any(b.fine for b in piece.bars) and not _to_coda(piece) else ""
+    )
     return f"{back}{goal}: "
 
 

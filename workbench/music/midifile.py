@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 MOST_QUARTERS = 20_000  # three hours at 110 to the minute
@@ -15,30 +16,54 @@ def check_midi(data: bytes, name: str) -> tuple[int, ...]:
     Raises BadInput for a damaged, endless or time-code file.
     """
     if len(data) < 14:
-        raise BadInput(f"{name} is cut off: the MIDI header is not whole; export it again.")
+        raise BadInput(
+            say("{name} is cut off: the MIDI header is not whole; export it again.", name=name)
+        )
     division = int.from_bytes(data[12:14], "big")
     if division & 0x8000:
-        raise BadInput(f"{name} counts in film frames (SMPTE), not in beats; export it in beats.")
+        raise BadInput(
+            say(
+                "{name} counts in film frames (SMPTE), not in beats; export it in beats.", name=name
+            )
+        )
     if division == 0:
-        raise BadInput(f"{name} has no length for the quarter note; export it again.")
+        raise BadInput(
+            say("{name} has no length for the quarter note; export it again.", name=name)
+        )
     at, times, tracks = 8 + int.from_bytes(data[4:8], "big"), set[int](), 0
     while at + 8 <= len(data):
         size = int.from_bytes(data[at + 4 : at + 8], "big")
         body = data[at + 8 : at + 8 + size]
         if data[at : at + 4] == b"MTrk":
             if len(body) < size:
-                raise BadInput(f"{name} is cut off in track {tracks + 1}; download it again.")
+                raise BadInput(
+                    say(
+                        "{name} is cut off in track {tracks}; download it again.",
+                        name=name,
+                        tracks=tracks + 1,
+                    )
+                )
             tracks += 1
             try:
                 times |= _times(body)
             except IndexError:
-                raise BadInput(f"{name} is damaged in track {tracks}; export it again.") from None
+                raise BadInput(
+                    say(
+                        "{name} is damaged in track {tracks}; export it again.",
+                        name=name,
+                        tracks=tracks,
+                    )
+                ) from None
         at += 8 + size
     if not tracks:
-        raise BadInput(f"{name} has no tracks; choose a MIDI file with notes.")
+        raise BadInput(say("{name} has no tracks; choose a MIDI file with notes.", name=name))
     if max(times, default=0) > MOST_QUARTERS * division:
         raise BadInput(
-            f"{name} lasts more than {MOST_QUARTERS} quarter notes; its times are damaged."
+            say(
+                "{name} lasts more than {most} quarter notes; its times are damaged.",
+                name=name,
+                most=MOST_QUARTERS,
+            )
         )
     exact = all(24 * t % division == 0 for t in times)
     on_eighth_triplets = all(3 * t % division == 0 or 4 * t % division == 0 for t in times)

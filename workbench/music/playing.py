@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from workbench.language.speech import say
 from workbench.music.endings import EndingGroup, ending_groups
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Piece
@@ -70,8 +71,12 @@ class _Walk:
             self.played.append((self.at, why))
             if len(self.played) > MOST_BARS:
                 raise BadInput(
-                    f"Bar {bar.number}: the repeats ask for more than {MOST_BARS} bars; "
-                    "lower the number of times the passage is repeated."
+                    say(
+                        "Bar {bar}: the repeats ask for more than {most} bars; lower the number "
+                        "of times the passage is repeated.",
+                        bar=bar.number,
+                        most=MOST_BARS,
+                    )
                 )
             if self._stops(bar):
                 break

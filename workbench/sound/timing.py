@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.form import playing_order
 from workbench.music.model import Bar, Note, Piece
@@ -64,15 +65,23 @@ def order_of(
         first, last = bars
         if not 0 <= first <= last < count:
             raise BadInput(
-                f"Bars {first + 1} to {last + 1}: '{piece.title}' has {count} bars; "
-                "name a first and a last bar of it."
+                say(
+                    "Bars {first} to {last}: '{piece}' has {count} bars; name a first and a last "
+                    "bar of it.",
+                    first=first + 1,
+                    last=last + 1,
+                    piece=piece.title,
+                    count=count,
+                )
             )
         if order is None:
             return tuple(range(first, last + 1))
         order = [index for index in order if first <= index <= last]
     chosen = tuple(playing_order(piece) if order is None else order)
     if not chosen or not all(0 <= index < count for index in chosen):
-        raise BadInput(f"'{piece.title}' has no bars to play there; choose bars of the piece.")
+        raise BadInput(
+            say("'{piece}' has no bars to play there; choose bars of the piece.", piece=piece.title)
+        )
     return chosen
 
 
@@ -85,7 +94,12 @@ def bar_times(
     """
     if not SLOWEST <= tempo_percent <= FASTEST:
         raise BadInput(
-            f"Tempo {tempo_percent:g} %: choose {SLOWEST} to {FASTEST} percent of the written one."
+            say(
+                "Tempo {percent:g} %: choose {slowest} to {fastest} percent of the written one.",
+                percent=tempo_percent,
+                slowest=SLOWEST,
+                fastest=FASTEST,
+            )
         )
     quarter = [60.0 / tempo * 100 / tempo_percent for tempo in _tempi(piece)]
     times, at = [], 0.0
@@ -102,7 +116,13 @@ def _tempi(piece: Piece) -> list[float]:
     for bar in piece.bars:
         tempo = bar.tempo or tempo
         if not tempo > 0:
-            raise BadInput(f"Bar {bar.number} has tempo {tempo:g}; give a tempo above 0.")
+            raise BadInput(
+                say(
+                    "Bar {bar} has tempo {tempo:g}; give a tempo above 0.",
+                    bar=bar.number,
+                    tempo=tempo,
+                )
+            )
         tempi.append(tempo)
     return tempi
 

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.sound.plucked import RATE
@@ -29,7 +30,9 @@ def write_wav(samples: NDArray[np.floating[Any]], path: str | Path, rate: int = 
     path = Path(path)
     data = np.round(np.clip(samples, -1.0, 1.0) * 32767).astype("<i2").tobytes()
     if len(data) > 2**32 - 100:
-        raise BadInput(f"{path}: that is more sound than a WAVE file holds; choose fewer bars.")
+        raise BadInput(
+            say("{path}: that is more sound than a WAVE file holds; choose fewer bars.", path=path)
+        )
     part: Path | None = None
     try:
         handle, name = tempfile.mkstemp(".part", f".{path.name}-", path.parent)
@@ -49,7 +52,11 @@ def write_wav(samples: NDArray[np.floating[Any]], path: str | Path, rate: int = 
             with contextlib.suppress(OSError):
                 part.unlink()
         raise BadInput(
-            f"{path} cannot be written ({fault.strerror or fault}); choose another place."
+            say(
+                "{path} cannot be written ({reason}); choose another place.",
+                path=path,
+                reason=fault.strerror or fault,
+            )
         ) from fault
     return len(samples) / rate
 
