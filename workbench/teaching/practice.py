@@ -46,13 +46,16 @@ MENDING = 1.5  # minutes after a playing through, for the bars that slipped
 @dataclass(frozen=True)
 class BarTime:
     """A new bar: difficulty on the scale of grades, how many times too slow the first
-    try is, tries until it is in tempo, and minutes for them."""
+    try is, tries until it is in tempo, and minutes for them. ``reading`` of these
+    minutes go before the first try; ``seconds`` the bar takes in the tempo aimed at."""
 
     bar: int
     difficulty: float
     slowness: float
     tries: float
     minutes: float
+    reading: float = 0.0
+    seconds: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -117,6 +120,18 @@ def tempo_after(share: float, slowness: float, exponent: float = EXPONENT) -> fl
     """Share of the tempo (0-1) reached after that share (0-1) of the tries."""
     number = max(1.0, share * tries_to_tempo(slowness, exponent))
     return min(1.0, float(number**exponent / max(1.0, slowness)))
+
+
+def learning_curve(bar: BarTime, exponent: float = EXPONENT) -> tuple[tuple[float, float], ...]:
+    """(minutes spent on the bar, share of its tempo reached), try by try, from the
+    reading of it until it is in tempo."""
+    minutes = bar.reading
+    out = [(minutes, 1.0 / max(1.0, bar.slowness))]
+    for number in range(1, int(tries_to_tempo(bar.slowness, exponent)) + 2):
+        took = time_of_try(number, bar.slowness, bar.seconds, exponent)
+        minutes += (took + PAUSE) / 60.0
+        out.append((minutes, bar.seconds / took if took > 0 else 1.0))
+    return tuple(out)
 
 
 def practice_time(
@@ -197,8 +212,10 @@ def _estimate(
         own = SLOWNESS * SLOWNESS_OF_GRADE ** (difficulty[i] - 1.0)
         slow = min(MOST_SLOWNESS, max(LEAST_SLOWNESS, own * SLOWNESS_A_GRADE**above * tempo))
         reading = READING * len(bar.notes) * SLOWNESS_A_GRADE**above
-        spent = reading + seconds_of_tries(slow, seconds[i] / tempo, exponent)
-        bars[i] = BarTime(i, difficulty[i], slow, tries_to_tempo(slow, exponent), spent / 60.0)
+        once = seconds[i] / tempo
+        spent = reading + seconds_of_tries(slow, once, exponent)
+        tries = tries_to_tempo(slow, exponent)
+        bars[i] = BarTime(i, difficulty[i], slow, tries, spent / 60.0, reading / 60.0, once)
     joins: dict[tuple[int, int], Join] = {}
     for here, there in pairwise(order):
         pair = (first[here], first[there])
