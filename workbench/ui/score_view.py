@@ -71,6 +71,7 @@ class ScoreView(QAbstractScrollArea):
         self.key_hooks: list[Callable[[QKeyEvent], bool]] = []
         self.press_hooks: list[Callable[[QMouseEvent, Place | None], bool]] = []
         self.shows = {"tab": True, "left": True, "right": True}
+        self.writer: Any = None  # while music is written: takes keys and clicks, paints its caret
         self._pictures: OrderedDict[tuple[int, float], tuple[QPixmap, Any]] = OrderedDict()
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName("Score")
@@ -106,6 +107,8 @@ class ScoreView(QAbstractScrollArea):
             self._measure()
             return
         instrument, fingering = self._session.instrument, self._session.fingering
+        if fingering is None and self.writer is not None:
+            fingering = self.writer.stand_in()
         width = round((self.viewport().width() - 2 * MARGIN) / self.scale)
         ink = colours(self).ink
         wanted = (width, ink, *self.shows.items())
@@ -235,6 +238,8 @@ class ScoreView(QAbstractScrollArea):
             painter.save()
             overlay(painter, self)
             painter.restore()
+        if self.writer is not None:
+            self.writer.paint(painter)
         if self.hasFocus():
             painter.setPen(QPen(QColor(c.accent), 1.0))
             painter.drawRect(self.viewport().rect().adjusted(1, 1, -2, -2))
@@ -273,6 +278,8 @@ class ScoreView(QAbstractScrollArea):
         if any(hook(event, where) for hook in self.press_hooks):
             return
         point = self.to_image(event.position())
+        if self.writer is not None and self.writer.press(point):
+            return
         note = self.image.note_at(point)
         if note is not None:
             self._session.select_note(note)
