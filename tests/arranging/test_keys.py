@@ -95,3 +95,19 @@ def test_the_level_of_the_student_is_heard():
     placed = arrange(TUNE, UKULELE, key=best.key).piece
     cost = solve(placed, UKULELE, MEDIUM, settings=beginner).cost
     assert best.effort == round(cost / 1000 / len(placed.notes), 3)
+
+
+def test_a_tune_at_singing_pitch_is_offered_an_octave_lower_on_the_guitar():
+    """Guitar music sounds an octave below where it is sung (common practice, no source)."""
+    guitar = instrument("guitar")
+    tune = piece("C5 D5 E5 F5 | G5 A5 G5 E5 | F5 D5 E5 C5")
+    own = next(c for c in candidate_keys(tune, guitar, hand("medium")) if c.key == "C major")
+    assert own.transposition == -12
+    moved = arrange(tune, guitar, key="C")
+    assert moved.transposition == -12
+    assert any(change.kind == "whole piece" for change in moved.changes)
+
+
+def test_a_tune_that_lies_well_stays_in_its_octave():
+    ukulele = instrument("ukulele")
+    assert arrange(piece("C4 D4 E4 F4 | G4 A4 G4 E4"), ukulele, key="C").transposition == 0

@@ -70,7 +70,7 @@ def arrange(
     if key is not None:
         target = _target(piece, parse_key(key, piece.key), ledger)
         up = 7 * (target.fifths - piece.key.fifths) % 12
-        semitones = _settled(notes, instrument, up, (up, up - 12) if up else (0,))
+        semitones = _settled(notes, instrument, up, (up, up - 12))
         shift = shift_to_key(piece.key, target, semitones)
         # the nearer way is what was asked for; only octaves beyond it need a word
         asked = min((up, up - 12) if up else (0,), key=lambda s: abs(s - semitones))
