@@ -5,11 +5,12 @@ Everything here runs in the lane ``LANE`` alone, so that what is remembered need
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from workbench.fingering.types import Fingering
 from workbench.music.errors import BadInput
+from workbench.store.earlier import by_age, earlier_lessons
 from workbench.store.rows import LessonRow
 from workbench.store.shelf import Shelf
 from workbench.teaching.features import piece_features
@@ -106,9 +107,10 @@ class Findings:
         grade = grade_number(shown_grade(lesson, analysis.estimate))
         instrument, _ = playing_of(lesson)
         here = Profile(lesson.id, lesson.title, instrument.id, grade, moves)
-        rows = sorted(self._shelf.lessons(archived=None), key=lambda r: (r.created, r.id))
-        own = [row for row in rows if row.id == lesson.id]
-        before = {row.id for row in _earlier(rows, own[0], self._companions(lesson))} if own else ()
+        rows = by_age(self._shelf)
+        known_here = any(row.id == lesson.id for row in rows)
+        found = earlier_lessons(self._shelf, lesson.student, lesson.id) if known_here else []
+        before = {row.id for row in found}
         earlier: list[Profile] = []
         others: list[Profile] = []
         missing = 0
@@ -125,13 +127,6 @@ class Findings:
             else:
                 (earlier if row.id in before else others).append(known)
         return Company(tuple(earlier), tuple(others), missing, here)
-
-    def _companions(self, lesson: Lesson) -> set[str]:
-        """The student, and every group the student is in."""
-        names = {lesson.student}
-        if lesson.student:
-            names |= {g.name for g in self._shelf.groups() if lesson.student in g.students}
-        return names
 
     def _profile(
         self, row: LessonRow, progress: Callable[[int, int], None], *, finger: bool
@@ -164,8 +159,3 @@ class Findings:
 def grade_number(grade: Grade) -> float:
     """Grade 1, middle as 1.5: the level as a fraction."""
     return grade.number + (2 * LEVELS.index(grade.level) + 1) / 6
-
-
-def _earlier(rows: Sequence[LessonRow], own: LessonRow, names: set[str]) -> list[LessonRow]:
-    """Lessons of the same people made before this one."""
-    return [r for r in rows if r.student in names and (r.created, r.id) < (own.created, own.id)]
