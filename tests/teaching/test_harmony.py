@@ -4,7 +4,7 @@ import pytest
 
 from tests.teaching.hand_made import bar, build, n
 from workbench.music.model import Key
-from workbench.teaching.form_words import chord_line, form_and_harmony, relation
+from workbench.teaching.form_words import ChordRow, chord_rows, form_and_harmony, relation
 from workbench.teaching.harmony import cadences, chords, key_heard, key_on, section_keys, tonic
 
 
@@ -89,7 +89,17 @@ def test_half_plagal_and_interrupted_closes():
 
 def test_chords_bar_by_bar():
     row = bar(*block("C4", "E4", "G4", length=2), *block("D4", "G4", "B4", length=2, onset=2))
-    assert chord_line(build(row)[0]) == "bar 1: C, beat 3 G/D, second inversion"
+    assert chord_rows(*build(row), 4) == (
+        ChordRow(0, "1", "C", "", "0-0-0-x"),
+        ChordRow(0, "3", "G/D", "second inversion", "0-2-x-2"),
+    )
+
+
+def test_relative_keys_and_the_chords_met_most():
+    said = form_and_harmony(minor_piece())
+    assert "The chords met most: Dm, F, A7, C7." in said
+    # F major and D minor have one flat: common practice
+    assert said[-1] == "Relative keys: F major and D minor have the same signature, 1 flat."
 
 
 @pytest.mark.parametrize(

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from tests.teaching.hand_made import HAND, UKE, B, bar, build, n
 from workbench.teaching.exercises import KINDS, exercises_for
-from workbench.teaching.form_words import chord_line, form_and_harmony
+from workbench.teaching.form_words import chord_rows, form_and_harmony
 from workbench.teaching.grade import grade_document
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.plan import make_plan
@@ -35,7 +35,7 @@ def through_everything(piece, fingering):
     for write in (markdown, srt, webvtt, chapters):
         assert write(script)
     assert form_and_harmony(piece)
-    chord_line(piece, fingering, 4)
+    chord_rows(piece, fingering, 4)
 
 
 def test_rests_grace_notes_and_unplayable_notes():

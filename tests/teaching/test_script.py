@@ -6,9 +6,9 @@ import pytest
 from tests.teaching.hand_made import HAND, UKE, bar, build, n
 from workbench.music.errors import BadInput
 from workbench.teaching.formatting import Span, as_html, plain, spans
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.lesson import CLOSING, OPENING, BarNote, Lesson
 from workbench.teaching.script import make_script, spoken_seconds, with_edit
-from workbench.teaching.script_files import chapters, clock, markdown, srt, webvtt
+from workbench.teaching.script_files import chapters, clock, markdown, shown, srt, webvtt
 from workbench.teaching.seen import Move
 
 
@@ -61,7 +61,8 @@ def test_times_add_up_and_follow_the_tempo():
     assert made.cues[0].start == made.opening_seconds > 0
     for a, b in pairwise(made.cues):
         assert b.start == pytest.approx(a.end)
-    assert made.seconds == pytest.approx(made.cues[-1].end)
+    assert made.closing_start == pytest.approx(made.cues[-1].end)
+    assert made.seconds == pytest.approx(made.closing_start + spoken_seconds(made.closing))
     assert made.cues[0].playing == pytest.approx(2.0)  # four crotchets at 120
     assert script(tempo_percent=50).cues[0].playing == pytest.approx(4.0)
     assert made.cue_at(made.cues[3].start + 0.01) is made.cues[3]
@@ -105,6 +106,50 @@ def test_edits_stand_and_can_be_given_back():
     assert make_script(back, fingering, UKE, HAND).cues[4].say == "Bar 3 is as in bar 1."
 
 
+def test_opening_and_closing_words_can_be_the_teachers_own():
+    made, fingering = lesson()
+    plainly = make_script(made, fingering, UKE, HAND)
+    assert plainly.opening.startswith("Small study, in C major.")
+    assert plainly.closing.startswith("That was Small study. New in it: guide finger")
+    assert plainly.edited == frozenset()
+    own = with_edit(with_edit(made, OPENING, "Hello."), CLOSING, "Until next time.")
+    said = make_script(own, fingering, UKE, HAND)
+    assert (said.opening, said.closing) == ("Hello.", "Until next time.")
+    assert said.is_edited(OPENING) and said.is_edited(CLOSING) and not said.is_edited(0)
+    assert said.words_at(OPENING) == "Hello." and said.words_at(2) == said.cues[2].say
+    assert said.cues[0].start == pytest.approx(spoken_seconds("Hello."))
+    for text in (srt(said), webvtt(said), markdown(said)):
+        assert text.index("Hello.") < text.index("Bar 4") < text.index("Until next time.")
+    assert make_script(with_edit(own, OPENING, ""), fingering, UKE, HAND).opening == plainly.opening
+
+
+def test_sections_have_lengths_that_add_up():
+    made = script()
+    assert [c.name for c in made.chapters] == ["Section A", "Section A, time 2", "Section B"]
+    whole = made.opening_seconds + sum(c.seconds for c in made.chapters) + made.closing_seconds
+    assert whole == pytest.approx(made.seconds)
+
+
+def test_a_note_on_a_section_is_said_where_the_section_is_entered():
+    notes = (BarNote("n1", "form", "The tune comes home.", 2, 3, section="B"),)
+    made = script(notes=notes)
+    assert [k for k, c in enumerate(made.cues) if "comes home" in c.say] == [4]
+
+
+def test_pictures_and_rejected_fingerings_are_shown_with_their_reason():
+    notes = (
+        BarNote("n1", "left hand", "Here.", 0, 0, grip=(0, None, 1, 3)),
+        BarNote("n2", "left hand", "So *not*.", 3, 3, rejected=(("b3n0", 3, 5, 4),), why="Too far"),
+    )
+    made = script(notes=notes)
+    assert made.cues[0].pictures == ("0-x-1-3",)
+    assert "Picture of the grip 0-x-1-3" in shown(made.cues[0])
+    assert "Why not the other fingering: Too far" in shown(made.cues[5])
+    text = markdown(made)
+    assert "> Picture of the grip 0-x-1-3" in text
+    assert "> Why not the other fingering: Too far" in text
+
+
 def test_an_edit_of_a_bar_that_is_not_played_is_refused():
     made, fingering = lesson(script_edits=((9, "x"),))
     with pytest.raises(BadInput, match="no bar 10 in playing order"):
@@ -116,7 +161,7 @@ def test_srt_cues_are_numbered_and_in_order():
     rows = re.findall(
         r"(\d+)\n(\d\d):(\d\d):(\d\d),(\d{3}) --> (\d\d):(\d\d):(\d\d),(\d{3})\n(.+)\n", text
     )
-    assert [int(r[0]) for r in rows] == list(range(1, 8))  # the opening and six bars
+    assert [int(r[0]) for r in rows] == list(range(1, 9))  # opening, six bars, closing
     times = [
         (
             int(r[1]) * 3600 + int(r[2]) * 60 + int(r[3]) + int(r[4]) / 1000,
@@ -139,13 +184,15 @@ def test_webvtt_begins_as_the_standard_says_and_is_escaped():
 def test_chapters_begin_at_zero():
     rows = chapters(script()).splitlines()
     assert rows[0] == "0:00 Opening"
-    assert [r.split(" ", 1)[1] for r in rows[1:]] == ["Section A", "Section A, time 2", "Section B"]
+    assert [r.split(" ", 1)[1] for r in rows[1:]] == [
+        "Section A", "Section A, time 2", "Section B", "Closing",
+    ]  # fmt: skip
 
 
 def test_markdown_has_headings_times_and_what_is_shown():
     text = markdown(script())
     assert text.startswith("# Small study\n")
-    assert "## Section B" in text and "> Grips x-x-1-1; right hand im i" in text
+    assert "## Section B (0:" in text and "> Grips x-x-1-1; right hand im i" in text
     assert "· bar 3** Bar 3 is as in bar 1." in text
 
 

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import mark, say
 from workbench.music.model import Piece
 from workbench.teaching.measure import WIDE, BarMeasure, measure_bars
 from workbench.teaching.strokes import bars_in_words
 
-ALWAYS = (
+ALWAYS = mark(
     "Warm up before playing and stop at once where anything hurts; pain that stays or "
     "comes back belongs before a teacher and a health professional."
 )
@@ -26,23 +27,33 @@ def cautions(
 ) -> tuple[str, ...]:
     """What to take care of in this piece at that many minutes a day."""
     rows = measures if measures is not None else measure_bars(piece, fingering, instrument, hand)
-    said = [ALWAYS]
+    said = [say(ALWAYS)]
     wide = tuple(m.index for m in rows if m.reach.strain > WIDE)
     if wide:
         said.append(
-            f"Stretch well beyond what a {hand.name} hand spans in comfort in "
-            f"{bars_in_words(piece, wide)}: begin at a higher fret or with a capo, a minute at a "
-            "time, and let the thumb give way behind the neck."
+            say(
+                "Stretch well beyond what a {hand} hand spans in comfort in {bars}: begin at a "
+                "higher fret or with a capo, a minute at a time, and let the thumb give way "
+                "behind the neck.",
+                hand=say(hand.name),
+                bars=bars_in_words(piece, wide),
+            )
         )
     barred = tuple(m.index for m in rows if m.barre)
     if barred:
         said.append(
-            f"Barre in {bars_in_words(piece, barred)}: use the weight of the arm, not the grip of "
-            "the thumb, and let go between tries."
+            say(
+                "Barre in {bars}: use the weight of the arm, not the grip of the thumb, and let "
+                "go between tries.",
+                bars=bars_in_words(piece, barred),
+            )
         )
     if minutes_a_day > LONG_DAY:
         said.append(
-            f"{minutes_a_day} minutes in a day: split them, with a break of five minutes after "
-            "every twenty-five."
+            say(
+                "{minutes} minutes in a day: split them, with a break of five minutes after "
+                "every twenty-five.",
+                minutes=minutes_a_day,
+            )
         )
     return tuple(said)

@@ -18,6 +18,7 @@ from pathlib import Path
 from typing import Any
 
 from workbench.fingering.types import Pin, Settings
+from workbench.language.speech import say
 from workbench.music.codec import from_dict, piece_from_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
@@ -63,8 +64,11 @@ def demo_folder() -> Path:
         if (folder / "scenario.json").is_file():
             return folder
     raise BadInput(
-        f"The demo pieces are missing; they belong in {tried[0] / 'resources' / 'demo'}: "
-        "install the program from its complete folder."
+        say(
+            "The demo pieces are missing; they belong in {folder}: "
+            "install the program from its complete folder.",
+            folder=tried[0] / "resources" / "demo",
+        )
     )
 
 
@@ -124,7 +128,9 @@ def demo_lesson(folder: Path, name: str) -> Lesson:
             techniques=tuple(told["techniques"]),
         )
     except (KeyError, TypeError) as error:
-        raise BadInput(f"Demo file {path.name} is damaged at {error}.") from error
+        raise BadInput(
+            say("Demo file {file} is damaged at {place}.", file=path.name, place=error)
+        ) from error
 
 
 def _notes(rows: list[dict[str, Any]], bars: dict[str, int], note_id: Any) -> Iterator[BarNote]:
@@ -163,7 +169,14 @@ def find_note(piece: Piece, where: str, source: str) -> Note:
             for note in bar.notes:
                 if note.onset == onset and note.pitch.name == pitch:
                     return note
-    raise BadInput(f"Demo file {source}: there is no note '{where}' in {piece.title}.")
+    raise BadInput(
+        say(
+            "Demo file {file}: there is no note '{place}' in {title}.",
+            file=source,
+            place=where,
+            title=piece.title,
+        )
+    )
 
 
 def _onset(bar: Bar, beat: Fraction) -> Fraction:
@@ -177,6 +190,10 @@ def _json(path: Path) -> Any:
     try:
         return json.loads(path.read_text(encoding="utf-8"))
     except FileNotFoundError:
-        raise BadInput(f"Demo file {path.name} is missing from {path.parent}.") from None
+        raise BadInput(
+            say("Demo file {file} is missing from {folder}.", file=path.name, folder=path.parent)
+        ) from None
     except (OSError, ValueError) as error:
-        raise BadInput(f"Demo file {path.name} cannot be read: {error}.") from None
+        raise BadInput(
+            say("Demo file {file} cannot be read: {why}.", file=path.name, why=error)
+        ) from None

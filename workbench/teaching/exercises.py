@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingering
 from workbench.instrument.model import Instrument
+from workbench.language.speech import count, mark, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece, Pitch
 from workbench.teaching.strokes import Stroke, bar_name, by_bar, fingered_bars, strokes, tempos
@@ -50,13 +51,23 @@ def exercise(
     Raises BadInput for an unknown kind or bar, or where the bar gives nothing to it.
     """
     if kind not in KINDS:
-        raise BadInput(f"Exercise '{kind}' is not known; choose one of {', '.join(KINDS)}.")
+        raise BadInput(
+            say(
+                "Exercise '{kind}' is not known; choose one of {known}.",
+                kind=kind,
+                known=", ".join(KINDS),
+            )
+        )
     if not 0 <= bar < len(piece.bars):
-        raise BadInput(f"Exercise: the piece has no written bar {bar + 1}.")
+        raise BadInput(say("Exercise: the piece has no written bar {bar}.", bar=bar + 1))
     made = _made(kind, piece, fingering, instrument, bar)
     if made is None:
         raise BadInput(
-            f"Bar {piece.bars[bar].number} gives nothing to '{kind}'; choose another exercise."
+            say(
+                "Bar {bar} gives nothing to '{kind}'; choose another exercise.",
+                bar=piece.bars[bar].number,
+                kind=say(kind),
+            )
         )
     return made
 
@@ -103,14 +114,17 @@ def _whole(source: _Source) -> Rows:
 
 
 def _loop(source: _Source) -> Exercise | None:
-    text = f"Loop {source.name} {TIMES} times without a gap at the bar line."
+    text = say(
+        "Loop {bar} {times} times without a gap at the bar line.", bar=source.name, times=TIMES
+    )
     return _exercise(source, "loop", text, _whole(source), 80, barres=True)
 
 
 def _slow(source: _Source) -> Exercise | None:
-    text = (
-        f"Play {source.name} at half the tempo, every note as long as it is written; "
-        "then a little faster, as long as nothing slips."
+    text = say(
+        "Play {bar} at half the tempo, every note as long as it is written; "
+        "then a little faster, as long as nothing slips.",
+        bar=source.name,
     )
     return _exercise(source, "slow", text, _whole(source), SLOW, barres=True)
 
@@ -122,9 +136,10 @@ def _right_alone(source: _Source) -> Exercise | None:
             continue
         midi = source.instrument.open_midi[hands.string - 1]
         rows.append((_at(note, midi, source), replace(_open(hands), midi=midi)))
-    text = (
-        f"The right hand of {source.name} alone on open strings, fingers as written: the left "
-        "hand rests. Until it runs by itself."
+    text = say(
+        "The right hand of {bar} alone on open strings, fingers as written: the left "
+        "hand rests. Until it runs by itself.",
+        bar=source.name,
     )
     return _exercise(source, "right hand alone", text, rows, 80)
 
@@ -161,10 +176,13 @@ def _left_alone(source: _Source) -> Exercise | None:
                     ),
                 )
             )
-    count = len(grips)
-    text = (
-        f"The left hand of {source.name} alone: {count} {'grip' if count == 1 else 'grips'}, "
-        "set all fingers together, press, let go, and on to the next without looking."
+    text = count(
+        len(grips),
+        "The left hand of {bar} alone: {n} grip, set all fingers together, press, let go, "
+        "and on to the next without looking.",
+        "The left hand of {bar} alone: {n} grips, set all fingers together, press, let go, "
+        "and on to the next without looking.",
+        bar=source.name,
     )
     return _exercise(source, "left hand alone", text, rows, SLOW, barres=True)
 
@@ -189,16 +207,19 @@ def _rhythm_alone(source: _Source) -> Exercise | None:
             held=length,
         )
         rows.append((timed, hands))
-    text = f"Clap and count the rhythm of {source.name}, then play it on the open first string."
+    text = say(
+        "Clap and count the rhythm of {bar}, then play it on the open first string.",
+        bar=source.name,
+    )
     return _exercise(source, "rhythm alone", text, rows, 80)
 
 
 KINDS: dict[str, Callable[[_Source], Exercise | None]] = {
-    "loop": _loop,
-    "slow": _slow,
-    "right hand alone": _right_alone,
-    "left hand alone": _left_alone,
-    "rhythm alone": _rhythm_alone,
+    mark("loop"): _loop,
+    mark("slow"): _slow,
+    mark("right hand alone"): _right_alone,
+    mark("left hand alone"): _left_alone,
+    mark("rhythm alone"): _rhythm_alone,
 }
 
 
@@ -239,7 +260,9 @@ def _exercise(
     cut = sum(1 for h in hands if h.held < h.duration)
     whole = float(sum(h.duration for h in hands)) or 1.0
     audit = Audit(len(hands), cut, float(sum(h.held for h in hands)) / whole)
-    title = f"{source.piece.title}: {source.name}, {kind}"
+    title = say(
+        "{title}: {bar}, {kind}", title=source.piece.title, bar=source.name, kind=say(kind)
+    )
     piece = Piece(title, (bar,), key=source.bar.key, tempo=source.tempo * percent / 100.0)
     return Exercise(
         kind, source.bar.index, text, piece, Fingering(0, False, (fingered,), audit), percent

@@ -2,64 +2,144 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from fractions import Fraction
+
 from workbench.fingering.types import Fingering
+from workbench.language.speech import count, mark, say
 from workbench.music.form import form_in_words
 from workbench.music.model import Key, Piece
-from workbench.teaching.harmony import cadences, chords, section_keys, tonic
+from workbench.teaching.harmony import (
+    Cadence,
+    HeardChord,
+    SectionKey,
+    cadences,
+    chords,
+    section_keys,
+    tonic,
+)
 from workbench.teaching.strokes import bars_in_words, beat_number
+
+SAME = mark("the same key")
+MINOR = {
+    2: mark("the relative minor of the subdominant"),
+    4: mark("the relative minor of the dominant"),
+}
+MAJOR = {
+    10: mark("the relative major of the dominant"),
+    8: mark("the relative major of the subdominant"),
+}
+LIKE = {7: mark("the dominant"), 5: mark("the subdominant")}
+OF_MODE = {
+    "relative major": mark("the relative major"),
+    "relative minor": mark("the relative minor"),
+    "parallel major": mark("the parallel major"),
+    "parallel minor": mark("the parallel minor"),
+}
+
+
+@dataclass(frozen=True)
+class ChordRow:
+    """A chord as it stands in a table: the written bar, the beat it begins on, its name,
+    its inversion in words ("" for none) and the strings used of its grip."""
+
+    bar: int
+    beat: str
+    name: str
+    inversion: str
+    grip: str
 
 
 def relation(key: Key, home: Key) -> str:
     """How a key stands to another: "the relative minor", "the dominant" ...; "" where
     the trade has no short word for it."""
     if key == home:
-        return "the same key"
+        return say(SAME)
     if key.fifths == home.fifths:
-        return f"the relative {key.mode}"
+        return say(OF_MODE[f"relative {key.mode}"])
     step = (tonic(key) - tonic(home)) % 12
     if step == 0:
-        return f"the parallel {key.mode}"
-    if key.mode == home.mode:
-        return {7: "the dominant", 5: "the subdominant"}.get(step, "")
-    if key.mode == "minor":
-        return {
-            2: "the relative minor of the subdominant",
-            4: "the relative minor of the dominant",
-        }.get(step, "")
-    return {
-        10: "the relative major of the dominant",
-        8: "the relative major of the subdominant",
-    }.get(step, "")
+        return say(OF_MODE[f"parallel {key.mode}"])
+    table = LIKE if key.mode == home.mode else MINOR if key.mode == "minor" else MAJOR
+    return say(table[step]) if step in table else ""
 
 
 def form_and_harmony(piece: Piece) -> tuple[str, ...]:
-    """Sentences on the form, the key of every section and how it closes."""
+    """Sentences on the form, the key of every section and how it closes, its relative key
+    and the chords that come most often in it."""
     if not piece.bars:
         return ()
-    said = [f"Form: {form_in_words(piece)}"]
-    closes = {c.section: c for c in cadences(piece)}
+    heard = chords(piece)
+    closes = {c.section: c for c in cadences(piece, heard)}
     home = piece.bars[0].key
+    said = [say("Form: {form}", form=form_in_words(piece))]
     for found in section_keys(piece):
-        s = found.section
-        name = f"Section {s.letter}" if len(s.letter) <= 2 else s.letter
-        where = bars_in_words(piece, tuple(range(s.first_bar, s.last_bar + 1)))
-        how = relation(found.key, home)
-        beside = f", {how} of {home.name}" if how and how != "the same key" else ""
-        text = f"{name} ({where}) is in {found.key.name}{beside}"
-        close = closes.get(s)
-        if close:
-            a, b = close.chords
-            text += f", and ends with a {close.kind} ({a.label.name} to {b.label.name})"
-        said.append(text + ".")
+        said.append(_section(piece, found, closes.get(found.section), home))
+    main = _main_chords(heard)
+    if main:
+        said.append(say("The chords met most: {chords}.", chords=", ".join(main)))
+    said.append(_relative(home))
     return tuple(said)
 
 
-def chord_line(piece: Piece, fingering: Fingering | None = None, strings: int = 0) -> str:
-    """The chords bar by bar: "bar 1: C; bar 2: F/A, first inversion, beat 3 G7 ..."."""
-    rows: dict[int, list[str]] = {}
-    for c in chords(piece, fingering, strings):
-        bar = piece.bars[c.bar]
-        where = "" if c.onset == 0 else f"beat {beat_number(bar, c.onset)} "
-        grip = f" [{c.grip}]" if c.grip else ""
-        rows.setdefault(c.bar, []).append(f"{where}{c.words}{grip}")
-    return "; ".join(f"bar {piece.bars[b].number}: {', '.join(t)}" for b, t in rows.items())
+def _section(piece: Piece, found: SectionKey, close: Cadence | None, home: Key) -> str:
+    s = found.section
+    name = say("Section {letter}", letter=s.letter) if len(s.letter) <= 2 else s.letter
+    where = bars_in_words(piece, tuple(range(s.first_bar, s.last_bar + 1)))
+    how = relation(found.key, home) if found.key != home else ""
+    key = found.key.name
+    if how:
+        key = say("{key}, {relation} of {home}", key=key, relation=how, home=home.name)
+    if close is None:
+        return say("{section} ({bars}) is in {key}.", section=name, bars=where, key=key)
+    return say(
+        "{section} ({bars}) is in {key}, and ends with a {close} ({before} to {last}).",
+        section=name,
+        bars=where,
+        key=key,
+        close=say(close.kind),
+        before=close.chords[0].label.name,
+        last=close.chords[1].label.name,
+    )
+
+
+def _main_chords(heard: tuple[HeardChord, ...]) -> list[str]:
+    """Up to four chord names, the one that lasts longest first, whatever their bass."""
+    lasting: dict[str, Fraction] = {}
+    for chord in heard:
+        name = (chord.label.root or "") + chord.label.symbol
+        lasting[name] = lasting.get(name, Fraction(0)) + chord.duration
+    return sorted(lasting, key=lambda name: (-lasting[name], name))[:4]
+
+
+def _relative(home: Key) -> str:
+    other = Key(home.fifths, "minor" if home.mode == "major" else "major")
+    signs = abs(home.fifths)
+    if home.fifths > 0:
+        shared = count(signs, "{n} sharp", "{n} sharps")
+    elif home.fifths < 0:
+        shared = count(signs, "{n} flat", "{n} flats")
+    else:
+        shared = say("no sharp or flat")
+    return say(
+        "Relative keys: {key} and {relative} have the same signature, {signs}.",
+        key=home.name,
+        relative=other.name,
+        signs=shared,
+    )
+
+
+def chord_rows(
+    piece: Piece, fingering: Fingering | None = None, strings: int = 0
+) -> tuple[ChordRow, ...]:
+    """The chords in written order, one row for each."""
+    return tuple(
+        ChordRow(
+            c.bar,
+            beat_number(piece.bars[c.bar], c.onset),
+            c.label.name,
+            c.inversion,
+            c.grip,
+        )
+        for c in chords(piece, fingering, strings)
+    )

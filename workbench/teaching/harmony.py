@@ -15,6 +15,7 @@ import numpy as np
 
 from workbench.fingering.chordname import ChordLabel, name_chord
 from workbench.fingering.types import FingeredNote, Fingering
+from workbench.language.speech import mark, say
 from workbench.music.form import Section, sections
 from workbench.music.model import STEP_SEMITONES, Bar, Key, Note, Piece
 from workbench.teaching.strokes import beat_length, fingered_notes, metric_onset
@@ -27,6 +28,19 @@ LEAST_CLASSES = 3  # different notes a chord needs to be named
 # Symbols a bar may bear: more than these comes of passing notes more often than not
 PLAIN = frozenset(
     ("", "m", "7", "m7", "maj7", "dim", "dim7", "m7b5", "aug", "sus4", "sus2", "6", "m6", "7sus4")
+)
+
+
+INVERSIONS = {
+    1: mark("first inversion"),
+    2: mark("second inversion"),
+    3: mark("third inversion"),
+}
+CLOSES = (
+    mark("full close"),
+    mark("half close"),
+    mark("plagal close"),
+    mark("interrupted close"),
 )
 
 
@@ -44,8 +58,13 @@ class HeardChord:
     @property
     def words(self) -> str:
         """For example "F/A, first inversion"."""
-        turn = {1: "first", 2: "second", 3: "third"}.get(self.label.inversion or 0)
-        return self.label.name + (f", {turn} inversion" if turn else "")
+        return ", ".join(filter(None, (self.label.name, self.inversion)))
+
+    @property
+    def inversion(self) -> str:
+        """ "first inversion" and so on; "" where the root is at the bottom."""
+        turn = INVERSIONS.get(self.label.inversion or 0)
+        return say(turn) if turn else ""
 
 
 @dataclass(frozen=True)
@@ -60,8 +79,7 @@ class SectionKey:
 
 @dataclass(frozen=True)
 class Cadence:
-    """How a section closes: ``kind`` is "full close", "half close", "plagal close" or
-    "interrupted close"; the two chords that make it."""
+    """How a section closes: ``kind`` is one of CLOSES; the two chords that make it."""
 
     section: Section
     kind: str

@@ -2,12 +2,25 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from workbench.fingering.types import Pin, Settings
-from workbench.music.model import Piece
+from workbench.language.speech import mark
+from workbench.music.model import Bar, Piece
 
-NOTE_KINDS = ("left hand", "right hand", "sound", "rhythm", "form", "listening", "caution")
+NOTE_KINDS = (
+    mark("left hand"),
+    mark("right hand"),
+    mark("sound"),
+    mark("rhythm"),
+    mark("form"),
+    mark("listening"),
+    mark("caution"),
+)
+#: What a note can be about, from the smallest to the largest.
+SCOPES = (mark("one note"), mark("one bar"), mark("several bars"), mark("a section"))
+#: Places of the script that are no bar, for ``script_edits``.
+OPENING, CLOSING = -1, -2
 
 
 @dataclass(frozen=True)
@@ -18,9 +31,9 @@ class BarNote:
     ``note`` is a note id where it is about one note; ``section`` a section
     letter where it is about a whole section. ``text`` may use *emphasis* and
     **strong**. ``rejected`` is a rejected fingering as (note id, string,
-    fret, finger) rows; ``grip`` a grip picture as frets from the
-    highest-numbered string to string 1 (None = not played); ``link`` the id
-    of another lesson that teaches the move.
+    fret, finger) rows and ``why`` the reason it was not taken; ``grip`` a
+    grip picture as frets from the highest-numbered string to string 1 (None =
+    not played); ``link`` the id of another lesson that teaches the move.
     """
 
     id: str
@@ -33,6 +46,16 @@ class BarNote:
     rejected: tuple[tuple[str, int, int, int], ...] = ()
     grip: tuple[int | None, ...] | None = None
     link: str | None = None
+    why: str = ""
+
+    @property
+    def scope(self) -> str:
+        """What it is about, one of ``SCOPES``."""
+        if self.note is not None:
+            return SCOPES[0]
+        if self.section is not None:
+            return SCOPES[3]
+        return SCOPES[1] if self.first_bar == self.last_bar else SCOPES[2]
 
 
 @dataclass(frozen=True)
@@ -69,5 +92,17 @@ class Lesson:
     tempo_percent: int = 100
     selected_bar: int = 0
     techniques: tuple[str, ...] = ()
-    script_edits: tuple[tuple[int, str], ...] = ()  # playing-order position, text
+    script_edits: tuple[tuple[int, str], ...] = ()  # place in playing order, text
     plan_done: tuple[str, ...] = ()  # ticked plan items
+
+
+def sectioned(lesson: Lesson) -> Piece:
+    """The piece with the teacher's sections marked in it; as it is where there are none."""
+    if not lesson.sections:
+        return lesson.piece
+    starts = dict(lesson.sections)
+
+    def marked(bar: Bar) -> Bar:
+        return replace(bar, section=starts.get(bar.index, ""))
+
+    return replace(lesson.piece, bars=tuple(marked(bar) for bar in lesson.piece.bars))

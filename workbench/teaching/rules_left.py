@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from workbench.language.speech import mark, say
 from workbench.teaching.measure import WIDE, reach_of, reach_of_bar
 from workbench.teaching.occurrence import (
     Music,
@@ -23,11 +24,11 @@ MOVES = {
     "shift": "shift",
 }
 CUTS = {
-    "hop": "the finger is needed on another string",
-    "string": "its string is needed for another note",
-    "barre": "the barre comes or goes",
-    "shift": "the hand moves on",
-    "stretch": "the hand does not reach so far",
+    "hop": mark("the finger is needed on another string"),
+    "string": mark("its string is needed for another note"),
+    "barre": mark("the barre comes or goes"),
+    "shift": mark("the hand moves on"),
+    "stretch": mark("the hand does not reach so far"),
 }
 
 
@@ -40,9 +41,10 @@ def moves(music: Music) -> Iterator[Occurrence]:
             if move == "planted":  # the note played again at once needs no telling
                 hit = [p for p in hit if p.place not in before]
             if hit:
-                detail = "finger " + ", ".join(sorted({str(p.hands.left) for p in hit}))
+                fingers = ", ".join(sorted({str(p.hands.left) for p in hit}))
+                detail = say("finger {finger}", finger=fingers)
                 if move == "shift" and stroke.position is not None:
-                    detail = f"to position {roman(stroke.position)}"
+                    detail = to_position(stroke.position)
                 ids = tuple(p.note.id for p in hit)
                 yield Occurrence(technique, stroke.bar, stroke.onset, ids, detail)
         before = stroke.places
@@ -61,7 +63,7 @@ def open_string_shift(music: Music) -> Iterator[Occurrence]:
         if place is not None and open_now is not None and left is not None:
             named = any(p.hands.move == "shift" for p in stroke.notes)
             if abs(place - left) >= (2 if named else 3):
-                yield at_stroke("open-string-shift", open_now, f"to position {roman(place)}")
+                yield at_stroke("open-string-shift", open_now, to_position(place))
         left, open_now = place, None
 
 
@@ -86,7 +88,7 @@ def barres(music: Music) -> Iterator[Occurrence]:
                 if n.onset >= barre.onset and n.fret == barre.fret and n.left == barre.finger
             )
             name = "full-barre" if full else "partial-barre"
-            yield Occurrence(name, bar.index, barre.onset, ids, f"fret {barre.fret}")
+            yield Occurrence(name, bar.index, barre.onset, ids, say("fret {fret}", fret=barre.fret))
 
 
 def stretch(music: Music) -> Iterator[Occurrence]:
@@ -125,8 +127,29 @@ def high_position(music: Music) -> Iterator[Occurrence]:
         if place is None:
             continue
         if place >= 5 and not up:
-            yield at_stroke("high-position", stroke, f"position {roman(place)}")
+            said = say("position {position}", position=roman(place))
+            yield at_stroke("high-position", stroke, said)
         up = place >= 5
+
+
+def position(music: Music) -> Iterator[Occurrence]:
+    """Four stopped strokes or more, with no more than open strings between them, that all
+    lie in one position from the second to the fourth."""
+    run: list[Stroke] = []
+
+    def found() -> Iterator[Occurrence]:
+        if len(run) >= 4 and run[0].position is not None and 2 <= run[0].position <= 4:
+            place = say("position {position}", position=roman(run[0].position))
+            yield over_run("position", run, place)
+
+    for stroke in music.strokes:
+        if stroke.position is None:
+            continue
+        if run and stroke.position != run[-1].position:
+            yield from found()
+            run = []
+        run.append(stroke)
+    yield from found()
 
 
 def held_voice(music: Music) -> Iterator[Occurrence]:
@@ -146,7 +169,7 @@ def cut_note(music: Music) -> Iterator[Occurrence]:
     for stroke in music.strokes:
         for p in stroke.notes:
             if p.hands.cut_kind or p.hands.cut_reason:
-                detail = CUTS.get(p.hands.cut_kind, "")
+                detail = say(CUTS[p.hands.cut_kind]) if p.hands.cut_kind in CUTS else ""
                 yield Occurrence("cut-note", stroke.bar, stroke.onset, (p.note.id,), detail)
 
 
@@ -166,7 +189,8 @@ def campanella(music: Music) -> Iterator[Occurrence]:
 
 def parallel(music: Music) -> Iterator[Occurrence]:
     """Two strokes or more in a row of two notes a third (or a sixth) apart, moving."""
-    kinds = {3: "thirds", 4: "thirds", 8: "sixths", 9: "sixths"}
+    thirds, sixths = say("thirds"), say("sixths")
+    kinds = {3: thirds, 4: thirds, 8: sixths, 9: sixths}
     run: list[Stroke] = []
     now = ""
 
@@ -183,6 +207,11 @@ def parallel(music: Music) -> Iterator[Occurrence]:
         if kind:
             run.append(stroke)
     yield from found()
+
+
+def to_position(position: int) -> str:
+    """ "to position V"."""
+    return say("to position {position}", position=roman(position))
 
 
 def roman(position: int) -> str:
@@ -202,6 +231,7 @@ RULES: tuple[Rule, ...] = (
     barres,
     stretch,
     slurs,
+    position,
     high_position,
     held_voice,
     cut_note,

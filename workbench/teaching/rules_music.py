@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from workbench.language.speech import say
 from workbench.music.model import Bar
 from workbench.teaching.harmony import section_keys
 from workbench.teaching.measure import in_key, is_dotted, is_syncopated
@@ -50,7 +51,8 @@ def metre(music: Music) -> Iterator[Occurrence]:
         if compound(bar) and (k == 0 or changed):
             yield _whole("compound-time", bar, "{}/{}".format(*bar.time_signature))
         if changed:
-            yield _whole("time-change", bar, "to {}/{}".format(*bar.time_signature))
+            signature = "{}/{}".format(*bar.time_signature)
+            yield _whole("time-change", bar, say("to {time}", time=signature))
 
 
 def marks(music: Music) -> Iterator[Occurrence]:
@@ -80,7 +82,7 @@ def keys(music: Music) -> Iterator[Occurrence]:
     for before, bar in pairwise(bars):
         if before.key == bar.key:
             continue
-        yield _whole("key-change", bar, f"{before.key.name} to {bar.key.name}")
+        yield _whole("key-change", bar, _change(before, bar))
         if bar.key.mode == "minor":
             yield _whole("minor-section", bar, bar.key.name)
     for found in section_keys(music.piece):
@@ -90,16 +92,20 @@ def keys(music: Music) -> Iterator[Occurrence]:
             yield _whole("minor-section", first, found.key.name)
 
 
+def _change(before: Bar, bar: Bar) -> str:
+    return say("{before} to {after}", before=before.key.name, after=bar.key.name)
+
+
 def form(music: Music) -> Iterator[Occurrence]:
     """First and second endings where they begin, and bars that send the player elsewhere."""
     before: tuple[int, ...] = ()
     for bar in music.piece.bars:
         if bar.endings and bar.endings != before:
             names = ", ".join(str(e) for e in bar.endings)
-            yield _whole("endings", bar, f"ending {names}")
+            yield _whole("endings", bar, say("ending {number}", number=names))
         before = bar.endings
         if bar.jump or bar.to_coda:
-            yield _whole("jump", bar, bar.jump or "to the Coda")
+            yield _whole("jump", bar, bar.jump or say("to the Coda"))
 
 
 RULES: tuple[Rule, ...] = (rhythm, metre, marks, accidentals, keys, form)

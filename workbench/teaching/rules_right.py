@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from workbench.language.speech import say
 from workbench.teaching.occurrence import Music, Occurrence, Rule, at_stroke, over_run, runs_where
 from workbench.teaching.strokes import Stroke
 
@@ -95,7 +96,8 @@ def string_skip(music: Music) -> Iterator[Occurrence]:
             one, two = _string(a), _string(b)
             fingers = _finger(a) in FINGERS and _finger(b) in FINGERS
             if one is not None and two is not None and fingers and abs(one - two) >= 2:
-                yield over_run("string-skip", (a, b), f"string {one} to {two}")
+                said = say("string {first} to {second}", first=one, second=two)
+                yield over_run("string-skip", (a, b), said)
 
 
 def rest_stroke(music: Music) -> Iterator[Occurrence]:

@@ -4,17 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.music.form import form_in_words, playing_order, sections
+from workbench.music.form import playing_order, sections
 from workbench.music.model import Piece
 from workbench.teaching.formatting import plain
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.lesson import CLOSING, OPENING, BarNote, Lesson, sectioned
+from workbench.teaching.script_words import at_bar, closing_words, opening_words
 from workbench.teaching.seen import Move, MoveAt, grip_name, moves_of, new_in_bars
-from workbench.teaching.strokes import bar_name, bar_seconds, by_bar, same_as, strokes
-from workbench.teaching.techniques import technique
+from workbench.teaching.strokes import bar_seconds, by_bar, same_as, strokes
 
 WORDS_A_MINUTE = 140.0  # calm explaining speech; common practice, no source
 BREATH = 0.6  # seconds after each bar's talk
@@ -30,7 +32,7 @@ class Cue:
     highest-numbered string to string 1, as they come; ``right`` the right hand's
     pattern; ``new`` what is met for the first time; ``as_bar`` the written bar
     that was the same before, else None. ``edited`` where the teacher's own words
-    stand.
+    stand; ``notes`` are the teaching notes that belong here, for their pictures.
     """
 
     position: int
@@ -46,26 +48,72 @@ class Cue:
     playing: float
     chapter: str = ""
     edited: bool = False
+    notes: tuple[BarNote, ...] = ()
 
     @property
     def end(self) -> float:
         """When the next bar begins, in seconds."""
         return self.start + self.speaking + self.playing
 
+    @property
+    def pictures(self) -> tuple[str, ...]:
+        """The grips that the notes picture, written as ``grips`` are."""
+        return tuple(grip_text(n.grip) for n in self.notes if n.grip is not None)
+
+
+@dataclass(frozen=True)
+class Chapter:
+    """A section as it is entered: its name, the place in playing order where it begins,
+    when (seconds) and how long it takes."""
+
+    name: str
+    position: int
+    start: float
+    seconds: float
+
 
 @dataclass(frozen=True)
 class Script:
-    """The whole script. ``opening`` is said before the first bar."""
+    """The whole script. ``opening`` is said before the first bar, ``closing`` after the
+    last; ``edited`` holds which of them (OPENING, CLOSING) are the teacher's words."""
 
     title: str
     opening: str
     opening_seconds: float
     cues: tuple[Cue, ...]
+    closing: str = ""
+    closing_seconds: float = 0.0
+    edited: frozenset[int] = frozenset()
+
+    @property
+    def closing_start(self) -> float:
+        """When the closing words begin, in seconds."""
+        return self.cues[-1].end if self.cues else self.opening_seconds
 
     @property
     def seconds(self) -> float:
         """Length in all."""
-        return self.cues[-1].end if self.cues else self.opening_seconds
+        return self.closing_start + self.closing_seconds
+
+    @property
+    def chapters(self) -> tuple[Chapter, ...]:
+        """The sections in the order in which they are played."""
+        entered = [c for c in self.cues if c.chapter]
+        ends = [*(c.start for c in entered[1:]), self.closing_start]
+        return tuple(
+            Chapter(c.chapter, c.position, c.start, end - c.start)
+            for c, end in zip(entered, ends, strict=True)
+        )
+
+    def words_at(self, place: int) -> str:
+        """What is said at a place in playing order, or at OPENING or CLOSING."""
+        if place == OPENING:
+            return self.opening
+        return self.closing if place == CLOSING else self.cues[place].say
+
+    def is_edited(self, place: int) -> bool:
+        """Whether the teacher's own words stand there."""
+        return place in self.edited if place < 0 else self.cues[place].edited
 
     def cue_at(self, seconds: float) -> Cue | None:
         """The cue that runs at that time; None before the first and after the last."""
@@ -79,6 +127,11 @@ def spoken_seconds(text: str) -> float:
     """How long the text takes to say."""
     words = len(plain(text).split())
     return words * 60.0 / WORDS_A_MINUTE + BREATH if words else 0.0
+
+
+def grip_text(frets: Sequence[int | None]) -> str:
+    """A grip from the highest-numbered string to string 1, such as ``x-0-1-3``."""
+    return "-".join("x" if fret is None else str(fret) for fret in frets)
 
 
 def make_script(
@@ -99,70 +152,93 @@ def make_script(
     """
     piece = lesson.piece
     if not piece.bars:
-        raise BadInput(f"'{lesson.title}' has no bars to explain; choose a score with music.")
+        raise BadInput(
+            say(
+                "'{title}' has no bars to explain; choose a score with music.", title=lesson.title
+            )
+        )
     played = order if order is not None else playing_order(piece)
     edits = dict(lesson.script_edits)
-    for position in edits:
-        if not 0 <= position < len(played):
-            raise BadInput(
-                f"Script: there is no bar {position + 1} in playing order (it has {len(played)}); "
-                "remove that edit."
-            )
+    _check(edits, len(played))
+    marked = sectioned(lesson)
     first = same_as(piece, fingering)
-    moves = moves_of(piece, fingering, instrument, hand)
-    fresh = new_in_bars(_in_order(moves, played), known)
+    fresh = new_in_bars(_in_order(moves_of(piece, fingering, instrument, hand), played), known)
     rows = by_bar(strokes(piece, fingering))
     seconds = bar_seconds(piece)
-    chapters = _chapters(lesson, played)
-    opening = _opening(lesson)
+    chapters = _chapters(marked, played)
+    letters = _letters(marked)
+    opening = edits.get(OPENING, opening_words(lesson, marked))
     now = spoken_seconds(opening)
-    opening_seconds = now
     met: dict[int, int] = {}
-    said: set[str] = set()
+    told: set[str] = set()
     heard: set[int] = set()
+    taught: list[Move] = []
     explained = {m.name.partition(": ")[0] for m in known if m.kind == "technique"}
     out: list[Cue] = []
     for position, bar in enumerate(played):
         as_bar = met.get(first[bar])
         met.setdefault(first[bar], bar)
-        notes = [n for n in lesson.notes if _speaks_at(n, bar) and n.id not in said]
-        said |= {n.id for n in notes}
+        notes = tuple(
+            n for n in lesson.notes if n.id not in told and _speaks_at(n, bar, letters)
+        )
+        told |= {n.id for n in notes}
         new = () if bar in heard else fresh.get(bar, ())
         heard.add(bar)
-        text = _say(piece, bar, as_bar, new, notes, explained)
-        say = edits.get(position, text)
+        taught += new
+        text = at_bar(piece, bar, as_bar, new, notes, explained)
+        spoken = edits.get(position, text)
         strokes_here = rows.get(bar, ())
         grips = dict.fromkeys(g for s in strokes_here if (g := grip_name(s, instrument.strings)))
-        speaking = spoken_seconds(say)
-        playing = seconds[bar] * 100.0 / max(1, lesson.tempo_percent)
-        out.append(
-            Cue(
-                position,
-                bar,
-                piece.bars[bar].number,
-                say,
-                tuple(grips),
-                " ".join("".join(s.right) for s in strokes_here if s.right),
-                new,
-                as_bar,
-                now,
-                speaking,
-                playing,
-                chapters.get(position, ""),
-                position in edits,
-            )
+        cue = Cue(
+            position,
+            bar,
+            piece.bars[bar].number,
+            spoken,
+            tuple(grips),
+            " ".join("".join(s.right) for s in strokes_here if s.right),
+            new,
+            as_bar,
+            now,
+            spoken_seconds(spoken),
+            seconds[bar] * 100.0 / max(1, lesson.tempo_percent),
+            chapters.get(position, ""),
+            position in edits,
+            notes,
         )
-        now += speaking + playing
-    return Script(lesson.title, opening, opening_seconds, tuple(out))
+        out.append(cue)
+        now = cue.end
+    closing = edits.get(CLOSING, closing_words(lesson, taught))
+    return Script(
+        lesson.title,
+        opening,
+        spoken_seconds(opening),
+        tuple(out),
+        closing,
+        spoken_seconds(closing),
+        frozenset({OPENING, CLOSING} & set(edits)),
+    )
 
 
-def with_edit(lesson: Lesson, position: int, text: str | None) -> Lesson:
-    """The lesson with the words at a place of the playing order replaced, or given back
-    to the program where ``text`` is None or empty."""
-    edits = {k: v for k, v in lesson.script_edits if k != position}
+def with_edit(lesson: Lesson, place: int, text: str | None) -> Lesson:
+    """The lesson with the words at a place of the playing order (or OPENING, CLOSING)
+    replaced, or given back to the program where ``text`` is None or empty."""
+    edits = {k: v for k, v in lesson.script_edits if k != place}
     if text and text.strip():
-        edits[position] = text.strip()
+        edits[place] = text.strip()
     return replace(lesson, script_edits=tuple(sorted(edits.items())))
+
+
+def _check(edits: dict[int, str], played: int) -> None:
+    for place in edits:
+        if not CLOSING <= place < played:
+            raise BadInput(
+                say(
+                    "Script: there is no bar {bar} in playing order (it has {count}); "
+                    "remove that edit.",
+                    bar=place + 1,
+                    count=played,
+                )
+            )
 
 
 def _in_order(moves: Sequence[MoveAt], played: tuple[int, ...]) -> list[MoveAt]:
@@ -173,78 +249,43 @@ def _in_order(moves: Sequence[MoveAt], played: tuple[int, ...]) -> list[MoveAt]:
     return sorted((m for m in moves if m.bar in first), key=lambda m: first[m.bar])
 
 
-def _speaks_at(note: BarNote, bar: int) -> bool:
+def _letters(piece: Piece) -> dict[int, str]:
+    """The section letter of every written bar."""
+    return {
+        bar: s.letter for s in sections(piece) for bar in range(s.first_bar, s.last_bar + 1)
+    }
+
+
+def _speaks_at(note: BarNote, bar: int, letters: dict[int, str]) -> bool:
     """A note is said once, at the first bar of what it covers that is played."""
+    if note.section is not None and note.section == letters.get(bar):
+        return True
     return note.first_bar <= bar <= note.last_bar
 
 
-def _chapters(lesson: Lesson, played: tuple[int, ...]) -> dict[int, str]:
+def _chapters(piece: Piece, played: tuple[int, ...]) -> dict[int, str]:
     """Chapter titles by place in playing order: sections each time they are entered."""
-    piece = lesson.piece
-    if lesson.sections:
-        starts = sorted(lesson.sections)
-        ends = [s for s, _ in starts[1:]] + [len(piece.bars)]
-        spans = [(s, e - 1, name) for (s, name), e in zip(starts, ends, strict=True)]
-    else:
-        spans = [(s.first_bar, s.last_bar, s.letter) for s in sections(piece)]
+    spans = [(s.first_bar, s.last_bar, s.letter) for s in sections(piece)]
+    at = [next(k for k, (a, b, _) in enumerate(spans) if a <= bar <= b) for bar in played]
     out: dict[int, str] = {}
     times: dict[str, int] = {}
-    before: tuple[int, int] | None = None
-    for position, bar in enumerate(played):
-        at = next((k for k, (a, b, _) in enumerate(spans) if a <= bar <= b), None)
-        if at is None:
-            continue
-        again = before is not None and (before[0] != at or bar <= before[1])
-        if before is None or again:
-            name = spans[at][2]
-            times[name] = times.get(name, 0) + 1
-            turn = f", time {times[name]}" if times[name] > 1 else ""
-            out[position] = (f"Section {name}" if len(name) <= 2 else name) + turn
-        before = (at, bar)
+    entered = [0, *(
+        k
+        for k, ((before, now), (left, bar)) in enumerate(
+            zip(pairwise(at), pairwise(played), strict=True), 1
+        )
+        if before != now or bar <= left
+    )] if played else []  # fmt: skip
+    for position in entered:
+        name = spans[at[position]][2]
+        times[name] = times.get(name, 0) + 1
+        title = section_title(name)
+        if times[name] > 1:
+            title = say("{section}, time {time}", section=title, time=times[name])
+        out[position] = title
     return out
 
 
-def _opening(lesson: Lesson) -> str:
-    piece = lesson.piece
-    by = f" by {piece.composer}" if piece.composer else ""
-    said = [f"{lesson.title}{by}, in {lesson.key or piece.bars[0].key.name}."]
-    form = form_in_words(piece)
-    if form:
-        said.append(f"The form: {form}")
-    return " ".join(said)
-
-
-def _say(
-    piece: Piece,
-    bar: int,
-    as_bar: int | None,
-    new: tuple[Move, ...],
-    notes: Sequence[BarNote],
-    explained: set[str],
-) -> str:
-    """What is said at a bar; a technique is explained once, its other kinds are named."""
-    name = bar_name(piece.bars[bar])
-    here = name[:1].upper() + name[1:]
-    parts: list[str] = []
-    if as_bar == bar:
-        parts.append(f"{here} again.")
-    elif as_bar is not None:
-        parts.append(f"{here} is as in {bar_name(piece.bars[as_bar])}.")
-    else:
-        parts.append(f"{here}.")
-    for move in new:
-        if move.kind == "technique":
-            entry = technique(move.name.partition(": ")[0])
-            parts.append(f"New here: {move.words}.")
-            if entry.id not in explained:
-                explained.add(entry.id)
-                parts.append(entry.asks)
-        elif move.kind == "position" and move.name != "I":
-            parts.append(f"New here: {move.words}.")
-    parts += [_sentence(n.text) for n in notes]
-    return " ".join(parts)
-
-
-def _sentence(text: str) -> str:
-    text = text.strip()
-    return text if text.endswith((".", "!", "?", ":", "…")) or not text else text + "."
+def section_title(name: str) -> str:
+    """ "Section A" for a letter, a name of its own as it is."""
+    return say("Section {letter}", letter=name) if len(name) <= 2 else name

@@ -2,21 +2,27 @@
 
 from __future__ import annotations
 
+from workbench.language.speech import say
 from workbench.teaching.formatting import plain
 from workbench.teaching.script import Cue, Script
 
 
 def markdown(script: Script) -> str:
-    """The script to read: chapters as headings, one bar a paragraph, times in front."""
-    out = [f"# {script.title}", "", f"Length about {clock(script.seconds)}.", "", script.opening]
+    """The script to read: chapters as headings with their length, one bar a paragraph,
+    times in front."""
+    lengths = {c.position: c.seconds for c in script.chapters}
+    out = [f"# {script.title}", "", say("Length about {time}.", time=clock(script.seconds))]
+    if script.opening:
+        out += ["", script.opening]
     for cue in script.cues:
         if cue.chapter:
-            out += ["", f"## {cue.chapter}"]
-        where = "pickup" if cue.number == "0" else f"bar {cue.number}"
+            out += ["", f"## {cue.chapter} ({clock(lengths[cue.position])})"]
+        where = say("pickup") if cue.number == "0" else say("bar {number}", number=cue.number)
         out += ["", f"**{clock(cue.start)} · {where}** {cue.say}"]
-        shown = _shown(cue)
-        if shown:
-            out += ["", f"> {shown}"]
+        for line in shown(cue):
+            out += ["", f"> {line}"]
+    if script.closing:
+        out += ["", "---", "", f"**{clock(script.closing_start)}** {script.closing}"]
     return "\n".join(out) + "\n"
 
 
@@ -39,8 +45,10 @@ def webvtt(script: Script) -> str:
 
 def chapters(script: Script) -> str:
     """Chapters in plain text, a time and a title a line, beginning at 0:00."""
-    rows = [(0.0, "Opening")] if script.opening_seconds > 0 else []
-    rows += [(cue.start, cue.chapter) for cue in script.cues if cue.chapter]
+    rows = [(0.0, say("Opening"))] if script.opening_seconds > 0 else []
+    rows += [(chapter.start, chapter.name) for chapter in script.chapters]
+    if script.closing_seconds > 0:
+        rows.append((script.closing_start, say("Closing")))
     if rows and rows[0][0] > 0:
         rows[0] = (0.0, rows[0][1])
     return "".join(f"{clock(start)} {title}\n" for start, title in rows)
@@ -54,14 +62,31 @@ def clock(seconds: float) -> str:
     return f"{hours}:{minutes:02d}:{tail}" if hours else f"{minutes}:{tail}"
 
 
+def shown(cue: Cue) -> tuple[str, ...]:
+    """What is shown at a bar, a line each: grips and the right hand, pictures of the
+    notes, why another fingering was not taken."""
+    parts = []
+    if cue.grips:
+        between = say(", then ")
+        parts.append(say("Grips {grips}", grips=between.join(cue.grips)))
+    if cue.right:
+        parts.append(say("right hand {pattern}", pattern=cue.right))
+    lines = ["; ".join(parts)] if parts else []
+    lines += [say("Picture of the grip {grip}", grip=picture) for picture in cue.pictures]
+    lines += [
+        say("Why not the other fingering: {why}", why=plain(note.why or note.text))
+        for note in cue.notes
+        if note.rejected
+    ]
+    return tuple(lines)
+
+
 def _lines(script: Script) -> list[tuple[float, float, str]]:
-    rows = []
-    if script.opening_seconds > 0:
-        rows.append((0.0, script.opening_seconds, _one_line(script.opening)))
-    for cue in script.cues:
-        if cue.say.strip() and cue.speaking > 0:
-            rows.append((cue.start, cue.start + cue.speaking, _one_line(cue.say)))
-    return rows
+    """(start, end, words) of everything that is said."""
+    rows = [(0.0, script.opening_seconds, script.opening)]
+    rows += [(cue.start, cue.start + cue.speaking, cue.say) for cue in script.cues]
+    rows.append((script.closing_start, script.seconds, script.closing))
+    return [(a, b, _one_line(text)) for a, b, text in rows if text.strip() and b > a]
 
 
 def _one_line(text: str) -> str:
@@ -74,12 +99,3 @@ def _stamp(seconds: float, mark: str) -> str:
     minutes, rest = divmod(rest, 60_000)
     whole, thousandths = divmod(rest, 1000)
     return f"{hours:02d}:{minutes:02d}:{whole:02d}{mark}{thousandths:03d}"
-
-
-def _shown(cue: Cue) -> str:
-    parts = []
-    if cue.grips:
-        parts.append("Grips " + ", then ".join(cue.grips))
-    if cue.right:
-        parts.append(f"right hand {cue.right}")
-    return "; ".join(parts)

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import count, say
 from workbench.music.model import Piece
 from workbench.teaching.rules_left import roman
 from workbench.teaching.strokes import Stroke, strokes
@@ -37,11 +38,13 @@ class Move:
         """As a teacher would say it."""
         if self.kind == "technique":
             base, _, detail = self.name.partition(": ")
-            said = technique(base).name
-            return f"{said} ({detail})" if detail else said
+            said = say(technique(base).name)
+            return f"{said} ({kind_words(detail)})" if detail else said
         if self.kind == "position":
-            return f"position {self.name}"
-        return f"the grip {self.name}" if self.kind == "grip" else f"the key of {self.name}"
+            return say("position {position}", position=self.name)
+        if self.kind == "grip":
+            return say("the grip {grip}", grip=self.name)
+        return say("the key of {key}", key=self.name)
 
 
 @dataclass(frozen=True)
@@ -78,8 +81,9 @@ class Seen:
     def sentence(self) -> str:
         """For example "guide finger: known from 'First song'"."""
         if self.taught_in is not None:
-            return f"{self.move.words}: known from '{self.taught_in.title}'"
-        return f"{self.move.words}: new"
+            title = self.taught_in.title
+            return say("{move}: known from '{title}'", move=self.move.words, title=title)
+        return say("{move}: new", move=self.move.words)
 
 
 @dataclass(frozen=True)
@@ -93,11 +97,12 @@ class Suggestion:
 
     @property
     def reason(self) -> str:
-        again = ", ".join(m.words for m in self.reused[:3]) or "nothing in particular"
-        added = ", ".join(m.words for m in self.new[:3]) or "nothing new"
-        more = len(self.new) - 3
-        tail = f" and {more} more" if more > 0 else ""
-        return f"Takes up again {again}; adds {added}{tail}."
+        again = ", ".join(m.words for m in self.reused[:3]) or say("nothing in particular")
+        return say(
+            "Takes up again {again}; adds {added}.",
+            again=again,
+            added=listed(self.new, say("nothing new")),
+        )
 
 
 @dataclass(frozen=True)
@@ -109,6 +114,21 @@ class Pair:
     shared: tuple[Move, ...]
     only_first: tuple[Move, ...]
     only_second: tuple[Move, ...]
+
+
+def listed(moves: Sequence[Move], none: str) -> str:
+    """The first three moves in words and how many more there are; ``none`` without any."""
+    more = len(moves) - 3
+    words = ", ".join(m.words for m in moves[:3])
+    if more > 0:
+        return count(more, "{names} and {n} more", "{names} and {n} more", names=words)
+    return words or none
+
+
+def kind_words(detail: str) -> str:
+    """The kind of a technique, such as "p i m" or "1-2 to 3-4", as it is said."""
+    before, to, after = detail.partition(" to ")
+    return say("{before} to {after}", before=before, after=after) if to else detail
 
 
 def grip_name(stroke: Stroke, strings: int) -> str | None:
@@ -201,13 +221,13 @@ def seen_before(
 
 
 def teach_next(
-    shelf: Sequence[Profile], taught: Sequence[Profile], count: int = 5
+    shelf: Sequence[Profile], taught: Sequence[Profile], most: int = 5
 ) -> tuple[Suggestion, ...]:
     """Pieces of the shelf that fit after the lessons ``taught`` (oldest first): for the
     same instrument, within a grade of the last one, taking up what the last lesson
     brought as new and adding few moves; best first. Nothing where nothing was taught.
     """
-    if not taught or count < 1:
+    if not taught or most < 1:
         return ()
     last = taught[-1]
     before = {m for p in taught[:-1] for m in p.moves}
@@ -230,10 +250,10 @@ def teach_next(
         if reused:
             out.append(Suggestion(p, reused, new, score))
     out.sort(key=lambda s: (-s.score, s.profile.title, s.profile.id))
-    return tuple(out[:count])
+    return tuple(out[:most])
 
 
-def pairs(shelf: Sequence[Profile], of: Profile, count: int = 5) -> tuple[Pair, ...]:
+def pairs(shelf: Sequence[Profile], of: Profile, most: int = 5) -> tuple[Pair, ...]:
     """Partners for a piece: near in grade, on the same instrument, with the largest
     share of moves in common, each with something of its own first among equals."""
     own = set(of.moves)
@@ -256,4 +276,4 @@ def pairs(shelf: Sequence[Profile], of: Profile, count: int = 5) -> tuple[Pair, 
         )
         rows.append((len(both) / len(own | other), bool(pair.only_second), pair))
     rows.sort(key=lambda r: (-r[0], not r[1], r[2].second.title))
-    return tuple(r[2] for r in rows[:count])
+    return tuple(r[2] for r in rows[:most])

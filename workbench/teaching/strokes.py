@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
+from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
 
@@ -105,8 +106,12 @@ def strokes(piece: Piece, fingering: Fingering) -> tuple[Stroke, ...]:
                 continue
             if note.id not in hands:
                 raise BadInput(
-                    f"Bar {bar.number}: the fingering does not belong to this piece "
-                    f"(note {note.pitch.name} is not in it); finger the piece again."
+                    say(
+                        "Bar {bar}: the fingering does not belong to this piece "
+                        "(note {note} is not in it); finger the piece again.",
+                        bar=bar.number,
+                        note=note.pitch.name,
+                    )
                 )
             moments.setdefault(note.onset, []).append(Played(note, hands[note.id]))
         for onset in sorted(moments):
@@ -128,8 +133,8 @@ def by_bar(found: tuple[Stroke, ...]) -> dict[int, tuple[Stroke, ...]]:
 
 def compound(bar: Bar) -> bool:
     """True for 6/8, 9/8, 12/8 and their like, where three go to a beat."""
-    count, unit = bar.time_signature
-    return unit >= 8 and count > 3 and count % 3 == 0
+    beats, unit = bar.time_signature
+    return unit >= 8 and beats > 3 and beats % 3 == 0
 
 
 def beat_length(bar: Bar) -> Fraction:
@@ -154,8 +159,8 @@ def beat_number(bar: Bar, onset: Fraction) -> str:
     if rest == 0:
         return str(whole + 1)
     if rest == Fraction(1, 2):
-        return f"{whole + 1} and"
-    return f"{whole + 1} and a bit"
+        return say("{beat} and", beat=whole + 1)
+    return say("{beat} and a bit", beat=whole + 1)
 
 
 def tempos(piece: Piece) -> tuple[float, ...]:
@@ -213,16 +218,22 @@ def same_as(piece: Piece, fingering: Fingering) -> tuple[int, ...]:
 
 def bar_name(bar: Bar) -> str:
     """ "bar 3", or "the pickup" for the part of a bar that leads in."""
-    return "the pickup" if bar.number == "0" else f"bar {bar.number}"
+    return say("the pickup") if bar.number == "0" else say("bar {number}", number=bar.number)
+
+
+def as_first_word(words: str) -> str:
+    """The words with a capital, as they begin a sentence."""
+    return words[:1].upper() + words[1:]
 
 
 def bars_in_words(piece: Piece, indices: tuple[int, ...]) -> str:
     """ "bar 3", "bars 1–4", "pickup, bars 2, 5–6": printed numbers of written bars."""
     if not indices:
-        return "no bar"
+        return say("no bar")
     wanted = sorted(set(indices))
     if wanted[0] < len(piece.bars) and piece.bars[wanted[0]].number == "0":
-        return "pickup" + (", " + bars_in_words(piece, tuple(wanted[1:])) if wanted[1:] else "")
+        after = bars_in_words(piece, tuple(wanted[1:])) if wanted[1:] else ""
+        return say("pickup, {bars}", bars=after) if after else say("pickup")
     runs: list[list[int]] = [[wanted[0], wanted[0]]]
     for index in wanted[1:]:
         if index == runs[-1][1] + 1:
@@ -231,4 +242,5 @@ def bars_in_words(piece: Piece, indices: tuple[int, ...]) -> str:
             runs.append([index, index])
     number = {bar.index: bar.number for bar in piece.bars}
     parts = [number[a] if a == b else f"{number[a]}–{number[b]}" for a, b in runs]
-    return ("bar " if len(wanted) == 1 else "bars ") + ", ".join(parts)
+    listed = ", ".join(parts)
+    return count(len(wanted), "bar {bars}", "bars {bars}", bars=listed)

@@ -8,6 +8,7 @@ from functools import cache
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching import rules_left, rules_music, rules_right
@@ -50,8 +51,12 @@ class Found:
 
     def words(self, piece: Piece) -> str:
         """For example "guide finger in bars 3, 7: A finger stays ..."."""
-        t = self.technique
-        return f"{t.name} in {bars_in_words(piece, self.bars)}: {t.asks}"
+        return say(
+            "{technique} in {bars}: {asks}",
+            technique=say(self.technique.name),
+            bars=bars_in_words(piece, self.bars),
+            asks=say(self.technique.asks),
+        )
 
 
 @cache
@@ -69,7 +74,9 @@ def technique(name: str) -> Technique:
     for t in catalogue():
         if t.id == name:
             return t
-    raise BadInput(f"Technique '{name}' is not in the catalogue; choose one that it lists.")
+    raise BadInput(
+        say("Technique '{name}' is not in the catalogue; choose one that it lists.", name=name)
+    )
 
 
 def find_techniques(
