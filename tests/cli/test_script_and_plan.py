@@ -17,7 +17,7 @@ def test_script_runs_on_without_gaps(call, tune):
     assert cues[0]["playing"] == cues[1]["playing"] > 0
     assert abs(cues[1]["start"] - sum(cues[0][k] for k in ("start", "speaking", "playing"))) < 0.01
     last = cues[-1]
-    assert abs(document["seconds"] - last["start"] - last["speaking"] - last["playing"]) < 0.01
+    assert abs(document["closing_start"] - last["start"] - last["speaking"] - last["playing"]) < 0.01
     assert document["path"] is None
 
 
@@ -79,6 +79,43 @@ def test_each_technique_is_explained_once(call):
     assert max(times) == 1
     # Its second kind is named without being explained again.
     assert said.count("New here: thumb with finger") > 1
+
+
+def test_what_a_students_earlier_lessons_taught_is_passed_over(call):
+    from dataclasses import replace
+
+    from workbench.store.shelf import Shelf
+    from workbench.teaching.demo import demo_lessons
+
+    first = replace(demo_lessons()[0], id="first", title="First one", student="Ada")
+    again = replace(first, id="second", title="Second one", script_edits=())
+    with Shelf() as shelf:
+        shelf.save_all((first, again))
+    plain = call("script", "second", "--json").json
+    known = call("script", "second", "--student", "Ada", "--json").json
+    assert plain["earlier"] == []
+    assert known["earlier"] == [{"id": "first", "title": "First one"}]
+    # the same piece again: every move was taught, so that nothing is new in it
+    assert any(cue["new"] for cue in plain["cues"])
+    assert not any(cue["new"] for cue in known["cues"])
+    assert "New here" not in " ".join(cue["say"] for cue in known["cues"])
+    # of the first lesson nothing was taught before; of a score all of it was
+    assert call("script", "first", "--student", "Ada", "--json").json["earlier"] == []
+    asked = call("script", "demo:2", "--student", "Ada", "--json").json
+    assert [row["id"] for row in asked["earlier"]] == ["first", "second"]
+
+
+def test_a_student_without_lessons_is_told_of(call, tune):
+    got = call("script", tune, "--student", "Nobody")
+    assert got.status == 2
+    assert "no lesson of that student" in got.err and got.err.count("\n") == 1
+
+
+def test_the_script_ends_with_closing_words(call, tune):
+    got = call("script", tune, "--json").json
+    assert got["closing"].startswith("That was ")
+    last = got["cues"][-1]
+    assert got["seconds"] > got["closing_start"] > last["start"] + last["speaking"]
 
 
 def test_a_pickup_goes_by_its_name(call):
