@@ -6,6 +6,7 @@ import argparse
 
 from workbench.commands.output import Meter, Result, table, wrapped
 from workbench.commands.source import INSTRUMENT_HELP, hand_option, load, player, score_options
+from workbench.language.speech import say
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -20,7 +21,7 @@ def run(options: argparse.Namespace) -> Result:
 
     source = load(options)
     instrument, hand = player(options, source.lesson)
-    with Meter("Trying keys") as meter:
+    with Meter(say("Trying keys")) as meter:
         found = candidate_keys(source.piece, instrument, hand, progress=meter)
     document = {
         "title": source.piece.title,
@@ -44,7 +45,12 @@ def run(options: argparse.Namespace) -> Result:
     ]
     heads = ["", "key", "semitones", "unplayable", "changed", "effort"]
     lines = [
-        f"{source.piece.title} - {instrument.name}; written in {source.piece.key.name}",
+        say(
+            "{piece} - {instrument}; written in {key}",
+            piece=source.piece.title,
+            instrument=say(instrument.name),
+            key=source.piece.key.name,
+        ),
         "",
         *table(heads, rows, right="semitones,unplayable,changed,effort"),
         "",

@@ -6,6 +6,7 @@ import argparse
 from typing import TYPE_CHECKING, Any
 
 from workbench.commands.output import Result, table
+from workbench.language.speech import say
 
 if TYPE_CHECKING:
     from workbench.store.rows import LessonRow
@@ -32,8 +33,10 @@ def run(options: argparse.Namespace) -> Result:
         )
         place = shelf.place
     if not rows:
-        found = "No lesson fits." if options.search or options.student else "No lessons yet."
-        return Result([], [f"{found} The store is {place}."])
+        found = (
+            say("No lesson fits.") if options.search or options.student else say("No lessons yet.")
+        )
+        return Result([], [say("{found} The store is {place}.", found=found, place=place)])
     heads = ["id", "title", "student", "instrument", "key", "grade", "updated"]
     lines = [
         (

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from workbench.commands.output import Result, table, wrapped
 from workbench.commands.source import load, score_options
+from workbench.language.speech import say
 
 if TYPE_CHECKING:
     from workbench.music.form import Section
@@ -36,11 +37,15 @@ def signs(bar: Bar) -> str:
     if bar.pickup:
         said.append("pickup")
     if bar.repeat_start:
-        said.append("repeat from here")
+        said.append(say("repeat from here"))
     if bar.endings:
-        said.append("ending " + ", ".join(map(str, bar.endings)))
+        said.append(say("ending {endings}", endings=", ".join(map(str, bar.endings))))
     if bar.repeat_end:
-        said.append("repeat" if bar.times == 2 else f"repeat, {bar.times} times in all")
+        said.append(
+            say("repeat")
+            if bar.times == 2
+            else say("repeat, {times} times in all", times=bar.times)
+        )
     for sign, word in (
         (bar.segno, "Segno"),
         (bar.coda, "Coda"),
@@ -58,18 +63,25 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
     by = f", {piece.composer}" if piece.composer else ""
     lines = [
         f"{piece.title}{by}",
-        f"{piece.key.name}, {piece.tempo:g} crotchets a minute, "
-        f"{len(piece.bars)} bars written, {len(order)} played, {len(piece.notes)} notes",
+        say(
+            "{key}, {tempo:g} crotchets a minute, {bars} bars written, {order} played, "
+            "{notes} notes",
+            key=piece.key.name,
+            tempo=piece.tempo,
+            bars=len(piece.bars),
+            order=len(order),
+            notes=len(piece.notes),
+        ),
         "",
     ]
     if piece.tunes:
-        lines += ["Tunes in this book (choose one with --tune N)"]
+        lines += [say("Tunes in this book (choose one with --tune N)")]
         lines += [f"  {number}  {title}" for number, title in enumerate(piece.tunes, 1)] + [""]
     if piece.parts:
         rows = [
             (p.number, p.name, p.staves, p.notes, _range(p.lowest, p.highest)) for p in piece.parts
         ]
-        heads = ["part", "name", "staves", "notes", "range (MIDI)"]
+        heads = [say("part"), say("name"), say("staves"), say("notes"), say("range (MIDI)")]
         lines += [*table(heads, rows, right="part,staves,notes"), ""]
     bars = [
         (
@@ -87,13 +99,20 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
     lines += [*table(heads, bars, right="bar,notes,voices"), ""]
     if sections:
         named = ", ".join(
-            f"{s.letter} bars {piece.bars[s.first_bar].number}-{piece.bars[s.last_bar].number}"
+            say(
+                "{letter} bars {first}-{last}",
+                letter=s.letter,
+                first=piece.bars[s.first_bar].number,
+                last=piece.bars[s.last_bar].number,
+            )
             for s in sections
         )
-        lines += wrapped(f"Sections: {named}")
-    lines += wrapped("Played: " + " ".join(piece.bars[index].number for index in order))
+        lines += wrapped(say("Sections: {named}", named=named))
+    lines += wrapped(
+        say("Played: {bars}", bars=" ".join(piece.bars[index].number for index in order))
+    )
     for warning in piece.warnings:
-        lines += wrapped(f"Note: {warning}")
+        lines += wrapped(say("Note: {warning}", warning=warning))
     return lines
 
 

@@ -8,6 +8,7 @@ from typing import Any
 from workbench.commands.output import Result, wrapped
 from workbench.commands.source import INSTRUMENT_HELP, hand_option, player
 from workbench.instrument.model import Instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 
@@ -50,8 +51,13 @@ def parse_frets(text: str, instrument: Instrument) -> tuple[int | None, ...]:
     words = text.replace(" ", "").split(",")
     if len(words) != instrument.strings:
         raise BadInput(
-            f"Shape '{text}': {instrument.name} has {instrument.strings} strings; "
-            "give one fret for each, from the highest-numbered string to string 1."
+            say(
+                "Shape '{text}': {instrument} has {strings} strings; give one fret for each, "
+                "from the highest-numbered string to string 1.",
+                text=text,
+                instrument=say(instrument.name),
+                strings=instrument.strings,
+            )
         )
     frets: list[int | None] = []
     for word in words:
@@ -61,27 +67,42 @@ def parse_frets(text: str, instrument: Instrument) -> tuple[int | None, ...]:
             frets.append(int(word))
         else:
             raise BadInput(
-                f"Shape '{text}': '{word}' is no fret; give 0 to "
-                f"{instrument.playable_frets}, or x for a string that is not played."
+                say(
+                    "Shape '{text}': '{word}' is no fret; give 0 to {most}, or x for a "
+                    "string that is not played.",
+                    text=text,
+                    word=word,
+                    most=instrument.playable_frets,
+                )
             )
     if all(fret is None for fret in frets):
-        raise BadInput(f"Shape '{text}': no string is played; give at least one fret.")
+        raise BadInput(
+            say("Shape '{text}': no string is played; give at least one fret.", text=text)
+        )
     return tuple(frets)
 
 
 def _text(text: str, instrument: Instrument, document: dict[str, Any]) -> list[str]:
     chord = document["chord"]
-    name = chord["name"] or "no common chord"
+    name = chord["name"] or say("no common chord")
     if chord["inversion"]:
         name += f", inversion {chord['inversion']}"
-    lines = [f"{text} on {instrument.name}: {name}"]
+    lines = [
+        say("{text} on {instrument}: {name}", text=text, instrument=say(instrument.name), name=name)
+    ]
     if document["impossible"]:
         return lines + wrapped(document["impossible"], "  ")
     for place, one in enumerate(document["fingerings"], 1):
         barres = "".join(f"; {_barre(barre)}" for barre in one["barres"])
         lines.append(
-            f"{place:>3}  fingers {','.join(map(str, one['fingers']))}   "
-            f"reach {one['reach_mm']:.0f} mm, effort {one['cost']}{barres}"
+            f"{place:>3}  "
+            + say(
+                "fingers {fingers}   reach {reach:.0f} mm, effort {effort}",
+                fingers=",".join(map(str, one["fingers"])),
+                reach=one["reach_mm"],
+                effort=one["cost"],
+            )
+            + barres
         )
         lines += wrapped(" ".join(one["reasons"]), "       ")
     return lines
@@ -89,4 +110,9 @@ def _text(text: str, instrument: Instrument, document: dict[str, Any]) -> list[s
 
 def _barre(barre: dict[str, Any]) -> str:
     strings = f"{barre['strings'][0]}-{barre['strings'][-1]}"
-    return f"barre with finger {barre['finger']} at fret {barre['fret']}, strings {strings}"
+    return say(
+        "barre with finger {finger} at fret {fret}, strings {strings}",
+        finger=barre["finger"],
+        fret=barre["fret"],
+        strings=strings,
+    )

@@ -8,6 +8,7 @@ from pathlib import Path
 from workbench.commands.output import Meter, Result
 from workbench.commands.prepare import fingering_of, lesson_of, playing_of
 from workbench.commands.source import load, playing_options, score_options
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 
@@ -30,7 +31,13 @@ def run(options: argparse.Namespace) -> Result:
     target = Path(options.output)
     if target.is_dir():
         name = target / "piece.wav"
-        raise BadInput(f"{target} is a folder; name the file to write, such as {name}.")
+        raise BadInput(
+            say(
+                "{target} is a folder; name the file to write, such as {name}.",
+                target=target,
+                name=name,
+            )
+        )
     lesson = lesson_of(options, load(options, lessons=True))
     bars = passage(lesson.piece, options.bars) if options.bars else None
     tempo = lesson.tempo_percent if options.tempo is None else options.tempo
@@ -47,7 +54,9 @@ def run(options: argparse.Namespace) -> Result:
             progress=lambda share: meter(round(100 * share), 100),
         )
     document = {**made, "path": str(target)}
-    return Result(document, [f"{target}: {made['seconds']:.1f} seconds."])
+    return Result(
+        document, [say("{target}: {seconds:.1f} seconds.", target=target, seconds=made["seconds"])]
+    )
 
 
 def passage(piece: Piece, text: str) -> tuple[int, int]:
@@ -60,10 +69,17 @@ def passage(piece: Piece, text: str) -> tuple[int, int]:
     for number in (first, last if dash else first):
         indices = [bar.index for bar in piece.bars if bar.number == number.strip()]
         if not indices:
-            numbers = f"{piece.bars[0].number} to {piece.bars[-1].number}"
+            numbers = say(
+                "{first} to {last}", first=piece.bars[0].number, last=piece.bars[-1].number
+            )
             raise BadInput(
-                f"--bars {text}: '{piece.title}' has no bar {number or '(none given)'}; "
-                f"its bars are {numbers}."
+                say(
+                    "--bars {text}: '{piece}' has no bar {number}; its bars are {numbers}.",
+                    text=text,
+                    piece=piece.title,
+                    number=number or say("(none given)"),
+                    numbers=numbers,
+                )
             )
         found.append(indices)
     if found[0][0] > found[1][-1]:
