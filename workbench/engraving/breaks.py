@@ -2,12 +2,30 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from itertools import pairwise
 
 from workbench.music.model import Piece
 
 #: A system is full at 1; bars can be drawn closer only a little.
 TIGHTEST = 1.06
+MARGIN = 350.0  # of a line's width that bars do not get
+
+
+def line_breaks(
+    piece: Piece, widths: Mapping[int, float], line: float, joints: Sequence[int] = ()
+) -> tuple[int, ...]:
+    """Bar indices that begin the second and later systems on lines of that width in
+    engraving units. At the ``joints`` (bar indices) a system begins in any case."""
+    edges = [0, *sorted({j for j in joints if 0 < j < len(piece.bars)}), len(piece.bars)]
+    out: list[int] = []
+    for start, end in pairwise(edges):
+        part = (
+            piece if end - start == len(piece.bars) else replace(piece, bars=piece.bars[start:end])
+        )
+        out += ([start] if start else []) + list(plan(part, widths, line - MARGIN))
+    return tuple(out)
 
 
 def plan(piece: Piece, widths: Mapping[int, float], width: float) -> tuple[int, ...]:

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import verovio
 
-from workbench.engraving.breaks import plan
+from workbench.engraving.breaks import line_breaks
 from workbench.engraving.fingers import take_fingers
 from workbench.engraving.flatten import Flat, flatten
 from workbench.engraving.mei import to_mei
@@ -137,7 +137,7 @@ class Engraver:
     ) -> tuple[int, ...]:
         """Bar indices that begin a system, so that systems of ``width`` are evenly full."""
         widths = self.bar_widths(piece, fingering, instrument, options)
-        return plan(piece, widths, width - 350.0)
+        return line_breaks(piece, widths, width)
 
     def systems(
         self,
