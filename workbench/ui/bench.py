@@ -15,27 +15,27 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from workbench.fingering.types import Alternative, FingeredBar, FingeredNote, Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.music.model import Bar
 from workbench.store.rows import View
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import BarNote, Lesson
-from workbench.ui.bar_rows import BarRow, bar_rows, notes_of_bar, order_of, section_letters
+from workbench.ui.bar_rows import BarRow, bar_rows, notes_of_bar, section_letters
 from workbench.ui.grips import pinned
 from workbench.ui.jobs import Jobs
+from workbench.ui.selecting import Selecting
 from workbench.ui.services import Services, playing_of
 
 LAST_LESSON = "window.lesson"
 ASK_AFTER = 150  # milliseconds
 
 
-class Bench(QObject):
+class Bench(Selecting):
     """The open lesson. All signals come on the interface thread."""
 
     opened = Signal()  # another lesson, or none
     changed = Signal()  # the lesson's content
     fingered = Signal()  # its fingering
-    selected = Signal()  # bar or note
     choices_changed = Signal()
     history_changed = Signal()
     told = Signal(str)  # one sentence, good news
@@ -50,10 +50,7 @@ class Bench(QObject):
         self.jobs = Jobs(self)
         self.jobs.failed.connect(self.failed)
         self.jobs.fault.connect(self.report)
-        self.lesson: Lesson | None = None
         self.fingering: Fingering | None = None
-        self.position = 0
-        self.note_id: str | None = None
         self.choices: tuple[Alternative, ...] | None = None
         self.before_edit: Fingering | None = None
         self.rows: tuple[BarRow, ...] = ()
@@ -62,6 +59,10 @@ class Bench(QObject):
         self._ask_soon.setSingleShot(True)
         self._ask_soon.setInterval(ASK_AFTER)
         self._ask_soon.timeout.connect(self.ask_choices)
+        # Bars of the present fingering, and those already asked for with the present pins.
+        self._hands_from: tuple[Any, Any] = (None, None)
+        self._bars: dict[int, FingeredBar] = {}
+        self._hands: dict[int, FingeredBar] = {}
         self.judge = False  # whether the next fingering is to be compared with the last
 
     # What is open and selected.
@@ -76,25 +77,18 @@ class Bench(QObject):
         assert self.lesson
         return playing_of(self.lesson)[1]
 
-    @property
-    def order(self) -> tuple[int, ...]:
-        return order_of(self.lesson.piece) if self.lesson else ()
-
-    @property
-    def bar_index(self) -> int:
-        """The selected written bar; -1 where there is none."""
-        return self.order[self.position] if self.position < len(self.order) else -1
-
-    @property
-    def bar(self) -> Bar | None:
-        index = self.bar_index
-        return self.lesson.piece.bars[index] if self.lesson and index >= 0 else None
-
     def hands_of(self, index: int) -> FingeredBar | None:
         """The fingering of a written bar where it is solved, the latest pins on it."""
-        bars = self.fingering.bars if self.fingering else ()
-        found = next((bar for bar in bars if bar.index == index), None)
-        return pinned(found, self.lesson.pins) if found and self.lesson else found
+        if self.lesson is None or self.fingering is None:
+            return None
+        source = (self.fingering, self.lesson.pins)
+        if any(old is not new for old, new in zip(self._hands_from, source, strict=True)):
+            if self._hands_from[0] is not self.fingering:
+                self._bars = {bar.index: bar for bar in self.fingering.bars}
+            self._hands_from, self._hands = source, {}
+        if index not in self._hands and index in self._bars:
+            self._hands[index] = pinned(self._bars[index], self.lesson.pins)
+        return self._hands.get(index)
 
     @property
     def bar_hands(self) -> FingeredBar | None:
@@ -105,6 +99,13 @@ class Bench(QObject):
         """The selected note with its fingers."""
         hands = self.bar_hands
         return next((n for n in hands.notes if n.id == self.note_id), None) if hands else None
+
+    @property
+    def chosen_hands(self) -> tuple[FingeredNote, ...]:
+        """The selected notes with their fingers, as far as they are fingered."""
+        known = {n.id: n for index in self.note_bars if (bar := self.hands_of(index))
+                 for n in bar.notes}  # fmt: skip
+        return tuple(known[note] for note in self.note_ids if note in known)
 
     @property
     def bar_notes(self) -> tuple[BarNote, ...]:
@@ -143,11 +144,11 @@ class Bench(QObject):
         demo = self.services.demo
 
         def arrived(lessons: tuple[Lesson, ...]) -> None:
-            self.guard(lambda: self.shelf.save_all(lessons, "Demo lesson"))
+            self.guard(lambda: self.shelf.save_all(lessons, say("Demo lesson")))
             if self.lesson is None and lessons:
                 self.open(lessons[0].id)
 
-        self.jobs.start("demo", "Laying out the demo shelf", lambda _: demo(), arrived)
+        self.jobs.start("demo", say("Laying out the demo shelf"), lambda _: demo(), arrived)
 
     def add(self, lesson: Lesson, piece_id: str | None = None) -> bool:
         """Put a new lesson on the shelf and open it."""
@@ -162,7 +163,7 @@ class Bench(QObject):
         """Close the open lesson without opening another."""
         self._leave()
         self.lesson = self.fingering = None
-        self.rows, self.position, self.note_id = (), 0, None
+        self.rows, self.position, self.note_ids = (), 0, ()
         self.opened.emit()
 
     def _leave(self) -> None:
@@ -193,52 +194,13 @@ class Bench(QObject):
         else:
             self.solve()
 
-    # Selecting.
-
-    def select(self, position: int, note: str | None = None) -> None:
-        """Select a bar by its place in playing order, and a note in it."""
-        if not self.order:
-            return
-        position = max(0, min(position, len(self.order) - 1))
-        moved = position != self.position
-        if not moved and note == self.note_id:
-            return
-        self.position, self.note_id = position, note
+    def _chosen(self, moved: bool) -> None:
         if moved:
             self.choices = None
-        self.selected.emit()
+        super()._chosen(moved)
         if moved:
             self.choices_changed.emit()
             self._ask_soon.start()
-
-    def select_note(self, note: str | None) -> None:
-        """Select a note, and the bar it is in: the nearest time that bar is played."""
-        if note is None or not self.lesson or note not in self.lesson.piece.bar_of:
-            self.select(self.position, None)
-            return
-        self.select(self.position_of(self.lesson.piece.bar_of[note]), note)
-
-    def position_of(self, index: int) -> int:
-        """The place in playing order, nearest to the present one, of a written bar."""
-        places = [at for at, bar in enumerate(self.order) if bar == index]
-        return min(places, key=lambda at: abs(at - self.position), default=self.position)
-
-    def step_note(self, by: int) -> None:
-        """Select the next or previous note, over the bar line where need be."""
-        if not self.bar or not self.lesson:
-            return
-        ids = [note.id for note in in_time(self.bar)]
-        at = ids.index(self.note_id) + by if self.note_id in ids else (0 if by > 0 else -1)
-        if ids and -len(ids) <= at < len(ids) and not (by < 0 and at < 0 and self.note_id):
-            self.select(self.position, ids[at])
-            return
-        position = self.position + by
-        while 0 <= position < len(self.order):
-            notes = in_time(self.lesson.piece.bars[self.order[position]])
-            if notes:
-                self.select(position, notes[0 if by > 0 else -1].id)
-                return
-            position += by
 
     # Changing.
 
@@ -264,10 +226,10 @@ class Bench(QObject):
         return True
 
     def undo(self) -> None:
-        self._travel(self.shelf.undo, "Nothing to undo.")
+        self._travel(self.shelf.undo, say("Nothing to undo."))
 
     def redo(self) -> None:
-        self._travel(self.shelf.redo, "Nothing to redo.")
+        self._travel(self.shelf.redo, say("Nothing to redo."))
 
     def go_back(self, version_id: int) -> None:
         """Make a kept version the present state; that can be undone."""
@@ -297,8 +259,8 @@ class Bench(QObject):
         lesson = self.lesson
         if lesson.piece is not before.piece:
             self.position = max(0, min(self.position, len(self.order) - 1))
-            if self.note_id not in lesson.piece.bar_of:
-                self.note_id = None
+            here = lesson.piece.bar_of
+            self.note_ids = tuple(note for note in self.note_ids if note in here)
             self.fingering = None
         if fingered_alike(lesson, before):
             self.rows = bar_rows(lesson, self.fingering)
@@ -336,14 +298,12 @@ class Bench(QObject):
             return
         self.last_fault = "".join(traceback.format_exception(fault))
         self.failed.emit(
-            f"The program made a mistake ({type(fault).__name__}); your lesson is kept. "
-            "Help, Error report shows what happened."
+            say(
+                "The program made a mistake ({kind}); your lesson is kept. "
+                "Help, Error report shows what happened.",
+                kind=type(fault).__name__,
+            )
         )
-
-
-def in_time(bar: Bar) -> list[Any]:
-    """The notes of a bar as they sound, the highest of a chord first."""
-    return sorted(bar.notes, key=lambda note: (note.onset, not note.grace, -note.midi))
 
 
 def fingered_alike(one: Lesson, other: Lesson) -> bool:

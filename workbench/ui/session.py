@@ -10,6 +10,7 @@ from collections.abc import Callable
 from typing import Any, TypeVar
 
 from workbench.fingering.types import Alternative, FingeredNote, Fingering
+from workbench.language.speech import count, say
 from workbench.teaching.lesson import Lesson
 from workbench.ui import edits
 from workbench.ui.bar_rows import bar_rows
@@ -44,7 +45,7 @@ class Session(Bench):
         def done(fingering: Fingering) -> None:
             self._take(lesson, fingering)
 
-        self.jobs.start("solve", "Fingering", work, done, lane="fingers")
+        self.jobs.start("solve", say("Fingering"), work, done, lane="fingers")
 
     def _take(self, lesson: Lesson, fingering: Fingering) -> None:
         if self.lesson is None or not fingered_alike(self.lesson, lesson):
@@ -56,7 +57,7 @@ class Session(Bench):
             self.told.emit(verdict(self.before_edit, fingering))
         self.judge = False
         self.jobs.start(
-            "keep", "Keeping the fingering",
+            "keep", say("Keeping the fingering"),
             lambda _: self.shelf.put_fingering(lesson, fingering), lambda _: None, lane="keep",
         )  # fmt: skip
         self.ask_choices()
@@ -81,7 +82,7 @@ class Session(Bench):
                 self.choices = found
                 self.choices_changed.emit()
 
-        self.jobs.start("choices", "Looking for other fingerings", work, done, lane="fingers")
+        self.jobs.start("choices", say("Looking for other fingerings"), work, done, lane="fingers")
 
     def _with_solver(
         self, lesson: Lesson, progress: Progress, ask: Callable[[Solver], T]
@@ -106,47 +107,71 @@ class Session(Bench):
     def move_note(self, note: str, string: int, fret: int) -> bool:
         """Put a note on another string."""
         return self.edit(
-            f"Move a note to string {string}, fret {fret}",
+            say("Move a note to string {string}, fret {fret}", string=string, fret=fret),
             lambda lesson: edits.move_note(lesson, note, string, fret),
         )
 
     def step_string(self, by: int) -> bool:
         """Put the selected note on the next string (by +1) or the one before (-1)."""
         hands = self.note_hands
-        if not hands:
-            self.failed.emit("Select a note first, then move it to another string.")
+        if not hands or len(self.note_ids) > 1:
+            self.failed.emit(say("Select one note first, then move it to another string."))
             return False
         places = sorted(self.instrument.places(hands.midi))
         beyond = [p for p in places if hands.string is None or (p[0] - hands.string) * by > 0]
         if not beyond:
-            self.told.emit("This note cannot be played on a string further that way.")
+            self.told.emit(say("This note cannot be played on a string further that way."))
             return False
         return self.move_note(hands.id, *(beyond[0] if by > 0 else beyond[-1]))
 
     def set_left(self, finger: int) -> bool:
-        hands = self.note_hands
-        if not hands:
-            self.failed.emit("Select a note first, then give it a left finger.")
+        """Give every selected note this left finger; several under one finger are a barre."""
+        chosen = self.chosen_hands
+        if not chosen:
+            self.failed.emit(say("Select a note first, then give it a left finger."))
             return False
-        return self.edit(
-            f"Left finger {finger}", lambda lesson: edits.set_left(lesson, hands, finger)
-        )
+
+        def change(lesson: Lesson) -> Lesson:
+            for hands in chosen:
+                lesson = edits.set_left(lesson, hands, finger)
+            return lesson
+
+        return self.edit(say("Left finger {finger}", finger=finger), change)
 
     def set_right(self, finger: str) -> bool:
-        note = self.note_id
-        if not note:
-            self.failed.emit("Select a note first, then give it a right finger.")
+        """Give every selected note this right finger."""
+        chosen = self.note_ids
+        if not chosen:
+            self.failed.emit(say("Select a note first, then give it a right finger."))
             return False
-        return self.edit(
-            f"Right finger {finger}", lambda lesson: edits.set_right(lesson, note, finger)
-        )
+
+        def change(lesson: Lesson) -> Lesson:
+            for note in chosen:
+                lesson = edits.set_right(lesson, note, finger)
+            return lesson
+
+        return self.edit(say("Right finger {finger}", finger=finger), change)
+
+    def pin_notes(self) -> bool:
+        """Keep the selected notes as they are fingered now; all of the bar without any."""
+        bar = self.bar_hands
+        chosen = self.chosen_hands or (bar.notes if bar else ())
+        if not chosen:
+            self.failed.emit(say("Wait until the bar is fingered, then pin its notes."))
+            return False
+        label = count(len(chosen), "Pin a note", "Pin {n} notes")
+        return self.edit(label, lambda lesson: edits.pin_all(lesson, chosen, right=True))
 
     def free_note(self) -> bool:
-        """Let the selected note free, or all of the bar where none is selected."""
+        """Let the selected notes free, or all of the bar where none is selected."""
         if not self.bar:
             return False
-        notes = [self.note_id] if self.note_id else [note.id for note in self.bar.notes]
-        label = "Free a note" if self.note_id else "Free the bar's notes"
+        notes = self.note_ids or tuple(note.id for note in self.bar.notes)
+        label = (
+            count(len(notes), "Free a note", "Free {n} notes")
+            if self.note_ids
+            else say("Free the bar's notes")
+        )
         return self.edit(label, lambda lesson: edits.unpin(lesson, notes))
 
     def take_choice(self, place: int) -> bool:
@@ -154,7 +179,7 @@ class Session(Bench):
         if not self.choices or not 0 <= place < len(self.choices):
             return False
         found, hands, lesson = self.choices[place], self.bar_hands, self.lesson
-        if not self.edit("Take another fingering", lambda old: edits.pin_all(old, found.notes)):
+        if not self.edit(say("Take another fingering"), lambda e: edits.pin_all(e, found.notes)):
             return False
         assert lesson
         self.guard(lambda: self._remember(lesson, found, hands.notes if hands else ()))
