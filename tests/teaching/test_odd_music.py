@@ -8,9 +8,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.teaching.hand_made import HAND, UKE, B, bar, build, n
+from workbench.teaching.assess import assess_and_plan, grade_document
 from workbench.teaching.exercises import KINDS, exercises_for
 from workbench.teaching.form_words import chord_rows, form_and_harmony
-from workbench.teaching.grade import grade_document
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.plan import make_plan
 from workbench.teaching.script import make_script
@@ -20,7 +20,7 @@ from workbench.teaching.techniques import find_techniques
 
 
 def through_everything(piece, fingering):
-    document = grade_document(piece, fingering, UKE, HAND)
+    document = grade_document(*assess_and_plan(piece, fingering, UKE, HAND))
     assert 0 <= document["grade"] <= 8 and document["days"] >= 1
     found = find_techniques(piece, fingering, UKE, HAND)
     ids = {x.id for x in piece.notes}

@@ -6,8 +6,8 @@ from scipy.integrate import quad  # outside check of the summed learning curve
 from tests.teaching.hand_made import HAND, UKE, bar, build, n, song
 from workbench.fingering.types import Barre
 from workbench.music.errors import BadInput
+from workbench.teaching.assess import assess_and_plan, grade_document
 from workbench.teaching.cautions import cautions
-from workbench.teaching.grade import grade_document
 from workbench.teaching.plan import make_plan, rest_day
 from workbench.teaching.plan_files import item_in_words, markdown
 from workbench.teaching.practice import (
@@ -31,7 +31,9 @@ def time(made=None, **options):
 # Common practice, no source: a mid grade 1 piece for a student of grade 1.
 @pytest.mark.parametrize("minutes", [20, 25, 30])
 def test_a_middle_grade_one_piece_takes_one_to_two_weeks(minutes):
-    document = grade_document(*song(), UKE, HAND, minutes_a_day=minutes, student=1)
+    document = grade_document(
+        *assess_and_plan(*song(), UKE, HAND, minutes_a_day=minutes, student=1)
+    )
     assert (document["grade"], document["level"]) == (1, "middle")
     assert 7 <= document["days"] <= 14
 
@@ -212,7 +214,7 @@ def test_cautions_name_stretch_barre_and_long_days():
 def test_the_document_holds_what_the_contract_asks():
     import json
 
-    document = grade_document(*song(), UKE, HAND)
+    document = grade_document(*assess_and_plan(*song(), UKE, HAND))
     assert {"grade", "level", "evidence", "minutes_total", "days", "hardest_bars"} <= set(document)
     assert json.loads(json.dumps(document)) == document
     low, high = document["minutes_range"]

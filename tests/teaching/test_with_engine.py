@@ -9,8 +9,9 @@ from hypothesis import strategies as st
 from tests.teaching.hand_made import HAND, UKE, B, Event, bar, build, faster, n, song, spelled
 from workbench.fingering.engine import solve
 from workbench.music.model import Key
+from workbench.teaching.assess import assess_and_plan, grade_document
 from workbench.teaching.exercises import KINDS, exercise
-from workbench.teaching.grade import grade_document, grade_piece
+from workbench.teaching.grade import grade_piece
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.script import make_script
 from workbench.teaching.techniques import find_techniques
@@ -40,7 +41,9 @@ def test_a_first_song_fingered_by_the_program_is_grade_one_and_takes_one_to_two_
     piece, _ = song()
     fingering = solve(piece, UKE, HAND)
     for minutes in (20, 30):
-        document = grade_document(piece, fingering, UKE, HAND, minutes_a_day=minutes, student=1)
+        document = grade_document(
+            *assess_and_plan(piece, fingering, UKE, HAND, minutes_a_day=minutes, student=1)
+        )
         assert document["grade"] == 1
         assert 7 <= document["days"] <= 14  # common practice, no source
 

@@ -21,7 +21,7 @@ PROGRAM = Path(__file__).resolve().parents[1]
 # Data files whose texts are shown: file, and the keys under which such texts stand.
 DATA = {
     "techniques/catalogue.json": ("name", "family", "asks", "watch", "drills"),
-    "techniques/grading.json": ("name", "unit"),
+    "techniques/grading.json": ("name",),
     "weights/fingering.json": ("sentence", "less"),
     "weights/shape.json": ("sentence",),
 }

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import mark, say
 from workbench.music.model import Piece
 from workbench.teaching.demands import Demand, table
 from workbench.teaching.measure import RHYTHM_POINTS, BarMeasure, measure_bars
@@ -31,26 +32,52 @@ class Feature:
     def sentence(self) -> str:
         """For example "left-hand changes: 2.5 a bar, as in grade 2"."""
         d = self.demand
+        name = say(d.name)
         if self.value == 0:
-            return f"{d.name}: {'no sharps or flats' if d.id == 'key' else 'none'}"
-        amount = {
-            "frets": f"up to fret {self.value:.0f}",
-            "reach": f"{100 * self.value:.0f} % {d.unit}",
-        }.get(d.id, f"{_figure(self.value)} {_unit(d.unit, self.value)}")
+            nothing = say("no sharps or flats") if d.id == "key" else say("none")
+            return say("{demand}: {amount}", demand=name, amount=nothing)
         grade = min(8, int(self.level))
-        return f"{d.name}: {amount}, as in {'first lessons' if grade == 0 else f'grade {grade}'}"
+        if grade == 0:
+            return say("{demand}: {amount}, as in first lessons", demand=name, amount=self.amount)
+        return say(
+            "{demand}: {amount}, as in grade {grade}", demand=name, amount=self.amount, grade=grade
+        )
+
+    @property
+    def amount(self) -> str:
+        """The value with its unit, such as "2.5 a bar"."""
+        words = _AMOUNTS[self.demand.id]
+        if isinstance(words, tuple):
+            words = words[0 if self.value == 1 else 1]
+        figure = f"{self.value:.0f}" if self.value == int(self.value) else f"{self.value:.1f}"
+        return say(
+            words, value=figure, whole=f"{self.value:.0f}", percent=f"{100 * self.value:.0f}"
+        )
 
 
-def _figure(value: float) -> str:
-    return f"{value:.0f}" if value == int(value) else f"{value:.1f}"
-
-
-def _unit(unit: str, value: float) -> str:
-    if value == 1 and unit.startswith("sharps"):
-        return "sharp, flat or note outside the key"
-    if value == 1 and unit.endswith("s") and " " not in unit:
-        return unit[:-1]
-    return "different bar" if value == 1 and unit == "different bars" else unit
+#: How much of each demand, in words; where there are two, the first is for exactly one.
+_AMOUNTS: dict[str, str | tuple[str, str]] = {
+    "range": (mark("{value} semitone"), mark("{value} semitones")),
+    "frets": mark("up to fret {whole}"),
+    "positions": (mark("{value} position"), mark("{value} positions")),
+    "places": (mark("{value} place for a finger"), mark("{value} places for a finger")),
+    "changes": mark("{value} a bar"),
+    "change_speed": mark("{value} a second"),
+    "reach": mark("{percent} % of the greatest span"),
+    "barre": mark("{value} a bar (a full barre counts twice)"),
+    "shifts": mark("{value} a bar"),
+    "cuts": mark("{value} a bar"),
+    "patterns": (mark("{value} pattern"), mark("{value} patterns")),
+    "together": mark("{value} a bar"),
+    "rhythm": (mark("{value} point"), mark("{value} points")),
+    "speed": mark("{value} a second"),
+    "length": (mark("{value} different bar"), mark("{value} different bars")),
+    "key": (
+        mark("{value} sharp, flat or note outside the key"),
+        mark("{value} sharps, flats and notes outside the key"),
+    ),
+    "texture": mark("{value} on average"),
+}
 
 
 def features_from(values: Mapping[str, float], *, local: bool = False) -> tuple[Feature, ...]:

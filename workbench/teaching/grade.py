@@ -10,10 +10,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from typing import Any
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.demands import table
@@ -23,6 +23,12 @@ from workbench.teaching.measure import BarMeasure, measure_bars
 from workbench.teaching.strokes import bars_in_words, same_as
 
 LEVELS = ("early", "middle", "late")
+IN_WORDS = {
+    "early": mark("grade {number}, early"),
+    "middle": mark("grade {number}, middle"),
+    "late": mark("grade {number}, late"),
+}
+SHIPPED = "as shipped"
 HARDEST = "hardest"  # name of the weight that the hardest demands share
 
 
@@ -64,7 +70,7 @@ class Grade:
     @property
     def words(self) -> str:
         """For example "grade 1, middle"."""
-        return f"grade {self.number}, {self.level}"
+        return say(IN_WORDS[self.level], number=self.number)
 
 
 @dataclass(frozen=True)
@@ -86,7 +92,7 @@ def shipped_model() -> GradeModel:
     rest = 1.0 - t.share_of_hardest
     weights = [(d.id, rest * d.weight / total) for d in t.demands]
     weights.append((HARDEST, t.share_of_hardest))
-    return GradeModel("as shipped", tuple(weights), tuple(g - 0.5 for g in range(1, 9)))
+    return GradeModel(SHIPPED, tuple(weights), tuple(g - 0.5 for g in range(1, 9)))
 
 
 def parts_of_score(features: Sequence[Feature]) -> dict[str, float]:
@@ -110,13 +116,23 @@ def grade_features(features: Sequence[Feature], model: GradeModel | None = None)
 
 
 def grade_of_score(total: float, model: GradeModel) -> Grade:
-    """Number and level of a score: thirds of the way between two cuts."""
+    """Number and level of a score: thirds of the way between two cuts.
+
+    Grade 0 is taken to be as wide as 1 on the scale of the sums, grade 8 as wide as
+    the grades below it on average.
+    """
     cuts = model.cuts
     number = sum(1 for c in cuts if total >= c)
-    low = cuts[number - 1] if number else min(0.0, cuts[0] - 1.0)
+    low = cuts[number - 1] if number else cuts[0] - 1.0
     high = cuts[number] if number < 8 else cuts[7] + (cuts[7] - cuts[0]) / 7
     third = int(3 * (total - low) / (high - low)) if high > low else 0
     return Grade(number, LEVELS[max(0, min(2, third))], total, model.name)
+
+
+def place_of(number: int, level: str = "") -> float:
+    """A grade as a figure: 1 for the middle of grade 1, or where no level is given;
+    early and late lie a third below and above."""
+    return number + (LEVELS.index(level) - 1 if level in LEVELS else 0) / 3
 
 
 def grade_piece(
@@ -132,7 +148,12 @@ def grade_piece(
     Raises BadInput where it has no notes or the fingering is another piece's.
     """
     if not piece.notes:
-        raise BadInput(f"'{piece.title}' has no notes to grade; read a score with notes in it.")
+        raise BadInput(
+            say(
+                "'{title}' has no notes to grade; read a score with notes in it.",
+                title=piece.title,
+            )
+        )
     return grade_features(piece_features(piece, fingering, instrument, hand, measures), model)
 
 
@@ -188,9 +209,15 @@ def hardest_bars(
 
 def hard_bar_in_words(piece: Piece, hard: HardBar) -> str:
     """ "Bar 5 (also bar 13): barres: ..., shifts: ..."."""
-    also = f" (also {bars_in_words(piece, hard.also)})" if hard.also else ""
-    what = "; ".join(hard.reasons) or "nothing beyond first lessons"
-    return f"Bar {hard.number}{also}: {what}."
+    what = "; ".join(hard.reasons) or say("nothing beyond first lessons")
+    if not hard.also:
+        return say("Bar {number}: {what}.", number=hard.number, what=what)
+    return say(
+        "Bar {number} (also {others}): {what}.",
+        number=hard.number,
+        others=bars_in_words(piece, hard.also),
+        what=what,
+    )
 
 
 def shown_grade(lesson: Lesson, estimate: Grade) -> Grade:
@@ -211,75 +238,9 @@ def unchanged_in_print(printed: Grade, now: Grade) -> str | None:
     """
     if (printed.number, printed.level) == (now.number, now.level):
         return None
-    return (
-        f"The handout says {printed.words}; the model '{now.model}' now estimates {now.words}. "
-        "The printed grade stays until you change it."
+    return say(
+        "The handout says {printed}; the estimate is {now} now. "
+        "The printed grade stays until you change it.",
+        printed=printed.words,
+        now=now.words,
     )
-
-
-def grade_document(
-    piece: Piece,
-    fingering: Fingering,
-    instrument: Instrument,
-    hand: Hand,
-    *,
-    minutes_a_day: int = 20,
-    student: float | None = None,
-    tempo_percent: float = 100.0,
-    model: GradeModel | None = None,
-) -> dict[str, Any]:
-    """Grade and learning time as a JSON-safe document.
-
-    ``minutes_total`` is the likely learning time and ``minutes_range`` what it
-    may lie between; ``days`` counts to the plan's last day, rest days included.
-    Raises BadInput as ``grade_piece`` and ``make_plan`` do.
-    """
-    from workbench.teaching.plan import make_plan  # the plan rests on the grade
-    from workbench.teaching.practice import practice_time
-
-    measures = measure_bars(piece, fingering, instrument, hand)
-    found = grade_piece(piece, fingering, instrument, hand, model, measures)
-    features = piece_features(piece, fingering, instrument, hand, measures)
-    hard = hardest_bars(piece, fingering, instrument, hand, measures=measures)
-    time = practice_time(
-        piece,
-        fingering,
-        instrument,
-        hand,
-        student=student,
-        tempo_percent=tempo_percent,
-        model=model,
-        measures=measures,
-    )
-    plan = make_plan(
-        piece,
-        fingering,
-        instrument,
-        hand,
-        minutes_a_day=minutes_a_day,
-        time=time,
-        measures=measures,
-    )
-    return {
-        "grade": found.number,
-        "level": found.level,
-        "score": round(found.score, 3),
-        "model": found.model,
-        "evidence": list(evidence(features)),
-        "minutes_total": round(time.minutes),
-        "minutes_range": [round(time.low), round(time.high)],
-        "minutes_a_day": minutes_a_day,
-        "days": plan.last_day,
-        "student": time.student,
-        "hardest_bars": [
-            {
-                "index": h.bar,
-                "number": h.number,
-                "score": round(h.score, 3),
-                "reasons": list(h.reasons),
-                "also": [piece.bars[i].number for i in h.also],
-            }
-            for h in hard
-        ],
-        "cautions": list(plan.cautions),
-    }

@@ -70,7 +70,7 @@ class BarMeasure:
     reach: Reach
     barre: float  # 1 for each partial barre, 2 for each full one
     cuts: int
-    patterns: frozenset[tuple[int, tuple[tuple[Fraction, str], ...]]]
+    patterns: frozenset[tuple[int, tuple[tuple[Fraction, int], ...]]]  # strings in time, by voice
     together: int  # strings plucked with another, beyond one a stroke
     fingers: frozenset[str]
     rhythm: frozenset[str]
@@ -203,9 +203,9 @@ def measure_bars(
             for place in stroke.places:
                 last[place[0]] = place
         played = [p for stroke in rows for p in stroke.notes]
-        voices: dict[int, list[tuple[Fraction, str]]] = {}
-        for p in played:
-            voices.setdefault(p.note.voice, []).append((p.note.onset, p.hands.right or ""))
+        voices: dict[int, list[tuple[Fraction, int]]] = {}
+        for p in played:  # whichever fingers take it: they depend on the tempo
+            voices.setdefault(p.note.voice, []).append((p.note.onset, p.hands.string or 0))
         laid = fingered.get(bar.index)
         sounding = sum(
             min(float(p.note.duration), float(bar.length - p.note.onset)) for p in played

@@ -10,6 +10,7 @@ from workbench.instrument.model import Hand, Instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.cautions import cautions
+from workbench.teaching.grade import GradeModel
 from workbench.teaching.measure import BarMeasure, measure_bars
 from workbench.teaching.plan_items import PlanItem, Work, work_of
 from workbench.teaching.practice import PracticeTime, practice_time, review_gaps
@@ -74,6 +75,7 @@ def make_plan(
     done: Collection[str] = (),
     first_day: int = 1,
     time: PracticeTime | None = None,
+    model: GradeModel | None = None,
     measures: tuple[BarMeasure, ...] | None = None,
 ) -> Plan:
     """The plan for what is not ticked yet (``done`` holds ids of plan items), from
@@ -99,6 +101,7 @@ def make_plan(
         hand,
         student=student,
         tempo_percent=tempo_percent,
+        model=model,
         measures=rows,
     )
     work = work_of(piece, spent, rows)
