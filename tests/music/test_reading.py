@@ -257,9 +257,93 @@ def test_a_book_of_tunes(read):
     assert second.bars[0].chords[0].text == "Dm"
 
 
+@pytest.mark.parametrize(
+    ("mark", "expected"),
+    [
+        ("!D.C.!", ("D.C.", False)), ('"^D.C. al Fine"', ("D.C. al Fine", False)),
+        ('"Fine"', ("", True)), ("!fine!", ("", True)), ("!D.C.alfine!", ("D.C. al Fine", False)),
+        ("!D.S.!", ("D.S.", False)), ('"_D.S. al Coda"', ("D.S. al Coda", False)),
+    ],
+    ids=str,
+)  # fmt: skip
+def test_jump_marks_of_abc(read, mark, expected):
+    for music in (f"CDEF|G-G{{c}}z{mark}c|]", f"CDEF|[CE]2B-B{mark}|]", f"CDEF|GABc|{mark}\n"):
+        piece = read(f"X:1\nT:A\nM:4/4\nL:1/4\nK:C\n{music}\n", "a.abc")
+        assert (piece.bars[1].jump, piece.bars[1].fine) == expected
+        assert piece.bars[0].jump == "" and not piece.bars[0].fine and piece.warnings == ()
+
+
+def test_a_whole_form_of_abc_is_played(read):
+    tune = "!segno!CDEF|GABc !coda!|c2c2 !D.S.alcoda!|!coda!C4|]"
+    piece = read(f"X:1\nT:A\nM:4/4\nL:1/4\nK:C\n{tune}\n", "a.abc")
+    assert playing_order(piece) == (0, 1, 2, 0, 1, 3)
+
+
 def test_jump_marks_that_are_not_read_are_told(read):
-    for mark in ("!D.C.!", '"^D.C. al Fine"', "!fine!"):
-        piece = read(f"X:1\nT:A\nM:4/4\nL:1/4\nK:C\nCDEF|GAB{mark}c|]\n", "a.abc")
-        assert any("D.C." in w for w in piece.warnings), mark
-    plain = read('X:1\nT:A\nM:4/4\nL:1/4\nK:C\nCDEF|G"D"A"Dm"Bc|]\n', "a.abc")
+    head = "X:1\nT:A\nM:4/4\nL:1/4\nK:C\n"
+    voices = "V:1\nCDEF|GAB!fine!c|]\nV:2\nC4|C4|]\n"
+    assert any("D.C." in w for w in read(head + voices, "a.abc").warnings)
+    plain = read(f'{head}CDEF|G"D"A"Dm"Bc|]\n', "a.abc")
     assert plain.warnings == ()
+
+
+def test_a_full_first_bar_of_abc_is_bar_one(read):
+    head = "X:1\nT:A\nM:4/4\nL:1/4\nK:C\n"
+    assert [b.number for b in read(f"{head}CDEF|GABc|]\n", "a.abc").bars] == ["1", "2"]
+    assert [b.number for b in read(f"{head}C|GABc|GABc|GAB|]\n", "a.abc").bars][:2] == ["0", "1"]
+
+
+def fingers(**marks):
+    inner = "".join(f"<{tag}>{text}</{tag}>" for tag, text in marks.items())
+    return f"<technical>{inner}</technical>"
+
+
+def marks_of(piece):
+    return [(w.note, w.string, w.fret, w.left, w.right) for w in piece.written]
+
+
+def test_printed_fingering(read):
+    chord = make.note("C", 24, "half", octave=4, notations=fingers(string=3, fret=0, pluck="p"))
+    top = make.note(
+        "E", 24, "half", before="<chord/>", octave=4, notations=fingers(string=2, fret=0, pluck="M")
+    )
+    last = make.note("A", 24, "half", octave=4, notations=fingers(fingering="0", pluck="x"))
+    piece = read(make.score(chord + top + last))
+    assert marks_of(piece) == [
+        ("n1-1", 2, 0, None, "m"), ("n1-2", 3, 0, None, "p"), ("n1-3", None, None, 0, None),
+    ]  # fmt: skip
+
+
+def test_finger_numbers_of_a_keyboard_are_left_out(read):
+    thumb = make.note("C", 48, "whole", notations=fingers(fingering="1"))
+    assert read(make.score(thumb)).written == ()
+
+
+def test_a_tie_keeps_the_fingering_of_its_beginning(read):
+    start = make.note("A", 48, "whole", octave=4, notations=fingers(string=1, fret=0))
+    start = start.replace("<voice>", '<tie type="start"/><voice>')
+    stop = make.note("A", 48, "whole", octave=4).replace("<voice>", '<tie type="stop"/><voice>')
+    piece = read(make.score(start, stop))
+    assert len(piece.notes) == 1 and marks_of(piece) == [("n1-1", 1, 0, None, None)]
+
+
+def test_a_tablature_staff_that_repeats_the_music_is_not_read_twice(read):
+    def staff(number, notations=""):
+        one = make.note("A", 48, "whole", octave=4, voice=number, notations=notations)
+        return one.replace("<notations>", f"<staff>{number}</staff><notations>").replace(
+            "</type></note>", f"</type><staff>{number}</staff></note>"
+        )
+
+    clefs = (
+        "<attributes><staves>2</staves><clef number='1'><sign>G</sign><line>2</line></clef>"
+        "<clef number='2'><sign>TAB</sign><line>5</line></clef></attributes>"
+    )
+    back = "<backup><duration>48</duration></backup>"
+    both = clefs + staff(1) + back + staff(2, fingers(string=1, fret=0))
+    piece = read(make.score(both))
+    assert len(piece.notes) == 1
+    assert marks_of(piece) == [("n1-1", 1, 0, None, None)]
+    # with other music in it, it is a staff like any other
+    other = both.replace("<octave>4</octave></pitch><duration>48</duration><voice>2",
+                         "<octave>5</octave></pitch><duration>48</duration><voice>2")  # fmt: skip
+    assert len(read(make.score(other)).notes) == 2

@@ -16,6 +16,7 @@ from workbench.commands.source import (
     score_options,
     settings,
 )
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
@@ -57,7 +58,7 @@ def run(options: argparse.Namespace) -> Result:
             instrument,
             hand,
             settings=settings(options, source.lesson),
-            pins=pins(options, placed.piece, source.lesson),
+            pins=pins(options, placed.piece, source.lesson, instrument),
             progress=meter,
         )
         fingering = solver.solution()
@@ -184,13 +185,19 @@ def _text(
 ) -> list[str]:
     piece = placed.piece
     audit = fingering.audit
-    proved = "proved least" if fingering.optimal else "not proved least"
+    proved = say("proved least") if fingering.optimal else say("not proved least")
     capo = f", capo {instrument.capo}" if instrument.capo else ""
     lines = [
-        f"{piece.title} - {instrument.name}{capo}, {piece.key.name}",
-        f"{audit.notes} notes, {audit.cut} cut short, "
-        f"{audit.held_fraction:.1%} of the written length held; "
-        f"effort {fingering.cost / 1000:.1f} ({proved})",
+        f"{piece.title} - {say(instrument.name)}{capo}, {piece.key.name}",
+        say(
+            "{notes} notes, {cut} cut short, {share:.1%} of the written length "
+            "held; effort {cost:.1f} ({proved})",
+            notes=audit.notes,
+            cut=audit.cut,
+            share=audit.held_fraction,
+            cost=fingering.cost / 1000,
+            proved=proved,
+        ),
         "",
     ]
     names = {note.id: note.pitch.name for note in piece.notes}
@@ -219,22 +226,28 @@ def _text(
         for choice in choices:
             lines += [
                 "",
-                *wrapped(f"Bar {number}, otherwise: {choice.reason}"),
+                *wrapped(
+                    say("Bar {number}, otherwise: {reason}", number=number, reason=choice.reason)
+                ),
                 "  " + _row(choice),
             ]
     if audit.joins:
-        lines += ["", "Cut where the playing order jumps"]
+        lines += ["", say("Cut where the playing order jumps")]
         lines += [line for join in audit.joins for line in wrapped(join.reason, "  ")]
     if placed.changes:
-        lines += ["", "Changed to suit the instrument"]
+        lines += ["", say("Changed to suit the instrument")]
         lines += [line for change in placed.changes for line in wrapped(change.reason, "  ")]
     return lines
 
 
 def _remark(note: FingeredNote) -> str:
     if note.impossible:
-        return "cannot be played"
-    cut = f"held {note.held} of {note.duration}" if note.cut_reason else ""
+        return say("cannot be played")
+    cut = (
+        say("held {held} of {duration}", held=note.held, duration=note.duration)
+        if note.cut_reason
+        else ""
+    )
     return ", ".join(filter(None, ("pinned" if note.pinned else "", cut)))
 
 
@@ -243,13 +256,19 @@ def _explained(fingering: Fingering, names: dict[str, str], written: dict[int, B
     lines: list[str] = []
     for bar in fingering.bars:
         if bar.impossible:
-            lines += wrapped(f"Bar {bar.number}: {bar.impossible}", "  ")
+            lines += wrapped(
+                say("Bar {bar}: {impossible}", bar=bar.number, impossible=bar.impossible), "  "
+            )
         for note in bar.notes:
             reason = note.impossible or note.cut_reason
             if reason:
-                where = f"Bar {bar.number}, beat {beat(note.onset, written.get(bar.index))}"
+                where = say(
+                    "Bar {bar}, beat {beat}",
+                    bar=bar.number,
+                    beat=beat(note.onset, written.get(bar.index)),
+                )
                 lines += wrapped(f"{where}, {names.get(note.id, note.midi)}: {reason}", "  ")
-    return ["", "Notes that are cut or cannot be played", *lines] if lines else []
+    return ["", say("Notes that are cut or cannot be played"), *lines] if lines else []
 
 
 def _row(choice: Alternative) -> str:

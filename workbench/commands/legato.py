@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter, Result, beat, table, wrapped
 from workbench.commands.source import pins, settings
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
@@ -42,11 +43,20 @@ def audited(placed: Arranged, fingering: Fingering) -> Result:
         ],
     }  # fmt: skip
     text = [
-        f"{audit.held_fraction:.1%} of the written length is held; "
-        f"{audit.cut} of {audit.notes} notes are cut short.",
+        say(
+            "{share:.1%} of the written length is held; {cut} of {notes} notes are cut short.",
+            share=audit.held_fraction,
+            cut=audit.cut,
+            notes=audit.notes,
+        ),
     ]
     if cut:
-        text += ["Causes: " + ", ".join(f"{CAUSES[k]} {v}" for k, v in causes(fingering).items())]
+        text += [
+            say(
+                "Causes: {causes}",
+                causes=", ".join(f"{say(CAUSES[k])} {v}" for k, v in causes(fingering).items()),
+            )
+        ]
         rows = [
             (
                 piece.bars[n.bar].number,
@@ -61,7 +71,7 @@ def audited(placed: Arranged, fingering: Fingering) -> Result:
         ]
         heads = ["bar", "beat", "note", "written", "held", "lost", "why"]
         text += ["", *table(heads, rows, right="bar,written,held,lost")]
-        text += ["", "Bars that lose most"]
+        text += ["", say("Bars that lose most")]
         worst = sorted(fingering.bars, key=held_fraction)[:5]
         text += [f"  bar {b.number}: {held_fraction(b):.0%} held" for b in worst if
                  held_fraction(b) < 1]  # fmt: skip
@@ -82,7 +92,7 @@ def compared(
     piece = placed.piece
     bar = next((b for b in piece.bars if b.number == options.compare), None)
     if bar is None:
-        raise BadInput(f"--compare {options.compare}: there is no bar of that number.")
+        raise BadInput(say("--compare {bar}: there is no bar of that number.", bar=options.compare))
     here = {n.id for n in bar.notes}
     asked = [p for p in pins(options, piece, None) if p.note in here]
     if not asked:
@@ -92,7 +102,7 @@ def compared(
         )
     tried = {p.note for p in asked}
     options.pin = []
-    kept = [p for p in pins(options, piece, source.lesson) if p.note not in tried]
+    kept = [p for p in pins(options, piece, source.lesson, instrument) if p.note not in tried]
     with Meter("Fingering") as meter:
         solver = Solver(
             piece, instrument, hand,
@@ -108,6 +118,9 @@ def compared(
         "cost": [solver.solution().cost, other.cost],
         "rows": [vars(r) for r in rows],
     }
-    heads = ["in this bar", "as it is", "with the pins"]
+    heads = [say("in this bar"), say("as it is"), say("with the pins")]
     lines = table(heads, [(r.what, r.first, r.second) for r in rows])
-    return Result(document, [*wrapped(f"Bar {bar.number}: {other.reason}"), "", *lines])
+    return Result(
+        document,
+        [*wrapped(say("Bar {bar}: {reason}", bar=bar.number, reason=other.reason)), "", *lines],
+    )

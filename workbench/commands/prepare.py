@@ -38,7 +38,7 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
         key=placed.key,
         transposition=placed.transposition,
         settings=settings(options, source.lesson),
-        pins=pins(options, piece, None),
+        pins=pins(options, piece, None, None if source.lesson else instrument),
         changes=tuple(change.reason for change in placed.changes),
     )
 

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from workbench.fingering.types import Pin, Settings
+from workbench.fingering.written import written_pins
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
@@ -64,6 +65,10 @@ def playing_options(parser: argparse.ArgumentParser) -> None:
         metavar="NOTE=...",
         help="fix a note by its id: string:2,fret:3,left:4,right:m (any of the four); repeatable",
     )
+    parser.add_argument(
+        "--refinger", action="store_true",
+        help="finger anew, whatever fingering the score itself prints",
+    )  # fmt: skip
 
 
 def hand_option(parser: argparse.ArgumentParser) -> None:
@@ -166,8 +171,14 @@ def arranged(options: argparse.Namespace, source: Source, instrument: Instrument
     return arrange(source.piece, instrument, key=options.key, transpose=options.transpose)
 
 
-def pins(options: argparse.Namespace, piece: Piece, lesson: Lesson | None) -> tuple[Pin, ...]:
-    """The pins asked for, over the lesson's own where it stays on its instrument and key.
+def pins(
+    options: argparse.Namespace,
+    piece: Piece,
+    lesson: Lesson | None,
+    instrument: Instrument | None = None,
+) -> tuple[Pin, ...]:
+    """The pins asked for, over the lesson's own where it stays on its instrument and key,
+    or, for a score on an ``instrument``, over the fingering that the score prints.
 
     Raises BadInput where a pin names no note or says nothing.
     """
@@ -182,6 +193,8 @@ def pins(options: argparse.Namespace, piece: Piece, lesson: Lesson | None) -> tu
     if lesson and not moved and options.instrument in (None, lesson.instrument):
         kept = {pin.note: pin for pin in lesson.pins if pin.note in known}
         asked = {**kept, **asked}
+    elif lesson is None and instrument is not None and not options.refinger:
+        asked = {pin.note: pin for pin in written_pins(piece, instrument)} | asked
     return tuple(asked.values())
 
 

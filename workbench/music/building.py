@@ -10,6 +10,7 @@ from typing import Any
 from workbench.language.speech import say
 from workbench.music.choosing import chosen_parts
 from workbench.music.errors import BadInput
+from workbench.music.fingerxml import NONE_PRINTED, NOTHING, Printed
 from workbench.music.frame import (
     LogicalPart,
     Setting,
@@ -17,7 +18,7 @@ from workbench.music.frame import (
     logical_parts,
     sounding_shift,
 )
-from workbench.music.model import Bar, Key, Note, PartInfo, Piece
+from workbench.music.model import Bar, Key, Note, PartInfo, Piece, WrittenFingers
 from workbench.music.signs import (
     MOST_TIMES,
     Signs,
@@ -47,12 +48,13 @@ def build(
     meters: frozenset[tuple[int, int]] | None = None,
     sounding: bool = False,
     played: Sequence[Signs] = (),
+    printed: Printed = NONE_PRINTED,
 ) -> Piece:
     """The piece. ``name`` is the file's, for messages; ``meters`` the time
     signatures that count (None: all); ``sounding``: pitches are not to be transposed;
-    ``played``: further signs, bar by bar."""
+    ``played``: further signs, bar by bar; ``printed``: the fingering of the source."""
     logical = logical_parts(score)
-    contents = [_contents(p, i, name, sounding) for i, p in enumerate(logical, 1)]
+    contents = [_contents(p, i, name, sounding, printed) for i, p in enumerate(logical, 1)]
     counts = [sum(len(b.notes) for b in bars) for bars in contents]
     if not any(counts):
         if any(b.unpitched for bars in contents for b in bars):
@@ -76,8 +78,10 @@ def build(
     signs = _all_signs(logical, len(frame), played)
     settle_left_ends(signs, own_bar=meters is not None)
     chosen = [contents[i] for i in taken]
-    shells = _shells(frame, settings, signs, chosen, contents, warnings)
-    bars = _filled(shells, chosen)
+    shells = _shells(
+        frame, settings, signs, chosen, contents, warnings, from_one=meters is not None
+    )
+    bars, written = _filled(shells, chosen)
     key = next((b.key for b in bars if b.notes), bars[0].key)
     data = score.metadata
     return Piece(
@@ -89,6 +93,7 @@ def build(
         tempo=next((b.tempo for b in bars if b.tempo), 90.0),
         parts=info,
         warnings=tuple(warnings),
+        written=written,
     )
 
 
@@ -100,15 +105,20 @@ def _text(data: Any, field: str) -> str:
     return " ".join(str(getattr(data, field, None) or "").split()) if data is not None else ""
 
 
-def _contents(part: LogicalPart, number: int, name: str, sounding: bool) -> list[BarContent]:
-    """The bars of a part with the notes of all its staves."""
+def _contents(
+    part: LogicalPart, number: int, name: str, sounding: bool, printed: Printed
+) -> list[BarContent]:
+    """The bars of a part with the notes of all its staves; a staff of tablature that
+    repeats another one is passed over."""
     out: list[BarContent] = [BarContent() for _ in range(max(map(len, part.measures), default=0))]
     for staff, (stream, measures) in enumerate(zip(part.staves, part.measures, strict=True), 1):
+        if (number, staff) in printed.tab_staves:
+            continue
         slurs = slurs_of(stream)
         shift = None if sounding else sounding_shift(stream)
         for index, measure in enumerate(measures):
             label = f"{name}, bar {measure.measureNumberWithSuffix()}"
-            bar = bar_content(measure, index, number, staff, slurs, shift, label)
+            bar = bar_content(measure, index, number, staff, slurs, shift, label, printed)
             out[index].notes += bar.notes
             out[index].end = max(out[index].end, bar.end)
             out[index].chords += bar.chords
@@ -162,8 +172,14 @@ def _shells(
     chosen: list[list[BarContent]],
     contents: list[list[BarContent]],
     warnings: list[str],
+    *,
+    from_one: bool,
 ) -> list[Bar]:
-    """The bars without notes: lengths, numbers and signs."""
+    """The bars without notes: lengths, numbers and signs.
+
+    ``from_one``: a first bar that is full is bar 1, a pickup 0, whatever number the library
+    gives it.
+    """
     nominal = [Fraction(4 * s.meter[0], s.meter[1]) for s in settings]
     ends = [
         # a part that rests through may leave its bar empty: all parts tell the length
@@ -171,8 +187,10 @@ def _shells(
         for i in range(len(frame))
     ]
     out: list[Bar] = []
+    whole = ends[0] >= nominal[0] or len(frame) == 1
+    late = (1 if whole else 0) - frame[0].number if from_one else 0
     for index, (measure, setting, sign) in enumerate(zip(frame, settings, signs, strict=True)):
-        number = str(measure.measureNumberWithSuffix())
+        number = f"{measure.number + late}{measure.numberSuffix or ''}"
         silent = not any(part[index].notes for part in contents if index < len(part))
         # a whole-bar rest is often written as a whole note's, whatever the bar
         length = nominal[index] if silent and ends[index] > nominal[index] else ends[index]
@@ -266,8 +284,11 @@ def _short_for_a_reason(
     return any(ends[a] + ends[b] == nominal[a] and ends[a] and ends[b] for a, b in halves)
 
 
-def _filled(shells: list[Bar], chosen: list[list[BarContent]]) -> tuple[Bar, ...]:
-    """The bars with their notes: ties merged, voices numbered, ids given."""
+def _filled(
+    shells: list[Bar], chosen: list[list[BarContent]]
+) -> tuple[tuple[Bar, ...], tuple[WrittenFingers, ...]]:
+    """The bars with their notes: ties merged, voices numbered, ids given; and the
+    fingering that the source prints."""
     starts = [Fraction(0)]
     for bar in shells:
         starts.append(starts[-1] + bar.length)
@@ -281,7 +302,8 @@ def _filled(shells: list[Bar], chosen: list[list[BarContent]]) -> tuple[Bar, ...
     by_bar: dict[int, list[RawNote]] = {}
     for note in merged:
         by_bar.setdefault(note.bar, []).append(note)
-    out = []
+    out: list[Bar] = []
+    written: list[WrittenFingers] = []
     for bar in shells:
         rows = sorted(
             by_bar.get(bar.index, ()),
@@ -311,7 +333,12 @@ def _filled(shells: list[Bar], chosen: list[list[BarContent]]) -> tuple[Bar, ...
             for place, n in enumerate(rows, 1)
         )
         out.append(replace(bar, notes=notes))
-    return _with_modes(out)
+        written += [
+            WrittenFingers(note.id, *vars(n.marks).values())
+            for note, n in zip(notes, rows, strict=True)
+            if n.marks != NOTHING
+        ]
+    return _with_modes(out), tuple(written)
 
 
 def _with_modes(bars: list[Bar]) -> tuple[Bar, ...]:

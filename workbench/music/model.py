@@ -153,6 +153,20 @@ class PartInfo:
 
 
 @dataclass(frozen=True)
+class WrittenFingers:
+    """The fingering that the source prints at a note, None where it prints nothing.
+
+    ``string`` 1 is nearest the floor; ``left`` 0 (open) to 4; ``right`` one of p i m a.
+    """
+
+    note: str
+    string: int | None = None
+    fret: int | None = None
+    left: int | None = None
+    right: str | None = None
+
+
+@dataclass(frozen=True)
 class Piece:
     """A piece as read: bars in written order, and what the source says of it."""
 
@@ -165,6 +179,7 @@ class Piece:
     parts: tuple[PartInfo, ...] = ()
     tunes: tuple[str, ...] = ()  # titles in a book of several tunes
     warnings: tuple[str, ...] = field(default=())
+    written: tuple[WrittenFingers, ...] = ()
 
     @cached_property
     def starts(self) -> tuple[Fraction, ...]:

@@ -14,9 +14,11 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
+from workbench.music.abcsigns import abc_signs
 from workbench.music.building import build
 from workbench.music.choosing import check_tune, tunes_of
 from workbench.music.errors import BadInput
+from workbench.music.fingerxml import printed_fingering
 from workbench.music.loading import Source, load
 from workbench.music.meters import check_abc_meters, check_xml_meters
 from workbench.music.midifile import check_midi
@@ -50,7 +52,13 @@ def read_score(
         return spelled(piece, None if _keyed(score) else _heard_key(score))
     check_xml_meters(source.data, source.name)
     score = _parsed(source, source.data, "musicxml")
-    return _built(source, score, parts=parts, played=sound_signs(source.data))
+    return _built(
+        source,
+        score,
+        parts=parts,
+        played=sound_signs(source.data),
+        printed=printed_fingering(source.data),
+    )
 
 
 def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> Piece:
@@ -64,16 +72,20 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
         score = next(iter(score.scores), None)
         if score is None:
             raise BadInput(f"{source.name}: tune {tune} has no notes; choose another.")
-    piece = _built(
-        source,
-        score,
-        parts=parts,
-        title=titles[tune - 1],
-        meters=_abc_meters(chosen),
-        sounding=True,
-    )
+    given: dict[str, Any] = {
+        "parts": parts,
+        "title": titles[tune - 1],
+        "meters": _abc_meters(chosen),
+        "sounding": True,
+    }
+    piece = _built(source, score, **given)
+    jumps = _ABC_JUMP.search(chosen)
+    if jumps:
+        struck = [sum(not n.grace for n in b.notes) for b in piece.bars]
+        signs = abc_signs(chosen, struck)
+        piece = _built(source, score, **given, played=signs) if signs else piece
     notes = list(piece.warnings)
-    if _ABC_JUMP.search(chosen) and not any(b.jump or b.fine for b in piece.bars):
+    if jumps and not any(b.jump or b.fine or b.segno or b.coda for b in piece.bars):
         notes.append(
             "The tune bears D.C., D.S., Fine, Segno or Coda marks, which are not read from "
             "ABC files; set them by hand."

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import Any
 
 from workbench.music.errors import BadInput
+from workbench.music.fingerxml import NONE_PRINTED, NOTHING, Marks, Printed
 from workbench.music.model import ChordName, Pitch
 
 _MARKS = {
@@ -43,6 +44,7 @@ class RawNote:
     slur_start: bool = False
     slur_stop: bool = False
     articulations: tuple[str, ...] = ()
+    marks: Marks = NOTHING
 
 
 @dataclass
@@ -74,12 +76,14 @@ def slurs_of(part: Any) -> Slurs:
 
 
 def bar_content(
-    measure: Any, bar: int, part: int, staff: int, slurs: Slurs, shift: Any, label: str
+    measure: Any, bar: int, part: int, staff: int, slurs: Slurs, shift: Any, label: str,
+    printed: Printed = NONE_PRINTED,
 ) -> BarContent:
     """Notes, chord symbols and real end of a music21 measure.
 
-    ``shift`` is the interval from written to sounding pitch or None. Raises
-    BadInput naming the bar for a pitch outside MIDI's range.
+    ``shift`` is the interval from written to sounding pitch or None; ``printed`` the
+    fingering that the source prints. Raises BadInput naming the bar for a pitch outside
+    MIDI's range.
     """
     out = BarContent()
     voices = list(measure.voices)
@@ -105,22 +109,12 @@ def bar_content(
                 continue
             members = element.notes if "Chord" in classes else (element,)
             for member in members:
-                out.notes.append(
-                    _raw(
-                        element,
-                        member,
-                        RawNote(
-                            bar,
-                            onset,
-                            length,
-                            _pitch(member, shift, label),
-                            part,
-                            (staff, voice),
-                            len(out.notes),
-                        ),
-                        slurs,
-                    )
-                )
+                pitch, order = _pitch(member, shift, label), len(out.notes)
+                raw = RawNote(bar, onset, length, pitch, part, (staff, voice), order)
+                _raw(element, member, raw, slurs)
+                place = (part, bar, onset, round(member.pitch.ps), raw.grace)
+                raw.marks = printed.marks.get(place, NOTHING)
+                out.notes.append(raw)
     return out
 
 
@@ -129,7 +123,8 @@ def exact(value: Any) -> Fraction:
     return Fraction(value).limit_denominator(65_535)
 
 
-def _raw(element: Any, member: Any, raw: RawNote, slurs: Slurs) -> RawNote:
+def _raw(element: Any, member: Any, raw: RawNote, slurs: Slurs) -> None:
+    """Fill in what the element and, of a chord, the member say."""
     tie = member.tie  # of a chord, for each note its own
     raw.tie = tie.type if tie is not None else ""
     raw.grace = bool(element.duration.isGrace)
@@ -146,7 +141,6 @@ def _raw(element: Any, member: Any, raw: RawNote, slurs: Slurs) -> RawNote:
     if member is not element:
         names += [type(m).__name__ for m in member.articulations]
     raw.articulations = tuple(dict.fromkeys(_MARKS[n] for n in names if n in _MARKS))
-    return raw
 
 
 def _pitch(member: Any, shift: Any, label: str) -> Pitch:
@@ -215,6 +209,7 @@ def merge_ties(notes: list[RawNote], starts: list[Fraction]) -> list[RawNote]:
                 whole.duration = at + note.duration - starts[whole.bar] - whole.onset
                 whole.slur_stop |= note.slur_stop
                 whole.articulations = tuple(dict.fromkeys(whole.articulations + note.articulations))
+                whole.marks = whole.marks.over(note.marks)
                 ends[place] = (at + note.duration, note.bar)
                 if note.tie == "stop":
                     open_[name].remove(place)

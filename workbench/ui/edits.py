@@ -9,6 +9,7 @@ from uuid import uuid4
 
 from workbench.arranging.arrange import Arranged
 from workbench.fingering.types import FingeredNote, Pin, Settings
+from workbench.fingering.written import written_pins
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
 from workbench.music.form import sections
@@ -51,6 +52,7 @@ def new_lesson(placed: Arranged, instrument: Instrument, hand: str = "medium") -
         key=placed.key,
         transposition=placed.transposition,
         changes=tuple(change.reason for change in placed.changes),
+        pins=written_pins(placed.piece, instrument),
     )
 
 
