@@ -1,29 +1,57 @@
-"""``fit``: let the engine learn from the teacher's pins and chosen alternatives."""
+"""``fit``: let the engine learn from the teacher's pins and chosen alternatives, or the
+grade model from the teacher's grades."""
 
 from __future__ import annotations
 
 import argparse
+from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter, Result, table, wrapped
+from workbench.language.speech import say
+
+if TYPE_CHECKING:
+    from workbench.store.shelf import Shelf
 
 
 def options(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("--undo", action="store_true", help="take the last fit back")
+    parser.add_argument(
+        "--grades", action="store_true",
+        help=say("learn from the grades you gave to lessons, not from pins and choices"),
+    )  # fmt: skip
+    parser.add_argument(
+        "--dry-run", action="store_true",
+        help=say("with --grades: show what the fit finds and put nothing in force"),
+    )  # fmt: skip
+    parser.add_argument("--undo", action="store_true", help=say("take the last fit back"))
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.store.learning import fit_to_choices, undo_fit
+    from workbench.music.errors import BadInput
     from workbench.store.shelf import Shelf
 
+    if options.dry_run and not options.grades:
+        raise BadInput(say("--dry-run goes with --grades; write 'fit --grades --dry-run'."))
     with Shelf() as shelf:
-        if options.undo:
-            weights = undo_fit(shelf)
-            return Result(
-                {"undone": True, "weights": dict(weights)},
-                ["The weights are again what they were before the last fit."],
-            )
-        with Meter("Learning") as meter:
-            found = fit_to_choices(shelf, meter)
+        if options.grades:
+            return _undo_grades(shelf) if options.undo else _grades(shelf, options.dry_run)
+        return _undo_choices(shelf) if options.undo else _choices(shelf)
+
+
+def _undo_choices(shelf: Shelf) -> Result:
+    from workbench.store.learning import undo_fit
+
+    weights = undo_fit(shelf)
+    return Result(
+        {"undone": True, "weights": dict(weights)},
+        [say("The weights are again what they were before the last fit.")],
+    )
+
+
+def _choices(shelf: Shelf) -> Result:
+    from workbench.store.learning import fit_to_choices
+
+    with Meter(say("Learning")) as meter:
+        found = fit_to_choices(shelf, meter)
     document = {
         "choices": found.total,
         "reproduced_before": found.reproduced_before,
@@ -32,17 +60,71 @@ def run(options: argparse.Namespace) -> Result:
         "changes": [vars(c) for c in found.changes],
         "weights": dict(found.weights),
     }
-    said = (
-        f"Of {found.total} choices the engine would have made {found.reproduced_before} before "
-        f"and makes {found.reproduced_after} now; {found.leave_one_out} where the choice itself "
-        "was left out of the fit."
+    text = wrapped(
+        say(
+            "Of {total} choices the engine would have made {before} before and makes {after} "
+            "now; {unseen} where the choice itself was left out of the fit.",
+            total=found.total,
+            before=found.reproduced_before,
+            after=found.reproduced_after,
+            unseen=found.leave_one_out,
+        )
     )
-    text = wrapped(said)
     if found.changes:
-        rows = [(c.term, c.before / 1000, c.after / 1000, c.sentence) for c in found.changes]
+        rows = [(c.term, c.before / 1000, c.after / 1000, say(c.sentence)) for c in found.changes]
         lines = [(t, f"{b:.2f}", f"{a:.2f}", s) for t, b, a, s in rows]
-        text += ["", *table(["term", "before", "now", "what it weighs"], lines)]
-        text += ["", "'fit --undo' takes it back; each lesson's own undo does so for that lesson."]
+        heads = [say("term"), say("before"), say("now"), say("what it weighs")]
+        undo = say("'fit --undo' takes it back; each lesson's own undo does so for that lesson.")
+        text += ["", *table(heads, lines), "", undo]
     else:
-        text += ["", "Nothing had to change."]
+        text += ["", say("Nothing had to change.")]
     return Result(document, text)
+
+
+def _undo_grades(shelf: Shelf) -> Result:
+    from workbench.store.grading import undo_grade_fit
+    from workbench.teaching.calibrate import fit_in_words
+    from workbench.teaching.grade import shipped_model
+
+    model = undo_grade_fit(shelf) or shipped_model()
+    words = say("Grades are estimated again as before the last fit.")
+    return Result({"undone": True, "model": model.name}, [words, *wrapped(fit_in_words(model))])
+
+
+def _grades(shelf: Shelf, dry_run: bool) -> Result:
+    from workbench.store.grading import apply_fit, fit_to_grades
+    from workbench.teaching.calibrate import fit_in_words
+
+    with Meter(say("Learning")) as meter:
+        found = fit_to_grades(shelf, meter)
+    model = found.model
+    if not dry_run:
+        apply_fit(shelf, model)
+    rows = zip(found.pieces, found.before, found.after, found.unseen, strict=True)
+    pieces = [
+        {
+            "title": piece.title,
+            "word": {"grade": piece.grade, "level": piece.level or None},
+            "before": {"grade": before.number, "level": before.level},
+            "after": {"grade": after.number, "level": after.level},
+            "left_out": {"grade": unseen.number, "level": unseen.level},
+        }
+        for piece, before, after, unseen in rows
+    ]
+    document = {
+        "pieces": pieces,
+        "error_left_out": model.error,
+        "error_as_shipped": model.shipped_error,
+        "in_force": not dry_run,
+        "weights": dict(model.weights),
+        "cuts": list(model.cuts),
+    }
+    lines = [
+        (p.title, p.words, b.words, a.words)
+        for p, b, a in zip(found.pieces, found.before, found.after, strict=True)
+    ]
+    heads = [say("piece"), say("your grade"), say("before"), say("now")]
+    end = say("'fit --grades --undo' takes it back. Grades already printed stay as they are.")
+    if dry_run:
+        end = say("Nothing is put in force; without --dry-run it is.")
+    return Result(document, [*wrapped(fit_in_words(model)), "", *table(heads, lines), "", end])

@@ -7,74 +7,81 @@ import argparse
 from workbench.commands.output import Result, wrapped
 from workbench.commands.prepare import fingering_of, lesson_of, playing_of
 from workbench.commands.source import load, playing_options, score_options
+from workbench.language.speech import say
 
 
 def options(parser: argparse.ArgumentParser) -> None:
     score_options(parser, lessons=True)
     playing_options(parser)
+    practice_options(parser)
+
+
+def practice_options(parser: argparse.ArgumentParser) -> None:
+    """How long a day, for whom, and by which grades."""
     parser.add_argument(
-        "--minutes-a-day", type=int, metavar="N", help="minutes of practice a day (default 20)"
-    )
+        "--minutes-a-day", type=int, metavar="N",
+        help=say("minutes of practice a day (default 20)"),
+    )  # fmt: skip
     parser.add_argument(
-        "--student", type=float, metavar="GRADE", help="the student's grade (default: the piece's)"
-    )
+        "--student", type=float, metavar="GRADE",
+        help=say("the student's grade (default: the piece's)"),
+    )  # fmt: skip
+    parser.add_argument(
+        "--uncalibrated", action="store_true",
+        help=say("estimate as shipped, whatever was learnt from your grades"),
+    )  # fmt: skip
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.teaching.features import piece_features
-    from workbench.teaching.grade import evidence, grade_piece, hard_bar_in_words, hardest_bars
-    from workbench.teaching.plan import make_plan
+    from workbench.store.grading import model_in_force
+    from workbench.teaching.assess import assess_and_plan, grade_document
+    from workbench.teaching.grade import shown_grade
+    from workbench.teaching.plan_files import days_in_words
 
     lesson = lesson_of(options, load(options, lessons=True))
     instrument, hand = playing_of(lesson)
-    fingering = fingering_of(lesson)
-    piece = lesson.piece
-    given = (piece, fingering, instrument, hand)
-    found = grade_piece(*given)
-    hard = hardest_bars(*given)
-    said = evidence(piece_features(*given))
-    minutes_a_day = options.minutes_a_day or lesson.minutes_a_day
-    plan = make_plan(
-        *given,
-        minutes_a_day=minutes_a_day,
+    asked = options.minutes_a_day
+    found, plan = assess_and_plan(
+        lesson.piece,
+        fingering_of(lesson),
+        instrument,
+        hand,
+        minutes_a_day=lesson.minutes_a_day if asked is None else asked,
         student=options.student,
         tempo_percent=lesson.tempo_percent,
+        model=None if options.uncalibrated else model_in_force(),
     )
-    time = plan.time
     document = {
         "title": lesson.title,
         "instrument": lesson.instrument,
-        "grade": found.number,
-        "level": found.level,
-        "evidence": list(said),
-        "minutes_total": round(time.minutes),
-        "minutes_range": [round(time.low), round(time.high)],
-        "minutes_a_day": minutes_a_day,
-        "days": plan.last_day,
-        "hardest_bars": [
-            {
-                "index": bar.bar,
-                "number": bar.number,
-                "score": round(bar.score, 2),
-                "reasons": list(bar.reasons),
-                "also": list(bar.also),
-            }
-            for bar in hard
-        ],
+        **grade_document(found, plan),
         "teachers_word": {"grade": lesson.grade, "level": lesson.grade_level or None},
-        "cautions": list(plan.cautions),
     }
     lines = [
-        f"{lesson.title} - {instrument.name}: {found.words} (an estimate)",
-        f"Learning time {time.words}: {plan.last_day} days at {minutes_a_day} minutes a day",
-        "",
-        "Why",
+        say(
+            "{title} - {instrument}: {grade} (an estimate)",
+            title=lesson.title,
+            instrument=instrument.name,
+            grade=found.estimate.words,
+        )
     ]
     if lesson.grade is not None:
-        lines.insert(1, f"The teacher's word: grade {lesson.grade}, {lesson.grade_level}")
-    lines += [line for sentence in said for line in wrapped(sentence, "  ")]
-    lines += ["", "Hardest bars"]
-    lines += [line for bar in hard for line in wrapped(hard_bar_in_words(piece, bar), "  ")]
-    lines += ["", "Take care"]
-    lines += [line for caution in plan.cautions for line in wrapped(caution, "  ")]
+        word = shown_grade(lesson, found.estimate).words
+        lines.append(say("The teacher's word: {grade}", grade=word))
+    lines.append(
+        say(
+            "Learning time {time}: {days} at {minutes} minutes a day",
+            time=plan.time.words,
+            days=days_in_words(plan.last_day),
+            minutes=plan.minutes_a_day,
+        )
+    )
+    parts = (
+        (say("Why"), found.evidence),
+        (say("Hardest bars"), found.hardest_in_words(lesson.piece)),
+        (say("Take care"), plan.cautions),
+    )
+    for heading, sentences in parts:
+        lines += ["", heading]
+        lines += [line for sentence in sentences for line in wrapped(sentence, "  ")]
     return Result(document, lines)

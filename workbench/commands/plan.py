@@ -5,35 +5,41 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
+from workbench.commands.grade import practice_options
 from workbench.commands.output import Result, wrapped
 from workbench.commands.prepare import fingering_of, lesson_of, playing_of
 from workbench.commands.source import load, playing_options, score_options
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 
 def options(parser: argparse.ArgumentParser) -> None:
     score_options(parser, lessons=True)
-    parser.add_argument("-o", "--output", metavar="OUT.md", help="write it as Markdown")
+    parser.add_argument("-o", "--output", metavar="OUT.md", help=say("write it as Markdown"))
     parser.add_argument(
-        "--minutes-a-day", type=int, metavar="N", help="minutes of practice a day (default 20)"
-    )
-    parser.add_argument(
-        "--days-a-week", type=int, default=6, metavar="N", help="days with practice (default 6)"
-    )
-    parser.add_argument(
-        "--student", type=float, metavar="GRADE", help="the student's grade (default: the piece's)"
-    )
+        "--days-a-week", type=int, default=6, metavar="N",
+        help=say("days with practice (default 6)"),
+    )  # fmt: skip
+    practice_options(parser)
     playing_options(parser)
 
 
 def run(options: argparse.Namespace) -> Result:
     from workbench.handout.text_file import write_text
+    from workbench.store.grading import model_in_force
     from workbench.teaching.plan import make_plan
-    from workbench.teaching.plan_files import day_in_words, item_in_words, markdown
+    from workbench.teaching.plan_files import (
+        day_in_words,
+        days_in_words,
+        item_in_words,
+        markdown,
+    )
 
     target = Path(options.output) if options.output else None
     if target is not None and target.suffix.lower() != ".md":
-        raise BadInput(f"{target}: a plan is written as Markdown; end the name with .md.")
+        raise BadInput(
+            say("{file}: a plan is written as Markdown; end the name with .md.", file=target)
+        )
     lesson = lesson_of(options, load(options, lessons=True))
     asked = options.minutes_a_day
     plan = make_plan(
@@ -44,6 +50,7 @@ def run(options: argparse.Namespace) -> Result:
         days_a_week=options.days_a_week,
         student=options.student,
         tempo_percent=lesson.tempo_percent,
+        model=None if options.uncalibrated else model_in_force(),
         done=lesson.plan_done,
     )
     if target is not None:
@@ -80,12 +87,25 @@ def run(options: argparse.Namespace) -> Result:
         "path": str(target) if target else None,
     }
     if target is not None:
-        return Result(document, [f"{target}: {plan.last_day} days, {time.words} in all."])
-    lines = [f"{lesson.title}: {time.words} in all, {plan.minutes_a_day} minutes a day"]
+        said = say(
+            "{file}: {days}, {time} in all.",
+            file=target,
+            days=days_in_words(plan.last_day),
+            time=time.words,
+        )
+        return Result(document, [said])
+    lines = [
+        say(
+            "{title}: {time} in all, {minutes} minutes a day",
+            title=lesson.title,
+            time=time.words,
+            minutes=plan.minutes_a_day,
+        )
+    ]
     for day in plan.days:
         lines += ["", day_in_words(day)]
         for item in day.items:
             lines += wrapped(f"{item_in_words(item)}. {item.exercise}", "  ")
-    lines += ["", "Take care"]
+    lines += ["", say("Take care")]
     lines += [line for caution in plan.cautions for line in wrapped(caution, "  ")]
     return Result(document, lines)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.cautions import cautions
@@ -88,11 +89,11 @@ def make_plan(
     days, and as ``practice_time`` does.
     """
     if not 5 <= minutes_a_day <= 240:
-        raise BadInput(f"{minutes_a_day} minutes a day: plan between 5 and 240.")
+        raise BadInput(say("{n} minutes a day: plan between 5 and 240.", n=minutes_a_day))
     if not 1 <= days_a_week <= 7:
-        raise BadInput(f"{days_a_week} days a week: plan between 1 and 7.")
+        raise BadInput(say("{n} days a week: plan between 1 and 7.", n=days_a_week))
     if first_day < 1:
-        raise BadInput(f"Day {first_day}: the days of a plan count from 1.")
+        raise BadInput(say("Day {n}: the days of a plan count from 1.", n=first_day))
     rows = measures or measure_bars(piece, fingering, instrument, hand)
     spent = time or practice_time(
         piece,
@@ -230,5 +231,7 @@ def _warm_up(day: int) -> PlanItem:
         minutes=WARM_UP,
         tempo_from=0,
         tempo_to=0,
-        exercise="Loosen hands and shoulders; slow open strings, then one easy bar you know well.",
+        exercise=say(
+            "Loosen hands and shoulders; slow open strings, then one easy bar you know well."
+        ),
     )

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from itertools import pairwise
 
+from workbench.language.speech import mark, say
 from workbench.music.form import sections
 from workbench.music.model import Piece
 from workbench.teaching.features import bar_features
@@ -24,10 +25,17 @@ CHUNK_BARS = 4
 CHUNK_MINUTES = 30.0
 
 DRILLS = {
-    "left": "Left hand alone: set each grip in turn, lift, set again without looking.",
-    "right": "Right hand alone on open strings, counting aloud, until it runs by itself.",
-    "rhythm": "Clap and count the rhythm, then play it on one string.",
-    "notes": "Say the note names in time, then play them slowly.",
+    "left": mark("Left hand alone: set each grip in turn, lift, set again without looking."),
+    "right": mark("Right hand alone on open strings, counting aloud, until it runs by itself."),
+    "rhythm": mark("Clap and count the rhythm, then play it on one string."),
+    "notes": mark("Say the note names in time, then play them slowly."),
+}
+KINDS = {
+    "warm up": mark("Warm up"),
+    "learn": mark("Learn"),
+    "join": mark("Join"),
+    "review": mark("Review"),
+    "play through": mark("Play through"),
 }
 SIDE = {
     "frets": "left",
@@ -62,6 +70,25 @@ class PlanItem:
     exercise: str
     beats: int = 0
     done: bool = False
+
+    @property
+    def kind_in_words(self) -> str:
+        """For example "Learn"."""
+        return say(KINDS[self.kind])
+
+    @property
+    def what(self) -> str:
+        """For example "Learn bars 1–4"."""
+        return " ".join(w for w in (self.kind_in_words, self.where) if w)
+
+    @property
+    def tempo(self) -> str:
+        """For example "25–45 %", or "80 %"; empty where there is none."""
+        if not self.tempo_to:
+            return ""
+        if self.tempo_from == self.tempo_to:
+            return f"{self.tempo_to} %"
+        return f"{self.tempo_from}–{self.tempo_to} %"
 
 
 @dataclass(frozen=True)
@@ -141,8 +168,11 @@ def work_of(piece: Piece, time: PracticeTime, rows: tuple[BarMeasure, ...]) -> W
                 join.minutes / parts,
                 75,
                 100,
-                f"From the last beat of {_name(piece, pair[0])} into "
-                f"{_name(piece, pair[1])}, then both whole.",
+                say(
+                    "From the last beat of {first} into {second}, then both whole.",
+                    first=_name(piece, pair[0]),
+                    second=_name(piece, pair[1]),
+                ),
                 round(speed[pair[1]]),
             )
             joins.append(JoinWork((a, b), item))
@@ -199,15 +229,17 @@ def _how(
 ) -> str:
     side = SIDE[max(bar_features(row), key=lambda f: f.level).demand.id]
     if turn == 1:
-        return DRILLS[side] + " Then both hands slowly, one bar at a time."
+        return f"{say(DRILLS[side])} {say('Then both hands slowly, one bar at a time.')}"
     if turn == count:
-        return "The whole passage in tempo, three times in a row without a slip."
+        return say("The whole passage in tempo, three times in a row without a slip.")
     if len(chunk) > 1 and turn % 2 == 0:
-        return (
-            f"Loop {_name(piece, hard)}, the hardest here, a little faster each time it is "
-            "right twice; then the whole passage."
+        return say(
+            "Loop {bar}, the hardest here, a little faster each time it is right twice; "
+            "then the whole passage.",
+            bar=_name(piece, hard),
         )
-    return DRILLS[side] + " Then the passage, a little faster each time it is right twice."
+    faster = say("Then the passage, a little faster each time it is right twice.")
+    return f"{say(DRILLS[side])} {faster}"
 
 
 def _reviews(
@@ -228,7 +260,7 @@ def _reviews(
             each,
             80,
             100,
-            "Play it from memory of the hands first, then look and mend what was lost.",
+            say("Play it from memory of the hands first, then look and mend what was lost."),
             round(speed[chunk[0]]),
         )
         for k in range(1, count + 1)
@@ -243,12 +275,15 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
         size = math.ceil(len(time.order) / parts)
         spans = [time.order[k : k + size] for k in range(0, len(time.order), size)]
         for k, bars in enumerate(spans, 1):
-            where = (
-                "whole piece"
-                if len(spans) == 1
-                else f"part {k} of {len(spans)}: "
-                + (f"{_name(piece, bars[0])} to {_name(piece, bars[-1])} as played")
-            )
+            where = say("whole piece")
+            if len(spans) > 1:
+                where = say(
+                    "part {k} of {of}: {first} to {last} as played",
+                    k=k,
+                    of=len(spans),
+                    first=_name(piece, bars[0]),
+                    last=_name(piece, bars[-1]),
+                )
             out.append(
                 PlanItem(
                     f"run:{turn}:{k}",
@@ -258,7 +293,10 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
                     minutes * len(bars) / len(time.order),
                     percent,
                     percent,
-                    "Do not stop for slips; afterwards mark where they were and loop those bars.",
+                    say(
+                        "Do not stop for slips; afterwards mark where they were and loop "
+                        "those bars."
+                    ),
                     round(speed[bars[0]] * percent / 100),
                 )
             )
@@ -266,7 +304,8 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
 
 
 def _joined(piece: Piece, pair: tuple[int, int]) -> str:
-    return f"{_name(piece, pair[0])} to {_name(piece, pair[1])}"
+    first, second = _name(piece, pair[0]), _name(piece, pair[1])
+    return say("{first} to {second}", first=first, second=second)
 
 
 def _name(piece: Piece, index: int) -> str:

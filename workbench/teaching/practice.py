@@ -18,6 +18,7 @@ from itertools import pairwise
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.form import playing_order
 from workbench.music.model import Piece
@@ -93,8 +94,10 @@ class PracticeTime:
     def words(self) -> str:
         """For example "about 3½ to 5 hours"."""
         if self.high < 90:
-            return f"about {_near(self.low, 5)} to {_near(self.high, 5)} minutes"
-        return f"about {_half_hours(self.low)} to {_half_hours(self.high)} hours"
+            low, high = _near(self.low, 5), _near(self.high, 5)
+            return say("about {low} to {high} minutes", low=low, high=high)
+        low_hours, high_hours = _half_hours(self.low), _half_hours(self.high)
+        return say("about {low} to {high} hours", low=low_hours, high=high_hours)
 
 
 def tries_to_tempo(slowness: float, exponent: float = EXPONENT) -> float:
@@ -155,11 +158,23 @@ def practice_time(
     another piece.
     """
     if not piece.notes:
-        raise BadInput(f"'{piece.title}' has no notes to learn; read a score with notes in it.")
+        raise BadInput(
+            say(
+                "'{title}' has no notes to learn; read a score with notes in it.",
+                title=piece.title,
+            )
+        )
     if not 20.0 <= tempo_percent <= 200.0:
-        raise BadInput(f"Tempo {tempo_percent:g} %: aim at 20 to 200 % of the written tempo.")
+        raise BadInput(
+            say(
+                "Tempo {percent} %: aim at 20 to 200 % of the written tempo.",
+                percent=f"{tempo_percent:g}",
+            )
+        )
     if student is not None and not 0.0 <= student <= 9.0:
-        raise BadInput(f"Student's grade {student:g}: give a grade from 0 to 8.")
+        raise BadInput(
+            say("Student's grade {grade}: give a grade from 0 to 8.", grade=f"{student:g}")
+        )
     rows = measures or measure_bars(piece, fingering, instrument, hand)
     whole = grade_features(features_from(piece_amounts(piece, rows)), model)
     scores = bar_scores(rows)
