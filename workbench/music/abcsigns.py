@@ -33,6 +33,7 @@ _TOKEN = re.compile(
     """,
     re.VERBOSE,
 )
+_JUMP = re.compile(r"(?i)(d\.?\s?[cs]\b|da\s?capo|dal\s?segno|fine|segno|to coda|coda)")
 _WORDS = re.compile(r"^[\^_<>@]?\s*(.*?)\s*$")
 
 
@@ -105,7 +106,7 @@ def _bars(text: str) -> list[_Counted]:
         elif kind == "quoted":
             found = _WORDS.match(token.group().strip('"'))
             words = found.group(1) if found else ""
-            if re.match(r"(?i)(d\.?\s?[cs]\b|da\s?capo|dal\s?segno|fine|segno|to coda|coda)", words):
+            if _JUMP.match(words):
                 bars[-1].marks.append(words)
     if not bars[-1].sounds:
         last = bars.pop()

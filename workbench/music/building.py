@@ -117,7 +117,7 @@ def _contents(
         slurs = slurs_of(stream)
         shift = None if sounding else sounding_shift(stream)
         for index, measure in enumerate(measures):
-            label = f"{name}, bar {measure.measureNumberWithSuffix()}"
+            label = say("{name}, bar {bar}", name=name, bar=measure.measureNumberWithSuffix())
             bar = bar_content(measure, index, number, staff, slurs, shift, label, printed)
             out[index].notes += bar.notes
             out[index].end = max(out[index].end, bar.end)

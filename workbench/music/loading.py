@@ -14,12 +14,17 @@ from pathlib import Path
 from xml.etree import ElementTree
 from xml.parsers import expat
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 MOST_BYTES = 64 * 2**20
 MOST_UNPACKED = 128 * 2**20
 MOST_RATIO = 250  # scores pack about 20:1 to 60:1 (measured on MusicXML files)
-FORMATS = "MusicXML (.musicxml, .xml, .mxl), MIDI (.mid) or ABC (.abc)"
+
+
+def formats() -> str:
+    """The formats that are read, in words."""
+    return say("MusicXML (.musicxml, .xml, .mxl), MIDI (.mid) or ABC (.abc)")
 
 
 @dataclass(frozen=True)
@@ -40,15 +45,19 @@ def load(path: str | Path) -> Source:
     data = _bytes(path)
     name = path.name
     if not data.strip(b"\x00\t\r\n "):
-        raise BadInput(f"{name} is empty; save or download the score again.")
+        raise BadInput(say("{name} is empty; save or download the score again.", name=name))
     if data.startswith(b"MThd"):
         return Source("midi", data, name)
     if data.startswith(b"PK"):
         return Source("musicxml", check_xml(_unpack(data, name), name), name)
     if path.suffix.lower() == ".mxl":
-        raise BadInput(f"{name} is no packed MusicXML file (.mxl); export the score again.")
+        raise BadInput(
+            say("{name} is no packed MusicXML file (.mxl); export the score again.", name=name)
+        )
     if path.suffix.lower() in (".mid", ".midi"):
-        raise BadInput(f"{name} is no MIDI file: its header is missing; export it again.")
+        raise BadInput(
+            say("{name} is no MIDI file: its header is missing; export it again.", name=name)
+        )
     if (
         data.startswith((b"\xff\xfe", b"\xfe\xff"))
         or data.lstrip(b"\xef\xbb\xbf \t\r\n")[:1] == b"<"
@@ -56,28 +65,52 @@ def load(path: str | Path) -> Source:
         return Source("musicxml", check_xml(data, name), name)
     if b"\x00" not in data and re.search(rb"(?m)^\s*X:\s*\d|^K:", data):
         return Source("abc", data, name)
-    raise BadInput(f"{name} is no score that can be read; give {FORMATS}.")
+    raise BadInput(
+        say("{name} is no score that can be read; give {formats}.", name=name, formats=formats())
+    )
 
 
 def _bytes(path: Path) -> bytes:
     if path.is_dir():
-        raise BadInput(f"{path.name} is a folder; give a score file: {FORMATS}.")
+        raise BadInput(
+            say(
+                "{name} is a folder; give a score file: {formats}.",
+                name=path.name,
+                formats=formats(),
+            )
+        )
     try:
         if path.stat().st_size > MOST_BYTES:
             raise BadInput(
-                f"{path.name} is larger than {MOST_BYTES // 2**20} MB; that is no score, "
-                "or it has to be split into its movements."
+                say(
+                    "{name} is larger than {most} MB; that is no score, "
+                    "or it has to be split into its movements.",
+                    name=path.name,
+                    most=MOST_BYTES // 2**20,
+                )
             )
         if not path.is_file():
-            raise BadInput(f"{path.name} is no ordinary file; give a score file: {FORMATS}.")
+            raise BadInput(
+                say(
+                    "{name} is no ordinary file; give a score file: {formats}.",
+                    name=path.name,
+                    formats=formats(),
+                )
+            )
         return path.read_bytes()
     except FileNotFoundError:
-        raise BadInput(f"{path} does not exist; check the name and the folder.") from None
+        raise BadInput(
+            say("{path} does not exist; check the name and the folder.", path=path)
+        ) from None
     except PermissionError:
-        raise BadInput(f"{path.name} may not be read; ask for the right to read it.") from None
+        raise BadInput(
+            say("{name} may not be read; ask for the right to read it.", name=path.name)
+        ) from None
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or str(error)
-        raise BadInput(f"{path.name} cannot be read: {reason}.") from None
+        raise BadInput(
+            say("{name} cannot be read: {reason}.", name=path.name, reason=reason)
+        ) from None
 
 
 def _unpack(data: bytes, name: str) -> bytes:
@@ -87,24 +120,36 @@ def _unpack(data: bytes, name: str) -> bytes:
             unpacked = sum(entry.file_size for entry in archive.infolist())
             if unpacked > MOST_UNPACKED or (unpacked > 2**20 and unpacked > MOST_RATIO * len(data)):
                 raise BadInput(
-                    f"{name} unpacks to {unpacked // 2**20} MB, far more than a score "
-                    "needs; it is not opened. Export the score again."
+                    say(
+                        "{name} unpacks to {size} MB, far more than a score needs; it is not "
+                        "opened. Export the score again.",
+                        name=name,
+                        size=unpacked // 2**20,
+                    )
                 )
             return _entry(archive, _root_name(archive, name), name)
     except (zipfile.BadZipFile, EOFError, NotImplementedError, RuntimeError, OSError):
         raise BadInput(
-            f"{name} is damaged or cut off: the packed MusicXML cannot be unpacked; "
-            "download or export it again."
+            say(
+                "{name} is damaged or cut off: the packed MusicXML cannot be unpacked; "
+                "download or export it again.",
+                name=name,
+            )
         ) from None
     except ValueError as error:
         if isinstance(error, BadInput):
             raise
-        raise BadInput(f"{name} is damaged: it cannot be unpacked; export it again.") from None
+        raise BadInput(
+            say("{name} is damaged: it cannot be unpacked; export it again.", name=name)
+        ) from None
     except Exception as error:
         # zlib and lzma errors share no public base
         if type(error).__module__ in ("zlib", "lzma", "_lzma"):
             raise BadInput(
-                f"{name} is damaged: it cannot be unpacked; download or export it again."
+                say(
+                    "{name} is damaged: it cannot be unpacked; download or export it again.",
+                    name=name,
+                )
             ) from None
         raise
 
@@ -120,7 +165,13 @@ def _root_name(archive: zipfile.ZipFile, name: str) -> str:
     for entry in names:
         if entry.lower().endswith((".xml", ".musicxml")) and not entry.startswith("META-INF"):
             return entry
-    raise BadInput(f"{name} is an archive without a score in it; give {FORMATS}.")
+    raise BadInput(
+        say(
+            "{name} is an archive without a score in it; give {formats}.",
+            name=name,
+            formats=formats(),
+        )
+    )
 
 
 def _entry(archive: zipfile.ZipFile, entry: str, name: str) -> bytes:
@@ -128,7 +179,9 @@ def _entry(archive: zipfile.ZipFile, entry: str, name: str) -> bytes:
     with archive.open(entry) as stream:
         data = stream.read(MOST_UNPACKED + 1)
     if len(data) > MOST_UNPACKED:
-        raise BadInput(f"{name} unpacks to far more than a score needs; it is not opened.")
+        raise BadInput(
+            say("{name} unpacks to far more than a score needs; it is not opened.", name=name)
+        )
     return data
 
 
@@ -137,8 +190,11 @@ def check_entities(data: bytes, name: str) -> bytes:
 
     def refuse(*_: object) -> int:
         raise BadInput(
-            f"{name} declares XML entities, which a score does not need and which can do "
-            "harm; it is not opened. Export the score again."
+            say(
+                "{name} declares XML entities, which a score does not need and which can do "
+                "harm; it is not opened. Export the score again.",
+                name=name,
+            )
         )
 
     parser = expat.ParserCreate()
@@ -149,13 +205,19 @@ def check_entities(data: bytes, name: str) -> bytes:
         parser.Parse(data, True)
     except expat.ExpatError as error:
         raise BadInput(
-            f"{name} is damaged: the XML breaks off or is wrong in line {error.lineno}; "
-            "export the score again."
+            say(
+                "{name} is damaged: the XML breaks off or is wrong in line {line}; "
+                "export the score again.",
+                name=name,
+                line=error.lineno,
+            )
         ) from None
     except (ValueError, LookupError) as error:
         if isinstance(error, BadInput):
             raise
-        raise BadInput(f"{name} has a text encoding that is not known; save it as UTF-8.") from None
+        raise BadInput(
+            say("{name} has a text encoding that is not known; save it as UTF-8.", name=name)
+        ) from None
     return data
 
 
@@ -164,7 +226,10 @@ def check_xml(data: bytes, name: str) -> bytes:
     head = data[:2000].lower().replace(b"\x00", b"")
     if b"<html" in head or b"<!doctype html" in head:
         raise BadInput(
-            f"{name} is a web page, not a score; use the download link of the page itself."
+            say(
+                "{name} is a web page, not a score; use the download link of the page itself.",
+                name=name,
+            )
         )
     check_entities(data, name)
     root = ElementTree.fromstring(data)
@@ -172,7 +237,14 @@ def check_xml(data: bytes, name: str) -> bytes:
     if tag == "score-timewise":
         return _partwise(root)
     if tag != "score-partwise":
-        raise BadInput(f"{name} is XML but no score (it begins with '{tag}'); give {FORMATS}.")
+        raise BadInput(
+            say(
+                "{name} is XML but no score (it begins with '{tag}'); give {formats}.",
+                name=name,
+                tag=tag,
+                formats=formats(),
+            )
+        )
     if root.tag != tag:
         for element in root.iter():
             if isinstance(element.tag, str):

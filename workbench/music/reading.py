@@ -14,6 +14,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
+from workbench.language.speech import count, say
 from workbench.music.abcsigns import abc_signs
 from workbench.music.building import build
 from workbench.music.choosing import check_tune, tunes_of
@@ -52,13 +53,23 @@ def read_score(
         return spelled(piece, None if _keyed(score) else _heard_key(score))
     check_xml_meters(source.data, source.name)
     score = _parsed(source, source.data, "musicxml")
-    return _built(
+    piece = _built(
         source,
         score,
         parts=parts,
         played=sound_signs(source.data),
         printed=printed_fingering(source.data),
     )
+    if not piece.written:
+        return piece
+    told = count(
+        len(piece.written),
+        "The score prints the fingering of {n} note; it is kept where it fits the instrument "
+        "and the key.",
+        "The score prints the fingering of {n} notes; it is kept where it fits the instrument "
+        "and the key.",
+    )
+    return replace(piece, warnings=(*piece.warnings, told))
 
 
 def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> Piece:
@@ -71,7 +82,13 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
     if "Opus" in score.classes:
         score = next(iter(score.scores), None)
         if score is None:
-            raise BadInput(f"{source.name}: tune {tune} has no notes; choose another.")
+            raise BadInput(
+                say(
+                    "{name}: tune {tune} has no notes; choose another.",
+                    name=source.name,
+                    tune=tune,
+                )
+            )
     given: dict[str, Any] = {
         "parts": parts,
         "title": titles[tune - 1],
@@ -87,8 +104,10 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
     notes = list(piece.warnings)
     if jumps and not any(b.jump or b.fine or b.segno or b.coda for b in piece.bars):
         notes.append(
-            "The tune bears D.C., D.S., Fine, Segno or Coda marks, which are not read from "
-            "ABC files; set them by hand."
+            say(
+                "The tune bears D.C., D.S., Fine, Segno or Coda marks whose bars cannot be told "
+                "from the text; set them by hand."
+            )
         )
     return replace(piece, tunes=titles if len(titles) > 1 else (), warnings=tuple(notes))
 
@@ -136,9 +155,11 @@ def _parsed(source: Source, data: str | bytes, kind: str, **options: Any) -> Any
                 return converter.parseData(data, format="abc")
             return converter.parseData(data, format=kind, **options)
         except RecursionError:
-            raise BadInput(f"{source.name} is nested too deeply to be a score.") from None
+            raise BadInput(
+                say("{name} is nested too deeply to be a score.", name=source.name)
+            ) from None
         except MemoryError:
-            raise BadInput(f"{source.name} is too large to be read.") from None
+            raise BadInput(say("{name} is too large to be read.", name=source.name)) from None
         except Exception as error:
             raise BadInput(_complaint(source, error)) from None
 
@@ -159,7 +180,12 @@ def _complaint(source: Source, error: Exception) -> str:
         reason = reason[:117] + "..."
     kind = {"musicxml": "MusicXML", "midi": "MIDI", "abc": "ABC"}[source.kind]
     shown = f" ({reason})" if reason else ""
-    return f"{source.name} cannot be understood as {kind}{shown}; export the score again."
+    return say(
+        "{name} cannot be understood as {format}{reason}; export the score again.",
+        name=source.name,
+        format=kind,
+        reason=shown,
+    )
 
 
 @contextlib.contextmanager

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from typing import Any
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.fingerxml import NONE_PRINTED, NOTHING, Marks, Printed
 from workbench.music.model import ChordName, Pitch
@@ -150,8 +151,12 @@ def _pitch(member: Any, shift: Any, label: str) -> Pitch:
     pitch = Pitch(str(source.step), int(alter), int(octave))
     if not 0 <= pitch.midi <= 127:
         raise BadInput(
-            f"{label}: {pitch.name} lies outside the range of MIDI notes (0 to 127); "
-            "mend the pitch in the score."
+            say(
+                "{place}: {pitch} lies outside the range of MIDI notes (0 to 127); "
+                "mend the pitch in the score.",
+                place=label,
+                pitch=pitch.name,
+            )
         )
     return pitch if abs(alter) <= 2 else _respelled(pitch.midi)
 
