@@ -13,6 +13,7 @@ from workbench.music.errors import BadInput
 from workbench.music.form import playing_order, sections
 from workbench.music.model import Piece
 from workbench.teaching.formatting import plain
+from workbench.teaching.grip_words import grip_text
 from workbench.teaching.lesson import CLOSING, OPENING, BarNote, Lesson, sectioned
 from workbench.teaching.script_words import at_bar, closing_words, opening_words
 from workbench.teaching.seen import Move, MoveAt, grip_name, moves_of, new_in_bars
@@ -127,11 +128,6 @@ def spoken_seconds(text: str) -> float:
     """How long the text takes to say."""
     words = len(plain(text).split())
     return words * 60.0 / WORDS_A_MINUTE + BREATH if words else 0.0
-
-
-def grip_text(frets: Sequence[int | None]) -> str:
-    """A grip from the highest-numbered string to string 1, such as ``x-0-1-3``."""
-    return "-".join("x" if fret is None else str(fret) for fret in frets)
 
 
 def make_script(

@@ -5,64 +5,36 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
-from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-    QComboBox,
+    QDialog,
+    QFrame,
     QHBoxLayout,
-    QLabel,
     QListWidgetItem,
-    QPlainTextEdit,
     QPushButton,
+    QScrollArea,
+    QSplitter,
     QVBoxLayout,
     QWidget,
 )
 
+from workbench.language.speech import say
+from workbench.teaching.grip_words import grip_text
 from workbench.teaching.lesson import NOTE_KINDS, BarNote
 from workbench.ui import edits
 from workbench.ui.look import em
-from workbench.ui.parts import Faint, Heading
+from workbench.ui.note_attach import Attachments
+from workbench.ui.note_dialogs import GripDialog, LinkDialog
+from workbench.ui.note_scope import NoteScope, about, bar_name
+from workbench.ui.note_words import EMPHASIS, ID, STRONG, NoteList, NoteWords
+from workbench.ui.parts import Heading
 from workbench.ui.session import Session
-from workbench.ui.word_list import WordList
-
-ID = Qt.ItemDataRole.UserRole
-
-
-def bar_name(number: str) -> str:
-    """How a bar is called: its printed number."""
-    return "pickup" if number == "0" else f"bar {number}"
-
-
-def plain(text: str) -> str:
-    """The words without the signs of emphasis."""
-    return text.replace("*", "")
 
 
 def note_numbers(notes: Iterable[BarNote]) -> dict[str, int]:
     """Note id to its number in the score: in the order of the bars."""
     ordered = sorted(notes, key=lambda note: (note.first_bar, note.last_bar))
     return {note.id: at for at, note in enumerate(ordered, 1)}
-
-
-class _Words(QPlainTextEdit):
-    """Writing that is kept when the writer turns away."""
-
-    left = Signal()
-
-    def focusOutEvent(self, event: QFocusEvent) -> None:
-        super().focusOutEvent(event)
-        if event.reason() != Qt.FocusReason.PopupFocusReason:
-            self.left.emit()
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
-        if enter and event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            self.left.emit()
-        else:
-            super().keyPressEvent(event)
-
-    def sizeHint(self) -> QSize:
-        return QSize(em(self, 12), em(self, 5))
 
 
 class NotePanel(QWidget):
@@ -73,61 +45,85 @@ class NotePanel(QWidget):
         self._session = session
         self._shown: BarNote | None = None  # as the editor was filled
         self._filling = False
-        self._named: object = None  # the piece whose bars the boxes list
         self.bars: tuple[int, ...] = ()  # rows selected in the bar list, for a new note
-        self.heading = Heading("Teaching notes")
-        self.list = WordList()
-        self.list.setAccessibleName("Teaching notes of this bar")
-        self.add_button = QPushButton("&New note")
-        self.add_button.setToolTip("Write a note on this bar, or on all bars selected on the left")
-        self.delete_button = QPushButton("&Delete")
-        self.delete_button.setAccessibleName("Delete this teaching note")
-        self.kind = QComboBox()
-        self.kind.addItems([kind[0].upper() + kind[1:] for kind in NOTE_KINDS])
-        self.kind.setAccessibleName("Kind of note")
-        self.first, self.last = QComboBox(), QComboBox()
-        self.first.setAccessibleName("First bar of the note")
-        self.last.setAccessibleName("Last bar of the note")
-        self.words = _Words()
-        self.words.setAccessibleName("Words of the note")
-        self.words.setTabChangesFocus(True)
-        self.words.setMinimumHeight(em(self, 3))
-        self.words.setPlaceholderText("What should the student know, feel or listen for here?")
-        self.about = Faint()
-
-        buttons = QHBoxLayout()
-        buttons.addWidget(self.add_button)
-        buttons.addWidget(self.delete_button)
-        buttons.addStretch(1)
-        range_row = QHBoxLayout()
-        for label, box in (("&From", self.first), ("&to", self.last)):
-            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(6)
-            words = QLabel(label)
-            words.setBuddy(box)
-            range_row.addWidget(words)
-            range_row.addWidget(box, 1)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.addWidget(self.heading)
-        layout.addWidget(self.list, 3)
-        layout.addLayout(buttons)
-        layout.addWidget(self.kind)
-        layout.addLayout(range_row)
-        layout.addWidget(self.words, 2)
-        layout.addWidget(self.about)
-
+        self.dialog: QDialog | None = None  # the one that is open
+        self.heading = Heading(say("Teaching notes"))
+        self.list = NoteList()
+        self.list.setAccessibleName(say("Teaching notes of this bar"))
+        self.add_button = QPushButton(say("&New note"))
+        self.add_button.setToolTip(
+            say("Write a note on this bar, or on all bars selected on the left")
+        )
+        self.delete_button = QPushButton(say("&Delete"))
+        self.delete_button.setAccessibleName(say("Delete this teaching note"))
+        self.scope = NoteScope(session)
+        self.kind, self.first, self.last = self.scope.kind, self.scope.first, self.scope.last
+        self.words = NoteWords()
+        self.strong = _mark_button(say("&Strong"), say("**strong** (Ctrl+B)"))
+        self.emphasis = _mark_button(say("E&mphasis"), say("*emphasis* (Ctrl+I)"))
+        self.attached = Attachments(session)
+        self._lay_out()
         self.add_button.clicked.connect(self.new_note)
         self.delete_button.clicked.connect(self.delete)
         self.list.currentItemChanged.connect(self._chosen)
         self.words.left.connect(self.commit)
-        self.kind.activated.connect(lambda _: self.commit())
-        self.first.activated.connect(lambda _: self.commit())
-        self.last.activated.connect(lambda _: self.commit())
-        session.opened.connect(self.refresh)
+        self.strong.clicked.connect(lambda: self._mark(STRONG))
+        self.emphasis.clicked.connect(lambda: self._mark(EMPHASIS))
+        self.scope.changed.connect(self.commit)
+        self.attached.wants.connect(self.attach)
+        self.attached.removed.connect(self.take_off)
+        session.opened.connect(self._opened)
         session.changed.connect(self.refresh)
+        session.fingered.connect(self.refresh)
         session.selected.connect(self._moved)
         self._fill(None)
+
+    def _lay_out(self) -> None:
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.add_button)
+        buttons.addWidget(self.delete_button)
+        buttons.addStretch(1)
+        above = QWidget()
+        column = QVBoxLayout(above)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.list, 1)
+        column.addLayout(buttons)
+        tools = QHBoxLayout()
+        for button in (self.strong, self.emphasis, self.attached.button):
+            tools.addWidget(button)
+        tools.addStretch(1)
+        inner = QWidget()
+        form = QVBoxLayout(inner)
+        form.setContentsMargins(0, 0, em(self, 0.2), 0)
+        form.addWidget(self.scope)
+        form.addWidget(self.words, 1)
+        form.addLayout(tools)
+        form.addWidget(self.attached)
+        self.area = QScrollArea()
+        self.area.setWidget(inner)
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QFrame.Shape.NoFrame)
+        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.area.viewport().setAutoFillBackground(False)
+        inner.setAutoFillBackground(False)
+        self.area.setAccessibleName(say("The note in full"))
+        parts = QSplitter(Qt.Orientation.Vertical)
+        parts.addWidget(above)
+        parts.addWidget(self.area)
+        parts.setChildrenCollapsible(False)
+        parts.setSizes([em(self, 9), em(self, 13)])
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(self.heading)
+        layout.addWidget(parts, 1)
+
+    # Following the session.
+
+    def _opened(self) -> None:
+        if self.dialog is not None:
+            self.dialog.reject()
+        self._shown = None
+        self.refresh()
 
     def _moved(self) -> None:
         self.commit()
@@ -135,29 +131,28 @@ class NotePanel(QWidget):
 
     def refresh(self) -> None:
         """Show the notes of the selected bar; the one being written stays selected."""
-        bar = self._session.bar
-        name = bar_name(bar.number) if bar else ""
-        self.heading.setText(f"Teaching notes, {name}" if name else "Teaching notes")
-        self._name_bars()
+        bar, lesson = self._session.bar, self._session.lesson
+        heading = say("Teaching notes")
+        if bar is not None:
+            heading = say("Teaching notes, {bar}", bar=bar_name(bar))
+        self.heading.setText(heading)
         notes = self._session.bar_notes
         wanted = self._shown.id if self._shown else None
         self._filling = True
-        self.list.clear()
-        numbers = note_numbers(self._session.lesson.notes) if self._session.lesson else {}
-        for note in notes:
-            item = QListWidgetItem(f"{numbers[note.id]}  {note.kind.upper()}\n{plain(note.text)}")
-            item.setData(ID, note.id)
-            item.setToolTip(note.text)
-            self.list.addItem(item)
-        self._filling = False
+        numbers = note_numbers(lesson.notes) if lesson else {}
+        self.list.fill(
+            (numbers[note.id], note, about(note, lesson.piece)) for note in notes if lesson
+        )
         ids = [note.id for note in notes]
         if wanted in ids:
-            self._filling = True
             self.list.setCurrentRow(ids.index(wanted))
-            self._filling = False
+        self._filling = False
+        if wanted in ids:
             kept = notes[ids.index(wanted)]
             if kept != self._shown:
                 self._fill(kept)
+            else:
+                self.attached.fill(kept)
         elif self._shown is not None and self._is_new and self._covers_bar:
             pass  # being written, not on the shelf yet
         elif notes:
@@ -166,17 +161,6 @@ class NotePanel(QWidget):
             self._fill(None)
         for part in (self.add_button, self.list):
             part.setEnabled(self._session.bar is not None)
-
-    def _name_bars(self) -> None:
-        """The bars by their printed numbers, in both boxes."""
-        piece = self._session.lesson.piece if self._session.lesson else None
-        if piece is self._named:
-            return
-        self._named = piece
-        names = [bar_name(bar.number) for bar in piece.bars] if piece else []
-        for box in (self.first, self.last):
-            box.clear()
-            box.addItems(names)
 
     @property
     def _is_new(self) -> bool:
@@ -199,22 +183,15 @@ class NotePanel(QWidget):
 
     def _fill(self, note: BarNote | None) -> None:
         self._shown = note
-        self.words.setPlainText(note.text if note else "")
-        if note:
-            self.kind.setCurrentIndex(NOTE_KINDS.index(note.kind))
-            self.first.setCurrentIndex(note.first_bar)
-            self.last.setCurrentIndex(note.last_bar)
-        about = []
-        if note and note.note:
-            about.append("About one note of the bar.")
-        if note and note.section:
-            about.append(f"For the whole of section {note.section}.")
-        if note and note.rejected:
-            about.append("Tells why another fingering was not taken.")
-        self.about.setText(" ".join(about))
-        self.about.setVisible(bool(about))
-        for part in (self.kind, self.first, self.last, self.words, self.delete_button):
+        if note is None or note.text != self.words.toPlainText().strip():
+            self.words.setPlainText(note.text if note else "")
+        if note is not None:
+            self.scope.fill(note)
+        self.attached.fill(note)
+        for part in (self.scope, self.words, self.strong, self.emphasis, self.delete_button):
             part.setEnabled(note is not None)
+
+    # Writing.
 
     def new_note(self) -> None:
         """Begin a note on the selected bars (the selected note, if there is one)."""
@@ -223,36 +200,34 @@ class NotePanel(QWidget):
             return
         self.commit()
         bars = self.bars if index in self.bars else (index,)
-        about = self._session.note_id if len(bars) == 1 else None
+        meant = self._session.note_id if len(bars) == 1 else None
         self._filling = True
         self.list.setCurrentRow(-1)
         self._filling = False
         kind = self._shown.kind if self._shown else NOTE_KINDS[0]
-        self._fill(BarNote(edits.fresh_id("note"), kind, "", bars[0], bars[-1], note=about))
+        self._fill(BarNote(edits.fresh_id("note"), kind, "", bars[0], bars[-1], note=meant))
         self.words.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def written(self) -> BarNote | None:
+        """The note as it stands in the editor; None where there is none."""
+        if self._shown is None or self._session.lesson is None:
+            return None
+        text = self.words.toPlainText().strip()
+        return replace(self.scope.written(self._shown), text=text)
 
     def commit(self) -> bool:
         """Keep what is written; nothing is lost by turning away. False if it was refused."""
-        shown = self._shown
-        if shown is None or self._session.lesson is None or self._filling:
-            return True
-        text = self.words.toPlainText().strip()
-        if not text:
+        written = None if self._filling else self.written()
+        if written is None or not written.text or written == self._shown:
             return True  # an empty new note is no note; an emptied one stays until deleted
-        written = replace(
-            shown,
-            kind=NOTE_KINDS[self.kind.currentIndex()],
-            text=text,
-            first_bar=self.first.currentIndex(),
-            last_bar=max(self.first.currentIndex(), self.last.currentIndex()),
-        )
-        if written == shown:
-            return True
-        label = "Write a note" if self._is_new else "Change a note"
+        return self._keep(written, say("Write a note") if self._is_new else say("Change a note"))
+
+    def _keep(self, written: BarNote, label: str) -> bool:
+        before = self._shown
         self._shown = written
         if self._session.edit(label, lambda lesson: edits.put_note(lesson, written)):
             return True
-        self._shown = shown
+        self._shown = before
         return False
 
     def delete(self) -> None:
@@ -265,5 +240,90 @@ class NotePanel(QWidget):
             self.refresh()
         else:
             self._session.edit(
-                "Delete a note", lambda lesson: edits.delete_note(lesson, gone)
+                say("Delete a note"), lambda lesson: edits.delete_note(lesson, gone)
             )
+
+    def _mark(self, sign: str) -> None:
+        self.words.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.words.mark(sign)
+
+    # What hangs on it.
+
+    def attach(self, kind: str) -> None:
+        """Ask for a grip, a rejected fingering or another lesson."""
+        note = self.written()
+        if note is None:
+            return
+        dialog: QDialog
+        if kind == "grip":
+            asked = dialog = GripDialog(self._session, note.grip, self.window())
+            dialog.accepted.connect(lambda: self._hang(grip=asked.grip))
+        elif kind == "link":
+            chosen = dialog = LinkDialog(self._session, self.window())
+            dialog.accepted.connect(lambda: self._hang(link=chosen.chosen))
+        else:
+            found = self._ask_rejected(note)
+            if found is None:
+                return
+            dialog = found
+        self.dialog = dialog
+        dialog.finished.connect(self._answered)
+        dialog.open()
+
+    def _ask_rejected(self, note: BarNote) -> QDialog | None:
+        from workbench.ui.note_rejected import RejectedDialog
+
+        session = self._session
+        home = session.bar_index
+        if note.rejected and session.lesson is not None:
+            home = session.lesson.piece.bar_of.get(note.rejected[0][0], home)
+        hands = session.hands_of(home)
+        if hands is None or not hands.notes:
+            session.failed.emit(
+                say("This bar has no fingering to compare with yet; try again in a moment.")
+            )
+            return None
+        dialog = RejectedDialog(session, hands, note.rejected, note.why, self.window())
+        dialog.accepted.connect(
+            lambda: self._hang(rejected=dialog.other_rows, why=dialog.why.text().strip())
+        )
+        return dialog
+
+    def _answered(self) -> None:
+        self.dialog = None
+
+    def _hang(self, **what: object) -> None:
+        """Put something on the note; a note without words yet gets the plainest ones."""
+        note = self.written()
+        if note is None:
+            return
+        changed = replace(note, **what)  # type: ignore[arg-type]
+        if not changed.text:
+            changed = replace(changed, text=self._plain_words(changed))
+        self._keep(changed, say("Attach to a note"))
+
+    def _plain_words(self, note: BarNote) -> str:
+        if note.rejected:
+            return note.why or say("Not the other fingering.")
+        if note.grip is not None:
+            return say("The grip {grip}.", grip=grip_text(note.grip))
+        return say("As in the other lesson.")
+
+    def take_off(self, kind: str) -> None:
+        """Take a grip, a rejected fingering or a link off the note."""
+        note = self.written()
+        if note is None:
+            return
+        empty: dict[str, dict[str, object]] = {
+            "grip": {"grip": None},
+            "link": {"link": None},
+            "rejected": {"rejected": (), "why": ""},
+        }
+        self._keep(replace(note, **empty[kind]), say("Take off a note"))  # type: ignore[arg-type]
+
+
+def _mark_button(words: str, tip: str) -> QPushButton:
+    button = QPushButton(words)
+    button.setToolTip(tip)
+    button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+    return button
