@@ -92,7 +92,8 @@ def test_in_words():
 BARS = st.lists(
     st.sampled_from(
         [
-            chord("p", "i", "m"), chord("p", "i", "m", order=(2, 1, 0)), chord("a", "m", "i", each=F(1, 2)),
+            chord("p", "i", "m"), chord("p", "i", "m", order=(2, 1, 0)),
+            chord("a", "m", "i", each=F(1, 2)),
             bar(n("C4"), n("E4"), n("G4"), n("A4")), bar(n("A4", 2), n("C4", 2)), bar(),
         ]
     ),

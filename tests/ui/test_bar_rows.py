@@ -10,7 +10,9 @@ from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Pin
 from workbench.music.model import ChordName
 from workbench.teaching.lesson import BarNote, Lesson
-from workbench.ui.bar_rows import FILTERS, bar_rows, keeps, ordinal
+from workbench.teaching.likeness import Likeness
+from workbench.ui.bar_facts import facts_of
+from workbench.ui.bar_rows import FILTERS, BarFacts, bar_rows, kept, ordinal
 
 
 @pytest.fixture
@@ -21,10 +23,6 @@ def rows_of():
         bar(n("C5", 4), endings=(2,), chords=(ChordName(0, "F"),)),
         bar(n("C4"), n("E4"), n("G4"), n("A4"), fine=True),
     )
-    fingering = replace(
-        fingering, bars=tuple(replace(b, effort=e) for b, e in zip(
-            fingering.bars, (10, 40, 20, 0), strict=True))
-    )  # fmt: skip
     lesson = Lesson(
         "l", "Study", piece, "ukulele", pins=(Pin("b0n1", 2, 0), Pin("b0n2", right="i")),
         notes=(BarNote("a", "sound", "x", 0, 2), BarNote("b", "form", "y", 3, 3)),
@@ -52,32 +50,85 @@ def test_marks_have_numbers_and_words(rows_of):
     assert rows[1].spoken == "Bar 2, section A, 1st ending, repeat, 1 note, 1 cut"
 
 
-def test_sections_form_effort_and_sameness(rows_of):
+def test_sections_and_form(rows_of):
     _, rows = rows_of
     assert [row.section for row in rows] == ["A", "A", "A", "A", "B"]
     assert [row.starts_section for row in rows] == [True, False, False, False, True]
-    assert [row.effort for row in rows] == [0.25, 1.0, 0.25, 0.5, 0.0]
-    assert rows[4].form == "Fine"
-    assert rows[4].same_as == "1"
+    assert (rows[4].form, rows[4].jumps) == ("Fine", "Fine")
+    assert (rows[0].form, rows[0].jumps, rows[0].repeat_start) == ("repeat from here", "", True)
+    assert (rows[1].endings, rows[1].repeat_end, rows[3].endings) == ((1,), True, (2,))
     assert rows[3].chords == "F"
+
+
+def test_facts_are_measured_and_compared(rows_of):
+    lesson, _ = rows_of
+    _, fingering = build(
+        bar(n("C4"), n("E4"), n("G4"), n("A4")), bar(n("A4", 4)), bar(n("C5", 4)),
+        bar(n("C4"), n("E4"), n("G4"), n("A4")),
+    )  # fmt: skip
+    facts = facts_of(lesson, fingering)
+    assert facts[3].like == Likeness("music", 0)
+    assert facts[3].spoken.endswith("same music as bar 1")
+    assert facts[0].difficulty == facts[3].difficulty
+    hardest = max(facts.values(), key=lambda f: f.difficulty)
+    assert hardest.share == 1.0
+    assert all(f.share == f.difficulty / hardest.difficulty for f in facts.values())
+    assert facts[0].figure == f"{facts[0].difficulty:.1f}"
+    early = facts_of(lesson, None)
+    assert [(f.figure, f.seen) for f in early.values()] == [("", "")] * 3 + [
+        ("", "same music as bar 1")
+    ]
+
+
+def passing(rows, facts):
+    return {which: [r.position for r in kept(rows, which, facts)] for which, _ in FILTERS}
 
 
 def test_filters(rows_of):
     _, rows = rows_of
-    kept = {w: [r.position for r in rows if keeps(r, w, rows)] for w in FILTERS}
-    assert kept == {
-        "all bars": [0, 1, 2, 3, 4],
-        "with cut notes": [1],
-        "without teaching notes": [],
+    facts = {0: BarFacts(1.0), 1: BarFacts(3.5), 2: BarFacts(2.0), 3: BarFacts(1.0)}
+    assert passing(rows, facts) == {
+        "all": [0, 1, 2, 3, 4],
+        "unfinished": [],
+        "cuts": [1],
         "hardest": [1],
-        "with pins": [0, 2],
+        "no notes": [],
+        "pins": [0, 2],
     }
+    assert passing(rows, {})["hardest"] == []
+
+
+def test_a_bar_is_unfinished_until_the_teacher_has_been_there(rows_of):
+    lesson, _ = rows_of
+    bare = replace(lesson, notes=lesson.notes[:0], pins=lesson.pins[:1])  # bar 1 is pinned
+    rows = bar_rows(bare, None)
+    assert [r.index for r in kept(rows, "unfinished", {})] == [1, 2, 3]
+    again = {3: BarFacts(like=Likeness("music", 0), like_number="1")}
+    assert [r.index for r in kept(rows, "unfinished", again)] == [1, 2]
+    grips = {3: BarFacts(like=Likeness("grips", 0), like_number="1")}
+    assert [r.index for r in kept(rows, "unfinished", grips)] == [1, 2, 3]
+
+
+def test_what_cannot_be_played_is_unfinished_and_rests_are_finished():
+    piece, fingering = build(bar(n("C4", 4)), bar())
+    broken = replace(fingering.bars[0], impossible="bar 1, beat 1: too low")
+    lesson = Lesson("l", "Study", piece, "ukulele", notes=(BarNote("a", "sound", "x", 0, 0),))
+    rows = bar_rows(lesson, replace(fingering, bars=(broken, fingering.bars[1])))
+    assert [r.index for r in kept(rows, "unfinished", {})] == [0]
+    assert rows[0].marks[0] == ("impossible", "cannot be played")
+
+
+def test_notes_of_a_section_count_in_its_bars(rows_of):
+    lesson, _ = rows_of
+    note = BarNote("c", "sound", "z", 0, 0, section="A")
+    rows = bar_rows(replace(lesson, notes=(note,)), None)
+    assert [row.notes for row in rows] == [1, 1, 1, 1, 0]
 
 
 def test_rows_without_a_fingering_yet(rows_of):
     lesson, _ = rows_of
     rows = bar_rows(lesson, None)
-    assert [(row.cuts, row.effort, row.impossible) for row in rows] == [(0, 0.0, None)] * 5
+    assert [(row.cuts, row.impossible) for row in rows] == [(0, None)] * 5
 
 
 @pytest.mark.parametrize(

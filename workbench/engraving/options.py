@@ -22,3 +22,20 @@ class MeiOptions:
     last: int | None = None
     breaks: tuple[int, ...] = ()
     marks: tuple[tuple[int, int], ...] = ()
+
+
+TABLATURE, STAFF = "tablature", "staff"
+
+
+@dataclass(frozen=True)
+class SmallLook:
+    """How a bar is drawn alone and small: ``kind`` TABLATURE or STAFF, in ``ink``, at most
+    ``width`` by ``height`` pixels, ``ratio`` device pixels to each; ``zoom`` multiplies
+    the size it has where there is room."""
+
+    kind: str
+    ink: str
+    width: int
+    height: int
+    ratio: float = 1.0
+    zoom: float = 1.0

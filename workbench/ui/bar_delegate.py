@@ -2,118 +2,156 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPalette
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
-from workbench.ui.bar_rows import BarRow
-from workbench.ui.look import DARK, LIGHT
+from workbench.language.speech import say
+from workbench.ui.bar_band import band_width, draw_band
+from workbench.ui.bar_rows import NO_FACTS, BarFacts, BarRow
+from workbench.ui.look import Colours, colours
 from workbench.ui.marks import draw_mark
 
+if TYPE_CHECKING:
+    from workbench.ui.bar_view import BarView
+
 ROW = Qt.ItemDataRole.UserRole + 1
+FACTS = Qt.ItemDataRole.UserRole + 2
 Index = QModelIndex | QPersistentModelIndex
 
 
+def small(font: QFont, times: float = 0.88) -> QFont:
+    """The font a little smaller."""
+    out = QFont(font)
+    out.setPointSizeF(font.pointSizeF() * times)
+    return out
+
+
 class BarDelegate(QStyledItemDelegate):
-    """A section band, the bar's name, what is special about it, and its marks."""
+    """The form, the bar's name and marks, what is special about it, a picture of it, and
+    how hard it is."""
+
+    def __init__(self, view: BarView) -> None:
+        super().__init__(view)
+        self._view = view
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         line = QFontMetricsF(option.font).height()
-        return QSize(round(line * 11), round(line * 2.6))
+        return QSize(round(line * 11), round(line * 2.95 + self._view.picture_height()))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         row: BarRow = index.data(ROW)
-        c = DARK if option.palette.color(QPalette.ColorRole.Window).lightnessF() < 0.5 else LIGHT
+        facts: BarFacts = index.data(FACTS) or NO_FACTS
+        c = colours(self._view)
         chosen = bool(option.state & QStyle.StateFlag.State_Selected)
-        ink, faint = (c.accent_ink, c.accent_ink) if chosen else (c.ink, c.faint)
         line = QFontMetricsF(option.font).height()
         box = QRectF(option.rect)
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        wash = QColor(c.accent)
         if chosen:
-            painter.fillRect(box, QColor(c.accent))
-        self._band(painter, option.font, row, QRectF(box.left(), box.top(), line, box.height()),
-                   ink if chosen else c.accent, c.line)
-        body = box.adjusted(line * 1.25, line * 0.2, -line * 0.4, -line * 0.3)
-        marks_width = self._marks(painter, option.font, row, body, chosen, c, line)
-        bold = QFont(option.font)
-        bold.setBold(True)
-        painter.setFont(bold)
-        painter.setPen(QColor(ink))
-        room = body.width() - marks_width - line * 0.3
-        words = QFontMetricsF(bold).elidedText(row.short, Qt.TextElideMode.ElideRight, room)
-        painter.drawText(QRectF(body.left(), body.top(), room, line), 0, words)
-        small = QFont(option.font)
-        small.setPointSizeF(small.pointSizeF() * 0.88)
-        painter.setFont(small)
-        painter.setPen(QColor(faint))
-        same = f"as bar {row.same_as}" if row.same_as else ""
-        under = "  ·  ".join(part for part in (row.chords, row.which, row.form, same) if part)
-        if row.impossible:
-            under = "cannot be played"
-        words = QFontMetricsF(small).elidedText(
-            under, Qt.TextElideMode.ElideRight, body.width()
-        )
-        painter.drawText(QRectF(body.left(), body.top() + line, body.width(), line), 0, words)
-        self._effort(painter, row, body, ink, line)
+            wash.setAlphaF(0.17)
+            painter.fillRect(box, wash)
+            painter.fillRect(QRectF(box.right() - 3, box.top(), 3, box.height()), QColor(c.accent))
+        band = QRectF(box.left(), box.top(), band_width(line), box.height())
+        letter, begins = self._view.band_of(row)
+        draw_band(painter, option.font, band, row, letter, begins, c, self._view.dragged(row))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(QColor(c.line))
+        painter.drawLine(QPointF(band.right(), box.bottom() - 0.5), box.bottomRight())
+        body = QRectF(box.left() + band.width() + line * 0.2, box.top() + line * 0.2, 0, 0)
+        body.setBottomRight(box.bottomRight() - QPointF(line * 0.45, line * 0.2))
+        self._words(painter, option.font, row, facts, body, c, line)
+        self._picture(painter, row, body, line)
+        self._difficulty(painter, option.font, facts, body, c, line)
         if option.state & QStyle.StateFlag.State_HasFocus:
-            painter.setPen(QColor(ink))
+            painter.setPen(QColor(c.accent))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(box.adjusted(1, 1, -1.5, -1.5))
         painter.restore()
 
-    def _band(
-        self, painter: QPainter, font: QFont, row: BarRow, box: QRectF, ink: str, line: str
-    ) -> None:
-        """The form at a glance: an unbroken stripe for a section, its letter at the start."""
-        if not row.section:
-            return
-        stripe = box.adjusted(box.width() * 0.42, 0, -box.width() * 0.42, 0)
-        if row.starts_section:
-            bold = QFont(font)
-            bold.setBold(True)
-            painter.setFont(bold)
-            painter.setPen(QColor(ink))
-            height = QFontMetricsF(bold).height()
+    def _words(
+        self, painter: QPainter, font: QFont, row: BarRow, facts: BarFacts, body: QRectF,
+        c: Colours, line: float,
+    ) -> None:  # fmt: skip
+        """Name and marks above, what is special about the bar below."""
+        room = body.width() - self._marks(painter, font, row, body, c, line) - line * 0.3
+        bold = QFont(font)
+        bold.setBold(True)
+        painter.setFont(bold)
+        painter.setPen(QColor(c.ink))
+        metrics = QFontMetricsF(bold)
+        words = metrics.elidedText(row.short, Qt.TextElideMode.ElideRight, room)
+        painter.drawText(QRectF(body.left(), body.top(), room, line), 0, words)
+        lower = small(font)
+        painter.setFont(lower)
+        painter.setPen(QColor(c.faint))
+        used = metrics.horizontalAdvance(words) + line * 0.4
+        beside = QFontMetricsF(lower).horizontalAdvance(row.which) <= room - used
+        if beside:
             painter.drawText(
-                QRectF(box.left(), box.top() + height * 0.2, box.width(), height),
-                Qt.AlignmentFlag.AlignCenter, row.section,
+                QRectF(body.left() + used, body.top(), room - used, line * 0.96),
+                Qt.AlignmentFlag.AlignVCenter, row.which,
             )  # fmt: skip
-            stripe.setTop(box.top() + height * 1.3)
-        painter.fillRect(stripe, QColor(ink))
+        which = "" if beside else row.which
+        parts = [part for part in (which, row.chords, row.jumps, facts.seen) if part]
+        if row.impossible:
+            parts, ink = [say("cannot be played")], c.alarm
+            painter.setPen(QColor(ink))
+        words = QFontMetricsF(lower).elidedText(
+            "  ·  ".join(parts), Qt.TextElideMode.ElideRight, body.width()
+        )
+        painter.drawText(QRectF(body.left(), body.top() + line, body.width(), line), 0, words)
+
+    def _picture(self, painter: QPainter, row: BarRow, body: QRectF, line: float) -> None:
+        picture = self._view.picture(row.index)
+        if picture is not None:
+            painter.drawPixmap(QPointF(body.left(), body.top() + line * 1.95), picture)
 
     def _marks(
-        self, painter: QPainter, font: QFont, row: BarRow, body: QRectF, chosen: bool,
-        c: object, line: float,
-    ) -> float:  # fmt: skip
+        self, painter: QPainter, font: QFont, row: BarRow, body: QRectF, c: Colours, line: float
+    ) -> float:
         """Signs with numbers at the right end; the width they take."""
-        colours = {"note": c.accent, "pin": c.warm, "cut": c.alarm, "impossible": c.alarm}  # type: ignore[attr-defined]
+        inks = {"note": c.accent, "pin": c.warm, "cut": c.alarm, "impossible": c.alarm}
         numbers = {"note": row.notes, "pin": row.pins, "cut": row.cuts}
         painter.setFont(font)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
         metrics = QFontMetricsF(font)
         right = body.right()
         for name, _ in reversed(row.marks):
-            ink = c.accent_ink if chosen else colours[name]  # type: ignore[attr-defined]
             text = str(numbers.get(name, ""))
             width = metrics.horizontalAdvance(text)
-            painter.setPen(QColor(ink))
+            painter.setPen(QColor(inks[name]))
             painter.drawText(QRectF(right - width, body.top(), width + 1, line), 0, text)
             right -= width + line * 0.15 + line * 0.78
             sign = QRectF(right, body.top() + line * 0.12, line * 0.78, line * 0.78)
-            draw_mark(painter, name, sign, ink)
+            draw_mark(painter, name, sign, inks[name])
             right -= line * 0.4
         return body.right() - right
 
-    def _effort(
-        self, painter: QPainter, row: BarRow, body: QRectF, ink: str, line: float
-    ) -> None:
-        """A thin bar as long as the bar of music is hard."""
-        if row.effort <= 0:
+    def _difficulty(
+        self, painter: QPainter, font: QFont, facts: BarFacts, body: QRectF, c: Colours,
+        line: float,
+    ) -> None:  # fmt: skip
+        """A thin bar as long as the bar of music is hard, and its figure at the end."""
+        if not facts.figure:
             return
-        colour = QColor(ink)
-        colour.setAlphaF(0.45)
-        painter.fillRect(
-            QRectF(body.left(), body.bottom() + line * 0.05, body.width() * row.effort,
-                   max(1.5, line * 0.1)),
-            colour,
+        lower = small(font, 0.8)
+        metrics = QFontMetricsF(lower)
+        room = metrics.horizontalAdvance("0.0") + line * 0.25
+        middle, tall = body.bottom() - line * 0.32, max(2.0, line * 0.16)
+        track = QRectF(body.left(), middle - tall / 2, body.width() - room, tall)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(c.line))
+        painter.drawRoundedRect(track, tall / 2, tall / 2)
+        track.setWidth(max(tall, track.width() * facts.share))
+        painter.setBrush(QColor(c.faint))
+        painter.drawRoundedRect(track, tall / 2, tall / 2)
+        painter.setFont(lower)
+        painter.setPen(QColor(c.faint))
+        painter.drawText(
+            QRectF(body.right() - room, middle - line * 0.5, room, line),
+            Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, facts.figure,
         )  # fmt: skip

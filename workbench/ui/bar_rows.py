@@ -2,18 +2,29 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections import Counter
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import TypeVar
 from weakref import finalize
 
 from workbench.fingering.types import FingeredBar, Fingering
-from workbench.music.form import Section, playing_order, sections
+from workbench.language.speech import count, mark, say
+from workbench.music.form import playing_order
 from workbench.music.model import Bar, Piece
 from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.likeness import Likeness
+from workbench.teaching.sectioning import letters_of, section_starts
 
-FILTERS = ("all bars", "with cut notes", "without teaching notes", "hardest", "with pins")
+#: Which bars are listed: what they are called in code, and on the screen.
+FILTERS = (
+    ("all", mark("All bars")),
+    ("unfinished", mark("Unfinished")),
+    ("cuts", mark("With cut notes")),
+    ("hardest", mark("Hardest")),
+    ("no notes", mark("No teaching notes yet")),
+    ("pins", mark("With pins")),
+)
 HARDEST_SHARE = 5  # the hardest fifth of the bars
 
 
@@ -37,9 +48,9 @@ def once_a_piece(work: Callable[[Piece], T]) -> Callable[[Piece], T]:
 class BarRow:
     """A bar as played. ``position`` counts in playing order, ``index`` in written order.
 
-    ``turn`` is which time it is played, ``turns`` how often in all. ``effort`` is its
-    share of the greatest effort of any bar (0-1). ``same_as`` is the printed number of
-    an earlier bar with the same music, "" where there is none; ``chords`` its chord names.
+    ``turn`` is which time it is played, ``turns`` how often in all. ``form`` has its
+    repeats, endings and jumps in words, ``jumps`` the jumps alone; ``chords`` its
+    chord names. ``finished``: the teacher has settled it, see ``is_finished``.
     """
 
     position: int
@@ -53,10 +64,13 @@ class BarRow:
     notes: int
     pins: int
     cuts: int
-    effort: float
     impossible: str | None
-    same_as: str
+    finished: bool = False
     chords: str = ""
+    jumps: str = ""
+    endings: tuple[int, ...] = ()
+    repeat_start: bool = False
+    repeat_end: bool = False
 
     @property
     def title(self) -> str:
@@ -66,25 +80,25 @@ class BarRow:
     @property
     def short(self) -> str:
         """``Bar 5`` or ``Pickup``."""
-        return "Pickup" if self.number == "0" else f"Bar {self.number}"
+        return say("Pickup") if self.number == "0" else say("Bar {bar}", bar=self.number)
 
     @property
     def which(self) -> str:
         """``2nd time`` where the bar is played more than once."""
-        return f"{ordinal(self.turn)} time" if self.turns > 1 else ""
+        return say("{which} time", which=ordinal(self.turn)) if self.turns > 1 else ""
 
     @property
     def marks(self) -> tuple[tuple[str, str], ...]:
         """(icon name, words) of every mark on the row."""
         out = []
         if self.impossible:
-            out.append(("impossible", "cannot be played"))
+            out.append(("impossible", say("cannot be played")))
         if self.notes:
-            out.append(("note", counted(self.notes, "note")))
+            out.append(("note", count(self.notes, "{n} note", "{n} notes", sense="teaching")))
         if self.pins:
-            out.append(("pin", counted(self.pins, "pin")))
+            out.append(("pin", count(self.pins, "{n} pin", "{n} pins")))
         if self.cuts:
-            out.append(("cut", f"{self.cuts} cut"))
+            out.append(("cut", say("{n} cut", n=self.cuts)))
         return tuple(out)
 
     @property
@@ -92,23 +106,53 @@ class BarRow:
         """The row in words, for those who hear the window."""
         parts = [self.title]
         if self.section:
-            parts.append(f"section {self.section}")
+            parts.append(say("section {letter}", letter=self.section))
         parts += [part for part in (self.form, *(words for _, words in self.marks)) if part]
-        if self.same_as:
-            parts.append(f"same music as bar {self.same_as}")
         return ", ".join(parts)
+
+
+@dataclass(frozen=True)
+class BarFacts:
+    """What is measured in a written bar, once the fingering is there: ``difficulty`` on
+    the scale of grades (0-9; None: not known), ``share`` of the hardest bar's, and the
+    earlier bar it is like, whose printed number is ``like_number``."""
+
+    difficulty: float | None = None
+    share: float = 0.0
+    like: Likeness | None = None
+    like_number: str = ""
+
+    @property
+    def figure(self) -> str:
+        """The difficulty with one decimal, "" where it is not known."""
+        return "" if self.difficulty is None else f"{self.difficulty:.1f}"
+
+    @property
+    def seen(self) -> str:
+        """For example "same grips as bar 3"; "" for a bar like none before."""
+        return self.like.words(self.like_number) if self.like else ""
+
+    @property
+    def spoken(self) -> str:
+        """The facts in words."""
+        hard = say("difficulty {figure}", figure=self.figure) if self.figure else ""
+        return ", ".join(part for part in (hard, self.seen) if part)
+
+
+NO_FACTS = BarFacts()
+Facts = Mapping[int, BarFacts]  # by written bar
 
 
 def ordinal(number: int) -> str:
     """1st, 2nd, 3rd, 4th ... 11th."""
-    if number % 100 in (11, 12, 13):
-        return f"{number}th"
-    return f"{number}{ {1: 'st', 2: 'nd', 3: 'rd'}.get(number % 10, 'th') }"
-
-
-def counted(number: int, word: str) -> str:
-    """1 note, 2 notes."""
-    return f"{number} {word}" if number == 1 else f"{number} {word}s"
+    if number % 100 not in (11, 12, 13):
+        if number % 10 == 1:
+            return say("{n}st", n=number)
+        if number % 10 == 2:
+            return say("{n}nd", n=number)
+        if number % 10 == 3:
+            return say("{n}rd", n=number)
+    return say("{n}th", n=number)
 
 
 @once_a_piece
@@ -118,55 +162,35 @@ def order_of(piece: Piece) -> tuple[int, ...]:
 
 
 @once_a_piece
-def sections_of(piece: Piece) -> tuple[Section, ...]:
-    """The sections that the score itself shows."""
-    return sections(piece)
+def _score_letters(piece: Piece) -> tuple[str, ...]:
+    return letters_of(section_starts(Lesson("", "", piece, "")), len(piece.bars))
 
 
 def section_letters(lesson: Lesson) -> tuple[str, ...]:
     """The section letter of every written bar: the teacher's, else those of the score."""
-    letters = [""] * len(lesson.piece.bars)
     if lesson.sections:
-        starts = sorted(lesson.sections)
-        for (first, letter), after in zip(
-            starts, [*(s for s, _ in starts[1:]), len(letters)], strict=True
-        ):
-            letters[first:after] = [letter] * (after - first)
-    else:
-        for section in sections_of(lesson.piece):
-            width = section.last_bar + 1 - section.first_bar
-            letters[section.first_bar : section.last_bar + 1] = [section.letter] * width
-    return tuple(letters)
+        return letters_of(section_starts(lesson), len(lesson.piece.bars))
+    return _score_letters(lesson.piece)
 
 
 def form_words(bar: Bar) -> str:
     """Repeats, endings and jumps of a bar, in words."""
     words = []
     if bar.endings:
-        words.append(" and ".join(ordinal(turn) for turn in bar.endings) + " ending")
+        which = say(" and ").join(ordinal(turn) for turn in bar.endings)
+        words.append(say("{which} ending", which=which))
     if bar.repeat_start:
-        words.append("repeat from here")
+        words.append(say("repeat from here"))
     if bar.repeat_end:
-        words.append("repeat")
-    words += ["Segno"] * bar.segno + ["Coda"] * bar.coda + ["to Coda"] * bar.to_coda
+        words.append(say("repeat"))
+    return ", ".join([*words, *jump_words(bar)])
+
+
+def jump_words(bar: Bar) -> list[str]:
+    """Signs and jumps of a bar, as they are printed."""
+    words = ["Segno"] * bar.segno + ["Coda"] * bar.coda + [say("to Coda")] * bar.to_coda
     words += ["Fine"] * bar.fine
-    if bar.jump:
-        words.append(bar.jump)
-    return ", ".join(words)
-
-
-@once_a_piece
-def repeats_of(piece: Piece) -> tuple[str, ...]:
-    """For every written bar the number of the first earlier one with the same music."""
-    seen: dict[tuple[tuple[Fraction, Fraction, int, int, bool], ...], str] = {}
-    out = []
-    for bar in piece.bars:
-        music = tuple(
-            sorted((n.onset, n.duration, n.midi, n.voice, n.grace) for n in bar.notes)
-        )
-        out.append(seen.get(music, "") if music else "")
-        seen.setdefault(music, bar.number)
-    return tuple(out)
+    return [*words, bar.jump] if bar.jump else words
 
 
 def notes_of_bar(lesson: Lesson, index: int, letters: tuple[str, ...]) -> tuple[BarNote, ...]:
@@ -179,6 +203,19 @@ def notes_of_bar(lesson: Lesson, index: int, letters: tuple[str, ...]) -> tuple[
     )
 
 
+def note_counts(lesson: Lesson, letters: tuple[str, ...]) -> list[int]:
+    """How many teaching notes speak of each written bar."""
+    out = [0] * len(letters)
+    for note in lesson.notes:
+        inside = range(note.first_bar, min(note.last_bar + 1, len(letters)))
+        for index in inside:
+            out[index] += 1
+        if note.section:
+            for index, letter in enumerate(letters):
+                out[index] += letter == note.section and index not in inside
+    return out
+
+
 def bar_rows(lesson: Lesson, fingering: Fingering | None) -> tuple[BarRow, ...]:
     """All rows, in playing order."""
     return tuple(_rows(lesson, fingering))
@@ -188,19 +225,16 @@ def _rows(lesson: Lesson, fingering: Fingering | None) -> Iterator[BarRow]:
     piece = lesson.piece
     order = order_of(piece)
     letters = section_letters(lesson)
-    same = repeats_of(piece)
     by_index: dict[int, FingeredBar] = {b.index: b for b in fingering.bars} if fingering else {}
-    hardest = max((b.effort for b in by_index.values()), default=0) or 1
-    pins = {index: 0 for index in range(len(piece.bars))}
-    for pin in lesson.pins:
-        if pin.note in piece.bar_of:
-            pins[piece.bar_of[pin.note]] += 1
-    notes = [len(notes_of_bar(lesson, index, letters)) for index in range(len(piece.bars))]
-    turns: dict[int, int] = {}
+    pins = Counter(piece.bar_of[p.note] for p in lesson.pins if p.note in piece.bar_of)
+    notes = note_counts(lesson, letters)
+    all_turns = Counter(order)
+    turns: Counter[int] = Counter()
     before = ""
     for position, index in enumerate(order):
         bar, hands = piece.bars[index], by_index.get(index)
-        turns[index] = turns.get(index, 0) + 1
+        turns[index] += 1
+        impossible = hands.impossible if hands else None
         yield BarRow(
             position=position,
             index=index,
@@ -208,28 +242,44 @@ def _rows(lesson: Lesson, fingering: Fingering | None) -> Iterator[BarRow]:
             section=letters[index],
             starts_section=letters[index] != before or position == 0,
             turn=turns[index],
-            turns=order.count(index),
+            turns=all_turns[index],
             form=form_words(bar),
             notes=notes[index],
             pins=pins[index],
             cuts=sum(note.cut_reason is not None for note in hands.notes) if hands else 0,
-            effort=hands.effort / hardest if hands else 0.0,
-            impossible=hands.impossible if hands else None,
-            same_as=same[index],
+            impossible=impossible,
+            finished=not bar.notes or (not impossible and bool(notes[index] or pins[index])),
             chords="  ".join(chord.text for chord in bar.chords),
+            jumps=", ".join(jump_words(bar)),
+            endings=bar.endings,
+            repeat_start=bar.repeat_start,
+            repeat_end=bar.repeat_end,
         )
         before = letters[index]
 
 
-def keeps(row: BarRow, which: str, rows: tuple[BarRow, ...]) -> bool:
-    """Whether a row passes one of ``FILTERS``."""
-    if which == "with cut notes":
-        return row.cuts > 0
-    if which == "without teaching notes":
-        return row.notes == 0
-    if which == "with pins":
-        return row.pins > 0
+def kept(rows: tuple[BarRow, ...], which: str, facts: Facts) -> list[BarRow]:
+    """The rows that pass one of ``FILTERS``.
+
+    A bar is unfinished while it cannot be played, or the teacher has neither pinned nor
+    written anything in it; a bar of rest is finished, and so is one with the same music
+    as a finished bar. The hardest are the fifth of the bars that ask most.
+    """
+    if which == "unfinished":
+        done = {row.index for row in rows if row.finished}
+        return [row for row in rows if row.index not in done and not _known(row, facts, done)]
     if which == "hardest":
-        efforts = sorted((other.effort for other in rows), reverse=True)
-        return row.effort > 0 and row.effort >= efforts[max(0, len(efforts) // HARDEST_SHARE - 1)]
-    return True
+        values = sorted((f.difficulty or 0.0 for f in facts.values()), reverse=True)
+        least = values[max(0, len(values) // HARDEST_SHARE - 1)] if values else 0.0
+        return [r for r in rows if (facts.get(r.index, NO_FACTS).difficulty or 0) >= least > 0]
+    tests: dict[str, Callable[[BarRow], bool]] = {
+        "cuts": lambda row: row.cuts > 0,
+        "no notes": lambda row: row.notes == 0,
+        "pins": lambda row: row.pins > 0,
+    }
+    return [row for row in rows if which not in tests or tests[which](row)]
+
+
+def _known(row: BarRow, facts: Facts, done: set[int]) -> bool:
+    like = facts.get(row.index, NO_FACTS).like
+    return bool(like and like.kind == "music" and like.bar in done and not row.impossible)
