@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QItemSelectionModel, QModelIndex, Qt
-from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from workbench.language.speech import say
@@ -18,7 +17,7 @@ from workbench.ui.parts import Faint, Heading
 from workbench.ui.session import Session
 
 KEPT = "bars.view"
-ORDER_KEY = "Ctrl+R"
+ORDER_KEY = "Ctrl+R"  # in the View menu
 
 
 class BarModel(QAbstractListModel):
@@ -102,9 +101,6 @@ class BarList(QWidget):
             signal.connect(self.refresh)
         session.opened.connect(self.view.scheduleDelayedItemsLayout)  # other strings, other height
         session.selected.connect(self.follow)
-        shortcut = QShortcut(QKeySequence(ORDER_KEY), self)
-        shortcut.setContext(Qt.ShortcutContext.WindowShortcut)
-        shortcut.activated.connect(self.written.toggle)
         self._order_changed(self.written.isChecked())
 
     def _lay_out(self) -> None:

@@ -12,7 +12,6 @@ from workbench.fingering.types import FingeredNote, Pin, Settings
 from workbench.fingering.written import written_pins
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
-from workbench.music.form import sections
 from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
 
 RIGHT = ("p", "i", "m", "a")
@@ -193,17 +192,6 @@ def set_field(lesson: Lesson, name: str, value: Any) -> Lesson:
     if name == "title" and not str(value).strip():
         raise BadInput("A lesson needs a title; write at least one word.")
     return replace(lesson, **{name: value})
-
-
-def begin_section(lesson: Lesson, bar: int, letter: str) -> Lesson:
-    """A section begins at a written bar; without a letter the one before goes on."""
-    starts = dict(lesson.sections)
-    if not starts:
-        starts = {found.first_bar: found.letter for found in sections(lesson.piece)}
-    starts.pop(bar, None)
-    if letter.strip():
-        starts[bar] = letter.strip()
-    return replace(lesson, sections=tuple(sorted(starts.items())))
 
 
 def set_settings(lesson: Lesson, settings: Settings) -> Lesson:
