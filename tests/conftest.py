@@ -7,6 +7,8 @@ import os
 import hypothesis
 import pytest
 
+from workbench.language import speech
+
 # The same examples every time, and no verdict by the clock of a busy machine.
 hypothesis.settings.register_profile("steady", derandomize=True, deadline=None, database=None)
 hypothesis.settings.load_profile("steady")
@@ -18,6 +20,9 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 def own_store(tmp_path, monkeypatch):
     monkeypatch.setenv("PLUCKWRIGHT_DB", f"sqlite:///{tmp_path / 'store.db'}")
     monkeypatch.setenv("PLUCKWRIGHT_LOGS", str(tmp_path / "logs"))
+    # English, whatever the machine speaks; back to it after a test of another language.
+    monkeypatch.setenv("PLUCKWRIGHT_LANGUAGE", "en")
+    speech.choose("en")
 
 
 @pytest.fixture(scope="session", autouse=True)

@@ -19,6 +19,7 @@ from workbench import __version__
 from workbench.commands import VERBS
 from workbench.commands.faults import fault_sentence, file_sentence, library_sentence
 from workbench.commands.output import quiet_stdout, show
+from workbench.language import speech
 from workbench.music.errors import BadInput
 
 PROGRAM = "pluckwright"
@@ -56,6 +57,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(encoding="utf-8", errors="backslashreplace")
+    speech.choose(speech.from_environment())
     try:
         if not words or (len(words) == 1 and words[0] not in VERBS and Path(words[0]).is_file()):
             return open_window(words)

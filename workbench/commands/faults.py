@@ -3,26 +3,27 @@
 from __future__ import annotations
 
 import errno
-import os
-import sys
 import tempfile
 import traceback
 from pathlib import Path
 
+from workbench.language.speech import mark, say
+from workbench.store.location import log_folder
+
 #: Errors of files and disks that the user can mend, and how.
 _ADVICE: dict[int, str] = {
-    errno.ENOENT: "is not there; check the name and the folder",
-    errno.EACCES: "may not be read or written; choose another place or change its rights",
-    errno.EPERM: "may not be read or written; choose another place or change its rights",
-    errno.EISDIR: "is a folder; name a file",
-    errno.ENOTDIR: "lies under something that is no folder; choose another place",
-    errno.EEXIST: "is in the way; choose another name",
-    errno.ENOTEMPTY: "is a folder that is not empty; choose another name",
-    errno.ENOSPC: "cannot be written, for the disk is full; make room or choose another disk",
-    errno.EFBIG: "cannot be written, for the system sets a limit to the size of files",
-    errno.EROFS: "lies on a disk that may only be read; choose another place",
-    errno.ENAMETOOLONG: "is too long a name; choose a shorter one",
-    errno.EIO: "cannot be read or written, for the disk reports an error; try another disk",
+    errno.ENOENT: mark("is not there; check the name and the folder"),
+    errno.EACCES: mark("may not be read or written; choose another place or change its rights"),
+    errno.EPERM: mark("may not be read or written; choose another place or change its rights"),
+    errno.EISDIR: mark("is a folder; name a file"),
+    errno.ENOTDIR: mark("lies under something that is no folder; choose another place"),
+    errno.EEXIST: mark("is in the way; choose another name"),
+    errno.ENOTEMPTY: mark("is a folder that is not empty; choose another name"),
+    errno.ENOSPC: mark("cannot be written, for the disk is full; make room or choose another disk"),
+    errno.EFBIG: mark("cannot be written, for the system sets a limit to the size of files"),
+    errno.EROFS: mark("lies on a disk that may only be read; choose another place"),
+    errno.ENAMETOOLONG: mark("is too long a name; choose a shorter one"),
+    errno.EIO: mark("cannot be read or written, for the disk reports an error; try another disk"),
 }
 if hasattr(errno, "EDQUOT"):
     _ADVICE[errno.EDQUOT] = _ADVICE[errno.ENOSPC]
@@ -33,7 +34,7 @@ def file_sentence(fault: OSError) -> str | None:
     advice = _ADVICE.get(fault.errno or 0)
     if advice is None:
         return None
-    return f"{fault.filename2 or fault.filename or 'The file'} {advice}."
+    return f"{fault.filename2 or fault.filename or say('The file')} {say(advice)}."
 
 
 def library_sentence(fault: ImportError) -> str | None:
@@ -42,29 +43,17 @@ def library_sentence(fault: ImportError) -> str | None:
         return None
     if ".so" not in str(fault) and "DLL" not in str(fault):
         return None
-    return (
-        f"A system library is missing ({fault}); "
-        "run python3 installer/start.py, which names the packages to install."
+    return say(
+        "A system library is missing ({fault}); run python3 installer/start.py, which names "
+        "the packages to install.",
+        fault=fault,
     )
-
-
-def log_folder() -> Path:
-    """Where fault reports go; ``PLUCKWRIGHT_LOGS`` may name another folder."""
-    if os.environ.get("PLUCKWRIGHT_LOGS"):
-        return Path(os.environ["PLUCKWRIGHT_LOGS"])
-    if os.name == "nt":
-        base = Path(os.environ.get("LOCALAPPDATA") or Path.home())
-    elif sys.platform == "darwin":
-        base = Path.home() / "Library" / "Logs"
-    else:
-        base = Path(os.environ.get("XDG_STATE_HOME") or Path.home() / ".local" / "state")
-    return base / "pluckwright"
 
 
 def fault_sentence(fault: BaseException) -> str:
     """Write the traceback to a log file; one sentence that says where it is."""
     text = "".join(traceback.format_exception(fault))
-    report = "please report it"
+    report = say("please report it")
     for folder in (log_folder(), Path(tempfile.gettempdir())):
         log = folder / "fault.log"
         try:
@@ -72,7 +61,9 @@ def fault_sentence(fault: BaseException) -> str:
             log.write_text(text, encoding="utf-8")
         except OSError:
             continue
-        report = f"please report it with the file {log}"
+        report = say("please report it with the file {log}", log=log)
         break
     what = f"{type(fault).__name__}: {fault}" if str(fault) else type(fault).__name__
-    return f"This is a fault of ours ({' '.join(what.split())}); {report}."
+    return say(
+        "This is a fault of ours ({what}); {report}.", what=" ".join(what.split()), report=report
+    )

@@ -12,6 +12,7 @@ from typing import Any
 from sqlalchemy import delete, exists, select
 from sqlalchemy.orm import Session, sessionmaker
 
+from workbench.language.speech import say
 from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -111,7 +112,7 @@ class ShelfBase:
             return bool(found.scalar())
 
     def _time(self) -> datetime:
-        return self._now().astimezone(UTC).replace(tzinfo=None)
+        return kept_time(self._now())
 
     # Music, kept once under its digest.
 
@@ -131,7 +132,9 @@ class ShelfBase:
         if piece is None:
             record = session.get(MusicRecord, digest)
             if record is None:
-                raise BadInput(f"The music of {what} is missing in the lesson store.")
+                raise BadInput(
+                    say("The music of {what} is missing in the lesson store.", what=what)
+                )
             piece = unpack(Piece, record.document, what)
             self._music.hold(digest, piece)
         return piece
@@ -155,29 +158,32 @@ class ShelfBase:
             query = query.with_for_update()
         found = session.scalar(query)
         if found is None:
-            raise BadInput(f"Lesson {lesson_id} is not on the shelf; list them with 'lessons'.")
+            raise BadInput(
+                say("Lesson {id} is not on the shelf; list them with 'lessons'.", id=lesson_id)
+            )
         return found
 
     def _step(self, session: Session, record: LessonRecord, place: int) -> StepRecord | None:
         return session.scalar(
-            select(StepRecord).where(
-                StepRecord.lesson == record.number, StepRecord.place == place
-            )
+            select(StepRecord).where(StepRecord.lesson == record.number, StepRecord.place == place)
         )
 
     def _present(self, session: Session, record: LessonRecord) -> StepRecord:
         step = self._step(session, record, record.place)
         if step is None:
             raise BadInput(
-                f"Lesson '{record.title}' is damaged in the lesson store: its present state is "
-                "missing; go back to a version of it or restore the store from a copy."
+                say(
+                    "Lesson '{title}' is damaged in the lesson store: its present state is "
+                    "missing; go back to a version of it or restore the store from a copy.",
+                    title=record.title,
+                )
             )
         return step
 
     def _lesson(
         self, session: Session, record: LessonRecord, step: StepRecord | VersionRecord
     ) -> Lesson:
-        what = f"Lesson '{record.title}'"
+        what = say("Lesson '{title}'", title=record.title)
         piece = self._read_music(session, step.music, what)
         view = read_view(record.view)
         return lesson_from(step.state, piece, record.id, view.selected_bar, what)
@@ -185,12 +191,17 @@ class ShelfBase:
 
 def read_view(text: str) -> View:
     """A view as it was kept."""
-    return from_dict(View, read_text(text, "What was last looked at"))
+    return from_dict(View, read_text(text, say("What was last looked at")))
 
 
 def view_text(view: View) -> str:
     """A view as it is kept."""
     return as_text(to_dict(view))
+
+
+def kept_time(time: datetime) -> datetime:
+    """An aware time as it is kept: UTC, without its zone."""
+    return time.astimezone(UTC).replace(tzinfo=None)
 
 
 def aware(time: Any) -> datetime:

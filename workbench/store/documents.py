@@ -12,6 +12,7 @@ from collections import OrderedDict
 from dataclasses import replace
 from typing import Any, TypeVar
 
+from workbench.language.speech import say
 from workbench.music.codec import from_dict, piece_to_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -67,8 +68,11 @@ def read_text(text: str, what: str) -> Any:
 
 def _damaged(what: str) -> BadInput:
     return BadInput(
-        f"{what} is damaged in the lesson store; go back to a version of the lesson "
-        "or restore the store from a copy."
+        say(
+            "{what} is damaged in the lesson store; go back to a version of the lesson "
+            "or restore the store from a copy.",
+            what=what,
+        )
     )
 
 
@@ -83,7 +87,7 @@ def lesson_from(
     state: str, piece: Piece, lesson_id: str, selected_bar: int, what: str = ""
 ) -> Lesson:
     """The lesson of a state; BadInput where the state is damaged."""
-    what = what or f"Lesson {lesson_id}"
+    what = what or say("Lesson {id}", id=lesson_id)
     data = read_text(state, what)
     if not isinstance(data, dict):
         raise _damaged(what)
@@ -103,8 +107,7 @@ def fingerprint(piece: Piece) -> str:
     rows: list[Any] = []
     for bar in piece.bars:
         notes = sorted(
-            (str(n.onset), str(n.duration), n.midi, n.voice, n.part, n.grace)
-            for n in bar.notes
+            (str(n.onset), str(n.duration), n.midi, n.voice, n.part, n.grace) for n in bar.notes
         )
         form = [
             bar.repeat_start, bar.repeat_end, bar.times, bar.endings, bar.segno, bar.coda,

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from datetime import datetime
 from typing import Any
 
 from sqlalchemy import Float, Integer, and_, case, column, func, or_, select, text
 from sqlalchemy.orm import Session
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.store.base import aware
+from workbench.store.base import aware, kept_time
 from workbench.store.documents import fold, words
 from workbench.store.keeping import KeepingShelf
 from workbench.store.rows import LessonRow
@@ -57,6 +59,8 @@ class FindingShelf(KeepingShelf):
         technique: str | None = None,
         grades: tuple[int, int] | None = None,
         piece_id: str | None = None,
+        used_since: datetime | None = None,
+        used_before: datetime | None = None,
         archived: bool | None = False,
         deleted: bool = False,
         order: str | None = None,
@@ -68,7 +72,8 @@ class FindingShelf(KeepingShelf):
         title, composer, student, techniques or notes; without it, or in an
         ``order`` of ORDERS, the lesson last used comes first, else the best
         match. ``group`` takes lessons for the group or any student in it,
-        ``grades`` the lowest and highest. ``archived`` None takes both;
+        ``grades`` the lowest and highest; ``used_since`` and ``used_before``
+        bound when the lesson was last used. ``archived`` None takes both;
         ``deleted`` True lists the bin.
         """
         query: Any = select(*_LISTED)
@@ -90,14 +95,22 @@ class FindingShelf(KeepingShelf):
                 or_(LessonRecord.student == group, LessonRecord.student.in_(members))
             )
         if technique is not None:
-            teaching = select(LessonTechnique.lesson).where(
-                LessonTechnique.technique == technique
-            )
+            teaching = select(LessonTechnique.lesson).where(LessonTechnique.technique == technique)
             query = query.where(LessonRecord.number.in_(teaching))
         if grades is not None:
             query = query.where(LessonRecord.grade.between(*grades))
+        if used_since is not None:
+            query = query.where(LessonRecord.used >= kept_time(used_since))
+        if used_before is not None:
+            query = query.where(LessonRecord.used < kept_time(used_before))
         if order is not None and order not in ORDERS:
-            raise BadInput(f"Order '{order}' is not known; choose one of {', '.join(ORDERS)}.")
+            raise BadInput(
+                say(
+                    "Order '{order}' is not known; choose one of {orders}.",
+                    order=order,
+                    orders=", ".join(ORDERS),
+                )
+            )
         query, best = self._matching(query, words(search))
         if order is None and best is not None:
             query = query.order_by(best, *ORDERS["used"])
@@ -133,8 +146,41 @@ class FindingShelf(KeepingShelf):
             .join(LessonRecord, LessonRecord.number == LessonTechnique.lesson)
             .where(LessonRecord.deleted.is_(None))
         )
+        return self._names(query)
+
+    def keys(self) -> tuple[str, ...]:
+        """The keys of lessons on the shelf, by name."""
+        return self._names(select(LessonRecord.key).where(LessonRecord.deleted.is_(None)))
+
+    def instruments(self) -> tuple[str, ...]:
+        """The ids of instruments that lessons on the shelf are for."""
+        return self._names(select(LessonRecord.instrument).where(LessonRecord.deleted.is_(None)))
+
+    def _names(self, query: Any) -> tuple[str, ...]:
         with self._reading() as session:
-            return tuple(sorted(set(session.scalars(query))))
+            found = set(session.scalars(query.distinct()))
+        return tuple(sorted(found - {""}))
+
+    def excerpt(self, lesson_id: str, search: str) -> tuple[str, str] | None:
+        """Where a lesson has the words looked for: "title", "composer", "student",
+        "techniques" or "notes", and the line there that has most of them; None where
+        nothing is looked for, or the lesson does not have it."""
+        wanted = [fold(word) for word in words(search)]
+        if not wanted:
+            return None
+        with self._reading() as session:
+            record = self._record(session, lesson_id)
+            kept = session.get(LessonText, record.number)
+            if kept is None:
+                return None
+            best: tuple[int, str, str] | None = None
+            for part in ("title", "composer", "student", "techniques", "notes"):
+                for line in str(getattr(kept, part)).splitlines():
+                    plain = fold(line)
+                    hits = sum(word in plain for word in wanted)
+                    if hits and (best is None or hits > best[0]):
+                        best = (hits, part, line)
+        return best[1:] if best else None
 
     def students(self) -> tuple[str, ...]:
         """Everybody a lesson is for, and everybody in a group, by name."""

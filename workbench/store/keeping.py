@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import timedelta
 
 from sqlalchemy import delete, func, select
 from sqlalchemy.orm import Session
 
 from workbench.fingering.types import Fingering
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.base import aware
 from workbench.store.documents import clean, fingering_key, music_document, pack, unpack
@@ -68,7 +70,7 @@ class KeepingShelf(LessonShelf):
         with self._writing() as session:
             kept, record = self._version(session, version_id)
             lesson = self._lesson(session, record, kept)
-            self._push(session, record, lesson, f"Back to '{kept.name}'", False)
+            self._push(session, record, lesson, say("Back to '{name}'", name=kept.name), False)
             return lesson
 
     def delete_version(self, version_id: int) -> None:
@@ -78,12 +80,10 @@ class KeepingShelf(LessonShelf):
             session.delete(kept)
             self._drop_unused_music(session, kept.music)
 
-    def _version(
-        self, session: Session, version_id: int
-    ) -> tuple[VersionRecord, LessonRecord]:
+    def _version(self, session: Session, version_id: int) -> tuple[VersionRecord, LessonRecord]:
         kept = session.get(VersionRecord, version_id)
         if kept is None:
-            raise BadInput(f"Version {version_id} is not on the shelf any more.")
+            raise BadInput(say("Version {id} is not on the shelf any more.", id=version_id))
         return kept, session.get_one(LessonRecord, kept.lesson)
 
     # Archive and bin.
@@ -103,6 +103,23 @@ class KeepingShelf(LessonShelf):
         """Take a lesson out of the bin."""
         with self._writing() as session:
             self._record(session, lesson_id).deleted = None
+
+    def move(
+        self,
+        lesson_ids: Iterable[str],
+        *,
+        archived: bool | None = None,
+        deleted: bool | None = None,
+    ) -> None:
+        """Move several lessons to the archive or the bin, or back, all or none; None leaves
+        that as it is. Those that are there already stay as they are."""
+        with self._writing() as session:
+            for lesson_id in lesson_ids:
+                record = self._record(session, lesson_id)
+                if archived is not None:
+                    record.archived = archived
+                if deleted is not None:
+                    record.deleted = (record.deleted or self._time()) if deleted else None
 
     def empty_bin(self, older_than_days: float = 30) -> int:
         """Forget for good what was deleted longer ago than that; how many lessons.
@@ -140,9 +157,7 @@ class KeepingShelf(LessonShelf):
             self._music.hold(music, lesson.piece)
         return fingering_key(lesson, music, edition)
 
-    def cached_fingering(
-        self, lesson: Lesson, edition: str | None = None
-    ) -> Fingering | None:
+    def cached_fingering(self, lesson: Lesson, edition: str | None = None) -> Fingering | None:
         """The kept fingering of this state of a lesson; None where it is to be solved.
 
         A damaged one counts as none, for it can be solved again.
@@ -153,7 +168,7 @@ class KeepingShelf(LessonShelf):
             if found is None:
                 return None
             try:
-                return unpack(Fingering, found.document, "A kept fingering")
+                return unpack(Fingering, found.document, say("A kept fingering"))
             except BadInput:
                 return None
 
@@ -169,5 +184,3 @@ class KeepingShelf(LessonShelf):
             oldest = session.scalar(newest.offset(self.most_fingerings - 1).limit(1))
             if oldest is not None:
                 session.execute(delete(FingeringRecord).where(FingeringRecord.made < oldest))
-
-

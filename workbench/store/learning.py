@@ -9,6 +9,7 @@ from workbench.fingering.engine import Solver
 from workbench.fingering.preferences import Choice, Fit, choice_from, fit
 from workbench.fingering.types import Settings
 from workbench.instrument.table import hand, instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
@@ -61,11 +62,13 @@ def fit_to_choices(shelf: Shelf, progress: Callable[[int, int], None] | None = N
         choices += lesson_choices(lesson)
     if not any(c.rejected for c in choices):
         raise BadInput(
-            "There are no choices to learn from yet; pin some fingers or take another "
-            "fingering in a few bars first."
+            say(
+                "There are no choices to learn from yet; pin some fingers or take another "
+                "fingering in a few bars first."
+            )
         )
     found = fit(choices, Settings(weights=studio_weights(shelf)))
-    _put(shelf, found.weights, "Fit to my choices")
+    _put(shelf, found.weights, say("Fit to my choices"))
     shelf.set_settings({WEIGHTS: list(found.weights), BEFORE: list(found.undo)})
     return found
 
@@ -77,9 +80,9 @@ def undo_fit(shelf: Shelf) -> Pairs:
     """
     before = shelf.setting(BEFORE)
     if before is None:
-        raise BadInput("There is no fit to take back; 'fit' makes one.")
+        raise BadInput(say("There is no fit to take back; 'fit' makes one."))
     weights = tuple((str(t), int(w)) for t, w in before)
-    _put(shelf, weights, "Take the fit back")
+    _put(shelf, weights, say("Take the fit back"))
     shelf.set_settings({WEIGHTS: list(weights), BEFORE: None})
     return weights
 

@@ -9,6 +9,7 @@ from dataclasses import replace
 from sqlalchemy import delete, func, select
 from sqlalchemy.orm import Session
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.base import aware, read_view, view_text
 from workbench.store.documents import clean, fold, lesson_state
@@ -33,9 +34,7 @@ class LessonShelf(PieceShelf):
 
     longest_history = LONGEST_HISTORY
 
-    def add(
-        self, lesson: Lesson, piece_id: str | None = None, label: str = "New lesson"
-    ) -> Lesson:
+    def add(self, lesson: Lesson, piece_id: str | None = None, label: str = "") -> Lesson:
         """Put a new lesson on the shelf, made of the piece ``piece_id``; without
         one, of the piece with the same music, which is added where it is new.
 
@@ -44,19 +43,22 @@ class LessonShelf(PieceShelf):
         with self._writing() as session:
             if session.scalar(select(LessonRecord.id).where(LessonRecord.id == lesson.id)):
                 raise BadInput(
-                    f"Lesson {lesson.id} is on the shelf already; duplicate it instead."
+                    say(
+                        "Lesson {id} is on the shelf already; duplicate it instead.",
+                        id=lesson.id,
+                    )
                 )
-            self._add(session, lesson, piece_id, label)
+            self._add(session, lesson, piece_id, label or say("New lesson"))
         return lesson
 
     def _add(self, session: Session, lesson: Lesson, piece_id: str | None, label: str) -> None:
         if not lesson.id or len(lesson.id) > NAME or clean(lesson.id) != lesson.id:
-            raise BadInput(f"A lesson's id has 1 to {NAME} characters of plain text.")
+            raise BadInput(say("A lesson's id has 1 to {n} characters of plain text.", n=NAME))
         if piece_id is None:
             same = self._same(session, lesson.piece)
             piece_id = (same or self._add_piece(session, lesson.piece)).id
         elif session.get(PieceRecord, piece_id) is None:
-            raise BadInput(f"Piece {piece_id} is not on the shelf.")
+            raise BadInput(say("Piece {id} is not on the shelf.", id=piece_id))
         now = self._time()
         record = LessonRecord(
             id=lesson.id, piece_id=piece_id, place=0, created=now, used=now, archived=False,
@@ -106,13 +108,9 @@ class LessonShelf(PieceShelf):
             for part, value in parts.items():
                 setattr(text, part, value)
             text.folded = fold("\n".join(parts.values()))
-        taught = select(LessonTechnique.technique).where(
-            LessonTechnique.lesson == record.number
-        )
+        taught = select(LessonTechnique.technique).where(LessonTechnique.lesson == record.number)
         if text is None or list(session.scalars(taught.order_by(LessonTechnique.place))) != names:
-            session.execute(
-                delete(LessonTechnique).where(LessonTechnique.lesson == record.number)
-            )
+            session.execute(delete(LessonTechnique).where(LessonTechnique.lesson == record.number))
             session.add_all(
                 LessonTechnique(lesson=record.number, technique=name, place=place)
                 for place, name in enumerate(names)
@@ -124,7 +122,7 @@ class LessonShelf(PieceShelf):
             record = self._record(session, lesson_id)
             return self._lesson(session, record, self._present(session, record))
 
-    def save(self, lesson: Lesson, label: str = "Edit", *, merge: bool = False) -> bool:
+    def save(self, lesson: Lesson, label: str = "", *, merge: bool = False) -> bool:
         """Keep a lesson and push the change onto its undo history; True if there
         was a change (a selected bar alone is kept, but is none).
 
@@ -133,12 +131,14 @@ class LessonShelf(PieceShelf):
         A lesson that is not on the shelf yet is added.
         """
         with self._writing() as session:
-            return self._save(session, lesson, label, merge)
+            return self._save(session, lesson, label or say("Edit"), merge)
 
-    def save_all(self, lessons: Iterable[Lesson], label: str = "Import") -> int:
+    def save_all(self, lessons: Iterable[Lesson], label: str = "") -> int:
         """Save several lessons in one transaction; how many were new or changed."""
         with self._writing() as session:
-            return sum(self._save(session, lesson, label, False) for lesson in lessons)
+            return sum(
+                self._save(session, lesson, label or say("Import"), False) for lesson in lessons
+            )
 
     def _save(self, session: Session, lesson: Lesson, label: str, merge: bool) -> bool:
         record = session.scalar(
@@ -197,13 +197,26 @@ class LessonShelf(PieceShelf):
         """Do again what was undone; None where there is nothing."""
         return self._go(lesson_id, +1)
 
-    def _go(self, lesson_id: str, by: int) -> Lesson | None:
+    def go_to(self, lesson_id: str, place: int) -> Lesson | None:
+        """Go to a step of the history (see ``Step.place``), back or on, and give the lesson
+        as it then is; None where there is no such step. All steps stay."""
+        return self._go(lesson_id, place, absolute=True)
+
+    def state_at(self, lesson_id: str, place: int) -> Lesson | None:
+        """The lesson as it was at a step of its history; the shelf is not changed."""
+        with self._reading() as session:
+            record = self._record(session, lesson_id)
+            step = self._step(session, record, place)
+            return self._lesson(session, record, step) if step else None
+
+    def _go(self, lesson_id: str, by: int, *, absolute: bool = False) -> Lesson | None:
         with self._writing() as session:
             record = self._record(session, lesson_id)
-            step = self._step(session, record, record.place + by)
+            place = by if absolute else record.place + by
+            step = self._step(session, record, place)
             if step is None:
                 return None
-            record.place += by
+            record.place = place
             lesson = self._lesson(session, record, step)
             self._show(record, lesson)
             self._index(session, record, lesson)
@@ -233,9 +246,7 @@ class LessonShelf(PieceShelf):
             record.view = view_text(view)
             record.used = self._time()
 
-    def duplicate(
-        self, lesson_id: str, *, student: str = "", title: str | None = None
-    ) -> Lesson:
+    def duplicate(self, lesson_id: str, *, student: str = "", title: str | None = None) -> Lesson:
         """A copy of a lesson for another student, with a history of its own."""
         with self._writing() as session:
             record = self._record(session, lesson_id)
@@ -247,5 +258,5 @@ class LessonShelf(PieceShelf):
                 title=lesson.title if title is None else title,
                 plan_done=(),
             )
-            self._add(session, copy, record.piece_id, f"Copy of '{lesson.title}'")
+            self._add(session, copy, record.piece_id, say("Copy of '{title}'", title=lesson.title))
             return copy

@@ -16,11 +16,10 @@ from pathlib import Path
 
 VARIABLE = "PLUCKWRIGHT_DB"
 FILE_NAME = "lessons.db"
+LOGS = "PLUCKWRIGHT_LOGS"
 
 
-def data_folder(
-    environment: Mapping[str, str] | None = None, platform: str = sys.platform
-) -> Path:
+def data_folder(environment: Mapping[str, str] | None = None, platform: str = sys.platform) -> Path:
     """The user's data folder of the program; it need not exist yet."""
     env = os.environ if environment is None else environment
     if platform == "win32":
@@ -41,3 +40,16 @@ def store_place(environment: Mapping[str, str] | None = None) -> str | Path:
     if not named:
         return data_folder(env) / FILE_NAME
     return named if "://" in named else Path(named).expanduser()
+
+
+def log_folder() -> Path:
+    """Where fault reports go; ``PLUCKWRIGHT_LOGS`` may name another folder."""
+    if os.environ.get(LOGS):
+        return Path(os.environ[LOGS])
+    if os.name == "nt":
+        base = Path(os.environ.get("LOCALAPPDATA") or Path.home())
+    elif sys.platform == "darwin":
+        base = Path.home() / "Library" / "Logs"
+    else:
+        base = Path(os.environ.get("XDG_STATE_HOME") or Path.home() / ".local" / "state")
+    return base / "pluckwright"

@@ -15,6 +15,7 @@ from sqlalchemy import URL, Connection, Engine, create_engine, event, inspect, m
 from sqlalchemy.exc import ArgumentError, NoSuchModuleError
 from sqlalchemy.pool import StaticPool
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.faults import plain_words
 from workbench.store.location import VARIABLE, store_place
@@ -40,8 +41,11 @@ class Place:
             self.url = make_url(found)
         except ArgumentError as fault:
             raise BadInput(
-                f"{VARIABLE} is no database URL; write one like sqlite:////folder/lessons.db, "
-                "or the path of a file."
+                say(
+                    "{variable} is no database URL; write one like sqlite:////folder/lessons.db, "
+                    "or the path of a file.",
+                    variable=VARIABLE,
+                )
             ) from fault
         self.sqlite = self.url.get_backend_name() == "sqlite"
         name = self.url.database or ""
@@ -77,19 +81,30 @@ def _prepare_file(file: Path) -> None:
     try:
         file.parent.mkdir(parents=True, exist_ok=True)
         if file.is_dir():
-            raise BadInput(f"The lesson store {file} is a folder; name a file in it.")
+            raise BadInput(
+                say("The lesson store {file} is a folder; name a file in it.", file=file)
+            )
         if file.exists():
             with file.open("rb") as stream:
                 start = stream.read(16)
             if start and start != b"SQLite format 3\0":
                 raise BadInput(
-                    f"{file} is no lesson store (or is damaged) and was left as it is; "
-                    f"put a copy of it back, or name another place in {VARIABLE}."
+                    say(
+                        "{file} is no lesson store (or is damaged) and was left as it is; "
+                        "put a copy of it back, or name another place in {variable}.",
+                        file=file,
+                        variable=VARIABLE,
+                    )
                 )
     except OSError as fault:
         raise BadInput(
-            f"The lesson store {file} cannot be opened ({fault.strerror}); check the folder, "
-            f"or name another place in {VARIABLE}."
+            say(
+                "The lesson store {file} cannot be opened ({fault}); check the folder, "
+                "or name another place in {variable}.",
+                file=file,
+                fault=fault.strerror,
+                variable=VARIABLE,
+            )
         ) from fault
 
 
@@ -105,8 +120,12 @@ def _make_engine(place: Place, wait_seconds: float) -> Engine:
         engine = create_engine(place.url, **options)
     except (NoSuchModuleError, ImportError) as fault:
         raise BadInput(
-            f"{VARIABLE}: the driver for a '{place.url.drivername}' database is not installed; "
-            "install it with pip, or name a SQLite file."
+            say(
+                "{variable}: the driver for a '{driver}' database is not installed; "
+                "install it with pip, or name a SQLite file.",
+                variable=VARIABLE,
+                driver=place.url.drivername,
+            )
         ) from fault
     if place.sqlite:
         event.listen(engine, "connect", _settle_connection)
@@ -164,14 +183,23 @@ def revision(connection: Connection) -> str:
 def _check_revision(found: str, place: Place) -> None:
     if found == "?":
         raise BadInput(
-            f"{place} holds something other than lessons and was left as it is; "
-            f"name another place in {VARIABLE}."
+            say(
+                "{place} holds something other than lessons and was left as it is; "
+                "name another place in {variable}.",
+                place=place,
+                variable=VARIABLE,
+            )
         )
     if found and found != HEAD and found not in EARLIER:
         raise BadInput(
-            f"The lesson store {place} was written by a newer version of the program "
-            f"(its tables are at {found}, this version knows {HEAD}) and was left as it is; "
-            "update the program."
+            say(
+                "The lesson store {place} was written by a newer version of the program "
+                "(its tables are at {found}, this version knows {known}) and was left as it is; "
+                "update the program.",
+                place=place,
+                found=found,
+                known=HEAD,
+            )
         )
 
 
@@ -190,8 +218,14 @@ def _copy_aside(file: Path, found: str) -> None:
     except (OSError, sqlite3.Error) as fault:
         part.unlink(missing_ok=True)
         raise BadInput(
-            f"The lesson store {file} is to be brought from {found} to {HEAD}, but no copy of "
-            f"it can be kept beside it ({fault}); make room or change the folder's rights."
+            say(
+                "The lesson store {file} is to be brought from {found} to {known}, but no copy "
+                "of it can be kept beside it ({fault}); make room or change the folder's rights.",
+                file=file,
+                found=found,
+                known=HEAD,
+                fault=fault,
+            )
         ) from fault
 
 

@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import func, select
 from sqlalchemy.orm import Session
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.store.base import ShelfBase, aware
@@ -86,7 +87,7 @@ class PieceShelf(ShelfBase):
         query = select(PieceRecord, _LESSONS).where(PieceRecord.id == piece_id)
         found = _rows(session, query)
         if not found:
-            raise BadInput(f"Piece {piece_id} is not on the shelf.")
+            raise BadInput(say("Piece {id} is not on the shelf.", id=piece_id))
         return found[0]
 
     def piece(self, piece_id: str) -> PieceRow:
@@ -116,8 +117,10 @@ class PieceShelf(ShelfBase):
         with self._reading() as session:
             record = session.get(PieceRecord, piece_id)
             if record is None:
-                raise BadInput(f"Piece {piece_id} is not on the shelf.")
-            return self._read_music(session, record.music, f"Piece '{record.title}'")
+                raise BadInput(say("Piece {id} is not on the shelf.", id=piece_id))
+            return self._read_music(
+                session, record.music, say("Piece '{title}'", title=record.title)
+            )
 
     def delete_piece(self, piece_id: str) -> None:
         """Take a piece off the shelf; ``restore_piece`` puts it back.
@@ -135,5 +138,5 @@ class PieceShelf(ShelfBase):
         with self._writing() as session:
             record = session.get(PieceRecord, piece_id)
             if record is None:
-                raise BadInput(f"Piece {piece_id} is not on the shelf.")
+                raise BadInput(say("Piece {id} is not on the shelf.", id=piece_id))
             record.deleted = self._time() if deleted else None

@@ -8,6 +8,7 @@ from typing import Any
 from sqlalchemy import delete, select
 
 from workbench.fingering.types import FingeredNote
+from workbench.language.speech import say
 from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.store.base import ShelfBase, aware
@@ -43,7 +44,7 @@ class StudioShelf(ShelfBase):
         """Make a group, or say anew who is in it."""
         name = clean(name).strip()
         if not 0 < len(name) <= NAME:
-            raise BadInput(f"A group's name has 1 to {NAME} characters.")
+            raise BadInput(say("A group's name has 1 to {n} characters.", n=NAME))
         members = dict.fromkeys(clean(student).strip()[:NAME] for student in students)
         members.pop("", None)
         with self._writing() as session:
@@ -61,13 +62,17 @@ class StudioShelf(ShelfBase):
         """A setting's value, or ``default`` where it was never set."""
         with self._reading() as session:
             found = session.get(SettingRecord, name)
-            return default if found is None else read_text(found.value, f"Setting '{name}'")
+            return (
+                default
+                if found is None
+                else read_text(found.value, say("Setting '{name}'", name=name))
+            )
 
     def settings(self) -> dict[str, Any]:
         """All settings."""
         with self._reading() as session:
             return {
-                row.name: read_text(row.value, f"Setting '{row.name}'")
+                row.name: read_text(row.value, say("Setting '{name}'", name=row.name))
                 for row in session.scalars(select(SettingRecord))
             }
 
@@ -110,7 +115,7 @@ class StudioShelf(ShelfBase):
         ``kind`` is "pin" or "alternative", ``bar`` the index of the written bar.
         """
         if kind not in ("pin", "alternative"):
-            raise BadInput(f"A choice is a 'pin' or an 'alternative', not '{kind}'.")
+            raise BadInput(say("A choice is a 'pin' or an 'alternative', not '{kind}'.", kind=kind))
         with self._writing() as session:
             number = None
             if lesson_id is not None:
@@ -147,7 +152,7 @@ class StudioShelf(ShelfBase):
         with self._writing() as session:
             record = session.get(ChoiceRecord, choice_id)
             if record is None:
-                raise BadInput(f"Choice {choice_id} is not kept any more.")
+                raise BadInput(say("Choice {id} is not kept any more.", id=choice_id))
             record.active = active
 
     def forget_choice(self, choice_id: int) -> None:
@@ -166,7 +171,7 @@ def _text(choice: Choice) -> str:
 
 
 def _choice(record: ChoiceRecord, lesson_id: str | None) -> Choice:
-    data = read_text(record.document, "A kept choice")
+    data = read_text(record.document, say("A kept choice"))
 
     def notes(name: str) -> tuple[FingeredNote, ...]:
         return tuple(from_dict(FingeredNote, row) for row in data.pop(name))

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import os
 import sys
+import traceback
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from workbench.language import speech
+from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
@@ -14,10 +17,13 @@ if TYPE_CHECKING:
     from workbench.ui.services import Services
     from workbench.ui.window import Window
 
-NO_DISPLAY = (
+NO_DISPLAY = mark(
     "There is no display to open the window on; use a verb instead, such as 'read demo' or "
     "'handout demo -o handout.pdf' ('--help' lists them)."
 )
+
+
+_open: list[Window] = []  # the windows on the screen, the newest last
 
 
 def has_display(environment: dict[str, str] | None = None, platform: str = sys.platform) -> bool:
@@ -29,13 +35,58 @@ def has_display(environment: dict[str, str] | None = None, platform: str = sys.p
 
 def build(shelf: Shelf, services: Services | None = None) -> Window:
     """The window on a shelf, empty as yet. An application object must be there."""
-    from workbench.ui import look
+    from workbench.ui import languages, look
     from workbench.ui.session import Session
     from workbench.ui.window import Window
 
+    languages.speak(languages.wanted(shelf))
     look.load_fonts()
     look.apply(look.Look())
     return Window(Session(shelf, services))
+
+
+def change_language(window: Window, code: str) -> Window:
+    """Put a window in another language in this one's place, on the same shelf and at the
+    same bar of the same lesson; "" is the language of the system.
+
+    The choice is kept on the shelf. What was half written is kept first.
+    """
+    from workbench.ui import languages
+
+    session = window.session
+    if not session.guard(lambda: session.shelf.set_setting(languages.SETTING, code or None)):
+        return window
+    window.keep_all()
+    session.keep_view()
+    where = window.pos(), window.size(), window.windowState()
+    services = session.services
+    new = build(session.shelf, services)
+    new.move(where[0])
+    new.resize(where[1])
+    new.setWindowState(where[2])
+    _take_over(new, instead=window)
+    new.show()
+    window.close()
+    window.deleteLater()
+    begin(new)
+    name = speech.OFFERED[speech.chosen()]
+    new.session.told.emit(say("The window speaks {language} now.", language=name))
+    return new
+
+
+def _take_over(window: Window, instead: Window | None = None) -> None:
+    """Hold on to the window that is open: nobody else does."""
+    if instead in _open:
+        _open.remove(instead)
+    _open.append(window)
+    window.destroyed.connect(lambda: _open.remove(window) if window in _open else None)
+
+
+def _report(fault: BaseException) -> None:
+    """A fault that nobody took care of is told in the window, with its report."""
+    traceback.print_exception(fault)
+    if _open:
+        _open[-1].session.report(fault)
 
 
 def begin(window: Window) -> None:
@@ -51,33 +102,44 @@ def begin(window: Window) -> None:
     session.guard(open_last)
 
 
+def _first_look(window: Window, with_score: bool) -> None:
+    begin(window)
+    if not with_score:
+        from workbench.ui.tour import offer_tour
+
+        window.session.guard(lambda: offer_tour(window))
+
+
 def run(argv: Sequence[str] = ()) -> int:
     """Open the window, with a score file to import where one is named; the exit status.
 
     Raises BadInput where the store cannot be used.
     """
     if not has_display():
-        print(NO_DISPLAY, file=sys.stderr)
+        print(say(NO_DISPLAY), file=sys.stderr)
         return 2
     from PySide6.QtCore import QTimer
     from PySide6.QtWidgets import QApplication
 
     from workbench.store.shelf import Shelf
+    from workbench.ui import languages
 
     # The interface gets its turn soon even while something is worked out behind it.
     sys.setswitchinterval(0.0005)
     app = QApplication.instance() or QApplication(["pluckwright", *argv])
     app.setApplicationName("Pluckwright")
+    languages.speak(languages.wanted())
     try:
         shelf = Shelf()
     except BadInput as wrong:
         print(" ".join(str(wrong).split()), file=sys.stderr)
         return 2
     window = build(shelf)
-    sys.excepthook = lambda _kind, fault, _trace: window.session.report(fault)
+    _take_over(window)
+    sys.excepthook = lambda _kind, fault, _trace: _report(fault)
     window.show()
     # The window is on the screen before its content is looked for.
-    QTimer.singleShot(0, lambda: begin(window))
+    QTimer.singleShot(0, lambda: _first_look(window, bool(argv)))
     if argv:
         QTimer.singleShot(0, lambda: window.import_score(argv[0]))
     status = app.exec()

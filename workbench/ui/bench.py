@@ -231,6 +231,10 @@ class Bench(Selecting):
     def redo(self) -> None:
         self._travel(self.shelf.redo, say("Nothing to redo."))
 
+    def go_to_step(self, place: int) -> None:
+        """Go to a step of the undo history, back or on."""
+        self._travel(lambda lesson: self.shelf.go_to(lesson, place), say("This step is gone."))
+
     def go_back(self, version_id: int) -> None:
         """Make a kept version the present state; that can be undone."""
         self._travel(lambda _: self.shelf.go_back(version_id), "")

@@ -9,10 +9,11 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from workbench.engraving.app import SANS
 from workbench.engraving.app import load_fonts as register_fonts
+from workbench.language.speech import mark
 
 BASE_POINTS = 10.0
 SCALES = (100, 115, 130, 150, 175, 200)  # per cent
-THEMES = ("light", "dark", "as the system")
+THEMES = (mark("light"), mark("dark"), mark("as the system"))
 
 
 @dataclass(frozen=True)

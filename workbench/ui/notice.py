@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
+from workbench.language.speech import say
 from workbench.ui.look import colours
 from workbench.ui.parts import Sign, Wrapped
 
@@ -17,18 +18,23 @@ class Notice(QWidget):
         super().__init__(parent)
         self.words = Wrapped()
         self.words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self.words.setAccessibleName("Notice")
+        self.words.setAccessibleName(say("Notice"))
         self.words.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        self.close_button = QPushButton("Dismiss")
+        self.report_button = QPushButton(say("What happened …"))
+        self.report_button.setToolTip(say("Read the error report, and keep it as a file"))
+        self.close_button = QPushButton(say("Dismiss"))
         layout = QHBoxLayout(self)
         layout.addWidget(Sign("caution"), 0, Qt.AlignmentFlag.AlignVCenter)
         layout.addWidget(self.words, 1)
+        layout.addWidget(self.report_button)
         layout.addWidget(self.close_button)
         self.close_button.clicked.connect(self.hide)
-        self.setAccessibleName("Notice")
+        self.setAccessibleName(say("Notice"))
         self.hide()
 
-    def say(self, sentence: str) -> None:
+    def say(self, sentence: str, *, fault: bool = False) -> None:
+        """Show a sentence; with ``fault`` a button leads to the error report."""
+        self.report_button.setVisible(fault)
         self.words.setText(sentence)
         self.setAccessibleDescription(sentence)
         self.show()

@@ -6,6 +6,7 @@ from PySide6.QtCore import QEvent, QRect, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
 
+from workbench.language.speech import say
 from workbench.ui.look import colours, em
 from workbench.ui.marks import draw_mark
 
@@ -93,7 +94,7 @@ class Caution(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(Sign("caution"), 0, Qt.AlignmentFlag.AlignTop)
         layout.addWidget(self.words, 1)
-        self.setAccessibleName("Caution")
+        self.setAccessibleName(say("Caution"))
         self.hide()
 
     def say(self, text: str) -> None:

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from typing import Any
 
-from PySide6.QtCore import QByteArray, Qt
-from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
+    QApplication,
+    QDialog,
     QLabel,
     QMainWindow,
     QProgressBar,
@@ -17,9 +19,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.music.errors import BadInput
+from workbench.language.speech import say
 from workbench.music.model import Piece
-from workbench.ui import look
+from workbench.ui import layout, look
 from workbench.ui.bar_list import BarList
 from workbench.ui.choices import Choices
 from workbench.ui.legend import Legend
@@ -34,7 +36,6 @@ from workbench.ui.score_view import ScoreView
 from workbench.ui.session import Session
 from workbench.ui.teaching_tabs import TeachingTabs
 
-KEPT = "window.state"
 OF_DIALOGS = ("keys", "read again", "arrange", "handout")  # work that ends with its dialog
 SUFFIXES = (".musicxml", ".xml", ".mxl", ".mid", ".midi", ".abc")
 
@@ -47,16 +48,18 @@ class Window(QMainWindow):
         self.session = session
         self.look = look.Look()
         self.dialog: Any = None  # the one that is open
+        self.tour: Any = None  # while it is taken
+        self._told_fault = ""
         self.setWindowTitle("Pluckwright")
         self.setAcceptDrops(True)
         session.setParent(self)
 
         self.notice = Notice()
         self.title = Heading("")
-        self.title.setAccessibleName("Open lesson")
+        self.title.setAccessibleName(say("Open lesson"))
         self.bars = BarList(session)
         self.score = ScoreView(session)
-        self.neck_heading = Heading("Fretboard")
+        self.neck_heading = Heading(say("Fretboard"))
         self.moment = Faint()
         self.neck = NeckView(session)
         self.legend = Legend()
@@ -71,12 +74,15 @@ class Window(QMainWindow):
         session.changed.connect(self._retitle)
         session.selected.connect(self._tell_moment)
         session.fingered.connect(self._tell_moment)
-        session.failed.connect(self.notice.say)
+        session.failed.connect(self._failed)
+        self.notice.report_button.clicked.connect(self.menus.show_report)
         session.told.connect(lambda words: self.statusBar().showMessage(words, 12_000))
         session.jobs.busy.connect(self._busy)
         self.bars.view.selectionModel().selectionChanged.connect(self._rows_selected)
         self.lesson_panel.wants_music_changed.connect(self.menus.change_music)
-        self._restore()
+        layout.restore(self)
+        hints = QApplication.styleHints()
+        hints.colorSchemeChanged.connect(self._system_colours)
         self._opened()
 
     # Layout.
@@ -94,20 +100,19 @@ class Window(QMainWindow):
         self.middle.setStretchFactor(0, 1)
         self.middle.setChildrenCollapsible(False)
 
-        bar_side = QSplitter(Qt.Orientation.Vertical)
+        self.bar_side = bar_side = QSplitter(Qt.Orientation.Vertical)
         bar_side.addWidget(self.notes)
         bar_side.addWidget(self.choices)
         bar_side.setChildrenCollapsible(False)
-        bar_side.setSizes([em(self, 22), em(self, 16)])
         for panel in (self.notes, self.choices, self.lesson_panel):
-            layout = panel.layout()
-            assert layout
+            inner = panel.layout()
+            assert inner
             gap = em(self, 0.35)
-            layout.setContentsMargins(gap, gap, gap, gap)
+            inner.setContentsMargins(gap, gap, gap, gap)
         self.side = QTabWidget()
-        self.side.setAccessibleName("This bar, or the whole lesson")
-        self.side.addTab(bar_side, "This bar")
-        self.side.addTab(self.lesson_panel, "Whole lesson")
+        self.side.setAccessibleName(say("This bar, or the whole lesson"))
+        self.side.addTab(self.bar_side, say("This bar"))
+        self.side.addTab(self.lesson_panel, say("Whole lesson"))
 
         self.across = QSplitter(Qt.Orientation.Horizontal)
         self.across.addWidget(self.bars)
@@ -125,14 +130,15 @@ class Window(QMainWindow):
         column.addWidget(self.title)
         column.addWidget(self.across, 1)
         self.setCentralWidget(whole)
-        self._shape()
+        self.shape_sizes()
 
-    def _shape(self) -> None:
+    def shape_sizes(self) -> None:
         """Sizes that follow the text."""
         self.bars.setMinimumWidth(em(self, 9))
         self.side.setMinimumWidth(em(self, 13))
         self.score.setMinimumHeight(em(self, 5))
         self.middle.setSizes([em(self, 40), em(self, 10)])
+        self.bar_side.setSizes([em(self, 22), em(self, 16)])
         wide = max(self.width(), em(self, 40))
         left, right = min(em(self, 12), wide // 5), min(em(self, 19), wide * 3 // 10)
         self.across.setSizes([left, wide - left - right, right])
@@ -140,11 +146,11 @@ class Window(QMainWindow):
     def _make_status(self) -> None:
         self.working = QLabel()
         self.progress = QProgressBar()
-        self.progress.setAccessibleName("Progress")
+        self.progress.setAccessibleName(say("Progress"))
         self.progress.setMaximumWidth(em(self, 9))
         self.progress.setTextVisible(False)
-        self.cancel = QPushButton("Cancel")
-        self.cancel.setToolTip("Call off what is being worked out")
+        self.cancel = QPushButton(say("Cancel"))
+        self.cancel.setToolTip(say("Call off what is being worked out"))
         self.cancel.clicked.connect(self._call_off)
         for part in (self.working, self.progress, self.cancel):
             self.statusBar().addPermanentWidget(part)
@@ -161,9 +167,20 @@ class Window(QMainWindow):
     def _call_off(self) -> None:
         self.session.jobs.cancel()
         self._busy("", 0.0)
-        self.statusBar().showMessage("Called off.", 5_000)
+        self.statusBar().showMessage(say("Called off."), 5_000)
 
     # Following the session.
+
+    def _failed(self, sentence: str) -> None:
+        """Say what went wrong; a fault of ours comes with its report, kept on the disk too."""
+        fault = self.session.last_fault
+        new = bool(fault) and fault is not self._told_fault
+        if new:
+            from workbench.ui.report import keep_report
+
+            self._told_fault = fault
+            keep_report(self.session)
+        self.notice.say(sentence, fault=new)
 
     def _opened(self) -> None:
         self._retitle()
@@ -172,12 +189,12 @@ class Window(QMainWindow):
     def _retitle(self) -> None:
         lesson = self.session.lesson
         if lesson is None:
-            self.title.setText("No lesson is open")
+            self.title.setText(say("No lesson is open"))
             self.setWindowTitle("Pluckwright")
             return
         words = [lesson.title, self.session.instrument.name, lesson.key or lesson.piece.key.name]
         if lesson.student:
-            words.append(f"for {lesson.student}")
+            words.append(say("for {student}", student=lesson.student))
         self.title.setText("  ·  ".join(words))
         self.setWindowTitle(f"{lesson.title} – Pluckwright")
 
@@ -185,26 +202,34 @@ class Window(QMainWindow):
         """What the hand does in the selected bar, in words above the neck."""
         bar, hands = self.session.bar, self.session.bar_hands
         if bar is None:
-            self.neck_heading.setText("Fretboard")
+            self.neck_heading.setText(say("Fretboard"))
             self.moment.setText("")
             return
-        name = "the pickup" if bar.number == "0" else f"bar {bar.number}"
-        self.neck_heading.setText(f"Fretboard in {name}")
+        pickup = bar.number == "0"
+        self.neck_heading.setText(
+            say("Fretboard in the pickup")
+            if pickup
+            else say("Fretboard in bar {bar}", bar=bar.number)
+        )
         if hands is None:
-            self.moment.setText("The fingering is being worked out …")
+            self.moment.setText(say("The fingering is being worked out …"))
             return
         comfort = self.session.hand.comfort_14
-        words = f"Reach {hands.reach_mm:.0f} mm of {comfort:.0f} mm in comfort."
+        words = say(
+            "Reach {reach} mm of {comfort} mm in comfort.",
+            reach=round(hands.reach_mm), comfort=round(comfort),
+        )  # fmt: skip
         if hands.reach_mm > comfort:
-            words += " Wide: warm up first, and stop if it hurts."
+            words += " " + say("Wide: warm up first, and stop if it hurts.")
         note = self.session.note_hands
         if note is not None:
             from workbench.ui.grips import spoken
 
             why = note.cut_reason or note.impossible or ""
-            words = f"{spoken(note).capitalize()}. {why} {words}"
+            said = spoken(note)
+            words = f"{said[:1].upper()}{said[1:]}. {why} {words}"
         else:
-            words += " Click a note to move it."
+            words += " " + say("Click a note to move it.")
         self.moment.setText(" ".join(words.split()))
 
     def _rows_selected(self) -> None:
@@ -215,11 +240,28 @@ class Window(QMainWindow):
     def set_look(self, theme: str | None = None, scale: int | None = None) -> None:
         """Change colours or text size; remembered."""
         self.look = look.Look(theme or self.look.theme, scale or self.look.scale)
+        self._dress()
+        self.shape_sizes()
+
+    def _dress(self) -> None:
         look.apply(self.look)
-        self._shape()
         self.neck.refresh()
         self.score.engrave()
         self.menus.show_look()
+
+    def _system_colours(self) -> None:
+        if self.look.theme == look.THEMES[2]:
+            self._dress()
+
+    def speak(self, code: str) -> None:
+        """Speak a language from now on ("": the system's); a new window takes this one's place."""
+        from workbench.ui.app import change_language
+
+        change_language(self, code)
+
+    def forget_layout(self) -> None:
+        """Sizes, tabs and zoom as at the first start."""
+        layout.reset(self)
 
     def set_left_handed(self, mirrored: bool) -> None:
         """Mirror the fretboard."""
@@ -249,7 +291,7 @@ class Window(QMainWindow):
 
             self.show_dialog(ImportDialog(self.session, path, piece, self))
 
-        self.session.jobs.start("read", "Reading the score", lambda _: read(path), arrived)
+        self.session.jobs.start("read", say("Reading the score"), lambda _: read(path), arrived)
 
     def show_dialog(self, dialog: Any) -> None:
         """Open a dialog without stopping the rest of the program."""
@@ -258,6 +300,8 @@ class Window(QMainWindow):
         self.dialog = dialog
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.setModal(True)
+        key = QShortcut(QKeySequence(Qt.Key.Key_F1), dialog)
+        key.activated.connect(lambda: self._help_in(dialog))
 
         def gone() -> None:
             self.session.jobs.cancel(*OF_DIALOGS)
@@ -268,6 +312,11 @@ class Window(QMainWindow):
         dialog.show()
         if dialog.sizeHint().isValid():
             dialog.resize(dialog.sizeHint().boundedTo(self.size()))
+
+    def _help_in(self, dialog: QDialog) -> None:
+        from workbench.ui.help_window import help_at
+
+        help_at(dialog, dialog.focusWidget())
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):
@@ -281,55 +330,35 @@ class Window(QMainWindow):
             self.import_score(scores[0])
         else:
             self.notice.say(
-                "That is no score this program reads; drop a MusicXML (.musicxml, .xml, .mxl), "
-                "MIDI or ABC file."
+                say(
+                    "That is no score this program reads; drop a MusicXML (.musicxml, .xml, "
+                    ".mxl), MIDI or ABC file."
+                )
             )
 
-    # Remembering.
+    # Going.
 
-    def _restore(self) -> None:
-        try:
-            kept = self.session.shelf.setting(KEPT, {})
-        except BadInput:
-            kept = {}
-        self.resize(em(self, 76), em(self, 46))
-        scale, theme = kept.get("scale", 100), kept.get("theme", look.THEMES[2])
-        if scale in look.SCALES and theme in look.THEMES:
-            self.look = look.Look(theme, scale)
-        look.apply(self.look)
-        self.menus.show_look()
-        self._shape()
-        for name, part in (("geometry", self), ("across", self.across), ("middle", self.middle)):
-            if name in kept:
-                state = QByteArray.fromBase64(str(kept[name]).encode())
-                part.restoreGeometry(state) if part is self else part.restoreState(state)  # type: ignore[union-attr]
-        self.set_left_handed(bool(kept.get("left_handed")))
-        self.score.zoom = float(kept.get("zoom", 1.0))
-        self.neck.neck.zoom = float(kept.get("neck_zoom", 1.0))
+    def changeEvent(self, event: QEvent) -> None:
+        """Tick "Full screen" where the system changed it."""
+        super().changeEvent(event)
+        menus = getattr(self, "menus", None)
+        if event.type() == QEvent.Type.WindowStateChange and menus is not None:
+            menus.full_screen.blockSignals(True)
+            menus.full_screen.setChecked(self.isFullScreen())
+            menus.full_screen.blockSignals(False)
 
-    def _remember(self) -> None:
-        state = {
-            "theme": self.look.theme,
-            "scale": self.look.scale,
-            "left_handed": self.neck.neck.mirrored,
-            "zoom": self.score.zoom,
-            "neck_zoom": self.neck.neck.zoom,
-        }
-        for name, kept in (
-            ("geometry", self.saveGeometry()), ("across", self.across.saveState()),
-            ("middle", self.middle.saveState()),
-        ):  # fmt: skip
-            state[name] = bytes(kept.toBase64().data()).decode()
-        self.session.guard(lambda: self.session.shelf.set_setting(KEPT, state))
-
-    def closeEvent(self, event: QCloseEvent) -> None:
-        """Keep what is half written, then go."""
+    def keep_all(self) -> None:
+        """Keep what is half written, and how the window is laid out."""
         focus = self.focusWidget()
         if focus is not None:
             focus.clearFocus()
         self.notes.commit()
         self.teaching.commit()
-        self._remember()
+        layout.remember(self)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Keep what is half written, then go."""
+        self.keep_all()
         self.hide()  # what still runs may take a moment to stop
         self.session.close()
         event.accept()

@@ -33,8 +33,7 @@ _REMOVE = (
 _TRIGGERS = (
     f"CREATE TRIGGER lesson_texts_added AFTER INSERT ON lesson_texts BEGIN {_ADD} END",
     f"CREATE TRIGGER lesson_texts_gone AFTER DELETE ON lesson_texts BEGIN {_REMOVE} END",
-    "CREATE TRIGGER lesson_texts_changed AFTER UPDATE ON lesson_texts "
-    f"BEGIN {_REMOVE} {_ADD} END",
+    f"CREATE TRIGGER lesson_texts_changed AFTER UPDATE ON lesson_texts BEGIN {_REMOVE} {_ADD} END",
 )
 
 
