@@ -22,10 +22,11 @@ from workbench.handout import pdf as pdf_module
 from workbench.handout.blocks import SystemBlock
 from workbench.handout.grips import grips_of
 from workbench.handout.page import Handout, HandoutOptions, make_handout
-from workbench.instrument.table import instrument
+from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.plan import make_plan
 
 NOTES = (
     BarNote("k1", "left hand", "Keep finger 1 *down*, it is **needed** again.", 1, 1),
@@ -74,7 +75,8 @@ def test_the_page_says_what_the_lesson_says(tmp_path) -> None:
 
 def test_the_teacher_sees_rejected_fingerings_and_the_audit(tmp_path) -> None:
     text = text_of(written(tmp_path, HandoutOptions(audience="teacher")))
-    assert "Rejected: E5 on string 1, fret 7, finger 4." in text
+    reason = re.search(r"Rejected: E5 on string 1, fret 7, finger 4 – (.+?) \(\d", text)
+    assert reason and len(reason[1].split()) > 3, "a rejected fingering comes with its reason"
     assert "Legato audit" in text
     assert "100.0% of the written length is held" in text
 
@@ -102,14 +104,21 @@ def test_cuts_are_listed_with_written_and_held_length(tmp_path) -> None:
 
 
 def test_the_practice_plan_comes_as_a_table_to_tick(tmp_path) -> None:
-    without = written(tmp_path)
-    reader = written(tmp_path, HandoutOptions(plan=True), techniques=("pickup", "gone"))
-    text = text_of(reader)
-    assert len(reader.pages) > len(without.pages)
-    assert "Practice plan" in text and "warm up" in text
-    assert "Techniques: pickup." in text
-    days = [int(d) for d in re.findall(r" (\d+) warm up", text)]
-    assert days == sorted(days) and days[0] == 1
+    without = text_of(written(tmp_path, HandoutOptions(plan=False)))
+    assert "Practice plan" not in without
+    made = lesson(techniques=("pickup", "gone"))
+    text = text_of(written(tmp_path, techniques=made.techniques))
+    assert "Practice plan" in text and "Techniques: pickup." in text
+    player = instrument(made.instrument)
+    plan = make_plan(made.piece, fingered(made.piece, player), player, hand(made.hand),
+                     minutes_a_day=made.minutes_a_day)
+    days = " ".join(str(d.day) for d in plan.days[:14])
+    assert f"Day {days} warm up" in text
+    minutes = " ".join("rest" if d.rest else f"{d.minutes:.0f}" for d in plan.days[:14])
+    assert f"Minutes {minutes}" in text
+    for item in plan.items:
+        assert item.kind == "join" or re.sub(r"\s+", " ", item.exercise) in text
+        assert item.kind == "play through" or item.where in text
 
 
 @pytest.mark.parametrize(
@@ -294,8 +303,10 @@ def test_a_lesson_without_bars_is_refused(tmp_path) -> None:
         make_handout(made, fingered(made.piece, instrument("ukulele")), tmp_path / "page.pdf")
 
 
-def test_pdf_language_is_added_as_an_update_readers_accept() -> None:
+def test_the_file_is_one_that_strict_readers_accept() -> None:
     made = lesson()
     data = Handout(made, fingered(made.piece, instrument("ukulele")), HandoutOptions()).pdf()
-    assert data.count(b"startxref") == 2
-    assert PdfReader(BytesIO(data), strict=True).trailer["/Root"]["/Lang"] == "en"
+    assert data.count(b"startxref") == 1
+    root = PdfReader(BytesIO(data), strict=True).trailer["/Root"]
+    assert root["/Lang"] == "en"
+    assert root["/ViewerPreferences"]["/DisplayDocTitle"]

@@ -8,7 +8,8 @@ import pypdf
 
 from workbench.engraving.app import ensure_gui
 from workbench.handout.options import HandoutOptions, page_size
-from workbench.handout.pdf import pdf_bytes, with_spaces
+from workbench.handout.pdf import pdf_bytes
+from workbench.handout.pdf_file import with_spaces
 from workbench.handout.typeset import Style, draw
 
 

@@ -9,9 +9,8 @@ from typing import Protocol
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen
 
-from workbench.engraving.app import SANS
 from workbench.engraving.paint import PaintedSystem
-from workbench.handout.grips import Grip, draw_grip, grip_height
+from workbench.handout.tags import ARTIFACT, begin
 from workbench.handout.typeset import (
     BODY,
     GREY,
@@ -27,6 +26,7 @@ from workbench.handout.typeset import (
     line_width,
     wrap,
 )
+from workbench.language.speech import say
 
 LEADING = 1.36
 
@@ -67,13 +67,12 @@ class TitleBlock:
         self._title = wrap(title.replace("*", ""), style, width)
         by = composer
         if arranger:
-            by = f"{by}{', ' if by else ''}arranged by {arranger}"
+            words = say("arranged by {arranger}", arranger=arranger)
+            by = f"{by}, {words}" if by else words
         self._by_style = Style(10.5 * scale, italic=True)
         self._by = wrap(by, self._by_style, width) if by else []
         last = line_width(self._title[-1])
-        self._beside = (
-            len(self._by) == 1 and last + line_width(self._by[0]) + 20 * scale <= width
-        )
+        self._beside = len(self._by) == 1 and last + line_width(self._by[0]) + 20 * scale <= width
 
     @property
     def height(self) -> float:
@@ -84,9 +83,12 @@ class TitleBlock:
     def paint(self, painter: QPainter, x: float, y: float) -> None:
         lead = self._style.size * 1.18
         at = y + self._style.size * 0.86
+        begin(painter, "H1")
         for line in self._title:
             draw_line(painter, x, at, line)
             at += lead
+        if self._by:
+            begin(painter, "P")
         if self._beside:
             line = self._by[0]
             draw_line(painter, x + self._width - line_width(line), at - lead, line)
@@ -95,6 +97,7 @@ class TitleBlock:
             for line in self._by:
                 draw_line(painter, x, at, line)
                 at += self._by_style.size * 1.3
+        begin(painter, ARTIFACT)
         rule(painter, x, y + self.height - 7 * self._scale, self._width, 1.0)
 
 
@@ -107,8 +110,9 @@ class FactsBlock:
         gap = 12 * scale
         self._cell = (width - gap * (columns - 1)) / columns
         self._step = self._cell + gap
-        cells = [(label, wrap(value.replace("*", ""), self._value, self._cell))
-                 for label, value in rows]
+        cells = [
+            (label, wrap(value.replace("*", ""), self._value, self._cell)) for label, value in rows
+        ]
         self._rows = [cells[k : k + columns] for k in range(0, len(cells), columns)]
 
     def _row_height(self, row: Sequence[tuple[str, list[Line]]]) -> float:
@@ -123,6 +127,7 @@ class FactsBlock:
         for row in self._rows:
             for column, (label, lines) in enumerate(row):
                 left = x + column * self._step
+                begin(painter, "P")
                 draw(painter, left, y + self._label.size, label, self._label, GREY)
                 at = y + self._label.size * 1.3 + self._value.size
                 for line in lines:
@@ -134,8 +139,17 @@ class FactsBlock:
 class TextBlock:
     """Wrapped text, perhaps under a heading."""
 
-    def __init__(self, text: str, width: float, scale: float, *, heading: str = "",
-                 style: Style = BODY, after: float = 6.0, boxed: bool = False) -> None:
+    def __init__(
+        self,
+        text: str,
+        width: float,
+        scale: float,
+        *,
+        heading: str = "",
+        style: Style = BODY,
+        after: float = 6.0,
+        boxed: bool = False,
+    ) -> None:
         self._style = style.scaled(scale)
         self.heading, self._scale, self._after = heading, scale, after * scale
         self._pad = 5.0 * scale if boxed else 0.0
@@ -150,167 +164,42 @@ class TextBlock:
 
     def paint(self, painter: QPainter, x: float, y: float) -> None:
         if self._pad:
+            begin(painter, ARTIFACT)
             painter.setPen(QPen(INK, 0.7))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(QRectF(x, y, self._width, self.height - self._after))
         y += self._pad
         if self.heading:
-            draw(painter, x + self._pad, y + HEADING.size * self._scale, self.heading,
-                 HEADING.scaled(self._scale))
+            begin(painter, "H2")
+            draw(
+                painter,
+                x + self._pad,
+                y + HEADING.size * self._scale,
+                self.heading,
+                HEADING.scaled(self._scale),
+            )
             y += HEADING.size * 1.6 * self._scale
+        if self._lines:
+            begin(painter, "P")
         for line in self._lines:
             draw_line(painter, x + self._pad, y + self._style.size, line)
             y += self._style.size * LEADING
 
 
 class SystemBlock:
-    """One engraved system. ``unit``: points to an engraving unit."""
+    """One engraved system. ``unit``: points to an engraving unit; ``words`` say what it
+    shows to those who cannot see it."""
 
-    def __init__(self, system: PaintedSystem, unit: float) -> None:
-        self.system, self._unit = system, unit
+    def __init__(self, system: PaintedSystem, unit: float, words: str = "") -> None:
+        self.system, self._unit, self._words = system, unit, words
 
     @property
     def height(self) -> float:
         return self.system.size.height() * self._unit
 
     def paint(self, painter: QPainter, x: float, y: float) -> None:
+        begin(painter, "Figure", self._words or say("Music"))
         self.system.paint(painter, QPointF(x, y), self._unit)
-
-
-class NoteBlock:
-    """A teaching note: its number in a ring, where it belongs, its text."""
-
-    def __init__(self, number: int, heading: str, lines: Sequence[Line], scale: float,
-                 style: Style) -> None:
-        self._number, self._heading, self._lines = number, heading, list(lines)
-        self._scale, self._style = scale, style
-
-    @classmethod
-    def made(cls, number: int, heading: str, text: str, width: float, scale: float,
-             size: float = BODY.size) -> NoteBlock:
-        style = Style(size).scaled(scale)
-        lines = wrap(text, style, width - 17 * scale)
-        return cls(number, heading, lines, scale, style)
-
-    @property
-    def _head(self) -> float:
-        return 11.5 * self._scale
-
-    @property
-    def height(self) -> float:
-        return self._head + len(self._lines) * self._style.size * LEADING + 4.5 * self._scale
-
-    def split(self, room: float) -> tuple[NoteBlock, NoteBlock] | None:
-        """Two blocks of which the first fits into ``room``; None where no line would."""
-        each = self._style.size * LEADING
-        fit = int((room - self._head - 4.5 * self._scale) // each)
-        if fit < 2 or fit >= len(self._lines):
-            return None
-        first = NoteBlock(self._number, self._heading, self._lines[:fit], self._scale, self._style)
-        heading = self._heading
-        if not heading.endswith("(continued)"):
-            heading += " (continued)"
-        rest = NoteBlock(self._number, heading, self._lines[fit:], self._scale, self._style)
-        return first, rest
-
-    def paint(self, painter: QPainter, x: float, y: float) -> None:
-        scale = self._scale
-        radius = 5.6 * scale
-        text = str(self._number)
-        figure = Style((7.4 if len(text) < 2 else 6.2) * scale, SANS, bold=True)
-        painter.setPen(QPen(INK, 0.7 * scale))
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawEllipse(QPointF(x + radius + 0.5, y + radius), radius, radius)
-        draw(painter, x + radius + 0.5 - figure.width(text) / 2, y + radius + figure.size * 0.36,
-             text, figure)
-        left = x + 17 * scale
-        draw(painter, left, y + 8.4 * scale, self._heading, HEADING.scaled(0.9 * scale))
-        at = y + self._head + self._style.size
-        for line in self._lines:
-            draw_line(painter, left, at, line)
-            at += self._style.size * LEADING
-
-
-class ColumnsBlock:
-    """Notes side by side."""
-
-    def __init__(self, columns: Sequence[Sequence[NoteBlock]], step: float, heading: str,
-                 scale: float) -> None:
-        self._columns, self._step = columns, step
-        self.heading, self._scale = heading, scale
-
-    @property
-    def _head(self) -> float:
-        return HEADING.size * 1.8 * self._scale if self.heading else 0.0
-
-    @property
-    def height(self) -> float:
-        tallest = max((sum(n.height for n in c) for c in self._columns), default=0.0)
-        return self._head + tallest + 6 * self._scale
-
-    def paint(self, painter: QPainter, x: float, y: float) -> None:
-        draw(painter, x, y + HEADING.size * self._scale, self.heading, HEADING.scaled(self._scale))
-        for column in self._columns:
-            at = y + self._head
-            for note in column:
-                note.paint(painter, x, at)
-                at += note.height
-            x += self._step
-
-
-class GripsBlock:
-    """A row of grip diagrams under a heading."""
-
-    def __init__(self, grips: tuple[Grip, ...], width: float, scale: float, mirrored: bool,
-                 heading: str) -> None:
-        self._grips, self._scale, self._mirrored = grips, scale, mirrored
-        self.heading = heading
-        self._across = max(1, int(width // (62 * scale)))
-        self._cell = width / self._across
-
-    @property
-    def _rows(self) -> list[tuple[Grip, ...]]:
-        n = self._across
-        return [self._grips[k : k + n] for k in range(0, len(self._grips), n)]
-
-    @property
-    def height(self) -> float:
-        body = sum(grip_height(row, self._scale) + 6 * self._scale for row in self._rows)
-        return HEADING.size * 1.7 * self._scale + body
-
-    def paint(self, painter: QPainter, x: float, y: float) -> None:
-        draw(painter, x, y + HEADING.size * self._scale, self.heading, HEADING.scaled(self._scale))
-        y += HEADING.size * 1.7 * self._scale
-        for row in self._rows:
-            high = grip_height(row, self._scale)
-            for k, grip in enumerate(row):
-                area = QRectF(x + k * self._cell, y, self._cell, high)
-                draw_grip(painter, grip, area, self._scale, self._mirrored)
-            y += high + 6 * self._scale
-
-
-class OwnNotesBlock:
-    """Ruled lines for the student's own notes."""
-
-    def __init__(self, width: float, scale: float, lines: int, heading: str = "My notes") -> None:
-        self._width, self._scale, self._lines, self._heading = width, scale, lines, heading
-
-    @property
-    def step(self) -> float:
-        return 21.0 * self._scale
-
-    @property
-    def height(self) -> float:
-        return HEADING.size * 1.5 * self._scale + self._lines * self.step
-
-    def with_lines(self, lines: int) -> OwnNotesBlock:
-        return OwnNotesBlock(self._width, self._scale, lines, self._heading)
-
-    def paint(self, painter: QPainter, x: float, y: float) -> None:
-        draw(painter, x, y + HEADING.size * self._scale, self._heading, HEADING.scaled(self._scale))
-        y += HEADING.size * 1.5 * self._scale
-        for k in range(self._lines):
-            rule(painter, x, y + (k + 1) * self.step - 3, self._width, 0.4)
 
 
 @dataclass(frozen=True)
@@ -325,9 +214,17 @@ class TableRow:
     """One row of a table; a heading row has a strong line under it, a row to
     tick an empty square in its first cell."""
 
-    def __init__(self, cells: Sequence[str], columns: Sequence[Column], width: float, scale: float,
-                 head: bool = False, tick: bool = False) -> None:
+    def __init__(
+        self,
+        cells: Sequence[str],
+        columns: Sequence[Column],
+        width: float,
+        scale: float,
+        head: bool = False,
+        tick: bool = False,
+    ) -> None:
         total = sum(c.share for c in columns)
+        self._columns = columns
         self._widths = [c.share / total * width for c in columns]
         self._style = (HEADING.scaled(0.85) if head else SMALL).scaled(scale)
         self._head, self._width, self._tick = head, width, tick
@@ -343,14 +240,17 @@ class TableRow:
     def paint(self, painter: QPainter, x: float, y: float) -> None:
         left = x
         if self._tick:
+            begin(painter, ARTIFACT)
             side = self._style.size * 0.85
             painter.setPen(QPen(INK, 0.7))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(QRectF(x + 1, y + self._style.size * 0.22, side, side))
         for lines, wide in zip(self._cells, self._widths, strict=True):
             at = y + self._style.size
+            begin(painter, "TH" if self._head else "TD", within=(id(self._columns), id(self)))
             for line in lines:
                 draw_line(painter, left, at, line)
                 at += self._style.size * 1.3
             left += wide
+        begin(painter, ARTIFACT)
         rule(painter, x, y + self.height - 2, self._width, 0.9 if self._head else 0.25)

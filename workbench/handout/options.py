@@ -7,13 +7,19 @@ from typing import Literal
 
 from PySide6.QtGui import QPageSize
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 MM = 72 / 25.4  # points to a millimetre
-#: Staff height of solo parts in common engraving practice is 7 to 8 mm (from memory).
+#: Height of the five-line staff. Engravers' rastral sizes run from about 9.2 mm (0, for
+#: the stand of an orchestra) over 7.9 (1), 7.4 (2) and 7.0 (3, solo parts and sheet music
+#: to be read from a stand) to 6.5 (4) and 3.7 (8, miniature scores); from memory, after
+#: the tables in handbooks of music engraving. 7.0 reads at arm's length.
 STAFF_MM = 7.0
-#: Taken where it saves a page.
+#: Rastral size 4, the least that is usual for sheet music; taken where it saves a page
+#: or a page turn.
 COMPACT_MM = 6.5
+#: Large print: the staff is then 9.8 mm high, more than rastral size 0.
 LARGE = 1.4
 
 
@@ -21,7 +27,8 @@ LARGE = 1.4
 class HandoutOptions:
     """``large``: everything at 140 %. ``left_handed``: mirrored diagrams, and the
     hands named for a left-handed player. ``studio`` and ``contact`` stand at
-    the foot of every page. ``plan`` adds the practice plan as a table to tick."""
+    the foot of every page. ``plan`` adds the practice plan as a table to tick;
+    ``script`` and ``charts`` belong to the teacher's sheet alone."""
 
     paper: Literal["a4", "letter"] = "a4"
     audience: Literal["student", "teacher"] = "student"
@@ -29,18 +36,28 @@ class HandoutOptions:
     left_handed: bool = False
     studio: str = ""
     contact: str = ""
-    plan: bool = False
+    plan: bool = True
+    script: bool = True
+    charts: bool = True
 
     def __post_init__(self) -> None:
         if self.paper not in ("a4", "letter"):
-            raise BadInput(f"Paper '{self.paper}' is not known; choose a4 or letter.")
+            raise BadInput(
+                say("Paper '{paper}' is not known; choose a4 or letter.", paper=self.paper)
+            )
         if self.audience not in ("student", "teacher"):
-            raise BadInput(f"Audience '{self.audience}' is not known; choose student or teacher.")
+            raise BadInput(
+                say(
+                    "Audience '{audience}' is not known; choose student or teacher.",
+                    audience=self.audience,
+                )
+            )
 
 
 @dataclass(frozen=True)
 class Sheet:
-    """Measures of the paper in points. The left margin leaves room for punched holes."""
+    """Measures of the paper in points. The left margin of 19 mm leaves room for punched
+    holes: by ISO 838 they are 6 mm wide, 12 mm from the edge to the middle."""
 
     width: float
     height: float

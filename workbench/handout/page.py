@@ -3,30 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from pathlib import Path
 
-from PySide6.QtGui import QPainter
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QImage, QPainter
 
 from workbench.engraving.app import SANS, ensure_gui
-from workbench.engraving.options import MeiOptions
 from workbench.engraving.paint import PaintedSystem
-from workbench.engraving.render import STAFF_HEIGHT, Engraver
+from workbench.engraving.render import STAFF_HEIGHT
 from workbench.fingering.types import Fingering
-from workbench.handout import teacher
-from workbench.handout.blocks import (
-    Block,
-    ColumnsBlock,
-    FactsBlock,
-    GripsBlock,
-    NoteBlock,
-    OwnNotesBlock,
-    SystemBlock,
-    TextBlock,
-    TitleBlock,
-)
-from workbench.handout.compose import Composer, Page, music_pages
-from workbench.handout.grips import Grip, grips_of, with_pictures
+from workbench.handout.blocks import Block, SystemBlock
+from workbench.handout.compose import SYSTEM_GAP, Flow, Page, balanced, column_step, music_page
+from workbench.handout.engraved import engraved
+from workbench.handout.layout import Broken, break_pages, repeat_spans, turns_back
+from workbench.handout.material import Extras, Material, marks_of
+from workbench.handout.notes import ColumnsBlock
 from workbench.handout.options import (
     COMPACT_MM,
     MM,
@@ -37,27 +28,21 @@ from workbench.handout.options import (
     sheet,
 )
 from workbench.handout.pdf import Bookmark, pdf_bytes, write_whole
-from workbench.handout.plan import plan_blocks
-from workbench.handout.typeset import BODY, GREY, SMALL, Style, draw
-from workbench.handout.words import (
-    CAUTION,
-    facts,
-    form_words,
-    legend,
-    note_heading,
-    pickup_joined,
-    technique_names,
-)
-from workbench.instrument.model import Instrument
-from workbench.instrument.table import hand
-from workbench.instrument.table import instrument as instrument_of
+from workbench.handout.tags import ARTIFACT, begin
+from workbench.handout.typeset import GREY, Style, draw
+from workbench.handout.words import pickup_joined
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.form import sections
-from workbench.music.model import Piece
-from workbench.teaching.cautions import cautions
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.lesson import Lesson
 
-__all__ = ["Handout", "HandoutOptions", "make_handout"]
+__all__ = ["Extras", "Handout", "HandoutOptions", "make_handout"]
+
+#: What an arrangement costs besides its pages, in pages.
+COMPACT = 0.25
+APART = 0.3  # notes behind the music, not at its foot
+FAR_APART = 0.35  # for every further page of music then
+MUSIC_PAGE = 0.25
 
 
 def make_handout(
@@ -65,13 +50,14 @@ def make_handout(
     fingering: Fingering,
     path: str | Path,
     options: HandoutOptions | None = None,
+    extras: Extras | None = None,
 ) -> int:
     """Write the handout as PDF; the number of pages.
 
     The file appears whole or not at all. Raises BadInput where the lesson has
     no bars, its instrument is not known or the file cannot be written.
     """
-    handout = Handout(lesson, fingering, options or HandoutOptions())
+    handout = Handout(lesson, fingering, options or HandoutOptions(), extras)
     write_whole(Path(path), handout.pdf())
     return handout.count
 
@@ -80,16 +66,23 @@ class Handout:
     """A laid-out handout: ``count`` pages, each painted by ``paint_page`` in
     points, onto the screen as onto paper."""
 
-    def __init__(self, lesson: Lesson, fingering: Fingering, options: HandoutOptions) -> None:
+    def __init__(
+        self,
+        lesson: Lesson,
+        fingering: Fingering,
+        options: HandoutOptions,
+        extras: Extras | None = None,
+    ) -> None:
         if not lesson.piece.bars:
-            raise BadInput(f"'{lesson.title}' has no bars; there is nothing to print.")
+            raise BadInput(
+                say("'{title}' has no bars; there is nothing to print.", title=lesson.title)
+            )
         ensure_gui()
-        self.lesson, self.fingering, self.options = lesson, fingering, options
-        self.piece = _with_sections(lesson)
-        self.instrument: Instrument = instrument_of(lesson.instrument, lesson.capo)
+        self.options = options
         self.sheet: Sheet = sheet(options)
-        self.notes = _ordered(lesson)
-        self._pages = self._compose()
+        self._material = Material(lesson, fingering, options, self.sheet, extras or Extras())
+        self.piece, self.lesson = self._material.piece, lesson
+        self._pages = self._composed()
 
     @property
     def count(self) -> int:
@@ -97,7 +90,7 @@ class Handout:
 
     @property
     def title(self) -> str:
-        return self.lesson.title or self.piece.title
+        return self._material.title
 
     def pdf(self) -> bytes:
         """The whole handout as a PDF document."""
@@ -120,12 +113,12 @@ class Handout:
             for block, _ in page.placed:
                 if isinstance(block, SystemBlock):
                     out += [
-                        Bookmark(f"Section {s.letter}", number)
+                        Bookmark(say("Section {letter}", letter=s.letter), number)
                         for s in sections(pickup_joined(self.piece))
                         if block.system.first <= s.first_bar <= block.system.last
                     ]
-                elif isinstance(block, TextBlock | GripsBlock | ColumnsBlock) and block.heading:
-                    out.append(Bookmark(block.heading, number))
+                elif heading := getattr(block, "heading", ""):
+                    out.append(Bookmark(heading, number))
         return out
 
     def paint_page(self, painter: QPainter, number: int, label: str = "") -> None:
@@ -140,16 +133,42 @@ class Handout:
             painter.restore()
         self._footer(painter, number, label)
 
+    def image(self, number: int, width: int, ratio: float = 1.0) -> QImage:
+        """Page ``number`` (from 0) as it will be printed, ``width`` pixels of the screen
+        across, ``ratio`` device pixels to each."""
+        scale = width * ratio / self.sheet.width
+        size = QSize(round(width * ratio), round(self.sheet.height * scale))
+        image = QImage(size, QImage.Format.Format_RGB32)
+        image.fill(Qt.GlobalColor.white)
+        painter = QPainter(image)
+        painter.setRenderHints(
+            QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing
+        )
+        painter.scale(scale, scale)
+        self.paint_page(painter, number)
+        painter.end()
+        image.setDevicePixelRatio(ratio)
+        return image
+
     def systems(self) -> list[PaintedSystem]:
         """The engraved systems in order, as they are painted."""
         return [b.system for p in self._pages for b, _ in p.placed if isinstance(b, SystemBlock)]
 
+    def last_bars(self) -> list[int]:
+        """The last bar (index) of every page with music, in order."""
+        out = []
+        for page in self._pages:
+            bars = [b.system.last for b, _ in page.placed if isinstance(b, SystemBlock)]
+            out += bars[-1:]
+        return out
+
     def _footer(self, painter: QPainter, number: int, label: str = "") -> None:
+        begin(painter, ARTIFACT)
         style = Style(7.5 * min(self.sheet.scale, 1.2), SANS)
         y = self.sheet.height - 9.5 * MM
         left = "  ·  ".join(t for t in (self.options.studio, self.options.contact) if t)
         draw(painter, self.sheet.left, y, left, style, GREY)
-        right = label or f"Page {number + 1} of {self.count}"
+        right = label or say("Page {page} of {pages}", page=number + 1, pages=self.count)
         edge = self.sheet.left + self.sheet.line
         draw(painter, edge - style.width(right), y, right, style, GREY)
         if number:
@@ -158,118 +177,118 @@ class Handout:
             if at > self.sheet.left + style.width(left) + 12:
                 draw(painter, at, y, middle, style, GREY)
 
-    def _compose(self) -> list[Page]:
-        """Notes stand at the foot of their page where that spreads the music over
-        no more pages than it needs; else they follow it in two columns. A slightly
-        smaller staff is taken where it saves a page."""
-        usual = self._arranged(STAFF_MM)
-        if len(usual) == 1:
-            return usual
-        compact = self._arranged(COMPACT_MM)
-        return compact if len(compact) < len(usual) else usual
+    def _composed(self) -> list[Page]:
+        """The cheapest arrangement: pages, turns inside repeats, notes far from their
+        bars and a smaller staff weighed against one another."""
+        spans = repeat_spans(self.piece)
+        best: tuple[float, list[Page]] | None = None
+        joints: tuple[int, ...] = ()
+        for staff_mm in (STAFF_MM, COMPACT_MM):
+            turned = False
+            for joined in (False, True):
+                if joined and not turned:
+                    continue
+                joints = tuple(b for first, last in spans for b in (first, last + 1))
+                systems = self._engraved(staff_mm, joints if joined else ())
+                for at_foot in (True, False) if self._material.notes else (True,):
+                    found = self._arranged(systems, spans, at_foot)
+                    if found is None:
+                        continue
+                    cost, pages, turns = found
+                    turned = turned or turns > 0
+                    cost += COMPACT if staff_mm != STAFF_MM else 0.0
+                    if best is None or cost < best[0] - 1e-6:
+                        best = cost, pages
+            if best is not None and len(best[1]) == 1:
+                break
+        assert best is not None
+        return best[1]
 
-    def _arranged(self, staff_mm: float) -> list[Page]:
-        engraved = self._engraved(staff_mm)
-        foot = self._composed(engraved, at_foot=True)
-        if not self.notes:
-            return foot
-        after = self._composed(engraved, at_foot=False)
-        crowded = music_pages(foot) > music_pages(after)
-        return after if crowded or len(after) < len(foot) else foot
+    def _arranged(
+        self, systems: Sequence[SystemBlock], spans: Sequence[tuple[int, int]], at_foot: bool
+    ) -> tuple[float, list[Page], int] | None:
+        """(cost, pages, turns inside repeats); None where notes fit under no system."""
+        material, scale = self._material, self.sheet.scale
+        room = self.sheet.room
+        head, legend = material.head(), material.legend()
+        gap = SYSTEM_GAP * scale
+        over = sum(b.height for b in head)
+        pages: list[Page] = []
+        if over + systems[0].height + gap > room:
+            flow = Flow(self.sheet)
+            for block in head:
+                flow.put(block)
+            pages, head, over = flow.pages, [], 0.0
+        feet: dict[tuple[int, int], Block | None] = {}
 
-    def _composed(
-        self, engraved: Sequence[tuple[PaintedSystem, SystemBlock]], at_foot: bool
-    ) -> list[Page]:
-        scale, line = self.sheet.scale, self.sheet.line
-        composer = Composer(self.sheet)
-        composer.head(TitleBlock(self.title, self.piece.composer, self.piece.arranger, line, scale))
-        composer.head(FactsBlock(facts(self.lesson, self.instrument), line, scale))
-        form = form_words(self.piece)
-        if form:
-            composer.head(TextBlock(f"**Form:** {form}", line, scale, after=8.0))
-        for system, block in engraved:
-            composer.system(block, self._notes_of(system, line) if at_foot else ())
-        if not at_foot:
-            step = (line + 14 * scale) / 2
-            notes = [n for s, _ in engraved for n in self._notes_of(s, step - 14 * scale, 9.0)]
-            composer.columns(notes, step, "Notes")
-        composer.tail(self._tail(), OwnNotesBlock(line, scale, 4, self._own_heading()))
-        if self.options.plan:
-            head, rows = plan_blocks(self.lesson, self.piece, self.fingering, self.instrument,
-                                     line, scale)
-            composer.pages_of(rows, head, TextBlock("", line, scale, heading="Practice plan"))
-        return composer.pages
+        def foot(start: int, end: int) -> Block | None:
+            if (start, end) not in feet:
+                feet[start, end] = self._foot(systems[start:end]) if at_foot else None
+            return feet[start, end]
 
-    def _own_heading(self) -> str:
-        return "My notes" if self.options.audience == "student" else "Lesson record"
+        def high(start: int, end: int) -> float:
+            block = foot(start, end)
+            return block.height if block else 0.0
 
-    def _engraved(self, staff_mm: float) -> list[tuple[PaintedSystem, SystemBlock]]:
-        unit = staff_mm * MM * self.sheet.scale / STAFF_HEIGHT
-        marks = tuple((n.first_bar, k) for k, n in enumerate(self.notes, 1))
-        drawings = Engraver().systems(
-            self.piece, self.fingering, self.instrument, MeiOptions(marks=marks),
-            self.sheet.line / unit, paper="#ffffff",
+        broken: Broken | None = break_pages(
+            [s.height + gap for s in systems],
+            room,
+            over,
+            high,
+            legend.height,
+            [turns_back(spans, s.system.last) for s in systems],
         )
-        painted = [PaintedSystem(d) for d in drawings]
-        return [(p, SystemBlock(p, unit)) for p in painted]
-
-    def _notes_of(
-        self, system: PaintedSystem, width: float, size: float = BODY.size
-    ) -> list[NoteBlock]:
-        out = []
-        for number, note in enumerate(self.notes, 1):
-            if system.first <= note.first_bar <= system.last:
-                text = note.text
-                if self.options.audience == "teacher":
-                    text += teacher.rejected_words(note, self.piece)
-                out.append(
-                    NoteBlock.made(number, note_heading(note, self.piece), text,
-                                   width, self.sheet.scale, size)
+        if broken is None:
+            return None
+        ends = (*broken.starts[1:], len(systems))
+        for start, end in zip(broken.starts, ends, strict=True):
+            pages.append(
+                music_page(
+                    self.sheet,
+                    head if start == 0 else (),
+                    systems[start:end],
+                    foot(start, end),
+                    legend if end == len(systems) else None,
                 )
-        return out
+            )
+        flow = Flow(self.sheet, pages)
+        if material.notes and not at_foot:
+            flow.notes(material.narrow_notes, say("Notes"))
+        flow.parts(material.parts)
+        flow.own_notes(material.own_notes())
+        cost = broken.cost - broken.pages + len(flow.pages) + MUSIC_PAGE * (broken.pages - 1)
+        if material.notes and not at_foot:
+            cost += APART + FAR_APART * (broken.pages - 1)
+        return cost, flow.pages, broken.turns
 
-    def _tail(self) -> list[Block]:
-        scale, line = self.sheet.scale, self.sheet.line
-        barre = any(b.barres for b in self.fingering.bars)
-        notes = [n for b in self.fingering.bars for n in b.notes]
-        guide = any(n.move == "guide" for n in notes)
-        rest = any(n.stroke == "rest" for n in notes)
-        words = legend(self.options, barre, guide, rest)
-        blocks: list[Block] = [TextBlock(words, line, scale, style=_LEGEND, after=8.0)]
-        grips: tuple[Grip, ...] = grips_of(self.piece, self.fingering, self.instrument)
-        grips = with_pictures(grips, self.notes, self.instrument)
-        if grips:
-            heading = "New grips"
-            if self.options.left_handed:
-                heading += " (left-handed: string 1 on the left)"
-            blocks.append(GripsBlock(grips, line, scale, self.options.left_handed, heading))
-        if self.options.audience == "teacher":
-            blocks += teacher.audit_blocks(self.piece, self.fingering, line, scale)
-        names = technique_names(self.lesson)
-        if names:
-            blocks.append(TextBlock(f"**Techniques:** {names}.", line, scale, after=8.0))
-        extra = cautions(self.piece, self.fingering, self.instrument, hand(self.lesson.hand),
-                         minutes_a_day=self.lesson.minutes_a_day)[1:]
-        care = " ".join((CAUTION, *extra))
-        blocks.append(TextBlock(f"**Take care.** {care}", line, scale, style=SMALL, after=9.0,
-                                boxed=True))
-        return blocks
+    def _foot(self, systems: Sequence[SystemBlock]) -> Block | None:
+        """The notes of these systems, over the whole width or in columns, whichever is lower."""
+        material, scale = self._material, self.sheet.scale
+        first, last = material.note_span(systems[0])[0], material.note_span(systems[-1])[1]
+        if first == last:
+            return None
+        one = ColumnsBlock((material.wide_notes[first:last],), self.sheet.line, "", scale)
+        two = ColumnsBlock(
+            balanced(material.narrow_notes[first:last]),
+            column_step(self.sheet.line, scale),
+            "",
+            scale,
+        )
+        return min((one, two), key=lambda b: b.height)
 
-
-_LEGEND = Style(7.6, italic=True)
-
-
-def _ordered(lesson: Lesson) -> tuple[BarNote, ...]:
-    """Notes by bar; a note whose bars are gone from the piece is left out."""
-    indices = {b.index for b in lesson.piece.bars}
-    kept = [n for n in lesson.notes if n.first_bar in indices and n.text.strip()]
-    return tuple(sorted(kept, key=lambda n: (n.first_bar, n.last_bar)))
-
-
-def _with_sections(lesson: Lesson) -> Piece:
-    """The piece with the teacher's section letters."""
-    letters = dict(lesson.sections)
-    if not letters:
-        return lesson.piece
-    bars = tuple(replace(b, section=letters.get(b.index, "")) for b in lesson.piece.bars)
-    return replace(lesson.piece, bars=bars)
+    def _engraved(self, staff_mm: float, joints: tuple[int, ...]) -> list[SystemBlock]:
+        unit = staff_mm * MM * self.sheet.scale / STAFF_HEIGHT
+        material = self._material
+        drawings = engraved(
+            material.piece,
+            material.fingering,
+            material.instrument,
+            marks_of(material.notes),
+            self.sheet.line / unit,
+            joints,
+            of=self.lesson,
+        )
+        return [
+            SystemBlock(PaintedSystem(d), unit, material.system_words(d.first, d.last))
+            for d in drawings
+        ]

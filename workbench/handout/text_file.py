@@ -8,16 +8,17 @@ import tempfile
 from collections.abc import Callable
 from pathlib import Path
 
+from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.teaching import script_files
 from workbench.teaching.script import Script
 
 #: Suffix, what such a file is, and what writes it.
 SCRIPT_FORMATS: dict[str, tuple[str, Callable[[Script], str]]] = {
-    ".md": ("Markdown", script_files.markdown),
-    ".srt": ("SubRip cues", script_files.srt),
-    ".vtt": ("WebVTT cues", script_files.webvtt),
-    ".txt": ("Chapter list", script_files.chapters),
+    ".md": (mark("Markdown"), script_files.markdown),
+    ".srt": (mark("SubRip cues"), script_files.srt),
+    ".vtt": (mark("WebVTT cues"), script_files.webvtt),
+    ".txt": (mark("Chapter list"), script_files.chapters),
 }
 
 
@@ -29,11 +30,20 @@ def script_form(path: str | Path) -> Callable[[Script], str]:
     suffix = Path(path).suffix
     found = SCRIPT_FORMATS.get(suffix.lower())
     if found is None:
-        known = ", ".join(f"{end} ({words})" for end, (words, _) in SCRIPT_FORMATS.items())
+        known = ", ".join(f"{end} ({say(words)})" for end, (words, _) in SCRIPT_FORMATS.items())
         raise BadInput(
-            f"{path}: a script is not written as '{suffix}'; end the name with one of {known}."
+            say(
+                "{path}: a script is not written as '{suffix}'; end the name with one of {known}.",
+                path=path,
+                suffix=suffix,
+                known=known,
+            )
             if suffix
-            else f"{path}: the name says no form; end it with one of {known}."
+            else say(
+                "{path}: the name says no form; end it with one of {known}.",
+                path=path,
+                known=known,
+            )
         )
     return found[1]
 
@@ -45,7 +55,7 @@ def write_text(path: str | Path, text: str) -> None:
     """
     path = Path(path)
     if path.is_dir():
-        raise BadInput(f"{path} is a folder; name the file to write in it.")
+        raise BadInput(say("{path} is a folder; name the file to write in it.", path=path))
     part: Path | None = None
     try:
         handle, name = tempfile.mkstemp(".part", f".{path.name[:80]}-", path.parent)
@@ -64,4 +74,6 @@ def write_text(path: str | Path, text: str) -> None:
             with contextlib.suppress(OSError):
                 part.unlink()
         why = getattr(fault, "strerror", None) or fault
-        raise BadInput(f"{path} cannot be written ({why}); choose another place.") from fault
+        raise BadInput(
+            say("{path} cannot be written ({why}); choose another place.", path=path, why=why)
+        ) from fault

@@ -49,8 +49,16 @@ class Run:
 Line = tuple[Run, ...]
 
 
-def draw(painter: QPainter, x: float, y: float, text: str, style: Style,
-         color: QColor = INK) -> float:
+def fitting(style: Style, text: str, width: float) -> Style:
+    """The style, smaller where the text would be wider than ``width`` (never under 4.5)."""
+    while style.width(text) > width and style.size > 4.5:
+        style = style.scaled(0.94)
+    return style
+
+
+def draw(
+    painter: QPainter, x: float, y: float, text: str, style: Style, color: QColor = INK
+) -> float:
     """Draw one run with its baseline at ``y``; returns the width."""
     if text:
         painter.save()
@@ -78,8 +86,9 @@ def wrap(text: str, style: Style, width: float) -> list[Line]:
     for paragraph in text.replace("\t", " ").split("\n"):
         words: list[Run] = []
         for span in spans(paragraph):
-            face = replace(style, bold=style.bold or span.strong,
-                           italic=style.italic or span.emphasis)
+            face = replace(
+                style, bold=style.bold or span.strong, italic=style.italic or span.emphasis
+            )
             words += [Run(w, face) for w in re.findall(r" +|[^ ]+", span.text)]
         out += _fill(words, width)
     return out

@@ -7,18 +7,43 @@ from fractions import Fraction
 
 from workbench.handout.options import HandoutOptions
 from workbench.instrument.model import Instrument
+from workbench.language.speech import chosen, count, mark, say
 from workbench.music.form import form_in_words, sections
 from workbench.music.model import Piece, Pitch
 from workbench.teaching.lesson import BarNote, Lesson
 from workbench.teaching.techniques import catalogue
 
 _NAMES = ("C", "C♯", "D", "E♭", "E", "F", "F♯", "G", "A♭", "A", "B♭", "B")
-_BANDS = ("first steps", "beginner", "beginner", "lower intermediate", "lower intermediate",
-          "intermediate", "intermediate", "advanced", "advanced")
+_BANDS = (
+    mark("first steps"),
+    mark("beginner"),
+    mark("beginner"),
+    mark("lower intermediate"),
+    mark("lower intermediate"),
+    mark("intermediate"),
+    mark("intermediate"),
+    mark("advanced"),
+    mark("advanced"),
+)
+LEVELS = {"early": mark("early"), "middle": mark("middle"), "late": mark("late")}
+_KINDS = {
+    "left hand": mark("left hand"),
+    "right hand": mark("right hand"),
+    "sound": mark("sound"),
+    "rhythm": mark("rhythm"),
+    "form": mark("form"),
+    "listening": mark("listening"),
+    "caution": mark("caution"),
+}
 
 
-_PARTS = {Fraction(1, 4): "¼", Fraction(1, 2): "½", Fraction(3, 4): "¾",
-          Fraction(1, 3): "⅓", Fraction(2, 3): "⅔"}
+_PARTS = {
+    Fraction(1, 4): "¼",
+    Fraction(1, 2): "½",
+    Fraction(3, 4): "¾",
+    Fraction(1, 3): "⅓",
+    Fraction(2, 3): "⅔",
+}
 
 
 def pitch_word(midi: int) -> str:
@@ -46,56 +71,57 @@ def tuning_words(instrument: Instrument) -> str:
 
 def tempo_words(piece: Piece, percent: int) -> str:
     """Target and, where they differ, practice tempo in the beat of the meter."""
-    count, unit = piece.bars[0].time_signature
+    beats, unit = piece.bars[0].time_signature
     tempo = piece.bars[0].tempo or piece.tempo
-    beat, rate = "quarter note", tempo
-    if unit == 8 and count % 3 == 0:
-        beat, rate = "dotted quarter note", tempo * 2 / 3
+    beat, rate = say("quarter note"), tempo
+    if unit == 8 and beats % 3 == 0:
+        beat, rate = say("dotted quarter note"), tempo * 2 / 3
     elif unit == 2:
-        beat, rate = "half note", tempo / 2
+        beat, rate = say("half note"), tempo / 2
     text = f"{beat} = {rate:.0f}"
     if percent != 100:
-        text += f" (practise at {rate * percent / 100:.0f})"
+        text += say(" (practise at {tempo:.0f})", tempo=rate * percent / 100)
     return text
 
 
-def grade_words(lesson: Lesson) -> str:
-    """For example ``grade 2, early (beginner)``; empty where the teacher gave none."""
-    if lesson.grade is None:
-        return ""
-    level = f", {lesson.grade_level}" if lesson.grade_level else ""
-    return f"Grade {lesson.grade}{level} ({_BANDS[min(8, max(0, lesson.grade))]})"
+def grade_words(number: int, level: str, *, estimated: bool = False) -> str:
+    """For example ``Grade 2, early (beginner)``."""
+    band = say(_BANDS[min(8, max(0, number))])
+    told = f", {say(LEVELS.get(level, level))}" if level else ""
+    words = say("Grade {number}{level} ({band})", number=number, level=told, band=band)
+    return say("{grade}, estimated", grade=words) if estimated else words
 
 
-def practice_words(lesson: Lesson) -> str:
-    """Whole learning time and the days it takes; empty where none is given."""
-    whole = lesson.practice_minutes
-    if not whole:
-        return ""
-    hours, minutes = divmod(whole, 60)
-    parts = [f"{hours} h"] if hours else []
-    parts += [f"{minutes} min"] if minutes or not hours else []
+def practice_words(minutes: int, minutes_a_day: int, *, estimated: bool = False) -> str:
+    """Whole learning time and the days it takes."""
+    hours, rest = divmod(minutes, 60)
+    parts = [say("{n} h", n=hours)] if hours else []
+    parts += [say("{n} min", n=rest)] if rest or not hours else []
     text = " ".join(parts)
-    if lesson.minutes_a_day:
-        days = -(-whole // lesson.minutes_a_day)
-        text += f": {days} day{'s' if days > 1 else ''} of {lesson.minutes_a_day} min"
-    return text
+    if minutes_a_day:
+        days = -(-minutes // minutes_a_day)
+        text += count(
+            days, ": {n} day of {minutes} min", ": {n} days of {minutes} min", minutes=minutes_a_day
+        )
+    return say("about {time}", time=text) if estimated else text
 
 
-def facts(lesson: Lesson, instrument: Instrument) -> list[tuple[str, str]]:
-    """(label, value) rows of the title block."""
+def facts(
+    lesson: Lesson, instrument: Instrument, grade: str, practice: str
+) -> list[tuple[str, str]]:
+    """(label, value) rows of the title block. ``grade`` and ``practice`` in words."""
     piece = lesson.piece
-    capo = f"fret {lesson.capo}" if lesson.capo else "none"
+    capo = say("fret {fret}", fret=lesson.capo) if lesson.capo else say("none", sense="capo")
     key = pretty_key(lesson.key or piece.bars[0].key.name)
     rows = [
-        ("Instrument", instrument.name),
-        ("Tuning (string, note)", tuning_words(instrument)),
-        ("Capo", capo),
-        ("Key", key),
-        ("Tempo", tempo_words(piece, lesson.tempo_percent)),
-        ("Grade", grade_words(lesson)),
-        ("Practice time", practice_words(lesson)),
-        ("Student", lesson.student),
+        (say("Instrument"), say(instrument.name)),
+        (say("Tuning (string, note)"), tuning_words(instrument)),
+        (say("Capo"), capo),
+        (say("Key"), key),
+        (say("Tempo"), tempo_words(piece, lesson.tempo_percent)),
+        (say("Grade"), grade),
+        (say("Practice time"), practice),
+        (say("Student"), lesson.student),
     ]
     return [(label, value) for label, value in rows if value]
 
@@ -108,12 +134,16 @@ def form_words(piece: Piece) -> str:
         first, last = piece.bars[section.first_bar], piece.bars[section.last_bar]
         if first.pickup and section.first_bar < section.last_bar:
             first = piece.bars[section.first_bar + 1]
-        bars = f"bar {first.number}" if first is last else f"bars {first.number}–{last.number}"
+        bars = (
+            say("bar {bar}", bar=first.number)
+            if first is last
+            else say("bars {first}–{last}", first=first.number, last=last.number)
+        )
         parts.append(f"{section.letter} = {bars}")
     order = form_in_words(piece)
     if len(parts) < 2:
         return "" if order.rstrip(".") in {s.letter for s in sections(piece)} else order
-    return f"{'; '.join(parts)}. Order: {order}"
+    return say("{sections}. Order: {order}", sections="; ".join(parts), order=order)
 
 
 def pickup_joined(piece: Piece) -> Piece:
@@ -131,10 +161,10 @@ def bars_word(piece: Piece, first: int, last: int) -> str:
     if first not in at or last not in at:
         return ""
     if at[first].pickup and first == last:
-        return "Pickup"
+        return say("Pickup")
     if first == last:
-        return f"Bar {at[first].number}"
-    return f"Bars {at[first].number}–{at[last].number}"
+        return say("Bar {bar}", bar=at[first].number)
+    return say("Bars {first}–{last}", first=at[first].number, last=at[last].number)
 
 
 def beat_word(onset: Fraction, unit: int) -> str:
@@ -148,44 +178,55 @@ def beat_word(onset: Fraction, unit: int) -> str:
 
 def note_heading(note: BarNote, piece: Piece) -> str:
     """Where and what the note is about."""
-    where = f"Section {note.section}, " if note.section else ""
-    place = bars_word(piece, note.first_bar, note.last_bar)
-    where += place.lower() if where else place
+    where = bars_word(piece, note.first_bar, note.last_bar)
+    if note.section:
+        where = say("Section {letter}, {bars}", letter=note.section, bars=within(where))
     if note.note is not None and note.note in piece.bar_of:
         bar = piece.bars[piece.bar_of[note.note]]
         found = next(n for n in bar.notes if n.id == note.note)
-        where += f", beat {beat_word(found.onset, bar.time_signature[1])}"
-    return f"{where} · {note.kind}" if note.kind else where
+        beat = beat_word(found.onset, bar.time_signature[1])
+        where = say("{bar}, beat {beat}", bar=where, beat=beat)
+    return f"{where} · {say(_KINDS.get(note.kind, note.kind))}" if note.kind else where
+
+
+def within(words: str) -> str:
+    """Words that began a line, inside one, where the language writes them small."""
+    return words[:1].lower() + words[1:] if chosen() == "en" else words
 
 
 def hands(options: HandoutOptions) -> tuple[str, str]:
     """(fretting hand, plucking hand) as the player has them."""
-    return ("right", "left") if options.left_handed else ("left", "right")
+    left, right = say("left hand"), say("right hand")
+    return (right, left) if options.left_handed else (left, right)
 
 
 def legend(options: HandoutOptions, barre: bool, guide: bool, rest: bool = False) -> str:
     """How to read the finger marks."""
     fretting, plucking = hands(options)
-    text = (
-        f"Beside the notes: {fretting} hand, 1 index, 2 middle, 3 ring, 4 little finger. "
-        f"Under the tablature: {plucking} hand, p thumb, i index, m middle, a ring finger."
-    )
+    rows = [
+        say("Beside the notes: {hand}, 1 index, 2 middle, 3 ring, 4 little finger.", hand=fretting),
+        say(
+            "Under the tablature: {hand}, p thumb, i index, m middle, a ring finger.", hand=plucking
+        ),
+    ]
     if guide:
-        text += " A dash before a number: guide finger, it slides along its string."
+        rows.append(say("A dash before a number: guide finger, it slides along its string."))
     if rest:
-        text += " ˇ after a letter: rest stroke, the finger comes to rest on the next string."
+        rows.append(
+            say("ˇ after a letter: rest stroke, the finger comes to rest on the next string.")
+        )
     if barre:
-        text += " B with a numeral: barre at that fret."
-    return text
+        rows.append(say("B with a numeral: barre at that fret."))
+    return " ".join(rows)
 
 
 def technique_names(lesson: Lesson) -> str:
     """The lesson's techniques by name, those the catalogue knows."""
     known = {t.id: t.name for t in catalogue()}
-    return ", ".join(known[t] for t in lesson.techniques if t in known)
+    return ", ".join(say(known[t]) for t in lesson.techniques if t in known)
 
 
-CAUTION = (
+CAUTION = mark(
     "Warm up before you play, rest for a few minutes after every twenty, and stop at once if "
     "anything hurts. Pain that stays or comes back: ask your teacher or a health professional."
 )

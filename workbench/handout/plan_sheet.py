@@ -1,0 +1,59 @@
+"""The practice plan alone: a table to tick by days, and the cautions."""
+
+from __future__ import annotations
+
+from workbench.engraving.app import ensure_gui
+from workbench.fingering.types import Fingering
+from workbench.handout.blocks import FactsBlock, TextBlock, TitleBlock
+from workbench.handout.compose import Flow
+from workbench.handout.notes import OwnNotesBlock
+from workbench.handout.options import HandoutOptions, sheet
+from workbench.handout.paged import Leaves
+from workbench.handout.plan_grid import plan_parts
+from workbench.handout.typeset import SMALL
+from workbench.handout.words import practice_words, tempo_words
+from workbench.instrument.table import hand
+from workbench.instrument.table import instrument as instrument_of
+from workbench.language.speech import count, say
+from workbench.music.errors import BadInput
+from workbench.teaching.lesson import Lesson
+from workbench.teaching.plan import make_plan
+
+MOST_DAYS = 366
+
+
+def plan_sheet(lesson: Lesson, fingering: Fingering, options: HandoutOptions) -> Leaves:
+    """The plan of a lesson from its first day to its last.
+
+    Raises BadInput where the piece has no notes, or everything in the plan is done.
+    """
+    ensure_gui()
+    piece, instrument = lesson.piece, instrument_of(lesson.instrument, lesson.capo)
+    plan = make_plan(
+        piece, fingering, instrument, hand(lesson.hand),
+        minutes_a_day=lesson.minutes_a_day, tempo_percent=float(lesson.tempo_percent),
+        done=lesson.plan_done,
+    )  # fmt: skip
+    if not plan.days:
+        raise BadInput(
+            say("Everything in the plan of '{title}' is done; there is nothing to print.",
+                title=lesson.title)
+        )  # fmt: skip
+    page = sheet(options)
+    scale, line = page.scale, page.line
+    flow = Flow(page)
+    title = lesson.title or piece.title
+    flow.put(TitleBlock(title, piece.composer, piece.arranger, line, scale))
+    rows = [
+        (say("Student"), lesson.student),
+        (say("Tempo"), tempo_words(piece, lesson.tempo_percent)),
+        (say("Practice time"), practice_words(round(plan.minutes), plan.minutes_a_day)),
+        (say("Days"), count(plan.last_day, "{n} day", "{n} days")),
+    ]
+    flow.put(FactsBlock([row for row in rows if row[1]], line, scale))
+    flow.parts(plan_parts(plan, line, page.room, scale, most=MOST_DAYS))
+    care = f"**{say('Take care.')}** {' '.join(plan.cautions)}"
+    flow.put(TextBlock(care, line, scale, style=SMALL, after=9.0, boxed=True))
+    flow.own_notes(OwnNotesBlock(line, scale, 4, say("My notes")))
+    heading = say("{title}: practice plan", title=title)
+    return Leaves(heading, piece.composer, options, page, flow.pages)
