@@ -45,7 +45,8 @@ PRINT = Ink()
 @dataclass(frozen=True)
 class Chart:
     """A drawn chart. ``words`` tell what it shows to whoever cannot see it; lengths in
-    points. ``columns`` are (written bar, left, right) where the chart runs along bars."""
+    points. ``columns`` are (written bar, left, right) where the chart runs along bars,
+    ``top`` is where they begin."""
 
     id: str
     title: str
@@ -54,6 +55,7 @@ class Chart:
     width: float
     height: float
     columns: tuple[tuple[int, float, float], ...] = ()
+    top: float = 0.0
 
     def bar_at(self, x: float) -> int | None:
         """The written bar whose column holds that distance from the left edge."""
@@ -93,7 +95,8 @@ def draw(chart_id: str, title: str, words: str, height: float, form: Format, pai
             metadata={"Date": None, "Creator": None, "Format": None, "Type": None},
         )  # fmt: skip
         found = columns() if columns else ()
-    return Chart(chart_id, title, words, out.getvalue(), form.width, height, found)
+        top = height * (1.0 - max(ax.get_position().y1 for ax in fig.axes))
+    return Chart(chart_id, title, words, out.getvalue(), form.width, height, found, top)
 
 
 @cache

@@ -140,8 +140,8 @@ def fit_in_words(model: GradeModel) -> str:
         "Fitted to {n} pieces: with each piece left out in turn it misses your grade "
         "by {error} on average, the shipped model by {shipped}.",
         n=model.graded,
-        error=f"{model.error:.1f}",
-        shipped=f"{model.shipped_error:.1f}",
+        error=f"{model.error:.2f}",
+        shipped=f"{model.shipped_error:.2f}",
     )
     if model.error > model.shipped_error:
         return f"{said} {say('The shipped model does better; keep it, or grade more pieces.')}"

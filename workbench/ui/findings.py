@@ -11,20 +11,14 @@ from dataclasses import dataclass
 from workbench.fingering.types import Fingering
 from workbench.music.errors import BadInput
 from workbench.store.earlier import by_age, earlier_lessons
+from workbench.store.grading import studio_model
 from workbench.store.rows import LessonRow
 from workbench.store.shelf import Shelf
-from workbench.teaching.features import piece_features
-from workbench.teaching.grade import (
-    LEVELS,
-    Grade,
-    evidence,
-    grade_piece,
-    hard_bar_in_words,
-    hardest_bars,
-    shown_grade,
-)
+from workbench.teaching.assess import assess
+from workbench.teaching.features import Feature
+from workbench.teaching.grade import LEVELS, Grade, GradeModel, grade_piece, shown_grade
 from workbench.teaching.lesson import Lesson
-from workbench.teaching.measure import BarMeasure, measure_bars
+from workbench.teaching.measure import BarMeasure
 from workbench.teaching.seen import MoveAt, Profile, moves_of, profile
 from workbench.teaching.techniques import Found, find_techniques
 from workbench.ui.jobs import Progress
@@ -35,9 +29,12 @@ LANE = "teaching"
 
 @dataclass(frozen=True)
 class Analysis:
-    """A fingered piece looked at once: measures, estimate and evidence, techniques, moves."""
+    """A fingered piece looked at once: measures, features, estimate and evidence by the
+    ``model`` in force (None: as shipped), techniques, moves."""
 
     measures: tuple[BarMeasure, ...]
+    features: tuple[Feature, ...]
+    model: GradeModel | None
     estimate: Grade
     evidence: tuple[str, ...]
     hardest: tuple[str, ...]
@@ -64,26 +61,34 @@ class Findings:
         self._last: tuple[Lesson, Fingering, Analysis] | None = None
         self._profiles: dict[tuple[str, object], Profile] = {}
         self._unfingered: set[tuple[str, object]] = set()
+        self._model: GradeModel | None = None
+
+    def model(self) -> GradeModel | None:
+        """The grade model in force; where it is another one, what was judged by the one
+        before is forgotten."""
+        found = studio_model(self._shelf)
+        if found != self._model:
+            self._model, self._last, self._profiles = found, None, {}
+        return found
 
     def analysis(self, lesson: Lesson, fingering: Fingering) -> Analysis:
         """The analysis of a fingered lesson. Raises BadInput for one without notes."""
+        model = self.model()
         if self._last is not None:
             before, hands, known = self._last
             if hands is fingering and before.piece is lesson.piece and before.hand == lesson.hand:
                 return known
         instrument, hand = playing_of(lesson)
         given = (lesson.piece, fingering, instrument, hand)
-        measures = measure_bars(*given)
-        estimate = grade_piece(*given, measures=measures)
+        judged = assess(*given, model)
         found = find_techniques(*given)
         made = Analysis(
-            measures,
-            estimate,
-            evidence(piece_features(*given, measures)),
-            tuple(
-                hard_bar_in_words(lesson.piece, bar)
-                for bar in hardest_bars(*given, measures=measures)
-            ),
+            judged.measures,
+            judged.features,
+            model,
+            judged.estimate,
+            judged.evidence,
+            judged.hardest_in_words(lesson.piece),
             found,
             moves_of(*given, found),
         )
@@ -148,7 +153,7 @@ class Findings:
                 fingering = solver.solution()
                 self._shelf.put_fingering(lesson, fingering)
             given = (lesson.piece, fingering, instrument, hand)
-            grade = grade_number(shown_grade(lesson, grade_piece(*given)))
+            grade = grade_number(shown_grade(lesson, grade_piece(*given, self._model)))
             made = profile(lesson.id, lesson.title, grade, *given)
         except BadInput:  # a lesson that cannot be read or has no notes teaches nothing
             return None

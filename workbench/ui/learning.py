@@ -1,17 +1,28 @@
-"""Learning from the choices made, in the window: run it, show what changed, take it back."""
+"""Learning from the choices and the grades the teacher made, in the window: run it, show
+what changed, take it back."""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QDialog,
+    QDialogButtonBox,
+    QLabel,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
+from workbench.language.speech import say
+from workbench.ui.chart_view import ChartView, form_of
 from workbench.ui.look import em
 from workbench.ui.parts import Heading
 from workbench.ui.rows_table import RowsTable
 
 if TYPE_CHECKING:
+    from workbench.engraving.chart_kit import Chart, Format
     from workbench.fingering.preferences import Fit
     from workbench.ui.jobs import Progress
     from workbench.ui.session import Session
@@ -19,61 +30,87 @@ if TYPE_CHECKING:
 
 def summary(found: Fit) -> str:
     """How many choices the engine now makes as the teacher did."""
-    return (
-        f"Of your {found.total} choices the engine would have made {found.reproduced_before} "
-        f"before and makes {found.reproduced_after} now. Left out of the fit one at a time, "
-        f"{found.leave_one_out} are still met."
+    return say(
+        "Of your {total} choices the engine would have made {before} before and makes {after} "
+        "now. Left out of the fit one at a time, {unseen} are still met.",
+        total=found.total,
+        before=found.reproduced_before,
+        after=found.reproduced_after,
+        unseen=found.leave_one_out,
     )
+
+
+def chart_of(found: Fit, form: Format) -> Chart | None:
+    """The weights that a fit moved; None where it moved none."""
+    from workbench.engraving.charts_grade import Moved, weights_chart
+
+    rows = [Moved(say(c.sentence), c.before / 1000, c.after / 1000) for c in found.changes]
+    return weights_chart(rows, form) if rows else None
 
 
 class FitDialog(QDialog):
     """What the fit changed. Accepted: keep it; rejected: take it back."""
 
-    def __init__(self, found: Fit, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, found: Fit, chart: Chart | None = None, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Learnt from your choices")
-        self.setAccessibleName("Learnt from your choices")
+        self.setWindowTitle(say("Learnt from your choices"))
+        self.setAccessibleName(say("Learnt from your choices"))
         words = QLabel(summary(found))
         words.setWordWrap(True)
         self.table = RowsTable(
-            "Weights that changed",
-            ("What it weighs", "Before", "Now"),
+            say("Weights that changed"),
+            (say("What it weighs"), say("Before"), say("Now")),
             [
-                (c.sentence, f"{c.before / 1000:.2f}", f"{c.after / 1000:.2f}")
+                (say(c.sentence), f"{c.before / 1000:.2f}", f"{c.after / 1000:.2f}")
                 for c in found.changes
             ],
             lead=True,
         )
+        self.chart = ChartView()
         buttons = QDialogButtonBox()
-        self.keep_button = buttons.addButton("&Keep it", QDialogButtonBox.ButtonRole.AcceptRole)
+        self.keep_button = buttons.addButton(
+            say("&Keep it"), QDialogButtonBox.ButtonRole.AcceptRole
+        )
         self.back_button = buttons.addButton(
-            "Take it &back", QDialogButtonBox.ButtonRole.RejectRole
+            say("Take it &back"), QDialogButtonBox.ButtonRole.RejectRole
         )
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)
-        layout.addWidget(Heading("How fingerings are weighed from now on"))
+        layout.addWidget(Heading(say("How fingerings are weighed from now on")))
         layout.addWidget(words)
+        if chart is not None:
+            area = QScrollArea()
+            area.setWidget(self.chart)
+            area.setWidgetResizable(True)
+            area.setAccessibleName(chart.title)
+            self.chart.show_chart(chart)
+            layout.addWidget(area, 1)
         layout.addWidget(self.table, 1)
         layout.addWidget(buttons)
 
     def sizeHint(self) -> QSize:
-        return QSize(em(self, 40), em(self, 30))
+        return QSize(em(self, 44), em(self, 40))
 
 
 def learn(session: Session, parent: QWidget) -> None:
     """Fit the weights to all choices on the shelf in the background, then show them."""
     from workbench.store.learning import fit_to_choices
 
-    def work(progress: Progress) -> Fit:
-        return fit_to_choices(session.shelf, lambda done, all_: progress(done / max(1, all_)))
+    form = form_of(parent, 0.45)
 
-    def arrived(found: Fit) -> None:
+    def work(progress: Progress) -> tuple[Fit, Chart | None]:
+        found = fit_to_choices(session.shelf, lambda done, all_: progress(done / max(1, all_)))
+        return found, chart_of(found, form)
+
+    def arrived(found: tuple[Fit, Chart | None]) -> None:
         _reopen(session)
-        if not FitDialog(found, parent).exec():
+        if not FitDialog(*found, parent).exec():
             forget(session)
 
-    session.jobs.start("learn", "Learning from your choices", work, arrived)
+    session.jobs.start("learn", say("Learning from your choices"), work, arrived)
 
 
 def forget(session: Session) -> None:
@@ -82,6 +119,15 @@ def forget(session: Session) -> None:
 
     if session.guard(lambda: undo_fit(session.shelf)):
         _reopen(session)
+
+
+def learn_grades(window: Any) -> None:
+    """Show the teacher's grades beside the estimates, and what can be learnt from them."""
+    from workbench.ui.grades_dialog import GradesDialog
+
+    dialog = GradesDialog(window.session, window)
+    dialog.changed.connect(window.teaching.look_again)
+    window.show_dialog(dialog)
 
 
 def _reopen(session: Session) -> None:

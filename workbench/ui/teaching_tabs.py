@@ -6,7 +6,10 @@ from typing import Any
 
 from PySide6.QtWidgets import QTabWidget, QWidget
 
+from workbench.language.speech import say
 from workbench.ui.findings import LANE, Findings
+from workbench.ui.grade_view import GradeView
+from workbench.ui.learning import learn_grades
 from workbench.ui.plan_view import PlanView
 from workbench.ui.script_view import ScriptView
 from workbench.ui.session import Session
@@ -27,13 +30,21 @@ class TeachingTabs(QTabWidget):
         self.techniques = TechniqueView(session, findings)
         self.plan = PlanView(session, findings)
         self.script = ScriptView(session, findings)
+        self.grade = GradeView(session, findings)
         self.addTab(score, "Score")
         self.addTab(self.techniques, "Techniques")
         self.addTab(self.plan, "Practice plan")
         self.addTab(self.script, "Script")
+        self.addTab(self.grade, say("Grade"))
+        self.grade.wants_learning.connect(lambda: learn_grades(host))
         self.plan.export_button.clicked.connect(self.export_plan)
         self.script.export_button.clicked.connect(self.export_script)
         self.script.read_button.clicked.connect(self.read)
+
+    def look_again(self) -> None:
+        """Another grade model is in force, or another grade given: judge anew."""
+        for view in (self.techniques, self.plan, self.grade):
+            view.ask()
 
     def commit(self) -> None:
         """Keep what is half written in the script."""
