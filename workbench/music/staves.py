@@ -206,7 +206,9 @@ def merge_ties(notes: list[RawNote], starts: list[Fraction]) -> list[RawNote]:
         at = starts[note.bar] + note.onset
         name = (note.part, note.pitch.midi)
         if note.tie in ("stop", "continue"):
-            place = _waiting(open_.get(name, []), ends, at, note)
+            # its own voice first: two voices may hold one pitch over the same bar line
+            held = sorted(open_.get(name, []), key=lambda k: out[k].voice == note.voice)
+            place = _waiting(held, ends, at, note)
             if place is not None:
                 whole = out[place]
                 if whole.tuplet != note.tuplet:
