@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from workbench.fingering.conflicts import conflict
 from workbench.fingering.grips import IntArray
 from workbench.fingering.paths import FAR, Path
 from workbench.fingering.reasons import difference
@@ -103,28 +104,38 @@ def _varied(
 
 
 def judge(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> Alternative:
-    """A bar under the teacher's pins, told against the present fingering."""
+    """A bar under the teacher's pins, told against the present fingering.
+
+    Right fingers asked for are held as well, and told for themselves.
+    """
     found = pinned_way(solver, path, bar, pins)
     changed = {t: x for t, x in enumerate(found.states) if x != path.states[t]}
-    return _told(solver, path, bar, changed)
+    told = _told(solver, path, bar, changed)
+    asked = {p.note: p.right for p in pins if p.right}
+    return solver.with_rights(told, bar, asked) if asked else told
 
 
 def pinned_way(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> Path:
     """The best path with a bar under these pins, the other bars as they are.
 
-    Raises BadInput where no hand can hold the pins.
+    Raises BadInput where no hand can hold the pins, with the reason.
     """
-    asked = solver.masks({p.note: p for p in pins})
+    by_note = {p.note: p for p in pins}
+    asked = solver.masks(by_note)
     masks = _around(solver, path, set(solver.frame.of_bar[bar]))
     found: Path | None = None
     if asked is not None:
         masks.update({t: m & masks[t] if t in masks else m for t, m in asked.items()})
         found = solver.sweeper.solve(masks)
     if found is None or found.cost >= FAR:
+        written = solver.piece.bars[bar]
+        why = conflict(written, by_note, solver.instrument, solver.hand, solver.neck)
         raise BadInput(
-            say(
+            say("Bar {bar}, {reason}.", bar=written.number, reason=why)
+            if why
+            else say(
                 "Bar {bar}: no hand can hold these fingers together; free one of the notes.",
-                bar=solver.piece.bars[bar].number,
+                bar=written.number,
             )
         )
     return found

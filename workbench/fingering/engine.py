@@ -26,6 +26,7 @@ from workbench.fingering.types import (
 from workbench.fingering.weights import LEFT_TERMS, weights_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import say
+from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 
 Progress = Callable[[int, int], None]
@@ -316,12 +317,56 @@ class Solver:
         assert self._path is not None
         return self._path
 
+    def with_rights(self, told: Alternative, bar: int, asked: dict[str, str]) -> Alternative:
+        """A fingering of a bar with right fingers asked for by note id, the others' chosen
+        anew beside them, and its reason told with them.
+
+        Raises BadInput where the right hand cannot do it.
+        """
+        from workbench.fingering.reasons import moved
+        from workbench.fingering.right_choices import asked_right
+
+        rest = [n for b in self.solution().bars if b.index != bar for n in b.notes]
+        played = [n for n in (*told.notes, *rest) if n.string and n.right]
+        found = asked_right(
+            self.frame,
+            bar,
+            {n.id: n.string for n in played if n.string},
+            self.instrument.strings,
+            self.piece.tempo,
+            self.weights.right,
+            self.settings.style,
+            {n.id: n.right for n in played if n.right},
+            asked,
+        )
+        if found is None:
+            raise BadInput(
+                say(
+                    "Bar {bar}: one right finger would have to pluck two strings at once; "
+                    "free one of them.",
+                    bar=self.piece.bars[bar].number,
+                )
+            )
+        rights, reason = found
+        notes = tuple(replace(n, right=rights.get(n.id, n.right)) for n in told.notes)
+        assert told.bar is not None
+        if moved(self.solution().bars[bar], told.bar):
+            reason = f"{told.reason} {reason}"
+        return Alternative(told.cost, reason, notes, replace(told.bar, notes=notes))
+
     def why_not(self, bar: int, pins: Iterable[Pin]) -> Alternative:
         """What a fingering that the teacher asks for in a bar would bring: the bar
         under those pins, the rest of the piece as it is, and the difference in words.
 
-        Raises BadInput where no hand can hold the pins there.
+        Raises BadInput, with the reason, where no hand can hold the pins there.
         """
         from workbench.fingering.alternatives import judge
 
-        return judge(self, self.path(), bar, tuple(pins))
+        asked = tuple(pins)
+        if self.built_in:  # pins that no hand holds are part of this lattice; leave them out
+            here = {n.id for n in self.piece.bars[bar].notes}
+            rest = [p for p in self.pins if p.note not in here]
+            other = Solver(self.piece, self.instrument, self.hand, settings=self.settings,
+                           pins=rest, progress=self.progress)  # fmt: skip
+            return judge(other, other.path(), bar, asked)
+        return judge(self, self.path(), bar, asked)

@@ -67,6 +67,40 @@ def other_rights(
     return out
 
 
+def asked_right(
+    frame: Frame,
+    bar: int,
+    strings: dict[str, int],
+    count: int,
+    tempo: float,
+    weights: dict[str, int],
+    style: str,
+    present: dict[str, str],
+    asked: dict[str, str],
+) -> tuple[dict[str, str], str] | None:
+    """A bar's right hand with the fingers ``asked`` for by note id, the other notes' the
+    best beside them, and what that brings against ``present``; None where one finger
+    would have to do two things at once. The other bars keep theirs."""
+    window = window_frame(frame, bar)
+    notes = [n for t in window.of_bar[0] for n in window.layers[t].notes]
+    own = {n.id for n in notes}
+    met = moments(window, strings, count, tempo)
+    shown = {n.id for layer in window.layers for n in layer.notes}
+    kept = {i: f for i, f in present.items() if i in shown and i not in own}
+    wanted = {i: f for i, f in asked.items() if i in own}
+    for t in window.of_bar[0]:
+        fingers = [wanted[n.id] for n in window.layers[t].notes if wanted.get(n.id, "p") != "p"]
+        if len(set(fingers)) < len(fingers):
+            return None
+    trellis = Trellis(window, strings, met, weights, style, {**kept, **wanted}, Memo())
+    picked, _ = trellis.sweep({})
+    now = {i: present[i] for i in own}
+    before = _terms(window, strings, met, {**kept, **now}, weights, style)
+    after = _terms(window, strings, met, picked, weights, style)
+    mine = {i: picked[i] for i in own}
+    return mine, _reason(notes, now, mine, before, after)
+
+
 def _terms(
     window: Frame,
     strings: dict[str, int],
