@@ -94,6 +94,7 @@ class Lesson:
     techniques: tuple[str, ...] = ()
     script_edits: tuple[tuple[int, str], ...] = ()  # place in playing order, text
     plan_done: tuple[str, ...] = ()  # ticked plan items
+    corrected: bool = False  # the music was changed here: the score it came from is older
 
 
 def sectioned(lesson: Lesson) -> Piece:
