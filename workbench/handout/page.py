@@ -92,6 +92,10 @@ class Handout:
     def title(self) -> str:
         return self._material.title
 
+    @property
+    def author(self) -> str:
+        return self.options.studio or self.piece.composer
+
     def pdf(self) -> bytes:
         """The whole handout as a PDF document."""
 
@@ -102,7 +106,7 @@ class Handout:
             [painted(k) for k in range(self.count)],
             page_size(self.options),
             title=self.title,
-            author=self.options.studio or self.piece.composer,
+            author=self.author,
             bookmarks=self.bookmarks(),
         )
 

@@ -41,9 +41,11 @@ class Cell:
     done: bool
 
 
-def plan_parts(plan: Plan, width: float, room: float, scale: float) -> list[Part]:
+def plan_parts(
+    plan: Plan, width: float, room: float, scale: float, most: int = MOST_DAYS
+) -> list[Part]:
     """The heading, tables and the key to their letters."""
-    days = plan.days[:MOST_DAYS]
+    days = plan.days[:most]
     letters = _letters(days)
     across = DAYS_ACROSS if scale < 1.2 else DAYS_ACROSS // 2
     words = say(
@@ -213,7 +215,7 @@ class PlanGrid:
         deep = 1 if number == 1 else 2
         side = (6.8 if number == 1 else 5.0) * scale
         gap = 1.2 * scale
-        left = x + 1.6 * scale
+        left = x + 2.6 * scale
         top = y + (row - deep * side - (deep - 1) * gap) / 2
         for k in range(number):
             corner = QPointF(left + k // deep * (side + gap), top + k % deep * (side + gap))
