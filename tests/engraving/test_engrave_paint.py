@@ -20,8 +20,8 @@ from tests.engraving.small_pieces import fingered, piece, walk
 from tests.engraving.test_engrave_mei import compound, overlapping, tied_over, tuplets, two_voices
 from workbench.engraving.app import FONT_FOLDER, ensure_gui
 from workbench.engraving.options import MeiOptions
-from workbench.engraving.paint import Strip
 from workbench.engraving.render import Engraver
+from workbench.engraving.strip import Strip
 from workbench.instrument.table import instrument
 from workbench.music.errors import BadInput
 

@@ -16,6 +16,7 @@ from lxml import etree
 
 from workbench.engraving.app import SANS, SERIF, text_width
 from workbench.engraving.boxes import Box
+from workbench.engraving.halfties import HalfTie, take_half_ties
 from workbench.engraving.tree import MEI, XML_ID
 
 LEFT_SIZE = 245.0
@@ -50,8 +51,8 @@ class Set:
     kind: str  # "left", "right" or "grace"
 
 
-def take_fingers(mei: str) -> tuple[str, tuple[FingerMark, ...]]:
-    """The document without its ``fing`` elements, and these."""
+def take_marks(mei: str) -> tuple[str, tuple[FingerMark, ...], tuple[HalfTie, ...]]:
+    """The document without its ``fing`` elements and half ties, and these."""
     root = etree.fromstring(mei.encode("utf-8"))
     marks = []
     for fing in list(root.iter(f"{{{MEI}}}fing")):
@@ -60,14 +61,15 @@ def take_fingers(mei: str) -> tuple[str, tuple[FingerMark, ...]]:
                 fing.get(XML_ID), fing.get("startid").lstrip("#"), fing.text or "",
                 fing.get("place") == "below",
             )
-        )
+        )  # fmt: skip
         fing.getparent().remove(fing)
     for note in root.iter(f"{{{MEI}}}note"):
         if note.get("grace") and note.get("tab.fret"):
             own = note.get(XML_ID)
             marks.append(FingerMark(f"t-{own}", own, note.attrib.pop("tab.fret"),
                                     string=int(note.attrib.pop("tab.course"))))
-    return etree.tostring(root, encoding="unicode"), tuple(marks)
+    ties = take_half_ties(root)
+    return etree.tostring(root, encoding="unicode"), tuple(marks), ties
 
 
 def place(

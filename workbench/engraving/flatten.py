@@ -1,52 +1,27 @@
 """Verovio's SVG made plain enough for Qt's reader.
 
 The inner ``<svg>`` gives way to the outer view box, styles to attributes, and
-nested ``<tspan>``s to one ``<text>`` a run, in the shipped fonts. Music signs
-inside text become outlines.
+nested ``<tspan>``s to one ``<text>`` a run (see ``texts``).
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
 
 from lxml import etree
 
-from workbench.engraving import glyphs
-from workbench.engraving.app import SANS, SERIF, text_width
+from workbench.engraving.app import SANS, SERIF
 from workbench.engraving.boxes import boxes
 from workbench.engraving.fingers import FingerMark, place
+from workbench.engraving.halfties import HalfTie
+from workbench.engraving.halfties import draw as draw_half_ties
+from workbench.engraving.texts import Face, Run, draw, own_ink, set_text
+
+Tint = Callable[[str], str | None]  # element id to its own ink
 
 SVG = "http://www.w3.org/2000/svg"
 _ID = "id"
-#: The shipped faces run wider than the text face the engraver reckons with.
-SHRINK = 0.86
-
-
-@dataclass(frozen=True)
-class Face:
-    """How a kind of text is set; ``scale`` multiplies the engraver's size,
-    ``size`` replaces it (staff space = 180)."""
-
-    family: str = SERIF
-    bold: bool = False
-    italic: bool = False
-    scale: float = SHRINK
-    size: float | None = None
-
-
-_FACES = {
-    "ending": Face(SANS, size=300),
-    "tempo": Face(SERIF, bold=True, size=350),
-    "reh": Face(SANS, bold=True, size=380),
-    "dir": Face(SERIF, italic=True, size=330),
-    "harm": Face(SANS, bold=True, size=345),
-    "mNum": Face(SANS, size=250),
-    "tuplet": Face(SERIF, italic=True),
-    "note": Face(SANS, bold=True, size=310),
-}
-
-
 @dataclass(frozen=True)
 class Flat:
     """A flattened drawing. ``width``/``height`` in engraving units (staff space
@@ -64,21 +39,17 @@ class Flat:
     lines: tuple[float, ...] = ()
 
 
-@dataclass
-class _Run:
-    text: str
-    size: float
-    face: Face
-
-
 def flatten(
     svg: str,
     ink: str = "#000000",
     marks: Sequence[FingerMark] = (),
     paper: str | None = None,
+    ties: Sequence[HalfTie] = (),
+    tint: Tint | None = None,
 ) -> Flat:
-    """Flatten one page of Verovio's SVG, drawn in ``ink``, and set the finger
-    marks into it. With ``paper`` a number on staff lines gets that ground."""
+    """Flatten one page of Verovio's SVG, drawn in ``ink``, and set finger marks and half
+    ties into it. With ``paper`` a number on staff lines gets that ground; ``tint`` gives
+    elements an ink of their own by their id."""
     source = etree.fromstring(svg.encode("utf-8"))
     inner = next(e for e in source if _name(e) == "svg")
     _, _, width, height = (float(x) for x in inner.get("viewBox").split())
@@ -92,10 +63,14 @@ def flatten(
     body = etree.SubElement(root, f"{{{SVG}}}g", fill=ink)
     for child in list(inner):
         body.append(child)
+    if tint is not None:
+        _tint(body, tint)
     _clean(body, ink)
     bars, lines = _bars(body)
     top, bottom = min(lines, default=0.0), max(lines, default=0.0)
-    low = _set_marks(body, marks, lines, ink, paper)
+    if ties:
+        _set_ties(body, ties, bars)
+    low = _set_marks(body, marks, lines, ink, paper, tint)
     if low > height:
         height = low
         root.set("viewBox", f"0 0 {width:g} {height:g}")
@@ -109,6 +84,15 @@ _XLINK = "http://www.w3.org/1999/xlink"
 
 def _name(element: etree._Element) -> str:
     return etree.QName(element).localname if isinstance(element.tag, str) else ""
+
+
+def _tint(body: etree._Element, tint: Tint) -> None:
+    """Give groups their own ink; ``data-ink`` tells it to strokes and texts inside."""
+    for group in body.iter(f"{{{SVG}}}g"):
+        own = tint(group.get(_ID) or "")
+        if own:
+            group.set("fill", own)
+            group.set("data-ink", own)
 
 
 def _clean(body: etree._Element, ink: str) -> None:
@@ -126,11 +110,11 @@ def _clean(body: etree._Element, ink: str) -> None:
             if parent is not None:
                 parent.remove(element)
         elif name == "text":
-            _set_text(element, ink)
+            set_text(element, ink)
         elif element.get("stroke-width") and _straight(element):
             _bar_shape(element)
         elif element.get("stroke-width"):
-            element.set("stroke", ink)
+            element.set("stroke", own_ink(element) or ink)
             if element.get("fill-opacity") == "0" or _open_line(element):
                 element.set("fill", "none")
 
@@ -169,134 +153,16 @@ def _open_line(element: etree._Element) -> bool:
     return _name(element) == "polyline" or (bool(data) and "C" not in data and "c" not in data)
 
 
-def _face(text: etree._Element) -> tuple[Face, str]:
-    """The face for a text element and the id of the mark it belongs to."""
-    for parent in text.iterancestors():
-        kind = (parent.get("class") or "").split(" ")[0]
-        own = parent.get(_ID) or ""
-        if kind in _FACES:
-            return _FACES[kind], own
-    return Face(), ""
-
-
-def _written(text: str | None) -> bool:
-    """True for words, and spaces between words; false for the file's indentation."""
-    return text is not None and text != "" and (bool(text.strip()) or "\n" not in text)
-
-
-def _runs(
-    element: etree._Element, face: Face, size: float
-) -> Iterator[tuple[str, float, Face, etree._Element]]:
-    if element.get("font-size"):
-        size = float(element.get("font-size").removesuffix("px"))
-    if element.get("font-weight"):
-        face = replace(face, bold=element.get("font-weight") == "bold")
-    if element.get("font-style"):
-        face = replace(face, italic=element.get("font-style") == "italic")
-    if _written(element.text):
-        yield element.text, size, face, element
-    for child in element:
-        yield from _runs(child, face, size)
-        if _written(child.tail):
-            yield child.tail, size, face, element
-
-
-def _set_text(text: etree._Element, ink: str) -> None:
-    """Replace a text element by a group of plain one-level texts and outlines."""
-    face, own = _face(text)
-    x, y = float(text.get("x") or 0), float(text.get("y") or 0)
-    anchor = text.get("text-anchor") or "start"
-    runs: list[_Run] = []
-    for words, size, run_face, element in _runs(text, face, 0.0):
-        for holder in (element, *element.iterancestors()):
-            if holder is text:
-                break
-            anchor = holder.get("text-anchor") or anchor
-            x = float(holder.get("x") or x)
-            y = float(holder.get("y") or y)
-        for part, music in _pieces(words):
-            if music:
-                shown = size * (0.82 if own.startswith("tempo-") else 1.0)
-                runs.append(_Run(part, shown, replace(run_face, family="music")))
-            else:
-                own_size = run_face.size if run_face.size else size * run_face.scale
-                runs.append(_Run(part, own_size, run_face))
-    if own.startswith("tempo-"):
-        y -= 36.0  # clear of the time signature
-    group = etree.Element(f"{{{SVG}}}g")
-    widths = [_width(r) for r in runs]
-    start = x - {"middle": sum(widths) / 2, "end": sum(widths)}.get(anchor, 0.0)
-    if own.startswith("mark-"):
-        for place_in_row, number in enumerate(own.split("-")[1].split(".")):
-            _circle(group, number, start + 500.0 * place_in_row, y, ink)
-    else:
-        for run, width in zip(runs, widths, strict=True):
-            _draw(group, run, start, y, ink)
-            start += width
-    if own and (text.getparent().get("class") or "").startswith("mNum"):
-        words = "".join(r.text for r in runs)
-        if words in ("0", "1"):
-            group = etree.Element(f"{{{SVG}}}g")
-    elif runs:
-        tall = max(r.size for r in runs)
-        end = x + sum(widths) - {"middle": sum(widths) / 2, "end": sum(widths)}.get(anchor, 0.0)
-        left = end - sum(widths)
-        group.set("data-box", f"{left:g} {y - 0.73 * tall:g} {end:g} {y + 0.08 * tall:g}")
-    text.getparent().replace(text, group)
-
-
-def _pieces(words: str) -> Iterator[tuple[str, bool]]:
-    plain = ""
-    for char in words.replace("\n", " "):
-        if glyphs.is_music_sign(char):
-            if plain:
-                yield plain, False
-                plain = ""
-            yield char, True
-        else:
-            plain += char
-    if plain:
-        yield plain, False
-
-
-def _width(run: _Run) -> float:
-    if run.face.family == "music":
-        found = glyphs.outline(ord(run.text))
-        return found[1] * run.size / 1000 if found else 0.0
-    return text_width(run.text, run.size, run.face.family, run.face.bold, run.face.italic)
-
-
-def _draw(group: etree._Element, run: _Run, x: float, y: float, ink: str) -> None:
-    if run.face.family == "music":
-        found = glyphs.outline(ord(run.text))
-        if found:
-            scale = run.size / 1000
-            path = etree.SubElement(group, f"{{{SVG}}}path", d=found[0], fill=ink)
-            path.set("transform", f"translate({x:g},{y:g}) scale({scale:g},{-scale:g})")
-        return
-    if not run.text.strip():
-        return
-    lead = len(run.text) - len(run.text.lstrip())
-    x += text_width(" " * lead, run.size, run.face.family, run.face.bold, run.face.italic)
-    out = etree.SubElement(group, f"{{{SVG}}}text", x=f"{x:g}", y=f"{y:g}", fill=ink)
-    out.set("font-family", run.face.family)
-    out.set("font-size", f"{run.size:g}")
-    if run.face.bold:
-        out.set("font-weight", "bold")
-    if run.face.italic:
-        out.set("font-style", "italic")
-    out.text = run.text.strip()
-
-
 def _set_marks(
     body: etree._Element,
     marks: Sequence[FingerMark],
     lines: Sequence[float],
     ink: str,
     paper: str | None,
+    tint: Tint | None,
 ) -> float:
     """Draw the finger marks; returns how far down they reach."""
-    page = next((g for g in body.iter(f"{{{SVG}}}g") if g.get("class") == "page-margin"), None)
+    page = _page(body)
     if page is None or not marks or not lines:
         return 0.0
     _, dy = _shift(page)
@@ -313,29 +179,29 @@ def _set_marks(
             )
         right = one.kind == "right"
         face = Face(SERIF, bold=True, italic=True) if right else Face(SANS, bold=True)
-        _draw(group, _Run(one.mark.text, one.size, face), one.x, one.y, ink)
+        own = (tint(one.mark.id) if tint else None) or ink
+        draw(group, Run(one.mark.text, one.size, face), one.x, one.y, own)
         low = max(low, one.box.bottom + dy + 60.0)
     return low
+
+
+def _page(body: etree._Element) -> etree._Element | None:
+    return next((g for g in body.iter(f"{{{SVG}}}g") if g.get("class") == "page-margin"), None)
+
+
+def _set_ties(
+    body: etree._Element, ties: Sequence[HalfTie], bars: dict[str, tuple[float, float]]
+) -> None:
+    page = _page(body)
+    if page is not None:
+        dx, _ = _shift(page)
+        draw_half_ties(page, ties, list(boxes(page)), [(a - dx, b - dx) for a, b in bars.values()])
 
 
 def _shift(page: etree._Element) -> tuple[float, float]:
     inside = page.get("transform").removeprefix("translate(").rstrip(")")
     dx, dy = (float(v) for v in inside.split(","))
     return dx, dy
-
-
-def _circle(group: etree._Element, number: str, x: float, y: float, ink: str) -> None:
-    """A number in a ring: the teacher's note of that number."""
-    radius = 215.0
-    ring = etree.SubElement(group, f"{{{SVG}}}circle", cx=f"{x + radius:g}", r=f"{radius:g}")
-    ring.set("cy", f"{y - 130:g}")
-    ring.set("stroke", ink)
-    ring.set("stroke-width", "24")
-    ring.set("fill", "none")
-    size = 310.0 if len(number) < 2 else 260.0
-    width = text_width(number, size, SANS, True, False)
-    _draw(group, _Run(number, size, Face(SANS, bold=True)), x + radius - width / 2,
-          y - 130 + size * 0.36, ink)
 
 
 def _bars(body: etree._Element) -> tuple[dict[str, tuple[float, float]], list[float]]:

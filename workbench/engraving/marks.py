@@ -90,17 +90,33 @@ def barre_marks(measure: etree._Element, bar: Bar, fingered: FingeredBar) -> Non
         text.text = f"B {ROMAN[min(barre.fret, 20)]}"
 
 
-def ties(measure: etree._Element, layers: Sequence[Layer], next_ids: Mapping[str, str]) -> None:
-    """Ties between the parts of one note; open to the right where the passage ends."""
+def ties(
+    measure: etree._Element, layers: Sequence[Layer], next_ids: Mapping[str, str], middle: int
+) -> None:
+    """Ties between the parts of one note. Where a part lies outside the passage, the tie
+    is open to the right (``lv``) or comes from nowhere. ``middle``: MIDI number on the
+    staff's middle line."""
+    inside = set(next_ids.values())
     for layer in layers:
         for event in layer.events:
-            for head in event.heads:
-                if not head.tie_out:
-                    continue
-                if head.id in next_ids:
+            for place, head in enumerate(event.heads):
+                above = "above" if _curves_up(layer, event, place, middle) else "below"
+                if head.tie_out and head.id in next_ids:
                     add(measure, "tie", startid=f"#{head.id}", endid=f"#{next_ids[head.id]}")
-                else:
-                    add(measure, "lv", startid=f"#{head.id}")
+                elif head.tie_out:
+                    add(measure, "lv", startid=f"#{head.id}", curvedir=above)
+                if head.tie_in and head.id not in inside:
+                    add(measure, "tie", endid=f"#{head.id}", curvedir=above)
+
+
+def _curves_up(layer: Layer, event: Event, place: int, middle: int) -> bool:
+    """Ties of two voices bend outwards, as do those of a chord; else away from the stem."""
+    count = len(event.heads)
+    if layer.stems:
+        return layer.stems == "up"
+    if count > 1:
+        return place >= count / 2
+    return event.heads[place].note.midi >= middle
 
 
 def slurs(measure: etree._Element, notes: Sequence[Note], ends: Mapping[str, str]) -> None:

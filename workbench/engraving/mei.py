@@ -91,6 +91,10 @@ class _Writer:
         self.next_ids = self._tie_targets()
         self.slur_ends = self._slur_ends()
 
+    @property
+    def _octave_below(self) -> bool:
+        return self.instrument is not None and self.instrument.lowest < OCTAVE_CLEF_BELOW
+
     def _tie_targets(self) -> dict[str, str]:
         rows: dict[str, list[str]] = defaultdict(list)
         for bar in self.bars:
@@ -152,7 +156,7 @@ class _Writer:
             group.set("symbol", "bracket")
         staff = add(group, "staffDef", n="1", lines="5")
         clef = add(staff, "clef", shape="G", line="2")
-        if self.instrument is not None and self.instrument.lowest < OCTAVE_CLEF_BELOW:
+        if self._octave_below:
             clef.set("dis", "8")
             clef.set("dis.place", "below")
         first = self.bars[0]
@@ -216,7 +220,7 @@ class _Writer:
         marks.finger_marks(measure, layers, self.fingered, options, self.tab)
         for layer in layers:
             marks.fermatas(measure, layer.events)
-        marks.ties(measure, layers, self.next_ids)
+        marks.ties(measure, layers, self.next_ids, 59 if self._octave_below else 71)
         marks.slurs(measure, bar.notes, self.slur_ends)
 
     def _tablature(self, measure: etree._Element, bar: Bar) -> None:

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections import OrderedDict
-from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
@@ -12,14 +11,9 @@ from PySide6.QtCore import QPointF, QRectF, QSizeF
 from PySide6.QtGui import QPainter
 from PySide6.QtSvg import QSvgRenderer
 
-from workbench.engraving.app import ensure_gui
-from workbench.engraving.mei import OCTAVE_CLEF_BELOW, element_note, to_mei
-from workbench.engraving.options import MeiOptions
+from workbench.engraving.mei import element_note
 from workbench.engraving.places import Geometry, Place
-from workbench.engraving.render import STAFF_HEIGHT, Engraver, SystemDrawing
-from workbench.fingering.types import FingeredBar, Fingering
-from workbench.instrument.model import Instrument
-from workbench.music.errors import BadInput
+from workbench.engraving.render import SystemDrawing
 from workbench.music.model import Piece
 
 
@@ -31,6 +25,7 @@ class PaintedSystem:
         self.flat = drawing.flat
         self.renderer = QSvgRenderer(drawing.flat.svg)
         self._rects: dict[str, QRectF] = {}
+        self._by_note: dict[str, list[str]] | None = None
 
     @property
     def size(self) -> QSizeF:
@@ -52,6 +47,23 @@ class PaintedSystem:
             where = self.renderer.transformForElement(element_id).mapRect(bounds)
             self._rects[element_id] = where
         return self._rects[element_id]
+
+    def of_note(self, note_id: str, notes: Mapping[str, int]) -> list[str]:
+        """Ids of the elements of a note: heads, figure, finger marks. ``notes`` holds
+        every note's id."""
+        if self._by_note is None:
+            found: dict[str, list[str]] = {}
+            for element_id in self.flat.ids:
+                note = element_note(element_id, notes)
+                if note is not None:
+                    found.setdefault(note, []).append(element_id)
+            self._by_note = found
+        return self._by_note.get(note_id, [])
+
+    def prepare(self, notes: Mapping[str, int]) -> None:
+        """Find out now what would be asked for when somebody waits."""
+        self.rects()
+        self.of_note("", notes)
 
     def rects(self) -> dict[str, QRectF]:
         """The rectangles of all that has an id and is drawn."""
@@ -137,22 +149,19 @@ class ScoreImage:
 
     def rects_of_note(self, note_id: str) -> tuple[QRectF, ...]:
         """Every rectangle of a note: heads (tied parts too), figure, finger marks."""
+        if note_id not in self._notes:
+            return ()
         out = []
-        for element_id in self._elements_by_note.get(note_id, ()):
-            rect = self.rect_of(element_id)
-            if rect is not None:
-                out.append(rect)
-        return tuple(out)
-
-    @cached_property
-    def _elements_by_note(self) -> dict[str, list[str]]:
-        out: dict[str, list[str]] = {}
+        first = self._notes[note_id]
         for item in self.placed:
-            for element_id in item.system.flat.ids:
-                note = element_note(element_id, self._notes)
-                if note is not None:
-                    out.setdefault(note, []).append(element_id)
-        return out
+            if item.system.last < first:
+                continue
+            elements = item.system.of_note(note_id, self._notes)
+            found = [item.system.rect(element_id) for element_id in elements]
+            out += [item.mapped(rect) for rect in found if rect is not None]
+            if not elements and item.system.first > first:
+                break  # a tied note goes on without a gap
+        return tuple(out)
 
     def note_at(self, point: QPointF, reach: float = 6.0) -> str | None:
         """The note whose head, figure or finger mark lies nearest to ``point``,
@@ -250,9 +259,9 @@ class ScoreImage:
                 continue
             for element_id, rect in item.system.rects().items():
                 note = element_id.removeprefix("head-").removeprefix("t-")
-                if note != element_id and note in self._notes:
-                    if area.contains(item.mapped(rect).center()):
-                        found.add(note)
+                known = note != element_id and note in self._notes
+                if known and area.contains(item.mapped(rect).center()):
+                    found.add(note)
         notes = [note for note in self._piece.notes if note.id in found]
         return tuple(
             n.id for n in sorted(notes, key=lambda n: (self._notes[n.id], n.onset, -n.midi))
@@ -263,117 +272,3 @@ def _distance(rect: QRectF, point: QPointF) -> float:
     dx = max(rect.left() - point.x(), 0.0, point.x() - rect.right())
     dy = max(rect.top() - point.y(), 0.0, point.y() - rect.bottom())
     return (dx * dx + dy * dy) ** 0.5
-
-
-@dataclass(frozen=True)
-class _Plan:
-    """Where systems break, for one piece on one width."""
-
-    piece: Piece
-    instrument: Instrument | None
-    line: float
-    breaks: tuple[int, ...]
-
-    def fits(self, piece: Piece, instrument: Instrument | None, line: float) -> bool:
-        return self.piece is piece and self.instrument == instrument and self.line == line
-
-
-@dataclass(frozen=True)
-class _Kept:
-    """What a system was drawn from."""
-
-    bars: tuple[FingeredBar | None, ...]
-    marks: tuple[tuple[int, int], ...]
-    system: PaintedSystem | None = field(default=None, compare=False)
-
-
-class Strip:
-    """Makes score images of a piece and, after an edit, redraws only the systems
-    that changed.
-
-    ``width``: image units for systems one below the other; None sets them side
-    by side in one row. ``staff``: staff height in image units.
-    ``ink`` draws; ``paper``, where given, is the ground behind numbers on staff lines.
-    """
-
-    def __init__(
-        self,
-        width: float | None = None,
-        *,
-        staff: float = 32.0,
-        ink: str = "#000000",
-        paper: str | None = None,
-        options: MeiOptions | None = None,
-        gap: float = 14.0,
-    ) -> None:
-        ensure_gui()
-        self.width, self.ink, self.paper, self.gap = width, ink, paper, gap
-        self.options = options or MeiOptions()
-        self.scale = staff / STAFF_HEIGHT
-        self._engraver = Engraver()
-        self._plan: _Plan | None = None
-        self._kept: dict[int, _Kept] = {}
-        self._cache: OrderedDict[str, PaintedSystem] = OrderedDict()
-
-    def image(
-        self,
-        piece: Piece,
-        fingering: Fingering | None = None,
-        instrument: Instrument | None = None,
-        marks: tuple[tuple[int, int], ...] = (),
-    ) -> ScoreImage:
-        """The image for this state of the lesson. Raises BadInput without bars."""
-        if not piece.bars:
-            raise BadInput(f"'{piece.title}' has no bars; there is nothing to engrave.")
-        line = 14000.0 if self.width is None else self.width / self.scale
-        plan = self._plan
-        if plan is None or not plan.fits(piece, instrument, line):
-            options = replace(self.options, marks=marks)
-            breaks = self._engraver.breaks(piece, fingering, instrument, options, line)
-            plan = self._plan = _Plan(piece, instrument, line, breaks)
-            self._kept.clear()
-        starts = [piece.bars[0].index, *plan.breaks]
-        ends = [*(b - 1 for b in plan.breaks), piece.bars[-1].index]
-        bars = {b.index: b for b in fingering.bars} if fingering else {}
-        systems = []
-        for first, last in zip(starts, ends, strict=True):
-            state = _Kept(
-                tuple(bars.get(k) for k in range(first, last + 1)),
-                tuple(m for m in marks if first <= m[0] <= last),
-            )
-            before = self._kept.get(first)
-            if before is None or before != state or before.system is None:
-                options = replace(self.options, marks=state.marks, first=first, last=last)
-                mei = to_mei(piece, fingering, instrument, options)
-                state = replace(state, system=self._system(mei, first, last, line))
-                self._kept[first] = before = state
-            assert before.system is not None
-            systems.append(before.system)
-        while len(self._cache) > 4 * len(systems) + 40:
-            self._cache.popitem(last=False)
-        below = instrument is not None and instrument.lowest < OCTAVE_CLEF_BELOW
-        return ScoreImage(self._place(systems), piece, below)
-
-    def _system(self, mei: str, first: int, last: int, line: float) -> PaintedSystem:
-        """Drawn anew, or as it was at an earlier state (undo)."""
-        key = f"{line}|{mei}"
-        if key not in self._cache:
-            width = None if self.width is None else line
-            flat = self._engraver.pages(mei, width, self.ink, self.paper)[0]
-            self._cache[key] = PaintedSystem(SystemDrawing(flat, first, last))
-        self._cache.move_to_end(key)
-        return self._cache[key]
-
-    def _place(self, systems: Sequence[PaintedSystem]) -> list[Placed]:
-        out: list[Placed] = []
-        at = 0.0
-        top = max((s.flat.staff_top for s in systems), default=0.0)
-        for system in systems:
-            if self.width is None:
-                drop = (top - system.flat.staff_top) * self.scale
-                out.append(Placed(system, QPointF(at, drop), self.scale))
-                at += system.size.width() * self.scale
-            else:
-                out.append(Placed(system, QPointF(0.0, at), self.scale))
-                at += system.size.height() * self.scale + self.gap
-        return out

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from pathlib import Path
 
 import verovio
 
 from workbench.engraving.breaks import line_breaks
-from workbench.engraving.fingers import take_fingers
-from workbench.engraving.flatten import Flat, flatten
+from workbench.engraving.fingers import take_marks
+from workbench.engraving.flatten import Flat, Tint, flatten
 from workbench.engraving.mei import to_mei
 from workbench.engraving.options import MeiOptions
 from workbench.fingering.types import Fingering
@@ -80,10 +81,11 @@ class Engraver:
         paper: str | None = None,
         *,
         fingers: bool = True,
+        tint: Tint | None = None,
     ) -> list[Flat]:
         """Drawings of an MEI document, one for each ``pb``. ``width`` in engraving
         units; None lets everything run on in one line. Without ``fingers`` the finger
-        marks are left out."""
+        marks are left out. ``tint`` gives elements their own ink."""
         _find_fonts()
         options: dict[str, object] = dict(_BASE)
         if width is None:
@@ -92,11 +94,13 @@ class Engraver:
             page = max(100, min(_MAX_WIDTH, round(width / UNITS)))
             options |= {"breaks": "encoded", "adjustPageWidth": False, "pageWidth": page}
         self._kit.setOptions(options)
-        bare, marks = take_fingers(mei)
+        bare, marks, ties = take_marks(mei)
         if not self._kit.loadData(bare):
             raise RuntimeError("Verovio refused the MEI document")
         return [
-            flatten(self._kit.renderToSVG(number), ink, marks if fingers else (), paper)
+            flatten(
+                self._kit.renderToSVG(number), ink, marks if fingers else (), paper, ties, tint
+            )
             for number in range(1, self._kit.getPageCount() + 1)
         ]
 
@@ -106,13 +110,17 @@ class Engraver:
         fingering: Fingering | None,
         instrument: Instrument | None,
         options: MeiOptions,
+        progress: Callable[[float], None] | None = None,
     ) -> dict[int, float]:
         """Natural width of every bar, without clef and key; the first bar's measure
-        holds them, so the head's width is given under -1."""
+        holds them, so the head's width is given under -1. ``progress`` takes the share
+        that is done, and may raise to call it off."""
         widths: dict[int, float] = {}
         head = 0.0
         indices = [b.index for b in piece.bars]
         for start in range(0, len(indices), 24):
+            if progress is not None:
+                progress(start / len(indices))
             part = indices[start : start + 24]
             mei = to_mei(piece, fingering, instrument,
                          replace(options, first=part[0], last=part[-1], breaks=()))
@@ -134,9 +142,10 @@ class Engraver:
         instrument: Instrument | None,
         options: MeiOptions,
         width: float,
+        progress: Callable[[float], None] | None = None,
     ) -> tuple[int, ...]:
         """Bar indices that begin a system, so that systems of ``width`` are evenly full."""
-        widths = self.bar_widths(piece, fingering, instrument, options)
+        widths = self.bar_widths(piece, fingering, instrument, options, progress)
         return line_breaks(piece, widths, width)
 
     def systems(

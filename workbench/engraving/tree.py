@@ -17,6 +17,7 @@ from workbench.music.model import Note
 
 MEI = "http://www.music-encoding.org/ns/mei"
 REST = "rest-"
+VOICE = "voice-"
 XML_ID = "{http://www.w3.org/XML/1998/namespace}id"
 ARTICULATIONS = {
     "staccato": "stacc",
@@ -40,6 +41,14 @@ def add(parent: etree._Element, name: str, **attributes: str) -> etree._Element:
 def rest_id(bar: int, layer: int, onset: Fraction) -> str:
     """The id of a rest in the engraving, from which its moment can be told."""
     return f"{REST}{bar}-{layer}-{onset.numerator}_{onset.denominator}"
+
+
+def voice_of_layer(element_id: str) -> tuple[int, int] | None:
+    """Part and voice of a layer's id; None for any other."""
+    if not element_id.startswith(VOICE):
+        return None
+    part, voice = element_id.split("-")[-2:]
+    return int(part), int(voice)
 
 
 def onset_of_rest(element_id: str) -> tuple[int, Fraction] | None:
@@ -77,6 +86,7 @@ def staff_layer(
 ) -> None:
     """Write one layer of the five-line staff of a bar."""
     out = add(staff, "layer", n=str(layer.number))
+    out.set(XML_ID, f"{VOICE}{bar}-{layer.number}-{layer.voice[0]}-{layer.voice[1]}")
     if not layer.trailing and not any(e.heads for e in layer.events):
         add(out, "space" if any(e.hidden for e in layer.events) else "mRest")
         if out[-1].tag.endswith("space"):

@@ -54,12 +54,13 @@ class Event:
 
 @dataclass
 class Layer:
-    """``stems`` is "up", "down" or "" (by position)."""
+    """``stems`` is "up", "down" or "" (by position); ``voice`` the part and the voice."""
 
     number: int
     events: list[Event] = field(default_factory=list)
     stems: str = ""
     trailing: tuple[Note, ...] = ()  # grace notes after the last event
+    voice: tuple[int, int] = (0, 1)
 
 
 def stretches(piece: Piece) -> dict[int, list[Stretch]]:
@@ -134,7 +135,7 @@ def bar_layers(
             stems = "up" if top else "down"
         events = _fill(lane, length, beats, heads_used, extra)
         left_over = () if extra else _hang_graces(events, by_grace.get(voice, []))
-        out.append(Layer(number, events, stems, left_over))
+        out.append(Layer(number, events, stems, left_over, voice))
     return out or [Layer(1, [], "")]
 
 

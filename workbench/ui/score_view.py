@@ -41,7 +41,7 @@ MARGIN = 12.0
 
 def _strip(width: float, ink: str, shows: dict[str, bool]) -> Any:
     from workbench.engraving.options import MeiOptions
-    from workbench.engraving.paint import Strip
+    from workbench.engraving.strip import Strip
 
     engraving_in_this_thread()
     options = MeiOptions(tab=shows["tab"], left=shows["left"], right=shows["right"])
