@@ -4,11 +4,16 @@ from __future__ import annotations
 
 import argparse
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from workbench.commands.output import Result
 from workbench.commands.prepare import fingering_of, lesson_of
 from workbench.commands.source import load, player, playing_options, score_options
 from workbench.music.errors import BadInput
+
+if TYPE_CHECKING:
+    from workbench.handout.page import Extras
+    from workbench.teaching.lesson import Lesson
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -50,7 +55,8 @@ def make(options: argparse.Namespace, page: Path) -> int:
     """Write the page of the score that the options name; the number of pages."""
     from workbench.handout.page import HandoutOptions, make_handout
 
-    lesson = lesson_of(options, load(options, lessons=True))
+    source = load(options, lessons=True)
+    lesson = lesson_of(options, source)
     return make_handout(
         lesson,
         fingering_of(lesson),
@@ -61,4 +67,15 @@ def make(options: argparse.Namespace, page: Path) -> int:
             large=options.large,
             left_handed=options.left_handed,
         ),
+        _extras(lesson) if lesson is source.lesson and lesson.id == options.score else None,
     )
+
+
+def _extras(lesson: Lesson) -> Extras:
+    """What the store knows of a kept lesson."""
+    from workbench.handout.page import Extras
+    from workbench.store.sheet_facts import known_grips, lesson_history
+    from workbench.store.shelf import Shelf
+
+    with Shelf() as shelf:
+        return Extras(lesson_history(shelf, lesson.id), known_grips(shelf, lesson))

@@ -169,7 +169,7 @@ class Flow:
     def own_notes(self, own: OwnNotesBlock) -> None:
         """The lines for own notes, down to the foot of the page: of the last, or of the
         emptiest where the last has no room."""
-        need = own.with_lines(3).height
+        need = own.with_lines(2).height
         roomiest = min(self.pages, key=lambda p: p.bottom)
         if need > self.free and need <= self._sheet.room - roomiest.bottom:
             lines = self._lines(own, roomiest.bottom)

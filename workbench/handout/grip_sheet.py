@@ -26,7 +26,7 @@ from workbench.teaching.lesson import Lesson
 
 Order = Literal["appearance", "difficulty"]
 _EVERY = 10_000
-_LARGEST, _SMALLEST = 1.35, 0.35  # of the size that boxes have on a handout
+_LARGEST, _SMALLEST = 1.9, 0.35  # of the size that boxes have on a handout
 _READABLE = 0.62  # a finger number is then about 4 points high
 
 

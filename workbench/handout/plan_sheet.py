@@ -17,7 +17,7 @@ from workbench.instrument.table import instrument as instrument_of
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.teaching.lesson import Lesson
-from workbench.teaching.plan import make_plan
+from workbench.teaching.plan import Plan, make_plan
 
 MOST_DAYS = 366
 
@@ -47,13 +47,25 @@ def plan_sheet(lesson: Lesson, fingering: Fingering, options: HandoutOptions) ->
     rows = [
         (say("Student"), lesson.student),
         (say("Tempo"), tempo_words(piece, lesson.tempo_percent)),
-        (say("Practice time"), practice_words(round(plan.minutes), plan.minutes_a_day)),
-        (say("Days"), count(plan.last_day, "{n} day", "{n} days")),
+        (say("Practice time"), _time(plan)),
     ]
     flow.put(FactsBlock([row for row in rows if row[1]], line, scale))
-    flow.parts(plan_parts(plan, line, page.room, scale, most=MOST_DAYS))
     care = f"**{say('Take care.')}** {' '.join(plan.cautions)}"
     flow.put(TextBlock(care, line, scale, style=SMALL, after=9.0, boxed=True))
-    flow.own_notes(OwnNotesBlock(line, scale, 4, say("My notes")))
+    flow.parts(plan_parts(plan, line, page.room, scale, most=MOST_DAYS))
+    own = OwnNotesBlock(line, scale, 4, say("My notes"))
+    if own.height <= flow.free:
+        flow.own_notes(own)
     heading = say("{title}: practice plan", title=title)
     return Leaves(heading, piece.composer, options, page, flow.pages)
+
+
+def _time(plan: Plan) -> str:
+    """For example ``7 h 40 min in 26 days, 25 min a day``."""
+    return count(
+        plan.last_day - plan.first_day + 1,
+        "{time} in {n} day",
+        "{time} in {n} days, {minutes} min a day",
+        time=practice_words(round(plan.minutes), 0),
+        minutes=plan.minutes_a_day,
+    )

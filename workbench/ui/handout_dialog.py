@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import (
@@ -25,7 +25,20 @@ from workbench.ui.look import em
 from workbench.ui.parts import Caution
 from workbench.ui.session import Session
 
+if TYPE_CHECKING:
+    from workbench.handout.page import Extras
+    from workbench.store.shelf import Shelf
+    from workbench.teaching.lesson import Lesson
+
 REMEMBERED = "handout.options"
+
+
+def extras_of(shelf: Shelf, lesson: Lesson) -> Extras:
+    """What the shelf knows of a lesson that its page wants. Takes a while; for a job."""
+    from workbench.handout.page import Extras
+    from workbench.store.sheet_facts import known_grips, lesson_history
+
+    return Extras(lesson_history(shelf, lesson.id), known_grips(shelf, lesson))
 
 
 class HandoutDialog(QDialog):
@@ -149,7 +162,8 @@ class HandoutDialog(QDialog):
         self.save.setEnabled(False)
         session.jobs.start(
             "handout", "Making the handout",
-            lambda _: handout(lesson, fingering, path, options), arrived, wrong=self._refused,
+            lambda _: handout(lesson, fingering, path, options, extras_of(session.shelf, lesson)),
+            arrived, wrong=self._refused,
         )  # fmt: skip
 
     def _refused(self, sentence: str) -> None:

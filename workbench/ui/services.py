@@ -6,16 +6,20 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any, Protocol
+from typing import TYPE_CHECKING, Any, Protocol
 
 from workbench.fingering.types import Alternative, Fingering, Pin
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
+from workbench.language.speech import mark
 from workbench.music.model import Piece
 from workbench.teaching.lesson import Lesson
 
-SCORE_FILES = "Scores (*.musicxml *.xml *.mxl *.mid *.midi *.abc)"
+if TYPE_CHECKING:
+    from workbench.handout.page import Extras
+
+SCORE_FILES = mark("Scores (*.musicxml *.xml *.mxl *.mid *.midi *.abc)")
 
 
 Done = Callable[[int, int], None]  # done, of all
@@ -76,11 +80,17 @@ def engraving_in_this_thread() -> None:
     verovio.setDefaultResourcePath(str(Path(verovio.__file__).parent / "data"))
 
 
-def _handout(lesson: Lesson, fingering: Fingering, path: str, options: dict[str, Any]) -> int:
+def _handout(
+    lesson: Lesson,
+    fingering: Fingering,
+    path: str,
+    options: dict[str, Any],
+    extras: Extras | None = None,
+) -> int:
     from workbench.handout.page import HandoutOptions, make_handout
 
     engraving_in_this_thread()
-    return make_handout(lesson, fingering, Path(path), HandoutOptions(**options))
+    return make_handout(lesson, fingering, Path(path), HandoutOptions(**options), extras)
 
 
 def _demo() -> tuple[Lesson, ...]:
@@ -97,7 +107,7 @@ class Services:
     read: Callable[..., Piece] = _read
     arrange: Callable[..., Any] = _arrange
     candidates: Callable[[Piece, Instrument, Hand], Any] = _candidates
-    handout: Callable[[Lesson, Fingering, str, dict[str, Any]], int] = _handout
+    handout: Callable[..., int] = _handout  # lesson, fingering, path, options, extras
     demo: Callable[[], tuple[Lesson, ...]] = _demo
 
 
