@@ -8,37 +8,50 @@ from typing import Any
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QFrame,
-    QHBoxLayout,
-    QLabel,
-    QListWidget,
     QListWidgetItem,
-    QPushButton,
     QScrollArea,
     QSplitter,
+    QTabWidget,
     QVBoxLayout,
     QWidget,
 )
 
 from workbench.fingering.types import Fingering
+from workbench.language.speech import say
 from workbench.music.model import Piece
-from workbench.teaching.exercises import exercises_for
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.occurrence import Occurrence
-from workbench.teaching.seen import Pair, Profile, Seen, Suggestion, pairs, seen_before, teach_next
-from workbench.teaching.strokes import bar_name, bars_in_words, beat_number
+from workbench.teaching.seen import (
+    Pair,
+    Profile,
+    Seen,
+    Suggestion,
+    kind_words,
+    pairs,
+    seen_before,
+    teach_next,
+)
+from workbench.teaching.strokes import as_first_word, bars_in_words, beat_number
 from workbench.teaching.techniques import Found
+from workbench.ui.exercise_view import ExercisePane
 from workbench.ui.findings import Analysis, Company, Findings
+from workbench.ui.harmony_view import HarmonyView, look_at
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
+from workbench.ui.note_scope import bar_name
 from workbench.ui.parts import Faint, Heading, Wrapped
+from workbench.ui.services import playing_of
 from workbench.ui.session import Session
 from workbench.ui.teaching_page import TeachingPage
+from workbench.ui.technique_shelf import NewAndNext
+from workbench.ui.word_list import WordList
 
 DATA = Qt.ItemDataRole.UserRole
 
 
 class TechniqueView(TeachingPage):
-    """Techniques to the left, the selected one in full to the right, the shelf below."""
+    """Three pages: the techniques with their exercises, what is new and next, and form
+    and harmony."""
 
     def __init__(self, session: Session, findings: Findings, parent: QWidget | None = None) -> None:
         super().__init__(session, findings, "techniques", parent)
@@ -49,90 +62,76 @@ class TechniqueView(TeachingPage):
         self.pairs: tuple[Pair, ...] = ()
         self._finger_all = False
         self._filling = False
-        self.list = _rows("Techniques in the piece")
+        self.list = _rows(say("Techniques in the piece"))
         self.name = Heading("")
         self.asks = Wrapped()
         self.watch = Wrapped()
         self.taught = Faint()
-        self.places = _rows("Where it occurs")
-        self.exercise = Wrapped()
-        self.exercise.setAccessibleName("Exercises")
-        self.new_heading = Heading("New in this piece")
-        self.new = _rows("New in this piece, and what is known")
-        self.next = _rows("Pieces to teach next, and to work on side by side")
-        self.compared = Faint()
-        self.finger_button = QPushButton("&Finger the others")
-        self.finger_button.setToolTip("Finger the lessons that never were, to compare with them")
-        self.open_button = QPushButton("&Open this lesson")
-        self.open_button.setToolTip("Open the lesson that is selected in the list above")
+        self.places = _rows(say("Where it occurs"))
+        self.exercise = ExercisePane(session)
+        self.shelf = NewAndNext(session)
+        self.new, self.next = self.shelf.new, self.shelf.next
+        self.compared, self.open_button = self.shelf.compared, self.shelf.open_button
+        self.harmony = HarmonyView(session)
         self._lay_out()
         self.list.currentRowChanged.connect(self._show_technique)
         self.places.itemClicked.connect(self._go_to)
         self.places.itemActivated.connect(self._go_to)
-        self.new.itemClicked.connect(self._go_to)
-        self.new.itemActivated.connect(self._go_to)
         self.places.currentItemChanged.connect(lambda item, _: self._show_exercise(item))
-        self.next.currentRowChanged.connect(lambda row: self.open_button.setEnabled(row >= 0))
-        self.next.itemActivated.connect(lambda _: self.open_next())
-        self.open_button.clicked.connect(self.open_next)
-        self.finger_button.clicked.connect(self.finger_all)
+        self.shelf.finger_button.clicked.connect(self.finger_all)
         session.opened.connect(self._forget)
 
     def _lay_out(self) -> None:
         inner = QWidget()
         told = QVBoxLayout(inner)
         told.setContentsMargins(em(self, 0.4), 0, em(self, 0.3), 0)
-        where = _label("W&here it occurs", self.places)
-        self.places.setMinimumHeight(em(self, 5))
+        where = _label(say("W&here it occurs"), self.places)
+        self.places.setMinimumHeight(em(self, 4))
+        self.places.setMaximumHeight(em(self, 7))
         for part in (
             self.name, self.asks, self.watch, self.taught, where, self.places,
-            Heading("Exercises"), self.exercise,
+            Heading(say("Exercises")), self.exercise,
         ):  # fmt: skip
             told.addWidget(part)
         told.addStretch(1)
-        area = QScrollArea()
-        area.setWidget(inner)
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.viewport().setAutoFillBackground(False)
+        self.area = QScrollArea()
+        self.area.setWidget(inner)
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QFrame.Shape.NoFrame)
+        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.area.viewport().setAutoFillBackground(False)
         inner.setAutoFillBackground(False)
-        area.setAccessibleName("The technique in full")
-        above = QSplitter(Qt.Orientation.Horizontal)
-        above.addWidget(_column(_label("&Techniques", self.list), self.list))
-        above.addWidget(area)
-        above.setStretchFactor(0, 2)
-        above.setStretchFactor(1, 3)
-        above.setSizes([em(self, 16), em(self, 26)])
-        buttons = QHBoxLayout()
-        buttons.addWidget(self.open_button)
-        buttons.addWidget(self.finger_button)
-        buttons.addStretch(1)
-        onward = _column(_label("Teach &next, or side by side", self.next), self.next)
-        layout = onward.layout()
-        assert isinstance(layout, QVBoxLayout)
-        layout.addLayout(buttons)
-        below = QSplitter(Qt.Orientation.Horizontal)
-        below.addWidget(_column(self.new_heading, self.new))
-        below.addWidget(onward)
-        below.setSizes([em(self, 20), em(self, 22)])
-        whole = QSplitter(Qt.Orientation.Vertical)
-        whole.addWidget(above)
-        whole.addWidget(below)
-        whole.setSizes([em(self, 22), em(self, 13)])
-        for split in (above, below, whole):
-            split.setChildrenCollapsible(False)
+        self.area.setAccessibleName(say("The technique in full"))
+        left = QWidget()
+        column = QVBoxLayout(left)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(_label(say("&Techniques"), self.list))
+        column.addWidget(self.list, 1)
+        parts = QSplitter(Qt.Orientation.Horizontal)
+        parts.addWidget(left)
+        parts.addWidget(self.area)
+        parts.setStretchFactor(0, 2)
+        parts.setStretchFactor(1, 3)
+        parts.setSizes([em(self, 14), em(self, 28)])
+        parts.setChildrenCollapsible(False)
+        self.pages = QTabWidget()
+        self.pages.setDocumentMode(True)
+        self.pages.setAccessibleName(say("Techniques, what is new, form and harmony"))
+        self.pages.addTab(parts, say("Where and how"))
+        self.pages.addTab(self.shelf, say("New and next"))
+        self.pages.addTab(self.harmony, say("Form and harmony"))
         page = QVBoxLayout(self.body)
-        page.addWidget(whole, 1)
-        page.addWidget(self.compared)
+        page.addWidget(self.pages)
 
     # Working it out.
 
     @property
     def label(self) -> str:
-        return "Looking for techniques"
+        return say("Looking for techniques")
 
     def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Any]:
         everything = self._finger_all
+        instrument, _ = playing_of(lesson)
 
         def work(progress: Progress) -> tuple[Any, ...]:
             analysis = self.findings.analysis(lesson, fingering)
@@ -141,7 +140,7 @@ class TechniqueView(TeachingPage):
             shelf = (*company.earlier, *company.others)
             onward = teach_next(shelf, (*company.earlier, company.here))
             beside = pairs(shelf, company.here, 3)
-            return analysis, company, seen, onward, beside
+            return analysis, company, seen, onward, beside, look_at(lesson, fingering, instrument)
 
         return work
 
@@ -155,62 +154,22 @@ class TechniqueView(TeachingPage):
         self.ask()
 
     def show_found(self, lesson: Lesson, found: Any) -> None:
-        """Show techniques, what is new, and what to teach next."""
-        self.analysis, self.company, self.seen, self.suggestions, self.pairs = found
-        piece, company = lesson.piece, self.company
+        """Show techniques, what is new, what to teach next, form and harmony."""
+        (self.analysis, self.company, self.seen, self.suggestions, self.pairs, harmony) = found
         self._filling = True
         before = self.list.currentItem()
         chosen = before.data(DATA) if before else None
         self.list.clear()
         for found_one in self.analysis.found:
-            item = QListWidgetItem(_technique_words(piece, found_one, self.seen))
+            item = QListWidgetItem(_technique_words(lesson.piece, found_one, self.seen))
             item.setData(DATA, found_one.technique.id)
             self.list.addItem(item)
         self._filling = False
         ids = [f.technique.id for f in self.analysis.found]
         self.list.setCurrentRow(ids.index(chosen) if chosen in ids else 0)
         self._show_technique(self.list.currentRow())
-        self._show_new(lesson)
-        self.next.clear()
-        for suggestion in self.suggestions:
-            self._offer(_suggestion_words(suggestion), suggestion.profile)
-        if not self.suggestions:
-            none = QListWidgetItem(
-                "No fingered lesson for this instrument lies within a grade and takes up "
-                "what is new here."
-            )
-            none.setFlags(Qt.ItemFlag.NoItemFlags)
-            self.next.addItem(none)
-        for pair in self.pairs:
-            self._offer(_pair_words(pair), pair.second)
-        self.next.setCurrentRow(0 if self.suggestions else 1 if self.pairs else -1)
-        self.open_button.setEnabled(bool(self.suggestions or self.pairs))
-        self.finger_button.setVisible(company.missing > 0)
-        self.compared.setText(_compared_words(lesson, company))
-
-    def _offer(self, words: str, profile: Profile) -> None:
-        """A lesson that can be opened from the list."""
-        item = QListWidgetItem(words)
-        item.setData(DATA, profile.id)
-        self.next.addItem(item)
-
-    def _show_new(self, lesson: Lesson) -> None:
-        fresh = [s for s in self.seen if s.taught_in is None]
-        known = [s for s in self.seen if s.taught_in is not None]
-        self.new_heading.setText(f"New in this piece: {len(fresh)} of {len(self.seen)}")
-        self.new.clear()
-        for seen in (*fresh, *known):
-            words = f"{_capital(seen.sentence)}, from {bar_name(lesson.piece.bars[seen.bar])}"
-            if seen.taught_in is None and seen.on_shelf:
-                also = seen.on_shelf[0]
-                more = len(seen.on_shelf) - 1
-                words += f"; also in '{also}'" + (f" and {more} more" if more else "")
-            item = QListWidgetItem(words)
-            item.setData(DATA, (seen.bar, None))
-            font = item.font()
-            font.setBold(seen.taught_in is None)
-            item.setFont(font)
-            self.new.addItem(item)
+        self.shelf.show_found(lesson, self.company, self.seen, self.suggestions, self.pairs)
+        self.harmony.show_found(lesson.piece, harmony)
 
     # The selected technique.
 
@@ -226,13 +185,21 @@ class TechniqueView(TeachingPage):
         if self._filling or found is None or lesson is None:
             return
         entry = found.technique
-        self.name.setText(f"{_capital(entry.name)} ({entry.family})")
+        self.name.setText(
+            say(
+                "{technique} ({family})",
+                technique=as_first_word(say(entry.name)),
+                family=say(entry.family),
+            )
+        )
         self.name.setAccessibleName(self.name.text())
-        self.asks.setText(entry.asks)
-        self.watch.setText(f"Watch for: {entry.watch}" if entry.watch else "")
+        self.asks.setText(say(entry.asks))
+        self.watch.setText(say("Watch for: {what}", what=say(entry.watch)) if entry.watch else "")
         taught = _taught(found, self.seen)
         self.taught.setText(
-            f"First taught in '{taught.title}'." if taught else "Not taught in an earlier lesson."
+            say("First taught in '{title}'.", title=taught.title)
+            if taught
+            else say("Not taught in an earlier lesson.")
         )
         self.places.clear()
         for place in found.occurrences:
@@ -240,15 +207,12 @@ class TechniqueView(TeachingPage):
             item.setData(DATA, (place.bar, place.notes[0] if place.notes else None))
             self.places.addItem(item)
         self.places.setCurrentRow(0)
+        self.area.verticalScrollBar().setValue(0)
 
     def _show_exercise(self, item: QListWidgetItem | None) -> None:
-        found, lesson, hands = self.current, self.session.lesson, self.session.fingering
-        if item is None or found is None or lesson is None or hands is None:
-            self.exercise.setText("")
-            return
-        bar, _ = item.data(DATA)
-        made = exercises_for(found.technique, lesson.piece, hands, self.session.instrument, bar)
-        self.exercise.setText("\n".join(f"– {e.text}" for e in made))
+        found = self.current
+        if item is not None and found is not None:
+            self.exercise.show_for(found.technique, item.data(DATA)[0])
 
     def _go_to(self, item: QListWidgetItem) -> None:
         """Select the bar, and the note, that a row speaks of."""
@@ -257,42 +221,18 @@ class TechniqueView(TeachingPage):
             bar, note = place
             self.session.select(self.session.position_of(bar), note)
 
-    def open_next(self) -> None:
-        """Open the lesson that is selected under Teach next."""
-        item = self.next.currentItem()
-        if item is not None and item.data(DATA):
-            self.session.open(item.data(DATA))
 
-
-def _rows(name: str) -> QListWidget:
-    rows = QListWidget()
+def _rows(name: str) -> WordList:
+    rows = WordList()
     rows.setAccessibleName(name)
-    rows.setWordWrap(True)
-    rows.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    rows.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
-    rows.setResizeMode(QListWidget.ResizeMode.Adjust)
-    rows.setSpacing(1)
     return rows
 
 
-def _label(words: str, rows: QListWidget) -> QLabel:
+def _label(words: str, rows: QWidget) -> Heading:
     label = Heading(words)
     label.setAccessibleName(words.replace("&", ""))
     label.setBuddy(rows)
     return label
-
-
-def _column(*parts: QWidget) -> QWidget:
-    column = QWidget()
-    layout = QVBoxLayout(column)
-    layout.setContentsMargins(0, 0, 0, 0)
-    for part in parts:
-        layout.addWidget(part)
-    return column
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]
 
 
 def _taught(found: Found, seen: tuple[Seen, ...]) -> Profile | None:
@@ -305,37 +245,17 @@ def _taught(found: Found, seen: tuple[Seen, ...]) -> Profile | None:
 
 
 def _technique_words(piece: Piece, found: Found, seen: tuple[Seen, ...]) -> str:
-    new = "" if _taught(found, seen) else ", new"
-    return f"{_capital(found.technique.name)}{new}\n{bars_in_words(piece, found.bars)}"
+    name = as_first_word(say(found.technique.name))
+    if _taught(found, seen) is None:
+        name = say("{technique}, new", technique=name)
+    return f"{name}\n{bars_in_words(piece, found.bars)}"
 
 
 def _place_words(piece: Piece, place: Occurrence) -> str:
     bar = piece.bars[place.bar]
-    name = "Pickup" if bar.number == "0" else f"Bar {bar.number}"
-    words = f"{name}, beat {beat_number(bar, place.onset)}"
-    return f"{words}: {place.detail}" if place.detail else words
-
-
-def _suggestion_words(suggestion: Suggestion) -> str:
-    grade = int(suggestion.profile.grade)
-    return f"{suggestion.profile.title}, grade {grade}\n{suggestion.reason}"
-
-
-def _pair_words(pair: Pair) -> str:
-    both = ", ".join(m.words for m in pair.shared[:3])
-    more = len(pair.shared) - 3
-    both += f" and {more} more" if more > 0 else ""
-    alone = ", ".join(m.words for m in pair.only_second[:3]) or "nothing of its own"
-    return f"Side by side: {pair.second.title}\nBoth have {both}; it has besides {alone}."
-
-
-def _compared_words(lesson: Lesson, company: Company) -> str:
-    whose = f"of {lesson.student}" if lesson.student else "without a student's name"
-    count = len(company.earlier)
-    earlier = f"{count or 'no'} earlier lesson{'' if count == 1 else 's'} {whose}"
-    others = len(company.others)
-    words = f"Compared with {earlier} and {others} other{'' if others == 1 else 's'} on the shelf."
-    if company.missing:
-        lessons = "lesson is" if company.missing == 1 else "lessons are"
-        words += f" {company.missing} {lessons} not fingered yet and not counted."
-    return words
+    words = say(
+        "{bar}, beat {beat}",
+        bar=as_first_word(bar_name(bar)),
+        beat=beat_number(bar, place.onset),
+    )
+    return f"{words}: {kind_words(place.detail)}" if place.detail else words

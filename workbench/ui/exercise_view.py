@@ -1,0 +1,336 @@
+"""Exercises made from a bar: seen as music and on the neck, heard, kept, written out."""
+
+from __future__ import annotations
+
+import tempfile
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, QUrl, Signal
+from PySide6.QtGui import QColor, QDesktopServices, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFileDialog,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QSizePolicy,
+    QSpinBox,
+    QVBoxLayout,
+    QWidget,
+)
+
+from workbench.language.speech import say
+from workbench.teaching.exercises import Exercise, exercises_for
+from workbench.teaching.lesson import BarNote
+from workbench.teaching.strokes import as_first_word
+from workbench.teaching.techniques import Technique
+from workbench.ui import edits
+from workbench.ui.grip_neck import GripNeck, frets_for
+from workbench.ui.jobs import Progress
+from workbench.ui.look import BASE_POINTS, colours, em
+from workbench.ui.parts import Faint, Wrapped
+from workbench.ui.session import Session
+
+FOLDER = "texts.folder"
+SLOWEST, FASTEST = 20, 150  # percent of the piece's tempo
+
+
+class MusicStrip(QWidget):
+    """A few bars of engraved music, painted as the score is."""
+
+    engraved = Signal()
+
+    def __init__(self, session: Session, kind: str) -> None:
+        super().__init__()
+        self._session, self._kind = session, kind
+        self._wanted: Exercise | None = None
+        self.image: Any = None
+        self.setAccessibleName(say("The exercise as music"))
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(120)
+        self._soon.timeout.connect(self.engrave)
+
+    @property
+    def scale(self) -> float:
+        """Pixels to an image unit, with the text size."""
+        return self.font().pointSizeF() / BASE_POINTS
+
+    def show_exercise(self, exercise: Exercise | None) -> None:
+        """Engrave another exercise, in the background."""
+        self._wanted = exercise
+        self.setAccessibleDescription(exercise.piece.title if exercise else "")
+        self.engrave()
+
+    def engrave(self) -> None:
+        """Engrave what is shown in the present width and colour."""
+        from workbench.ui.exercise_files import engraved
+
+        exercise, session = self._wanted, self._session
+        if exercise is None or session.lesson is None:
+            self.image = None
+            self.update()
+            return
+        instrument = session.instrument
+        width = max(260.0, self.width() / self.scale - 4)
+        ink = colours(self).ink
+
+        def arrived(image: Any) -> None:
+            self.image = image
+            self.setFixedHeight(self.sizeHint().height())
+            self.update()
+            self.engraved.emit()
+
+        session.jobs.start(
+            self._kind, say("Engraving"),
+            lambda _: engraved(exercise, instrument, width, ink), arrived, lane="engrave",
+        )  # fmt: skip
+
+    def sizeHint(self) -> QSize:
+        tall = self.image.size.height() * self.scale + 8 if self.image else em(self, 8)
+        return QSize(em(self, 20), round(tall))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if event.oldSize().width() != event.size().width():
+            self._soon.start()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.fillRect(self.rect(), QColor(colours(self).panel))
+        if self.image is not None:
+            for item in self.image.placed:
+                corner = item.corner * self.scale + QPointF(2, 4)
+                item.system.paint(painter, corner, item.scale * self.scale)
+        else:
+            painter.setPen(QColor(colours(self).faint))
+            words = say("Engraving …") if self._wanted else ""
+            painter.drawText(QRectF(self.rect()), Qt.AlignmentFlag.AlignCenter, words)
+        painter.end()
+
+
+class ExercisePane(QWidget):
+    """The exercises that serve a technique, one at a time."""
+
+    def __init__(self, session: Session) -> None:
+        super().__init__()
+        self._session = session
+        self._technique: Technique | None = None
+        self.exercises: tuple[Exercise, ...] = ()
+        self._folder: tempfile.TemporaryDirectory[str] | None = None
+        self.kind = QComboBox()
+        self.kind.setAccessibleName(say("Exercise"))
+        self.text = Wrapped()
+        self.text.setAccessibleName(say("What to do"))
+        self.music = MusicStrip(session, "exercise")
+        self.neck_row = QVBoxLayout()
+        self.neck: GripNeck | None = None
+        self._neck_for: object = None
+        self.tempo = QSpinBox()
+        self.tempo.setRange(SLOWEST, FASTEST)
+        self.tempo.setSingleStep(5)
+        self.tempo.setSuffix(" %")
+        self.tempo.setAccessibleName(say("Tempo of the exercise"))
+        self.speed = Faint()
+        self.hear_button = QPushButton(say("&Hear it"))
+        self.hear_button.setToolTip(
+            say("Make the sound and open it in the player of this computer; it repeats four times")
+        )
+        self.sound_button = QPushButton(say("Save as so&und …"))
+        self.strip_button = QPushButton(say("Save as &picture …"))
+        self.strip_button.setToolTip(say("A strip of music as PDF or PNG"))
+        self.note_button = QPushButton(say("Add to the &notes"))
+        self.note_button.setToolTip(say("Write the exercise as a teaching note on its bar"))
+        self._lay_out()
+        self.kind.activated.connect(lambda _: self._show())
+        self.tempo.valueChanged.connect(lambda _: self._tell_speed())
+        self.hear_button.clicked.connect(self.hear)
+        self.sound_button.clicked.connect(lambda: self.save(sound=True))
+        self.strip_button.clicked.connect(lambda: self.save(sound=False))
+        self.note_button.clicked.connect(self.keep)
+
+    def _lay_out(self) -> None:
+        top = QHBoxLayout()
+        top.addWidget(_label(say("E&xercise"), self.kind))
+        top.addWidget(self.kind, 1)
+        top.addWidget(_label(say("Te&mpo"), self.tempo))
+        top.addWidget(self.tempo)
+        buttons = QGridLayout()
+        for at, button in enumerate(
+            (self.hear_button, self.sound_button, self.note_button, self.strip_button)
+        ):
+            buttons.addWidget(button, *divmod(at, 2))
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addLayout(top)
+        layout.addWidget(self.speed)
+        layout.addWidget(self.text)
+        layout.addWidget(self.music)
+        layout.addLayout(self.neck_row)
+        layout.addLayout(buttons)
+
+    # What is shown.
+
+    @property
+    def exercise(self) -> Exercise | None:
+        """The exercise that is shown."""
+        at = self.kind.currentIndex()
+        return self.exercises[at] if 0 <= at < len(self.exercises) else None
+
+    def show_for(self, technique: Technique | None, bar: int) -> None:
+        """The exercises for a technique, made from a written bar."""
+        session = self._session
+        before = self.exercise
+        self._technique = technique
+        made: tuple[Exercise, ...] = ()
+        if technique is not None and session.lesson is not None and session.fingering is not None:
+            given = (session.lesson.piece, session.fingering, session.instrument)
+            made = exercises_for(technique, *given, bar)
+        self.exercises = made
+        self.kind.clear()
+        self.kind.addItems([as_first_word(say(e.kind)) for e in made])
+        kinds = [e.kind for e in made]
+        if before is not None and before.kind in kinds:
+            self.kind.setCurrentIndex(kinds.index(before.kind))
+        self._show()
+
+    def _show(self) -> None:
+        exercise = self.exercise
+        for part in (self.kind, self.tempo, self.hear_button, self.sound_button,
+                     self.note_button, self.strip_button):  # fmt: skip
+            part.setEnabled(exercise is not None)
+        if exercise is None:
+            self.text.setText(say("This bar gives nothing to an exercise."))
+            self.speed.setText("")
+            self.music.show_exercise(None)
+            if self.neck is not None:
+                self.neck.hide()
+            return
+        self.text.setText(exercise.text)
+        self.tempo.setValue(exercise.tempo_percent)
+        self._tell_speed()
+        self.music.show_exercise(exercise)
+        self._show_neck(exercise)
+
+    def _show_neck(self, exercise: Exercise) -> None:
+        host: Any = self.window()
+        mirrored = bool(getattr(getattr(getattr(host, "neck", None), "neck", None), "mirrored", 0))
+        wanted = (self._session.instrument, mirrored)
+        if self.neck is None or wanted != self._neck_for:
+            if self.neck is not None:
+                self.neck_row.removeWidget(self.neck)
+                self.neck.deleteLater()
+            self.neck = GripNeck(*wanted)
+            self.neck.setMinimumHeight(em(self, 6))
+            self.neck_row.addWidget(self.neck)
+            self._neck_for = wanted
+        bar = exercise.fingering.bars[0]
+        self.neck.show()
+        self.neck.show_bar(bar, exercise.piece.title, frets_for(bar))
+
+    def _tell_speed(self) -> None:
+        exercise = self.exercise
+        if exercise is not None:
+            beats = exercise.piece.tempo * self.tempo.value() / exercise.tempo_percent
+            self.speed.setText(
+                say("{beats} quarter notes a minute.", beats=f"{beats:.0f}")
+            )
+
+    # What can be done with it.
+
+    def keep(self) -> None:
+        """Write the exercise as a note on its bar."""
+        exercise, technique = self.exercise, self._technique
+        if exercise is None or technique is None:
+            return
+        text = say(
+            "Exercise at {percent} % of the tempo: {what}",
+            percent=self.tempo.value(),
+            what=exercise.text,
+        )
+        bar = exercise.bar
+        note = BarNote(edits.fresh_id("note"), technique.family, text, bar, bar)
+        if self._session.edit(
+            say("Add an exercise"), lambda lesson: edits.put_note(lesson, note)
+        ):
+            self._session.told.emit(say("The exercise is a teaching note on its bar now."))
+
+    def hear(self) -> None:
+        """Make the sound, then let the computer's own player play it."""
+        if self._folder is None:
+            self._folder = tempfile.TemporaryDirectory(prefix="pluckwright-")
+        self._sound(Path(self._folder.name) / "exercise.wav", self._play)
+
+    def _play(self, path: Path) -> None:
+        if not QDesktopServices.openUrl(QUrl.fromLocalFile(str(path))):
+            self._session.failed.emit(
+                say(
+                    "This computer names no player for sound files; use Save as sound and open "
+                    "the file with a player of your own."
+                )
+            )
+
+    def _sound(self, path: Path, then: Any) -> None:
+        from workbench.ui.exercise_files import write_sound
+
+        exercise, percent = self.exercise, self.tempo.value()
+        if exercise is None:
+            return
+        instrument = self._session.instrument
+
+        def work(progress: Progress) -> Path:
+            return write_sound(exercise, instrument, percent, path, progress)
+
+        self._session.jobs.start("exercise sound", say("Making the sound"), work, then)
+
+    def save(self, *, sound: bool, path: str = "") -> None:
+        """Write the exercise as a sound or as a strip of music; asks where without a path."""
+        from workbench.ui.exercise_files import SUFFIXES, write_strip
+
+        exercise, session = self.exercise, self._session
+        if exercise is None:
+            return
+        if not path:
+            path = self._ask(sound)
+        if not path:
+            return
+        target = Path(path)
+        wanted = (".wav",) if sound else SUFFIXES
+        if target.suffix.lower() not in wanted:
+            target = target.with_name(target.name + wanted[0])
+
+        def written(made: Path) -> None:
+            session.guard(lambda: session.shelf.set_setting(FOLDER, str(made.parent)))
+            session.told.emit(say("The exercise is written: {path}", path=made))
+
+        if sound:
+            self._sound(target, written)
+            return
+        instrument = session.instrument
+        session.jobs.start(
+            "exercise strip", say("Writing the exercise"),
+            lambda _: write_strip(exercise, instrument, target), written, lane="engrave",
+        )  # fmt: skip
+
+    def _ask(self, sound: bool) -> str:
+        exercise = self.exercise
+        assert exercise
+        title = "".join(c if c.isalnum() or c in " -_" else "-" for c in exercise.piece.title)
+        folder = Path(str(self._session.shelf.setting(FOLDER) or Path.home()))
+        if sound:
+            name, what, forms = f"{title}.wav", say("Save the sound"), say("Sound (*.wav)")
+        else:
+            name, what = f"{title}.pdf", say("Save the exercise")
+            forms = ";;".join((say("PDF (*.pdf)"), say("Picture (*.png)")))
+        chosen, _ = QFileDialog.getSaveFileName(self, what, str(folder / name), forms)
+        return chosen
+
+
+def _label(words: str, field: QWidget) -> QLabel:
+    label = QLabel(words)
+    label.setBuddy(field)
+    return label
