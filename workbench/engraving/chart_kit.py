@@ -45,8 +45,8 @@ PRINT = Ink()
 @dataclass(frozen=True)
 class Chart:
     """A drawn chart. ``words`` tell what it shows to whoever cannot see it; lengths in
-    points. ``columns`` are (written bar, left, right) where the chart runs along bars,
-    ``top`` is where they begin."""
+    points. ``columns`` are (written bar or day, left, right) where the chart runs along
+    bars or days, and ``top`` is where they begin."""
 
     id: str
     title: str
@@ -57,9 +57,9 @@ class Chart:
     columns: tuple[tuple[int, float, float], ...] = ()
     top: float = 0.0
 
-    def bar_at(self, x: float) -> int | None:
-        """The written bar whose column holds that distance from the left edge."""
-        return next((bar for bar, left, right in self.columns if left <= x < right), None)
+    def at(self, x: float) -> int | None:
+        """The bar or day whose column holds that distance from the left edge."""
+        return next((which for which, left, right in self.columns if left <= x < right), None)
 
 
 @dataclass(frozen=True)
@@ -133,12 +133,20 @@ def axes(ax: Axes, form: Format, *, x: str = "", y: str = "") -> None:
     ax.set_ylabel(y, color=ink.ink, fontsize=form.size)
 
 
-def legend(fig: Figure, ax: Axes, form: Format, columns: int = 5) -> None:
-    """The legend above the axes, in one row where it fits."""
-    handles, labels = ax.get_legend_handles_labels()
+def legend(fig: Figure, ax: Axes, form: Format) -> None:
+    """The legend above the axes, in as many rows as it needs."""
+    from matplotlib.container import BarContainer
+
+    named = list(zip(*ax.get_legend_handles_labels(), strict=True))
+    named.sort(key=lambda pair: not isinstance(pair[0], BarContainer))  # bars first
+    handles, labels = [h for h, _ in named], [name for _, name in named]
+    widest = form.size * (max((0.56 * len(name) for name in labels), default=0.0) + 3.6)
+    columns = max(1, min(len(labels), int(form.width / widest)))
+    order = [k for column in range(columns) for k in range(column, len(labels), columns)]
     fig.legend(
-        handles, labels, loc="outside upper left", ncols=columns, frameon=False,
-        fontsize=form.size, labelcolor=form.ink.ink, handlelength=1.4, columnspacing=1.4,
+        [handles[k] for k in order], [labels[k] for k in order],
+        loc="outside upper left", ncols=columns, frameon=False, fontsize=form.size,
+        labelcolor=form.ink.ink, handlelength=1.4, columnspacing=1.4,
     )  # fmt: skip
 
 

@@ -230,7 +230,7 @@ def plan_chart(plan: Plan, form: Format) -> Chart:
         for kind, _, _ in KINDS
     }
 
-    def paint(fig: Figure) -> None:
+    def paint(fig: Figure) -> Callable[[], Columns]:
         ax = fig.subplots()
         axes(ax, form, x=say("Day"), y=say("Minutes"))
         places = range(len(days))
@@ -256,7 +256,8 @@ def plan_chart(plan: Plan, form: Format) -> Chart:
         names = [str(d.day) for d in days]
         shown = spread(names, form.width * 0.88, form.size)
         ax.set_xticks(shown, [names[k] for k in shown])
-        legend(fig, ax, form, columns=6)
+        legend(fig, ax, form)
+        return lambda: tuple((d.day, _x(ax, k - 0.5), _x(ax, k + 0.5)) for k, d in enumerate(days))
 
     if days:
         used = sum(1 for d in days if not d.rest)

@@ -36,16 +36,16 @@ def form_of(widget: QWidget, share: float = 1.0) -> Format:
 
 
 class ChartView(QWidget):
-    """Paints a chart as wide as there is room. Where it runs along bars, a click or the
-    arrow keys choose one."""
+    """Paints a chart as wide as there is room. Where it runs along bars or days, a click
+    or the arrow keys choose one."""
 
-    bar_chosen = Signal(int)  # a written bar
+    chosen = Signal(int)  # a written bar, or a day
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.chart: Chart | None = None
         self._renderer = QSvgRenderer(self)
-        self._bar = -1
+        self._selected = -1
         policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setSizePolicy(policy)
 
@@ -59,14 +59,18 @@ class ChartView(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus if along else Qt.FocusPolicy.NoFocus)
         self.setMouseTracking(along)
         if along:
-            self.setToolTip(say("Click a bar to select it; the arrow keys go from bar to bar"))
+            self.setToolTip(
+                say("Click a day to go to it; the arrow keys go from day to day")
+                if chart.id == "plan"
+                else say("Click a bar to select it; the arrow keys go from bar to bar")
+            )
         self._claim()
         self.update()
 
-    def select_bar(self, bar: int) -> None:
-        """Outline the column of a written bar."""
-        if bar != self._bar:
-            self._bar = bar
+    def select(self, which: int) -> None:
+        """Outline the column of a bar or day."""
+        if which != self._selected:
+            self._selected = which
             self.update()
 
     @property
@@ -86,10 +90,10 @@ class ChartView(QWidget):
         if needed != self.minimumHeight():
             self.setFixedHeight(needed)
 
-    def column(self, bar: int) -> QRectF | None:
-        """The column of a written bar in pixels; None where the chart has none."""
+    def column(self, which: int) -> QRectF | None:
+        """The column of a bar or day in pixels; None where the chart has none."""
         for found, left, right in self.chart.columns if self.chart else ():
-            if found == bar:
+            if found == which:
                 scale = self.scale
                 top = self.chart.top * scale if self.chart else 0.0
                 return QRectF(left * scale, top, (right - left) * scale, self.height() - top)
@@ -101,7 +105,7 @@ class ChartView(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._renderer.render(painter, self.rect().toRectF())
-        column = self.column(self._bar)
+        column = self.column(self._selected)
         if column is not None:
             pen = QPen(QColor(colours(self).accent), 3.0 if self.hasFocus() else 1.6)
             painter.setPen(pen)
@@ -110,20 +114,20 @@ class ChartView(QWidget):
         painter.end()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        bar = self._at(event.position())
-        if bar is not None and event.button() == Qt.MouseButton.LeftButton:
+        which = self._at(event.position())
+        if which is not None and event.button() == Qt.MouseButton.LeftButton:
             self.setFocus(Qt.FocusReason.MouseFocusReason)
-            self.bar_chosen.emit(bar)
+            self.chosen.emit(which)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         steps = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
         step = steps.get(Qt.Key(event.key()))
-        bars = [bar for bar, _, _ in self.chart.columns] if self.chart else []
-        if step is None or not bars:
+        every = [which for which, _, _ in self.chart.columns] if self.chart else []
+        if step is None or not every:
             super().keyPressEvent(event)
             return
-        at = bars.index(self._bar) + step if self._bar in bars else 0
-        self.bar_chosen.emit(bars[max(0, min(len(bars) - 1, at))])
+        at = every.index(self._selected) + step if self._selected in every else 0
+        self.chosen.emit(every[max(0, min(len(every) - 1, at))])
 
     def focusInEvent(self, event: QEvent) -> None:  # type: ignore[override]
         super().focusInEvent(event)  # type: ignore[arg-type]
@@ -134,7 +138,7 @@ class ChartView(QWidget):
         self.update()
 
     def _at(self, where: QPointF) -> int | None:
-        return self.chart.bar_at(where.x() / self.scale) if self.chart else None
+        return self.chart.at(where.x() / self.scale) if self.chart else None
 
 
 class ChartBox(QWidget):

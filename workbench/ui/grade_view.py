@@ -83,7 +83,7 @@ class GradeView(TeachingPage):
         self.take_button.clicked.connect(self._take)
         self.learn_button.clicked.connect(self.wants_learning)
         self.print_button.clicked.connect(self._print_anew)
-        self.effort.view.bar_chosen.connect(lambda bar: session.select(session.position_of(bar)))
+        self.effort.view.chosen.connect(lambda bar: session.select(session.position_of(bar)))
         session.selected.connect(self._follow)
 
     def _lay_out(self) -> None:
@@ -178,7 +178,7 @@ class GradeView(TeachingPage):
             self._redraw.start()
 
     def _follow(self) -> None:
-        self.effort.view.select_bar(self.session.bar_index)
+        self.effort.view.select(self.session.bar_index)
 
     def _take(self) -> None:
         if self.judged is not None:

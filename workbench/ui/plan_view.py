@@ -1,50 +1,56 @@
-"""The practice plan by days, to be ticked, and the grade with what speaks for it."""
+"""The practice plan by days, to be ticked, with charts of it and of how a bar is learned."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import Any
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, Qt
-from PySide6.QtGui import QColor, QPainter, QPen, QResizeEvent
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QComboBox,
     QFrame,
     QGridLayout,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QPushButton,
     QScrollArea,
     QSpinBox,
     QSplitter,
-    QStyle,
-    QStyleOptionViewItem,
-    QTableWidgetItem,
     QVBoxLayout,
     QWidget,
 )
 
+from workbench.engraving.chart_kit import Chart
 from workbench.fingering.types import Fingering
+from workbench.language.speech import say
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.plan import Plan, make_plan
-from workbench.teaching.plan_files import day_in_words, markdown
-from workbench.teaching.plan_items import PlanItem
+from workbench.teaching.plan_files import markdown
 from workbench.ui import edits
-from workbench.ui.findings import Analysis, Findings
+from workbench.ui.chart_view import STEP, ChartBox, form_of
+from workbench.ui.findings import Findings
 from workbench.ui.jobs import Progress
-from workbench.ui.look import colours, em
-from workbench.ui.parts import Caution, Faint, Heading, Wrapped
+from workbench.ui.look import em
+from workbench.ui.parts import Caution, Faint, Heading
+from workbench.ui.plan_table import PlanTable
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
-from workbench.ui.teaching_page import QuietTable, RowDelegate, TeachingPage, cell
+from workbench.ui.teaching_page import TeachingPage
 
-COLUMNS = ("To do", "Minutes", "Tempo", "How")
 KEPT = "plan.{}"  # by lesson: what is planned with, beside the lesson itself
-ID = Qt.ItemDataRole.UserRole
-AS_THE_PIECE = "as the piece"
+WIDE = 44  # lines of text: from that width on the charts stand side by side
+
+
+@dataclass(frozen=True)
+class Planned:
+    """A plan and its charts."""
+
+    plan: Plan
+    days: Chart
+    curve: Chart
 
 
 def with_tick(lesson: Lesson, item: str, done: bool) -> Lesson:
@@ -59,32 +65,36 @@ class PlanView(TeachingPage):
     def __init__(self, session: Session, findings: Findings, parent: QWidget | None = None) -> None:
         super().__init__(session, findings, "plan", parent)
         self.plan: Plan | None = None
-        self.analysis: Analysis | None = None
         self._filling = False
         self.total = Heading("")
         self.left = Faint()
-        self.daily = self._spin("Minutes a day", 5, 240, " min")
-        self.week = self._spin("Days a week", 1, 7, "")
-        self.first = self._spin("From day", 1, 999, "")
+        self.daily = self._spin(say("Minutes a day"), 5, 240, say(" min"))
+        self.week = self._spin(say("Days a week"), 1, 7, "")
+        self.first = self._spin(say("From day"), 1, 999, "")
         self.student = QComboBox()
-        self.student.setAccessibleName("Student's grade")
-        self.student.addItem(AS_THE_PIECE, None)
+        self.student.setAccessibleName(say("Student's grade"))
+        self.student.addItem(say("as the piece"), None)
         for grade in range(9):
-            self.student.addItem(f"grade {grade}", grade)
-        self.export_button = QPushButton("E&xport …")
-        self.export_button.setAccessibleName("Export the plan")
-        self.table = QuietTable(COLUMNS, "Practice plan by days", {0: 26})
-        self.table.setItemDelegateForColumn(0, _Ticks(self.table))
+            self.student.addItem(say("grade {number}", number=grade), grade)
+        self.export_button = QPushButton(say("E&xport …"))
+        self.export_button.setAccessibleName(say("Export the plan"))
+        self.days = ChartBox()
+        self.curve = ChartBox()
+        self.table = PlanTable()
         self.caution = Caution()
-        self.grade = Wrapped()
-        self.evidence = Faint()
+        self._drawn = 0
+        self._redraw = QTimer(self)
+        self._redraw.setSingleShot(True)
+        self._redraw.setInterval(250)
+        self._redraw.timeout.connect(self.ask)
         self._lay_out()
         self.daily.valueChanged.connect(self._daily_changed)
         for box in (self.week, self.first):
             box.valueChanged.connect(self._keep_choice)
         self.student.activated.connect(self._keep_choice)
-        self.table.itemChanged.connect(self._ticked)
-        self.table.currentCellChanged.connect(self._go_to)
+        self.table.ticked.connect(self._ticked)
+        self.table.bar_chosen.connect(lambda bar: session.select(session.position_of(bar)))
+        self.days.view.chosen.connect(self._go_to_day)
         session.opened.connect(self._recall)
         self._recall()
 
@@ -99,8 +109,8 @@ class PlanView(TeachingPage):
     def _lay_out(self) -> None:
         fields = QGridLayout()
         named = (
-            ("Minutes a &day", self.daily), ("Days a &week", self.week),
-            ("&From day", self.first), ("&Student's grade", self.student),
+            (say("Minutes a &day"), self.daily), (say("Days a &week"), self.week),
+            (say("&From day"), self.first), (say("&Student's grade"), self.student),
         )  # fmt: skip
         for at, (label, field) in enumerate(named):
             words = QLabel(label)
@@ -120,31 +130,27 @@ class PlanView(TeachingPage):
         self.top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self.top.addLayout(sums, 1)
         self.top.addLayout(given)
-        header = self.table.horizontalHeader()
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Interactive)
-        header.setSectionResizeMode(3, QHeaderView.ResizeMode.Stretch)
-        about = QWidget()
-        told = QVBoxLayout(about)
-        told.setContentsMargins(0, em(self, 0.3), em(self, 0.3), 0)
-        for part in (Heading("Grade"), self.grade, self.evidence, self.caution):
-            told.addWidget(part)
-        told.addStretch(1)
+        drawn = QWidget()
+        self.charts = QBoxLayout(QBoxLayout.Direction.LeftToRight, drawn)
+        self.charts.setContentsMargins(0, 0, em(self, 0.3), 0)
+        for box, share in ((self.days, 3), (self.curve, 2)):
+            self.charts.addWidget(box, share, Qt.AlignmentFlag.AlignTop)
         area = QScrollArea()
-        area.setWidget(about)
+        area.setWidget(drawn)
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.viewport().setAutoFillBackground(False)
-        about.setAutoFillBackground(False)
-        area.setAccessibleName("Grade and cautions")
+        drawn.setAutoFillBackground(False)
+        area.setAccessibleName(say("Charts of the plan"))
         self.split = QSplitter(Qt.Orientation.Vertical)
         self.split.addWidget(self.table)
         self.split.addWidget(area)
         self.split.setChildrenCollapsible(False)
-        self.split.setSizes([em(self, 24), em(self, 13)])
+        self.split.setSizes([em(self, 21), em(self, 16)])
         layout = QVBoxLayout(self.body)
         layout.addLayout(self.top)
         layout.addWidget(self.split, 1)
+        layout.addWidget(self.caution)
 
     # What is planned with.
 
@@ -175,7 +181,7 @@ class PlanView(TeachingPage):
     def _daily_changed(self, minutes: int) -> None:
         if not self._filling:
             self.session.edit(
-                "Change the minutes a day",
+                say("Change the minutes a day"),
                 lambda lesson: edits.set_field(lesson, "minutes_a_day", minutes),
                 merge=True,
             )
@@ -184,15 +190,16 @@ class PlanView(TeachingPage):
 
     @property
     def label(self) -> str:
-        return "Planning the practice"
+        return say("Planning the practice")
 
-    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Any]:
+    def planning(self, lesson: Lesson, fingering: Fingering) -> Callable[[], Plan]:
+        """What makes the plan, with the fields as they stand now."""
         instrument, hand = playing_of(lesson)
         week, first, student = self.week.value(), self.first.value(), self.student.currentData()
 
-        def work(_: Progress) -> tuple[Analysis, Plan]:
+        def make() -> Plan:
             analysis = self.findings.analysis(lesson, fingering)
-            plan = make_plan(
+            return make_plan(
                 lesson.piece,
                 fingering,
                 instrument,
@@ -203,134 +210,89 @@ class PlanView(TeachingPage):
                 tempo_percent=max(20, min(200, lesson.tempo_percent)),
                 done=lesson.plan_done,
                 first_day=first,
+                model=analysis.model,
                 measures=analysis.measures,
             )
-            return analysis, plan
 
+        return make
+
+    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Any]:
+        make = self.planning(lesson, fingering)
+        wide = self._is_wide()
+        days, curve = form_of(self, 0.57 if wide else 0.94), form_of(self, 0.38 if wide else 0.94)
+
+        def work(_: Progress) -> Planned:
+            from workbench.engraving.charts import curve_chart, plan_chart
+
+            plan = make()
+            return Planned(
+                plan, plan_chart(plan, days), curve_chart(lesson.piece, plan.time, curve)
+            )
+
+        self._drawn = self.width()
         return work
 
     def show_found(self, lesson: Lesson, found: Any) -> None:
-        """Show plan, grade and cautions."""
-        self.analysis, self.plan = found
-        plan, time = self.plan, self.plan.time
+        """Show plan, charts and cautions."""
+        plan, time = found.plan, found.plan.time
+        self.plan = plan
         self._filling = True
         self.daily.setValue(plan.minutes_a_day)
-        self._fill_table(plan)
         self._filling = False
-        self.total.setText(f"{time.words[0].upper()}{time.words[1:]} in all")
+        self.table.show_plan(plan)
+        words = say("{time} in all", time=time.words)
+        self.total.setText(words[:1].upper() + words[1:])
         self.total.setAccessibleName(self.total.text())
+        left = say("Everything is done.")
         if plan.days:
-            self.left.setText(
-                f"Likely {time.minutes:.0f} minutes, between {time.low:.0f} and {time.high:.0f}. "
-                f"{plan.minutes:.0f} minutes are left, to day {plan.last_day}."
+            left = say(
+                "Likely {minutes} minutes, between {low} and {high}. "
+                "{left} minutes are left with the warm-ups, to day {last}.",
+                minutes=round(time.minutes),
+                low=round(time.low),
+                high=round(time.high),
+                left=round(plan.minutes),
+                last=plan.last_day,
             )
-        else:
-            self.left.setText("Everything is done.")
         if plan.minutes_a_day != lesson.minutes_a_day:
-            self.left.setText(
-                f"{self.left.text()} A plan takes 5 to 240 minutes a day, not "
-                f"{lesson.minutes_a_day}."
+            odd = say(
+                "A plan takes 5 to 240 minutes a day, not {minutes}.", minutes=lesson.minutes_a_day
             )
-        self._show_grade(lesson, self.analysis)
+            left = f"{left} {odd}"
+        self.left.setText(left)
+        self.days.show_chart(found.days)
+        self.curve.show_chart(found.curve)
         self.caution.say(" ".join(plan.cautions))
 
-    def _show_grade(self, lesson: Lesson, analysis: Analysis) -> None:
-        own = "not given yet"
-        if lesson.grade is not None:
-            own = ", ".join(filter(None, (f"grade {lesson.grade}", lesson.grade_level)))
-        self.grade.setText(
-            f"Your word: {own}. Estimate: {analysis.estimate.words}. "
-            "The estimate stands beside your word and never changes it."
-        )
-        said = [f"– {words}" for words in (*analysis.evidence[:5], *analysis.hardest)]
-        self.evidence.setText("\n".join(said))
-
-    def _fill_table(self, plan: Plan) -> None:
-        table = self.table
-        here = table.currentItem()
-        chosen = here.data(ID) if here else None
-        scrolled = table.verticalScrollBar().value()
-        table.setUpdatesEnabled(False)
-        table.clearSpans()
-        table.setRowCount(0)
-        for day in plan.days:
-            self._heading(day_in_words(day))
-            for item in day.items:
-                self._row(item)
-        if plan.done:
-            minutes = sum(item.minutes for item in plan.done)
-            self._heading(f"Done, {minutes:.0f} minutes")
-            for item in plan.done:
-                self._row(item)
-        for row in range(table.rowCount()):
-            first = table.item(row, 0)
-            if chosen is not None and first is not None and first.data(ID) == chosen:
-                table.setCurrentCell(row, 0)
-                break
-        table.fit()
-        table.verticalScrollBar().setValue(scrolled)
-        table.setUpdatesEnabled(True)
-
-    def _heading(self, words: str) -> None:
-        row = self.table.rowCount()
-        self.table.insertRow(row)
-        item = cell(words, bold=True)
-        item.setFlags(Qt.ItemFlag.ItemIsEnabled)
-        item.setBackground(self.palette().alternateBase())
-        self.table.setItem(row, 0, item)
-        self.table.setSpan(row, 0, 1, len(COLUMNS))
-
-    def _row(self, item: PlanItem) -> None:
-        row = self.table.rowCount()
-        self.table.insertRow(row)
-        what = cell(" ".join(w for w in (item.kind.capitalize(), item.where) if w))
-        if item.kind != "warm up":  # comes anew every day, so that there is nothing to tick
-            what.setFlags(what.flags() | Qt.ItemFlag.ItemIsUserCheckable)
-            what.setCheckState(Qt.CheckState.Checked if item.done else Qt.CheckState.Unchecked)
-        what.setData(ID, item.id)
-        what.setData(ID + 1, item.bars[0] if item.bars else -1)
-        tempo = ""
-        if item.tempo_to:
-            share = f"{item.tempo_from}–{item.tempo_to} %"
-            if item.tempo_from == item.tempo_to:
-                share = f"{item.tempo_to} %"
-            tempo = f"{share}\nto ♩ = {item.beats}"
-        cells = (what, cell(f"{max(1, round(item.minutes))}"), cell(tempo))
-        for column, part in enumerate((*cells, cell(item.exercise))):
-            # in the middle, as the box to tick is
-            part.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-            self.table.setItem(row, column, part)
+    def _is_wide(self) -> bool:
+        return self.width() > em(self, WIDE)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        wide = self.width() > em(self, 44)
-        self.top.setDirection(
-            QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
+        way = (
+            QBoxLayout.Direction.LeftToRight
+            if self._is_wide()
+            else QBoxLayout.Direction.TopToBottom
         )
+        self.top.setDirection(way)
+        self.charts.setDirection(way)
+        if self.plan is not None and abs(self.width() - self._drawn) >= STEP:
+            self._stale = True
+            self._redraw.start()
 
     # Hands on it.
 
-    def _ticked(self, item: QTableWidgetItem) -> None:
-        name = item.data(ID)
-        if self._filling or item.column() != 0 or not name:
-            return
-        on = item.checkState() == Qt.CheckState.Checked
-        label = f"{'Tick' if on else 'Take back'} '{item.text()}'"
+    def _ticked(self, name: str, on: bool, words: str) -> None:
+        label = say("Tick '{item}'", item=words) if on else say("Take back '{item}'", item=words)
         self.session.edit(label, lambda lesson: with_tick(lesson, name, on))
 
-    def _go_to(self, row: int, *_others: int) -> None:
-        first = self.table.item(row, 0)
-        bar = first.data(ID + 1) if first is not None and not self._filling else None
-        if bar is not None and bar >= 0:
-            self.session.select(self.session.position_of(bar))
+    def _go_to_day(self, day: int) -> None:
+        self.days.view.select(day)
+        self.table.go_to_day(day)
 
     def row_of(self, item: str) -> int:
         """The row of a plan item; -1 where it has none."""
-        for row in range(self.table.rowCount()):
-            first = self.table.item(row, 0)
-            if first is not None and first.data(ID) == item:
-                return row
-        return -1
+        return self.table.row_of(item)
 
     def dialog(self) -> Any:
         """The dialog that exports the plan; None while there is none."""
@@ -340,41 +302,6 @@ class PlanView(TeachingPage):
         if lesson is None or fingering is None:
             return None
         # Made anew where it is written: the view may never have been looked at.
-        make, title = self.work(lesson, fingering), lesson.title
-        form = Form(".md", "Markdown", lambda: markdown(make(lambda _: None)[1], title))
-        return ExportDialog(self.session, "practice plan", (form,), self.window())
-
-
-class _Ticks(RowDelegate):
-    """Draws the box to tick so that it is seen on a dark ground as well."""
-
-    def paint(
-        self,
-        painter: QPainter,
-        option: QStyleOptionViewItem,
-        index: QModelIndex | QPersistentModelIndex,
-    ) -> None:
-        super().paint(painter, option, index)
-        state = index.data(Qt.ItemDataRole.CheckStateRole)
-        if state is None:
-            return
-        full = QStyleOptionViewItem(option)
-        self.initStyleOption(full, index)
-        view = option.widget  # type: ignore[attr-defined]
-        where = QStyle.SubElement.SE_ItemViewItemCheckIndicator
-        box = view.style().subElementRect(where, full, view).toRectF().adjusted(1, 1, -1, -1)
-        c = colours(view)
-        done = Qt.CheckState(state) == Qt.CheckState.Checked
-        painter.save()
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(QPen(QColor(c.ink), 1.4))
-        painter.setBrush(QColor(c.accent if done else c.panel))
-        painter.drawRoundedRect(box, 2, 2)
-        if done:
-            side = box.width()
-            painter.setPen(QPen(QColor(c.accent_ink), max(1.8, side * 0.14)))
-            corners = ((0.22, 0.52), (0.42, 0.72), (0.8, 0.28))
-            painter.drawPolyline(
-                [QPointF(box.x() + x * side, box.y() + y * box.height()) for x, y in corners]
-            )
-        painter.restore()
+        make, title = self.planning(lesson, fingering), lesson.title
+        form = Form(".md", "Markdown", lambda: markdown(make(), title))
+        return ExportDialog(self.session, say("practice plan"), (form,), self.window())
