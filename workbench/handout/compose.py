@@ -44,7 +44,18 @@ class Loose:
     block: Block
 
 
-Part = Block | Table | Loose
+@dataclass(frozen=True)
+class Together:
+    """Blocks that belong on one page, where one page can hold them."""
+
+    blocks: Sequence[Block]
+
+    @property
+    def height(self) -> float:
+        return sum(b.height for b in self.blocks)
+
+
+Part = Block | Table | Loose | Together
 
 
 def column_step(width: float, scale: float) -> float:
@@ -149,7 +160,13 @@ class Flow:
                     if other.block.height <= self.free:
                         self.put(other.block)
                         rest.remove(other)
-            self.put(block)
+            if isinstance(block, Together):
+                if self.free < block.height <= self._sheet.room:
+                    self.new_page()
+                for one in block.blocks:
+                    self.put(one)
+            else:
+                self.put(block)
 
     def _table(self, table: Table) -> None:
         head = table.head.height if table.head else 0.0

@@ -9,7 +9,7 @@ from fractions import Fraction
 from workbench.engraving.marks import chord_text
 from workbench.fingering.chordname import name_chord
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
-from workbench.handout.words import beat_word
+from workbench.handout.words import beat_word, pitch_word
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.model import Bar, Piece
@@ -117,7 +117,7 @@ def _grip_at(
         if when == onset and frets[string - 1] is None and finger not in fingers
     )
     return Grip(
-        chord_text(name or name_chord(sounding).name),
+        _title(name, sounding),
         say("bar {bar}, beat {beat}", bar=bar.number, beat=beat_word(onset, bar.time_signature[1])),
         tuple(frets),
         tuple(fingers),
@@ -127,6 +127,14 @@ def _grip_at(
         planted,
         _hard(frets, barre is not None),
     )
+
+
+def _title(name: str, sounding: Sequence[int]) -> str:
+    """The chord as it is written over the music, else as it sounds, else its notes."""
+    found = name or name_chord(sounding).name
+    if found:
+        return chord_text(found)
+    return " ".join(pitch_word(m).rstrip("0123456789") for m in sorted(set(sounding)))
 
 
 def _rings(note: FingeredNote, onset: Fraction) -> bool:
@@ -160,7 +168,7 @@ def grip_of_note(
                     found.setdefault((n.string, n.fret), n.left)
     fingers = tuple(found.get((string, fret or 0), 0) for string, fret in enumerate(frets, 1))
     sounding = [m + f for m, f in zip(instrument.open_midi, frets, strict=True) if f is not None]
-    title = chord_text(name_chord(sounding).name) if len(sounding) > 1 else ""
+    title = _title("", sounding) if len(sounding) > 1 else ""
     where = say("note {number}", number=number)
     return Grip(title or _bar_words(note, piece), "", frets, fingers, note=where)
 

@@ -2,13 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QImage, QPainter
-
-from workbench.engraving.app import SANS, ensure_gui
+from workbench.engraving.app import ensure_gui
 from workbench.engraving.paint import PaintedSystem
 from workbench.engraving.render import STAFF_HEIGHT
 from workbench.fingering.types import Fingering
@@ -23,13 +20,10 @@ from workbench.handout.options import (
     MM,
     STAFF_MM,
     HandoutOptions,
-    Sheet,
-    page_size,
     sheet,
 )
-from workbench.handout.pdf import Bookmark, pdf_bytes, write_whole
-from workbench.handout.tags import ARTIFACT, begin
-from workbench.handout.typeset import GREY, Style, draw
+from workbench.handout.paged import Leaves, pdf_of
+from workbench.handout.pdf import Bookmark, write_whole
 from workbench.handout.words import pickup_joined
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
@@ -62,7 +56,7 @@ def make_handout(
     return handout.count
 
 
-class Handout:
+class Handout(Leaves):
     """A laid-out handout: ``count`` pages, each painted by ``paint_page`` in
     points, onto the screen as onto paper."""
 
@@ -78,37 +72,16 @@ class Handout:
                 say("'{title}' has no bars; there is nothing to print.", title=lesson.title)
             )
         ensure_gui()
-        self.options = options
-        self.sheet: Sheet = sheet(options)
+        self.sheet = sheet(options)
         self._material = Material(lesson, fingering, options, self.sheet, extras or Extras())
         self.piece, self.lesson = self._material.piece, lesson
-        self._pages = self._composed()
-
-    @property
-    def count(self) -> int:
-        return len(self._pages)
-
-    @property
-    def title(self) -> str:
-        return self._material.title
-
-    @property
-    def author(self) -> str:
-        return self.options.studio or self.piece.composer
+        super().__init__(
+            self._material.title, self.piece.composer, options, self.sheet, self._composed()
+        )
 
     def pdf(self) -> bytes:
         """The whole handout as a PDF document."""
-
-        def painted(number: int) -> Callable[[QPainter], None]:
-            return lambda painter: self.paint_page(painter, number)
-
-        return pdf_bytes(
-            [painted(k) for k in range(self.count)],
-            page_size(self.options),
-            title=self.title,
-            author=self.author,
-            bookmarks=self.bookmarks(),
-        )
+        return pdf_of(self)
 
     def bookmarks(self) -> list[Bookmark]:
         """The title, the sections, and what follows the music."""
@@ -125,35 +98,6 @@ class Handout:
                     out.append(Bookmark(heading, number))
         return out
 
-    def paint_page(self, painter: QPainter, number: int, label: str = "") -> None:
-        """Paint page ``number`` (from 0) with the paper's corner at the origin, in points.
-
-        ``label`` stands at the foot in place of the page number, as in a book.
-        """
-        page = self._pages[number]
-        for block, y in page.placed:
-            painter.save()
-            block.paint(painter, self.sheet.left, self.sheet.top + y)
-            painter.restore()
-        self._footer(painter, number, label)
-
-    def image(self, number: int, width: int, ratio: float = 1.0) -> QImage:
-        """Page ``number`` (from 0) as it will be printed, ``width`` pixels of the screen
-        across, ``ratio`` device pixels to each."""
-        scale = width * ratio / self.sheet.width
-        size = QSize(round(width * ratio), round(self.sheet.height * scale))
-        image = QImage(size, QImage.Format.Format_RGB32)
-        image.fill(Qt.GlobalColor.white)
-        painter = QPainter(image)
-        painter.setRenderHints(
-            QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing
-        )
-        painter.scale(scale, scale)
-        self.paint_page(painter, number)
-        painter.end()
-        image.setDevicePixelRatio(ratio)
-        return image
-
     def systems(self) -> list[PaintedSystem]:
         """The engraved systems in order, as they are painted."""
         return [b.system for p in self._pages for b, _ in p.placed if isinstance(b, SystemBlock)]
@@ -165,21 +109,6 @@ class Handout:
             bars = [b.system.last for b, _ in page.placed if isinstance(b, SystemBlock)]
             out += bars[-1:]
         return out
-
-    def _footer(self, painter: QPainter, number: int, label: str = "") -> None:
-        begin(painter, ARTIFACT)
-        style = Style(7.5 * min(self.sheet.scale, 1.2), SANS)
-        y = self.sheet.height - 9.5 * MM
-        left = "  ·  ".join(t for t in (self.options.studio, self.options.contact) if t)
-        draw(painter, self.sheet.left, y, left, style, GREY)
-        right = label or say("Page {page} of {pages}", page=number + 1, pages=self.count)
-        edge = self.sheet.left + self.sheet.line
-        draw(painter, edge - style.width(right), y, right, style, GREY)
-        if number:
-            middle = self.title if len(self.title) < 60 else self.title[:59] + "…"
-            at = self.sheet.left + (self.sheet.line - style.width(middle)) / 2
-            if at > self.sheet.left + style.width(left) + 12:
-                draw(painter, at, y, middle, style, GREY)
 
     def _composed(self) -> list[Page]:
         """The cheapest arrangement: pages, turns inside repeats, notes far from their

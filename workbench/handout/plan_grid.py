@@ -13,8 +13,8 @@ from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QPainter, QPen
 
 from workbench.engraving.app import SANS
-from workbench.handout.blocks import TextBlock, rule
-from workbench.handout.compose import Part
+from workbench.handout.blocks import Block, TextBlock, rule
+from workbench.handout.compose import Part, Together
 from workbench.handout.tags import ARTIFACT, begin
 from workbench.handout.typeset import INK, SMALL, Style, draw, fitting
 from workbench.language.speech import mark, say
@@ -44,7 +44,7 @@ class Cell:
 def plan_parts(
     plan: Plan, width: float, room: float, scale: float, most: int = MOST_DAYS
 ) -> list[Part]:
-    """The heading, tables and the key to their letters."""
+    """The heading, tables and the key to their letters: on one page where it holds them."""
     days = plan.days[:most]
     letters = _letters(days)
     across = DAYS_ACROSS if scale < 1.2 else DAYS_ACROSS // 2
@@ -52,7 +52,7 @@ def plan_parts(
         "Tick what is done. The number is the tempo to reach, in quarter notes a minute; the "
         "letter says how to practise."
     )
-    out: list[Part] = []
+    out: list[Block] = []
     title = TextBlock(words, width, scale, heading=say("Practice plan"), style=SMALL, after=4)
     each = max(4, int((room - title.height - 40 * scale) / (_ROW * scale)) - 2)
     for start in range(0, len(days), across):
@@ -70,7 +70,7 @@ def plan_parts(
     if len(plan.days) > len(days):
         more = say("The plan goes on to day {last}.", last=plan.days[-1].day)
         out.append(TextBlock(more, width, scale, style=SMALL, after=6))
-    return out
+    return [Together(out)]
 
 
 def _letters(days: Sequence[DayPlan]) -> dict[str, str]:
