@@ -21,7 +21,7 @@ def _splitters(window: Window) -> dict[str, QSplitter]:
     """Every splitter under a name that stays: its place among the window's splitters."""
     named = {"across": window.across, "middle": window.middle, "bar_side": window.bar_side}
     rest = [s for s in window.teaching.findChildren(QSplitter) if s not in named.values()]
-    return named | {f"teaching{at}": s for at, s in enumerate(rest)}
+    return named | {s.objectName() or f"teaching{at}": s for at, s in enumerate(rest)}
 
 
 def remember(window: Window) -> None:
@@ -61,7 +61,9 @@ def restore(window: Window) -> None:
         window.restoreGeometry(_bytes(kept["geometry"]))
     for name, splitter in _splitters(window).items():
         if name in kept:
+            along = splitter.orientation()
             splitter.restoreState(_bytes(kept[name]))
+            splitter.setOrientation(along)  # kept by an older program, it may lie the other way
     window.set_left_handed(bool(kept.get("left_handed")))
     window.score.zoom = _number(kept.get("zoom"))
     window.neck.neck.zoom = _number(kept.get("neck_zoom"))

@@ -187,7 +187,7 @@ def _box(name: str) -> QComboBox:
     box.setAccessibleName(name)
     box.setToolTip(name)
     box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-    box.setMinimumContentsLength(5)
+    box.setMinimumContentsLength(3)
     return box
 
 

@@ -48,6 +48,7 @@ class NewAndNext(QWidget):
         heading = Heading(say("Teach &next, or side by side"))
         heading.setBuddy(self.next)
         parts = QSplitter(Qt.Orientation.Horizontal)
+        parts.setObjectName("new and next")
         parts.addWidget(_column(self.heading, self.new, self.first_button))
         parts.addWidget(_column(heading, self.next, self.open_button, self.finger_button))
         parts.setChildrenCollapsible(False)

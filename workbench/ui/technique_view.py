@@ -108,6 +108,7 @@ class TechniqueView(TeachingPage):
         column.addWidget(_label(say("&Techniques"), self.list))
         column.addWidget(self.list, 1)
         parts = QSplitter(Qt.Orientation.Horizontal)
+        parts.setObjectName("techniques")
         parts.addWidget(left)
         parts.addWidget(self.area)
         parts.setStretchFactor(0, 2)
