@@ -140,8 +140,10 @@ def legend(fig: Figure, ax: Axes, form: Format) -> None:
     named = list(zip(*ax.get_legend_handles_labels(), strict=True))
     named.sort(key=lambda pair: not isinstance(pair[0], BarContainer))  # bars first
     handles, labels = [h for h, _ in named], [name for _, name in named]
-    widest = form.size * (max((0.56 * len(name) for name in labels), default=0.0) + 3.6)
-    columns = max(1, min(len(labels), int(form.width / widest)))
+    widths = [form.size * (0.56 * len(name) + 3.6) for name in labels] or [form.width]
+    columns = max(1, min(len(labels), int(form.width / max(widths))))
+    if sum(widths) <= form.width:
+        columns = len(labels)
     order = [k for column in range(columns) for k in range(column, len(labels), columns)]
     fig.legend(
         [handles[k] for k in order], [labels[k] for k in order],

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import Qt, QTimer, Signal
@@ -24,6 +24,7 @@ from workbench.teaching.grade import (
 )
 from workbench.teaching.lesson import Lesson
 from workbench.ui.chart_view import STEP, ChartBox, form_of
+from workbench.ui.estimate_row import with_grade
 from workbench.ui.findings import Analysis, Findings
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
@@ -40,11 +41,6 @@ class Judged:
     printed: Grade | None
     effort: Chart
     demands: Chart
-
-
-def with_grade(lesson: Lesson, grade: Grade) -> Lesson:
-    """The lesson with that grade as the teacher's word."""
-    return replace(lesson, grade=grade.number, grade_level=grade.level)
 
 
 def own_word(lesson: Lesson, estimate: Grade) -> str:

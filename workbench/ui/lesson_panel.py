@@ -23,16 +23,51 @@ from PySide6.QtWidgets import (
 
 from workbench.fingering.types import Settings
 from workbench.instrument.table import HANDS
+from workbench.language.speech import mark, say
 from workbench.teaching.lesson import Lesson
 from workbench.ui import edits
+from workbench.ui.estimate_row import EstimateRow
 from workbench.ui.parts import Caution, Faint, Heading
 from workbench.ui.session import Session
 
 NONE = -1  # a spin box at its special value: not given
-SAFETY = (
+SAFETY = mark(
     "Figures about hands are guidance, not medical advice. Warm up, rest between tries, stop "
     "at pain, and ask a teacher or a health professional where it stays."
 )
+#: Stored words as they are shown; others, such as "i-m", are shown as they are.
+SHOWN = {
+    "small": mark("small"),
+    "medium": mark("medium"),
+    "large": mark("large"),
+    "beginner": mark("beginner"),
+    "easy": mark("easy"),
+    "middle": mark("middle"),
+    "advanced": mark("advanced"),
+    "thumb": mark("thumb"),
+    "early": mark("early"),
+    "late": mark("late"),
+    "": mark("not given"),
+}
+#: What a step of the history is called, by the field that it changes.
+STEPS = {
+    "title": mark("Change the title"),
+    "student": mark("Change the student"),
+    "hand": mark("Change the hand"),
+    "level": mark("Change the level"),
+    "style": mark("Change the style"),
+    "grade": mark("Change the grade"),
+    "grade_level": mark("Change the grade level"),
+    "practice_minutes": mark("Change the practice minutes"),
+    "minutes_a_day": mark("Change the minutes a day"),
+    "tempo_percent": mark("Change the tempo percent"),
+    "techniques": mark("Change the techniques"),
+}
+
+
+def shown(word: str) -> str:
+    """A stored word as it is shown."""
+    return say(SHOWN[word]) if word in SHOWN else word
 
 
 def with_word(settings: Settings, name: str, word: str) -> Settings:
@@ -60,50 +95,53 @@ class LessonPanel(QWidget):
         self.form = QFormLayout()
         self.form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         self.form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        self.title = self._line("&Title", "title")
-        self.student = self._line("&Student or group", "student")
+        self.title = self._line(say("&Title"), "title")
+        self.student = self._line(say("&Student or group"), "student")
         self.music = Faint()
-        self.music_button = QPushButton("Instrument and &key …")
+        self.music_button = QPushButton(say("Instrument and &key …"))
         self.form.addRow(self.music)
         self.form.addRow(self.music_button)
-        hands = tuple(HANDS)
-        self.hand = self._choice("&Hand", hands, hands, "hand")
-        self.spans = QPushButton("&Measured hand …")
-        self.spans.setToolTip("Enter three spans of the student's left hand in millimetres")
+        self.hand = self._choice(say("&Hand"), tuple(HANDS), "hand")
+        self.spans = QPushButton(say("&Measured hand …"))
+        self.spans.setToolTip(say("Enter three spans of the student's left hand in millimetres"))
         self.spans.clicked.connect(self._measure)
         self.form.addRow(self.spans)
-        self.level = self._setting("&Level", edits.LEVELS, "level")
-        self.stroke_style = self._setting("&Right hand", edits.STYLES, "style")
-        self.relaxed = self._tick("Relaxed hand: 1 and 3 on neighbouring frets", "relaxed_hand")
-        self.rest_strokes = self._tick("Mark rest strokes", "rest_strokes")
-        self.grade = self._number("&Grade", "grade", 0, 8, "", "not given")
-        self.grade_level = self._choice(
-            "Within the grade", edits.GRADE_LEVELS, ("not given", *edits.GRADE_LEVELS[1:]),
-            "grade_level",
-        )  # fmt: skip
-        self.practice = self._number(
-            "&Practice in all", "practice_minutes", 0, 100_000, " min", "not given"
+        self.level = self._setting(say("&Level"), edits.LEVELS, "level")
+        self.stroke_style = self._setting(say("&Right hand"), edits.STYLES, "style")
+        self.relaxed = self._tick(
+            say("Relaxed hand: 1 and 3 on neighbouring frets"), "relaxed_hand"
         )
-        self.daily = self._number("Practice a &day", "minutes_a_day", 1, 600, " min", "")
-        self.tempo = self._number("T&empo", "tempo_percent", 10, 400, " %", "")
+        self.rest_strokes = self._tick(say("Mark rest strokes"), "rest_strokes")
+        self.grade = self._number(say("&Grade"), "grade", 0, 8, "", say("not given"))
+        self.grade_level = self._choice(say("Within the grade"), edits.GRADE_LEVELS, "grade_level")
+        self.estimate = EstimateRow(self._session)
+        self.form.addRow(self.estimate)
+        self.practice = self._number(
+            say("&Practice in all"),
+            "practice_minutes",
+            0,
+            100_000,
+            say(" min"),
+            say("not given"),
+        )
+        self.daily = self._number(say("Practice a &day"), "minutes_a_day", 1, 600, say(" min"), "")
+        self.tempo = self._number(say("T&empo"), "tempo_percent", 10, 400, " %", "")
         self.techniques = QLineEdit()
         self.techniques.editingFinished.connect(self._techniques_done)
-        self._show.append(
-            lambda lesson: self.techniques.setText(", ".join(lesson.techniques))
-        )
+        self._show.append(lambda lesson: self.techniques.setText(", ".join(lesson.techniques)))
         self._show.append(lambda _: self.techniques.setCursorPosition(0))
-        self._row("Techni&ques", self.techniques)
+        self._row(say("Techni&ques"), self.techniques)
         self.changes = Faint()
         self.audit = Faint()
         self.caution = Caution()
-        self.caution.say(SAFETY)
+        self.caution.say(say(SAFETY))
 
         inner = QWidget()
         column = QVBoxLayout(inner)
         column.addLayout(self.form)
-        column.addWidget(Heading("Legato"))
+        column.addWidget(Heading(say("Legato")))
         column.addWidget(self.audit)
-        self.changes_heading = Heading("What arranging changed")
+        self.changes_heading = Heading(say("What arranging changed"))
         column.addWidget(self.changes_heading)
         column.addWidget(self.changes)
         column.addWidget(self.caution)
@@ -113,7 +151,7 @@ class LessonPanel(QWidget):
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setAccessibleName("The whole lesson")
+        area.setAccessibleName(say("The whole lesson"))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(area)
@@ -135,11 +173,9 @@ class LessonPanel(QWidget):
         self._show.append(lambda lesson: line.setText(getattr(lesson, name)))
         return line
 
-    def _choice(
-        self, label: str, values: tuple[str, ...], words: tuple[str, ...], name: str
-    ) -> QComboBox:
+    def _choice(self, label: str, values: tuple[str, ...], name: str) -> QComboBox:
         box = QComboBox()
-        box.addItems(list(words))
+        box.addItems([shown(value) for value in values])
         self._row(label, box)
         box.activated.connect(lambda at: self._write(name, values[at]) if at < len(values) else 0)
 
@@ -157,11 +193,11 @@ class LessonPanel(QWidget):
 
     def _setting(self, label: str, values: tuple[str, ...], name: str) -> QComboBox:
         box = QComboBox()
-        box.addItems(list(values))
+        box.addItems([shown(value) for value in values])
         self._row(label, box)
         box.activated.connect(
             lambda at: self._session.edit(
-                f"Change the {name}",
+                say(STEPS[name]),
                 lambda lesson: edits.set_settings(
                     lesson, with_word(lesson.settings, name, values[at])
                 ),
@@ -178,16 +214,14 @@ class LessonPanel(QWidget):
         self.form.addRow(box)
         box.clicked.connect(
             lambda on: self._session.edit(
-                f"Change: {label.lower()}",
+                say("Change: {what}", what=label),
                 lambda lesson: edits.set_settings(lesson, with_tick(lesson.settings, name, on)),
             )
         )
         self._show.append(lambda lesson: box.setChecked(getattr(lesson.settings, name)))
         return box
 
-    def _number(
-        self, label: str, name: str, low: int, high: int, unit: str, none: str
-    ) -> QSpinBox:
+    def _number(self, label: str, name: str, low: int, high: int, unit: str, none: str) -> QSpinBox:
         box = QSpinBox()
         box.setRange(NONE if none else low, high)
         box.setSpecialValueText(none)
@@ -209,9 +243,8 @@ class LessonPanel(QWidget):
         lesson = self._session.lesson
         if self._filling or lesson is None or getattr(lesson, name) == value:
             return
-        label = f"Change the {name.replace('_', ' ')}"
         if not self._session.edit(
-            label, lambda old: edits.set_field(old, name, value), merge=True
+            say(STEPS[name]), lambda old: edits.set_field(old, name, value), merge=True
         ):
             self.refresh()
 
@@ -238,9 +271,16 @@ class LessonPanel(QWidget):
             show(lesson)
         self._filling = False
         instrument = self._session.instrument
-        capo = f", capo at fret {lesson.capo}" if lesson.capo else ""
         key = lesson.key or lesson.piece.key.name
-        self.music.setText(f"{instrument.name}{capo}; {key}")
+        music = say("{instrument}; {key}", instrument=say(instrument.name), key=key)
+        if lesson.capo:
+            music = say(
+                "{instrument}, capo at fret {fret}; {key}",
+                instrument=say(instrument.name),
+                fret=lesson.capo,
+                key=key,
+            )
+        self.music.setText(music)
         self.changes.setText("\n".join(f"– {reason}" for reason in lesson.changes))
         for part in (self.changes, self.changes_heading):
             part.setVisible(bool(lesson.changes))
@@ -248,8 +288,13 @@ class LessonPanel(QWidget):
         if fingering:
             audit = fingering.audit
             self.audit.setText(
-                f"{audit.notes - audit.cut} of {audit.notes} notes are held for their full "
-                f"length; {100 * audit.held_fraction:.0f} % of all written length sounds."
+                say(
+                    "{held} of {notes} notes are held for their full length; {percent} % of all "
+                    "written length sounds.",
+                    held=audit.notes - audit.cut,
+                    notes=audit.notes,
+                    percent=f"{100 * audit.held_fraction:.0f}",
+                )
             )
         else:
-            self.audit.setText("The fingering is being worked out.")
+            self.audit.setText(say("The fingering is being worked out."))

@@ -117,6 +117,7 @@ class Window(QMainWindow):
         self.across = QSplitter(Qt.Orientation.Horizontal)
         self.across.addWidget(self.bars)
         self.teaching = TeachingTabs(self.session, self.middle, self)
+        self.lesson_panel.estimate.watch(self.teaching.findings)
         self.across.addWidget(self.teaching)
         self.across.addWidget(self.side)
         self.across.setStretchFactor(1, 1)
