@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+import pypdf
 import pytest
 
 from workbench.cli import main
@@ -147,6 +148,56 @@ def test_the_demo_is_a_score_for_every_verb(call, tmp_path):
     assert got.status == 0, got.err
     assert got.json == {"pages": got.json["pages"], "path": str(tmp_path / "page.pdf")}
     assert got.json["pages"] >= 1 and (tmp_path / "page.pdf").stat().st_size > 1000
+
+
+@pytest.mark.parametrize("what", ["grips", "plan"])
+def test_other_sheets(call, tmp_path, what):
+    out = tmp_path / "sheet.pdf"
+    got = call("handout", "demo", "-o", out, "--what", what, "--large", "--left-handed", "--json")
+    assert got.status == 0, got.err
+    assert got.json["path"] == str(out) and got.json["pages"] == len(pypdf.PdfReader(out).pages)
+
+
+def test_a_book_in_booklet_order(call, tmp_path):
+    words = ["--what", "book", "--with", "demo:2", "--title", "Tuesday", "--studio", "Linde"]
+    plain = call("handout", "demo:5", *words, "-o", tmp_path / "book.pdf", "--json").json
+    folded = call("handout", "demo:5", *words, "-o", tmp_path / "fold.pdf", "--json", "--booklet")
+    assert folded.json["pages"] == (plain["pages"] + 3) // 4 * 2
+    text = pypdf.PdfReader(tmp_path / "book.pdf").pages[0].extract_text()
+    assert "Tuesday" in text and "2 lessons" in text and "Linde" in text
+
+
+def test_some_bars_as_a_picture(call, tmp_path):
+    out = tmp_path / "bars.png"
+    got = call("handout", "demo", "-o", out, "--bars", "2-3", "--resolution", "96", "--json")
+    assert got.status == 0, got.err
+    assert set(got.json) == {"pages", "path", "width", "height", "unit"}
+    assert got.json["unit"] == "px" and out.read_bytes().startswith(b"\x89PNG")
+    wrong = call("handout", "demo", "-o", tmp_path / "page.pdf", "--bars", "2-3")
+    assert wrong.status == 2 and ".svg or .png" in wrong.err and wrong.err.count("\n") == 1
+    assert call("handout", "demo", "-o", out, "--what", "plan").status == 2
+    assert call("handout", "demo", "--with", "demo:2", "-o", tmp_path / "page.pdf").status == 2
+    assert not (tmp_path / "page.pdf").exists()
+
+
+def test_export_and_its_fingering_come_back(call, tmp_path):
+    out = tmp_path / "piece.musicxml"
+    got = call("export", "demo:2", "-o", out, "--json").json
+    assert got == {"path": str(out), "format": "MusicXML", "notes": got["notes"],
+                   "fingered": got["notes"]}  # fmt: skip
+    first, again = (
+        [
+            [(n["string"], n["fret"], n["left"], n["right"]) for n in bar["notes"]]
+            for bar in call("finger", score, "--json").json["bars"]
+        ]
+        for score in ("demo:2", out)
+    )
+    assert first == again
+    fresh = call("finger", out, "--json", "--refinger").json
+    assert len(fresh["bars"]) == len(first)
+    assert call("export", "demo", "-o", tmp_path / "a.mid", "--json").json["format"] == "MIDI"
+    assert call("read", tmp_path / "a.mid", "--json").status == 0
+    assert call("export", "demo", "-o", tmp_path / "a.doc").status == 2
 
 
 def test_sound(call, tune, tmp_path):

@@ -15,6 +15,7 @@ VERBS = {
     "plan": "plan the practice day by day",
     "script": "write the tutorial's script with times",
     "handout": "write the student's or the teacher's page as PDF",
+    "export": "write the arranged and fingered piece as MusicXML or MIDI",
     "sound": "write the piece as plucked sound",
     "lessons": "list the lessons that the store holds",
     "fit": "learn from the pins and fingerings that the teacher chose",

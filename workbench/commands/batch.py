@@ -21,6 +21,7 @@ from workbench.commands import handout
 from workbench.commands.faults import fault_sentence, file_sentence
 from workbench.commands.output import Meter, Result, table
 from workbench.commands.source import playing_options
+from workbench.language.speech import choose, chosen, say
 from workbench.music.errors import BadInput
 
 SUFFIXES = (".musicxml", ".xml", ".mxl", ".mid", ".midi", ".abc")
@@ -46,22 +47,29 @@ def run(options: argparse.Namespace) -> Result:
     out = Path(options.output)
     out.mkdir(parents=True, exist_ok=True)
     handout.check_playing(options)
-    options.tune = 1
+    handout.settle_studio(options)
+    options.tune, options.language = 1, chosen()
     jobs = [(options, score, page) for score, page in pages(scores, out)]
     workers = max(1, min(options.jobs or os.cpu_count() or 1, len(jobs)))
     reports: list[Report] = []
+    begun = time.monotonic()
     for report in in_processes(make_one, jobs, workers):
         reports.append(report)
-        verdict = "ok" if report["ok"] else f"failed: {report['reason']}"
-        print(
-            f"[{len(reports)}/{len(jobs)}] {Path(report['score']).name} "
-            f"({report['seconds']:.1f} s) {verdict}",
-            file=sys.stderr,
-            flush=True,
-        )
+        left = (time.monotonic() - begun) / len(reports) * (len(jobs) - len(reports))
+        print(_line(report, len(reports), len(jobs), left), file=sys.stderr, flush=True)
     reports.sort(key=lambda report: str(report["score"]))
     done = sum(report["ok"] for report in reports)
     return Result(reports, _text(reports, done, out), status=0 if done else 2)
+
+
+def _line(report: Report, done: int, of: int, left: float) -> str:
+    """One line of progress; ``left`` are the seconds that the rest may take."""
+    name, seconds = Path(report["score"]).name, report["seconds"]
+    said = f"[{done}/{of}] {name} " + say("({seconds:.1f} s)", seconds=seconds) + " "
+    said += say("ok") if report["ok"] else say("failed: {reason}", reason=report["reason"])
+    if left >= 60:
+        said += " " + say("- about {n} min left", n=round(left / 60))
+    return said
 
 
 def find_scores(folder: Path) -> list[Path]:
@@ -70,10 +78,15 @@ def find_scores(folder: Path) -> list[Path]:
     Raises BadInput where there is no such folder or no score in it.
     """
     if not folder.is_dir():
-        raise BadInput(f"{folder} is no folder; name the folder that holds the scores.")
+        raise BadInput(
+            say("{folder} is no folder; name the folder that holds the scores.", folder=folder)
+        )
     found = sorted(p for p in folder.iterdir() if p.suffix.lower() in SUFFIXES and p.is_file())
     if not found:
-        raise BadInput(f"{folder} holds no score file; scores end in {', '.join(SUFFIXES)}.")
+        raise BadInput(
+            say("{folder} holds no score file; scores end in {endings}.", folder=folder,
+                endings=", ".join(SUFFIXES))
+        )  # fmt: skip
     return found
 
 
@@ -92,6 +105,7 @@ def make_one(job: Job) -> Report:
     begun = time.monotonic()
     sys.stdout = sys.stderr
     Meter.silent = True
+    choose(options.language)
     reason, count = "", None
     try:
         options.score = str(score)
@@ -128,7 +142,10 @@ def in_processes(
         begun = time.monotonic()
         dead = yield from _pool(work, [job], 1)
         for _, score, _ in dead:
-            reason = f"{score.name}: its process died; the score is skipped, please report it."
+            reason = say(
+                "{score}: its process died; the score is skipped, please report it.",
+                score=score.name,
+            )
             yield _report(score, reason, time.monotonic() - begun)
 
 
@@ -163,12 +180,15 @@ def _text(reports: list[Report], done: int, out: Path) -> list[str]:
     rows = [
         (
             Path(report["score"]).name,
-            "ok" if report["ok"] else "failed",
+            say("ok") if report["ok"] else say("failed"),
             f"{report['seconds']:.1f}",
             report["pages"] or "",
             report["reason"],
         )
         for report in reports
     ]
-    lines = table(["score", "", "seconds", "pages", "reason"], rows, right="seconds,pages")
-    return [*lines, "", f"{done} of {len(reports)} handouts written to {out}."]
+    seconds, sheets = say("seconds"), say("pages")
+    heads = [say("score"), "", seconds, sheets, say("reason")]
+    told = say("{done} of {all} handouts written to {folder}.", done=done, all=len(reports),
+               folder=out)  # fmt: skip
+    return [*table(heads, rows, right=f"{seconds},{sheets}"), "", told]

@@ -1,30 +1,62 @@
-"""``handout SCORE``: the page for the student's music stand, or the teacher's sheet."""
+"""``handout SCORE``: a page for the music stand, a sheet, a book, or some bars as a picture."""
 
 from __future__ import annotations
 
 import argparse
+import copy
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from workbench.commands.output import Result
+from workbench.commands.output import Meter, Result
 from workbench.commands.prepare import fingering_of, lesson_of
 from workbench.commands.source import load, player, playing_options, score_options
+from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
+    from workbench.handout.options import HandoutOptions
     from workbench.handout.page import Extras
+    from workbench.handout.products import Prepared
     from workbench.teaching.lesson import Lesson
+
+ALONE = ("page", "grips", "plan")  # made of one lesson
+PICTURES = (".svg", ".png")
 
 
 def options(parser: argparse.ArgumentParser) -> None:
     score_options(parser, lessons=True)
-    parser.add_argument("-o", "--output", required=True, metavar="OUT.pdf", help="the page")
+    parser.add_argument(
+        "-o", "--output", required=True, metavar="OUT.pdf",
+        help="the page; a name in .svg or .png makes a picture of the music",
+    )  # fmt: skip
     playing_options(parser)
-    page_options(parser)
+    page_options(parser, (*ALONE, "book"))
+    book = parser.add_argument_group("a book of several lessons (--what book)")
+    book.add_argument(
+        "--with", dest="others", action="append", default=[], metavar="SCORE",
+        help="a further score or lesson of the book; repeatable",
+    )  # fmt: skip
+    book.add_argument("--title", default="", metavar="WORDS", help="title of the book")
+    book.add_argument("--subtitle", default="", metavar="WORDS", help="a line below it")
+    picture = parser.add_argument_group("a picture for the web (-o OUT.svg or OUT.png)")
+    picture.add_argument("--bars", metavar="A-B", help="only these bars, by printed numbers")
+    picture.add_argument(
+        "--width", type=float, default=170.0, metavar="MM", help="longest line, default 170"
+    )
+    picture.add_argument(
+        "--resolution", type=int, default=192, metavar="DPI", help="of a PNG, default 192"
+    )
+    picture.add_argument("--transparent", action="store_true", help="no white ground")
 
 
-def page_options(parser: argparse.ArgumentParser) -> None:
-    """For whom, paper, size and which hand."""
+def page_options(parser: argparse.ArgumentParser, products: Sequence[str] = ALONE) -> None:
+    """What is printed, for whom, on what paper, how large and for which hand."""
+    parser.add_argument(
+        "--what", choices=products, default="page",
+        help="the handout (default), all grips on one page, the practice plan alone"
+        + (", or a book of several lessons" if "book" in products else ""),
+    )  # fmt: skip
     parser.add_argument(
         "--for",
         dest="audience",
@@ -35,6 +67,17 @@ def page_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--paper", choices=("a4", "letter"), default="a4", help="default a4")
     parser.add_argument("--large", action="store_true", help="large print")
     parser.add_argument("--left-handed", action="store_true", help="mirrored diagrams")
+    parser.add_argument(
+        "--booklet", action="store_true",
+        help="two pages on a side, ordered to be folded; print on both sides, flipped on the "
+        "short edge",
+    )  # fmt: skip
+    parser.add_argument(
+        "--order", choices=("appearance", "difficulty"), default="appearance",
+        help="order of the grips on a grip sheet",
+    )  # fmt: skip
+    parser.add_argument("--studio", metavar="NAME", help="at the foot (default: as last set)")
+    parser.add_argument("--contact", metavar="WORDS", help="beside it (default: as last set)")
 
 
 def check_playing(options: argparse.Namespace) -> None:
@@ -45,30 +88,88 @@ def check_playing(options: argparse.Namespace) -> None:
 def run(options: argparse.Namespace) -> Result:
     page = Path(options.output)
     if page.is_dir():
-        raise BadInput(f"{page} is a folder; name the file to write, such as {page / 'page.pdf'}.")
-    count = make(options, page)
-    pages = "1 page" if count == 1 else f"{count} pages"
-    return Result({"pages": count, "path": str(page)}, [f"{page}: {pages}."])
+        raise BadInput(
+            say("{page} is a folder; name the file to write, such as {name}.", page=page,
+                name=page / "page.pdf")
+        )  # fmt: skip
+    settle_studio(options)
+    if page.suffix.lower() in PICTURES:
+        return _picture(options, page)
+    if options.bars:
+        raise BadInput(
+            say("--bars goes with a picture of the music; name the file .svg or .png.")
+        )
+    pages = make(options, page)
+    words = count(pages, "{page}: {n} page.", "{page}: {n} pages.", page=page)
+    if options.booklet:
+        words += " " + say("Print on both sides, flipped on the short edge; fold in the middle.")
+    return Result({"pages": pages, "path": str(page)}, [words])
 
 
 def make(options: argparse.Namespace, page: Path) -> int:
-    """Write the page of the score that the options name; the number of pages."""
-    from workbench.handout.page import HandoutOptions, make_handout
+    """Write what the options ask for as PDF; the number of pages."""
+    from workbench.handout.products import Request, make_product
 
-    source = load(options, lessons=True)
-    lesson = lesson_of(options, source)
-    return make_handout(
-        lesson,
-        fingering_of(lesson),
-        page,
-        HandoutOptions(
-            audience=options.audience,
-            paper=options.paper,
-            large=options.large,
-            left_handed=options.left_handed,
-        ),
-        _extras(lesson) if lesson is source.lesson and lesson.id == options.score else None,
+    request = Request(
+        options.what,
+        _page(options),
+        options.booklet,
+        options.order,
+        getattr(options, "title", ""),
+        getattr(options, "subtitle", ""),
     )
+    others = getattr(options, "others", [])
+    if others and options.what != "book":
+        raise BadInput(say("--with goes with --what book, which takes several lessons."))
+    lessons = [_prepared(options, name) for name in (options.score, *others)]
+    with Meter(say("Layout")) as meter:
+        return make_product(request, lessons, page, meter)
+
+
+def _picture(options: argparse.Namespace, path: Path) -> Result:
+    from workbench.commands.sound import passage
+    from workbench.handout.passage import PassageOptions, make_passage
+
+    if options.what != "page" or options.booklet or options.others:
+        raise BadInput(
+            say("A picture shows the music alone; for {what} name a file in .pdf.",
+                what=options.what if options.what != "page" else "--booklet")
+        )  # fmt: skip
+    lesson = lesson_of(options, load(options, lessons=True))
+    last = len(lesson.piece.bars) - 1
+    bars = passage(lesson.piece, options.bars) if options.bars else (0, last)
+    wanted = PassageOptions(*bars, options.width, options.resolution, options.transparent)
+    made = make_passage(lesson, fingering_of(lesson), path, wanted)
+    unit = "mm" if path.suffix.lower() == ".svg" else "px"
+    document = {"pages": 1, "path": str(path), "width": made.width, "height": made.height,
+                "unit": unit}  # fmt: skip
+    size = f"{made.width:g} × {made.height:g} {unit}"
+    return Result(document, [say("{path}: {size}.", path=path, size=size)])
+
+
+def _page(options: argparse.Namespace) -> HandoutOptions:
+    from workbench.handout.options import HandoutOptions
+
+    return HandoutOptions(
+        audience=options.audience,
+        paper=options.paper,
+        large=options.large,
+        left_handed=options.left_handed,
+        studio=options.studio or "",
+        contact=options.contact or "",
+    )
+
+
+def _prepared(options: argparse.Namespace, name: str) -> Prepared:
+    from workbench.handout.products import Prepared
+
+    chosen = copy.copy(options)
+    chosen.score = name
+    source = load(chosen, lessons=True)
+    lesson = lesson_of(chosen, source)
+    kept = lesson is source.lesson and lesson.id == name
+    fingering = fingering_of(lesson)
+    return Prepared(lesson, fingering, _extras(lesson)) if kept else Prepared(lesson, fingering)
 
 
 def _extras(lesson: Lesson) -> Extras:
@@ -79,3 +180,22 @@ def _extras(lesson: Lesson) -> Extras:
 
     with Shelf() as shelf:
         return Extras(lesson_history(shelf, lesson.id), known_grips(shelf, lesson))
+
+
+def settle_studio(options: argparse.Namespace) -> None:
+    """Studio and contact as they were set in the window, where none is given and there is
+    a store at all."""
+    from workbench.handout.products import REMEMBERED
+    from workbench.store.location import store_place
+    from workbench.store.shelf import Shelf
+
+    place = store_place()
+    known = {}
+    if options.studio is None or options.contact is None:
+        if not (isinstance(place, Path) and not place.exists()):
+            with Shelf() as shelf:
+                known = shelf.setting(REMEMBERED, {})
+        options.studio = str(known.get("studio", "")) if options.studio is None else options.studio
+        options.contact = (
+            str(known.get("contact", "")) if options.contact is None else options.contact
+        )

@@ -19,6 +19,8 @@ from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.teaching.lesson import Lesson
 
+#: The setting that keeps what was chosen last, studio and contact among it.
+REMEMBERED = "handout.options"
 #: Name and what it is, in the order in which they are offered.
 PRODUCTS = {
     "page": mark("the handout"),

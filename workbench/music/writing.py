@@ -15,7 +15,9 @@ from typing import Protocol
 from xml.etree import ElementTree
 from xml.etree.ElementTree import Element, SubElement
 
+from workbench.language.speech import say
 from workbench.music.barxml import BarWriter
+from workbench.music.errors import BadInput
 from workbench.music.files import write_whole
 from workbench.music.midiwriting import midi_bytes
 from workbench.music.model import Piece
@@ -33,6 +35,18 @@ _CONTAINER = (
     '<container><rootfiles><rootfile full-path="score.musicxml" '
     'media-type="application/vnd.recordare.musicxml+xml"/></rootfiles></container>\n'
 )
+
+
+def form_of_export(path: str | Path) -> str:
+    """"MusicXML" or "MIDI", as the name of the file asks for; BadInput for other names."""
+    suffix = Path(path).suffix.lower()
+    if suffix in (".musicxml", ".xml", ".mxl"):
+        return "MusicXML"
+    if suffix in (".mid", ".midi"):
+        return "MIDI"
+    raise BadInput(
+        say("{path}: end the name with .musicxml, .mxl (packed) or .mid.", path=path)
+    )
 
 
 class FingeredPiece(Protocol):
