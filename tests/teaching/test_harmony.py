@@ -3,7 +3,7 @@ from fractions import Fraction as F
 import pytest
 
 from tests.teaching.hand_made import bar, build, n
-from workbench.music.model import Key
+from workbench.music.model import ChordName, Key
 from workbench.teaching.form_words import ChordRow, chord_rows, form_and_harmony, relation
 from workbench.teaching.harmony import cadences, chords, key_heard, key_on, section_keys, tonic
 
@@ -93,6 +93,14 @@ def test_chords_bar_by_bar():
         ChordRow(0, "1", "C", "", "0-0-0-x"),
         ChordRow(0, "3", "G/D", "second inversion", "0-2-x-2"),
     )
+
+
+def test_printed_chord_names_stand_beside_what_sounds():
+    names = (ChordName(F(0), "C"), ChordName(F(2), "G7"))
+    rows = chord_rows(build(bar(*block("C4", "E4", "G4"), chords=names))[0])
+    assert [(r.beat, r.printed, r.name) for r in rows] == [("1", "C", "C"), ("3", "G7", "")]
+    plain = chord_rows(build(bar(n("C4", 4)))[0])
+    assert plain == ()
 
 
 def test_relative_keys_and_the_chords_met_most():

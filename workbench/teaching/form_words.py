@@ -40,14 +40,16 @@ OF_MODE = {
 
 @dataclass(frozen=True)
 class ChordRow:
-    """A chord as it stands in a table: the written bar, the beat it begins on, its name,
-    its inversion in words ("" for none) and the strings used of its grip."""
+    """A chord as it stands in a table: the written bar, the beat it begins on, its name
+    ("" where the notes make none), its inversion in words ("" for none), the strings used
+    of its grip, and the chord printed in the score there ("" for none)."""
 
     bar: int
     beat: str
     name: str
     inversion: str
     grip: str
+    printed: str = ""
 
 
 def relation(key: Key, home: Key) -> str:
@@ -75,7 +77,7 @@ def form_and_harmony(piece: Piece) -> tuple[str, ...]:
     said = [say("Form: {form}", form=form_in_words(piece))]
     for found in section_keys(piece):
         said.append(_section(piece, found, closes.get(found.section), home))
-    main = _main_chords(heard)
+    main = _printed_chords(piece) or _main_chords(heard)
     if main:
         said.append(say("The chords met most: {chords}.", chords=", ".join(main)))
     said.append(_relative(home))
@@ -112,6 +114,16 @@ def _main_chords(heard: tuple[HeardChord, ...]) -> list[str]:
     return sorted(lasting, key=lambda name: (-lasting[name], name))[:4]
 
 
+def _printed_chords(piece: Piece) -> list[str]:
+    """Up to four of the chord names that the score prints, the most frequent first."""
+    times: dict[str, int] = {}
+    for bar in piece.bars:
+        for chord in bar.chords:
+            if chord.text:
+                times[chord.text] = times.get(chord.text, 0) + 1
+    return sorted(times, key=lambda name: -times[name])[:4]
+
+
 def _relative(home: Key) -> str:
     other = Key(home.fifths, "minor" if home.mode == "major" else "major")
     signs = abs(home.fifths)
@@ -132,14 +144,13 @@ def _relative(home: Key) -> str:
 def chord_rows(
     piece: Piece, fingering: Fingering | None = None, strings: int = 0
 ) -> tuple[ChordRow, ...]:
-    """The chords in written order, one row for each."""
-    return tuple(
-        ChordRow(
-            c.bar,
-            beat_number(piece.bars[c.bar], c.onset),
-            c.label.name,
-            c.inversion,
-            c.grip,
-        )
-        for c in chords(piece, fingering, strings)
-    )
+    """The chords in written order, one row for each that is heard or printed."""
+    heard = {(c.bar, c.onset): c for c in chords(piece, fingering, strings)}
+    printed = {(bar.index, c.onset): c.text for bar in piece.bars for c in bar.chords if c.text}
+    out = []
+    for bar, onset in sorted(heard.keys() | printed.keys()):
+        beat, text = beat_number(piece.bars[bar], onset), printed.get((bar, onset), "")
+        c = heard.get((bar, onset))
+        name, turn, grip = (c.label.name, c.inversion, c.grip) if c else ("", "", "")
+        out.append(ChordRow(bar, beat, name, turn, grip, text))
+    return tuple(out)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QVBoxLayout, QWidget
 
+from workbench.engraving.marks import chord_text
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
@@ -36,11 +37,14 @@ class HarmonyView(QWidget):
         self._filling = False
         self.said = Wrapped()
         self.said.setAccessibleName(say("Form and keys"))
-        columns = (say("Bar"), say("Beat"), say("Chord"), say("Inversion"), say("Strings used"))
+        columns = (
+            say("Bar"), say("Beat"), say("Printed"), say("Sounding"), say("Inversion"),
+            say("Strings used"),
+        )  # fmt: skip
         self.table = QuietTable(columns, say("Chords of the piece"), {})
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(3, QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(4, QHeaderView.ResizeMode.Stretch)
         self.none = Wrapped(say("No bar has three different notes, so that no chord is named."))
         layout = QVBoxLayout(self)
         layout.addWidget(Heading(say("Form and keys")))
@@ -67,7 +71,9 @@ class HarmonyView(QWidget):
             before = row.bar
             first = cell(name)
             first.setData(BAR, row.bar)
-            cells = (row.beat, row.name, row.inversion, row.grip)
+            cells = (
+                row.beat, chord_text(row.printed), chord_text(row.name), row.inversion, row.grip,
+            )  # fmt: skip
             for column, item in enumerate((first, *(cell(words) for words in cells))):
                 self.table.setItem(at, column, item)
         self._filling = False
