@@ -30,11 +30,13 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Fingering
+from workbench.language.speech import count, mark, say
 from workbench.teaching.formatting import plain
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lesson import CLOSING, OPENING, Lesson
 from workbench.teaching.script import Cue, Script, make_script, with_edit
-from workbench.teaching.script_files import clock
+from workbench.teaching.script_files import clock, shown
 from workbench.teaching.seen import Move
+from workbench.teaching.strokes import as_first_word
 from workbench.ui.findings import Findings
 from workbench.ui.jobs import Progress
 from workbench.ui.look import colours, em
@@ -43,9 +45,10 @@ from workbench.ui.services import playing_of
 from workbench.ui.session import Session
 from workbench.ui.teaching_page import QuietTable, RowDelegate, TeachingPage, cell
 
-COLUMNS = ("Time", "Bar", "What is said", "What is shown")
+COLUMNS = (mark("Time"), mark("Bar"), mark("What is said"), mark("What is shown"))
 SAID = 2
-PLACE = Qt.ItemDataRole.UserRole  # place in playing order; -1 for a heading
+PLACE = Qt.ItemDataRole.UserRole  # place in playing order, OPENING, CLOSING or HEADING
+HEADING = -9
 LEAVES_OUT = "script.leaves_out"
 
 
@@ -57,17 +60,23 @@ class ScriptView(TeachingPage):
         self.script: Script | None = None
         self._filling = False
         self.length = Heading("")
-        self.hint = Faint("F2 or a double click writes; Ctrl+Return keeps it, Esc leaves it.")
-        self.known = QCheckBox("Pass over what earlier lessons &taught")
+        self.hint = Faint(
+            say("F2 or a double click writes; Ctrl+Return keeps it, Esc leaves it.")
+        )
+        self.known = QCheckBox(say("Pass over what earlier lessons &taught"))
         self.known.setChecked(bool(session.shelf.setting(LEAVES_OUT, False)))
-        self.write_button = QPushButton("&Write")
-        self.write_button.setToolTip("Write your own words for the selected bar")
-        self.back_button = QPushButton("Take &back")
-        self.back_button.setToolTip("Take your words back: the bar says again what it said")
-        self.read_button = QPushButton("&Reading view")
-        self.export_button = QPushButton("E&xport …")
-        self.export_button.setAccessibleName("Export the script")
-        self.table = QuietTable(COLUMNS, "Script in playing order", {3: 25})
+        self.write_button = QPushButton(say("&Write"))
+        self.write_button.setToolTip(say("Write your own words for the selected row"))
+        self.back_button = QPushButton(say("Take &back"))
+        self.back_button.setToolTip(
+            say("Take your words back: the bar says again what it said")
+        )
+        self.read_button = QPushButton(say("&Reading view"))
+        self.export_button = QPushButton(say("E&xport …"))
+        self.export_button.setAccessibleName(say("Export the script"))
+        self.table = QuietTable(
+            tuple(say(name) for name in COLUMNS), say("Script in playing order"), {3: 25}
+        )
         self.table.setEditTriggers(
             QAbstractItemView.EditTrigger.DoubleClicked
             | QAbstractItemView.EditTrigger.EditKeyPressed
@@ -105,7 +114,7 @@ class ScriptView(TeachingPage):
 
     @property
     def label(self) -> str:
-        return "Writing the script"
+        return say("Writing the script")
 
     def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Any]:
         instrument, hand = playing_of(lesson)
@@ -123,18 +132,27 @@ class ScriptView(TeachingPage):
     def show_found(self, lesson: Lesson, found: Any) -> None:
         """Show the script; a cell that is being written in stays as it is."""
         script: Script = found
-        places = [-1]
-        rows: list[tuple[QTableWidgetItem, ...]] = [
-            (cell("0:00"), cell("Opening"), cell(script.opening), cell(""))
-        ]
-        headings: dict[int, str] = {}
+        places = [OPENING]
+        rows = [self._row(0.0, say("Opening"), script, OPENING, "")]
+        headings = set()
+        lengths = {chapter.position: chapter.seconds for chapter in script.chapters}
         for cue in script.cues:
             if cue.chapter:
-                headings[len(rows)] = cue.chapter
-                rows.append((cell(cue.chapter, bold=True),))
-                places.append(-1)
-            rows.append(self._cells(cue))
+                headings.add(len(rows))
+                title = say(
+                    "{section}, {time}", section=cue.chapter, time=clock(lengths[cue.position])
+                )
+                rows.append((cell(title, bold=True),))
+                places.append(HEADING)
+            number = say("Pickup") if cue.number == "0" else cue.number
+            told = "\n".join(as_first_word(line) for line in shown(cue))
+            rows.append(self._row(cue.start, number, script, cue.position, told))
             places.append(cue.position)
+        headings.add(len(rows))
+        rows.append((cell(say("The end"), bold=True),))
+        places.append(HEADING)
+        rows.append(self._row(script.closing_start, say("Closing"), script, CLOSING, ""))
+        places.append(CLOSING)
         self.script = script
         self._filling = True
         table = self.table
@@ -146,7 +164,7 @@ class ScriptView(TeachingPage):
             writing = None
         for at, cells in enumerate(rows):
             for column, part in enumerate(cells):
-                if column == SAID and places[at] >= 0:
+                if column == SAID and places[at] != HEADING:
                     if places[at] == writing:
                         continue
                     part.setFlags(part.flags() | Qt.ItemFlag.ItemIsEditable)
@@ -158,22 +176,30 @@ class ScriptView(TeachingPage):
                 cells[0].setFlags(Qt.ItemFlag.ItemIsEnabled)
                 cells[0].setBackground(self.palette().alternateBase())
         self._filling = False
-        self.length.setText(f"{len(script.cues)} bars, about {clock(script.seconds)}")
+        self.length.setText(
+            count(
+                len(script.cues),
+                "{n} bar, about {time}",
+                "{n} bars, about {time}",
+                time=clock(script.seconds),
+            )
+        )
         self.length.setAccessibleName(self.length.text())
-        self._follow()
+        if self.place in (OPENING, CLOSING):
+            self._row_chosen()
+        else:
+            self._follow()
         table.fit_soon()
 
-    def _cells(self, cue: Cue) -> tuple[QTableWidgetItem, ...]:
-        shown = []
-        if cue.grips:
-            shown.append("Grips " + ", ".join(cue.grips))
-        if cue.right:
-            shown.append(f"Right hand {cue.right}")
-        number = "Pickup" if cue.number == "0" else cue.number
-        bar = cell(f"{number}\nyour words" if cue.edited else number)
-        if cue.edited:
+    def _row(
+        self, start: float, name: str, script: Script, place: int, told: str
+    ) -> tuple[QTableWidgetItem, ...]:
+        """The cells of one row; the teacher's own words are marked as such."""
+        own = script.is_edited(place)
+        bar = cell(say("{bar}\nyour words", bar=name) if own else name)
+        if own:
             bar.setForeground(_brush(colours(self).warm))
-        return (cell(clock(cue.start)), bar, cell(cue.say), cell("\n".join(shown)))
+        return (cell(clock(start)), bar, cell(script.words_at(place)), cell(told))
 
     def _places(self) -> list[int]:
         out = []
@@ -185,32 +211,43 @@ class ScriptView(TeachingPage):
     # Hands on it.
 
     def row_of(self, position: int) -> int:
-        """The row of a place in playing order; -1 where there is none."""
+        """The row of a place in playing order (or OPENING, CLOSING); -1 where there is none."""
         places = self._places()
         return places.index(position) if position in places else -1
 
     @property
+    def place(self) -> int:
+        """The selected place in playing order, or OPENING, CLOSING; HEADING for none."""
+        first = self.table.item(self.table.currentRow(), 0)
+        place = first.data(PLACE) if first is not None else None
+        return HEADING if place is None else int(place)
+
+    @property
     def cue(self) -> Cue | None:
         """The selected bar of the script."""
-        first = self.table.item(self.table.currentRow(), 0)
-        place = first.data(PLACE) if first is not None else -1
         found = self.script.cues if self.script else ()
-        return found[place] if 0 <= place < len(found) else None
+        return found[self.place] if 0 <= self.place < len(found) else None
+
+    def name_of(self, place: int) -> str:
+        """What a place is called in the undo history."""
+        if place < 0 or self.script is None:
+            return say("the opening") if place == OPENING else say("the closing")
+        return say("bar {number}", number=self.script.cues[place].number)
 
     def write(self) -> None:
-        """Write in the selected bar's words."""
+        """Write in the selected row's words."""
         item = self.table.item(self.table.currentRow(), SAID)
-        if self.cue is not None and item is not None:
+        if self.place != HEADING and item is not None:
             self.table.setCurrentItem(item)
             self.table.editItem(item)
 
     def take_back(self) -> None:
-        """Give the selected bar's words back to the program."""
-        cue = self.cue
-        if cue is not None and cue.edited:
+        """Give the selected row's words back to the program."""
+        place = self.place
+        if self.script is not None and place != HEADING and self.script.is_edited(place):
             self.session.edit(
-                f"Take back the words for bar {cue.number}",
-                lambda lesson: with_edit(lesson, cue.position, None),
+                say("Take back the words for {place}", place=self.name_of(place)),
+                lambda lesson: with_edit(lesson, place, None),
             )
 
     def commit(self) -> None:
@@ -221,17 +258,17 @@ class ScriptView(TeachingPage):
         place, script = item.data(PLACE), self.script
         if self._filling or script is None or item.column() != SAID or place is None:
             return
-        cue = script.cues[place]
-        if item.text().strip() != cue.say:
+        if item.text().strip() != script.words_at(place):
             self.session.edit(
-                f"Write the words for bar {cue.number}",
+                say("Write the words for {place}", place=self.name_of(place)),
                 lambda lesson: with_edit(lesson, place, item.text()),
             )
 
     def _row_chosen(self, *_cells: int) -> None:
         cue = self.cue
-        self.write_button.setEnabled(cue is not None)
-        self.back_button.setEnabled(cue is not None and cue.edited)
+        script = self.script if self.place != HEADING else None
+        self.write_button.setEnabled(script is not None)
+        self.back_button.setEnabled(script is not None and script.is_edited(self.place))
         if cue is not None and not self._filling:
             self.session.select(cue.position, None)
 
@@ -263,8 +300,8 @@ class ScriptView(TeachingPage):
         def form(suffix: str, words: str, text: Callable[[Script], str]) -> Form:
             return Form(suffix, words, lambda: text(make(lambda _: None)))
 
-        forms = tuple(form(s, words, text) for s, (words, text) in SCRIPT_FORMATS.items())
-        return ExportDialog(self.session, "script", forms, self.window())
+        forms = tuple(form(s, say(words), text) for s, (words, text) in SCRIPT_FORMATS.items())
+        return ExportDialog(self.session, say("script"), forms, self.window())
 
 
 class _Writing(RowDelegate):
@@ -287,8 +324,8 @@ class _Writing(RowDelegate):
     ) -> QWidget:
         editor = QPlainTextEdit(parent)
         self._editor, self.place = editor, index.data(PLACE)
-        cue = self._view.cue
-        editor.setAccessibleName(f"Words for bar {cue.number}" if cue else "Words")
+        name = self._view.name_of(index.data(PLACE))
+        editor.setAccessibleName(say("Words for {place}", place=name))
         editor.setTabChangesFocus(True)
         table = self._view.table
         table.setRowHeight(index.row(), max(table.rowHeight(index.row()), em(table, 5)))

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Fingering
+from workbench.language.speech import say
 from workbench.teaching.lesson import Lesson
 from workbench.ui.findings import LANE, Findings
 from workbench.ui.jobs import Progress
@@ -63,7 +64,9 @@ class TeachingPage(QWidget):
         self.session.jobs.cancel(self._kind)
         if lesson is None or fingering is None:
             self.say(
-                "No lesson is open." if lesson is None else "The fingering is being worked out …"
+                say("No lesson is open.")
+                if lesson is None
+                else say("The fingering is being worked out …")
             )
             return
         if self._stack.currentWidget() is not self.body:

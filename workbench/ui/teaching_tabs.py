@@ -23,7 +23,7 @@ class TeachingTabs(QTabWidget):
         super().__init__()
         self._session, self._host = session, host
         self.reading: Any = None  # the reading view while it is open
-        self.setAccessibleName("Score, techniques, practice plan or script")
+        self.setAccessibleName(say("Score, techniques, practice plan or script"))
         findings = Findings(session.shelf, session.services)
         self.findings = findings
         self.score = score
@@ -31,10 +31,10 @@ class TeachingTabs(QTabWidget):
         self.plan = PlanView(session, findings)
         self.script = ScriptView(session, findings)
         self.grade = GradeView(session, findings)
-        self.addTab(score, "Score")
-        self.addTab(self.techniques, "Techniques")
-        self.addTab(self.plan, "Practice plan")
-        self.addTab(self.script, "Script")
+        self.addTab(score, say("Score"))
+        self.addTab(self.techniques, say("Techniques"))
+        self.addTab(self.plan, say("Practice plan"))
+        self.addTab(self.script, say("Script"))
         self.addTab(self.grade, say("Grade"))
         self.grade.wants_learning.connect(lambda: learn_grades(host))
         self.plan.export_button.clicked.connect(self.export_plan)
@@ -73,7 +73,9 @@ class TeachingTabs(QTabWidget):
         session = self._session
         lesson, fingering = session.lesson, session.fingering
         if lesson is None or fingering is None:
-            session.failed.emit("The fingering is still being worked out; try again in a moment.")
+            session.failed.emit(
+                say("The fingering is still being worked out; try again in a moment.")
+            )
             return
 
         def arrived(script: Any) -> None:
@@ -86,8 +88,9 @@ class TeachingTabs(QTabWidget):
             self.reading.showFullScreen()
 
         session.jobs.start(
-            "reading", "Writing the script", self.script.work(lesson, fingering), arrived, lane=LANE
-        )
+            "reading", say("Writing the script"), self.script.work(lesson, fingering), arrived,
+            lane=LANE,
+        )  # fmt: skip
 
     def _read(self) -> None:
         self.reading = None
