@@ -152,5 +152,5 @@ def _png(path: Path, image: ScoreImage, words: list[tuple[str, QFont]], size: QS
     painter.scale(FINE, FINE)
     _paint(painter, image, words)
     painter.end()
-    if not picture.save(str(path), b"PNG"):
+    if not picture.save(str(path)):
         raise OSError(say("the picture could not be saved"))
