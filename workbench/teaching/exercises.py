@@ -72,6 +72,21 @@ def exercise(
     return made
 
 
+def alone(piece: Piece, fingering: Fingering, bar: int) -> tuple[Piece, Fingering]:
+    """A written bar as a piece of its own, to be shown; what is tied out of it ends with it.
+
+    Raises KeyError where the fingering lacks that bar.
+    """
+    written, fingered = piece.bars[bar], fingered_bars(fingering)[bar]
+    notes = tuple(
+        replace(n, duration=min(n.duration, written.length - n.onset)) for n in written.notes
+    )
+    one = replace(written.without_form(), index=0, notes=notes, tempo=None, section="")
+    hands = tuple(replace(h, bar=0) for h in fingered.notes)
+    excerpt = replace(piece, bars=(one,), tempo=tempos(piece)[bar])
+    return excerpt, replace(fingering, bars=(replace(fingered, index=0, notes=hands),))
+
+
 @dataclass(frozen=True)
 class _Source:
     """A bar with its strokes and its fingering."""

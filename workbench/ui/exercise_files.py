@@ -14,9 +14,11 @@ from PySide6.QtGui import QFont, QImage, QPageSize, QPainter, QPdfWriter
 from workbench.engraving.app import SANS
 from workbench.engraving.paint import ScoreImage
 from workbench.engraving.strip import Strip
+from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.music.model import Piece
 from workbench.teaching.exercises import Exercise
 from workbench.ui.jobs import Progress
 from workbench.ui.services import engraving_in_this_thread
@@ -27,10 +29,12 @@ FINE = 4  # pixels of a PNG to an image unit
 SUFFIXES = (".pdf", ".png")
 
 
-def engraved(exercise: Exercise, instrument: Instrument, width: float, ink: str) -> ScoreImage:
-    """The exercise's staff and tablature with the fingers of both hands."""
+def engraved(
+    piece: Piece, fingering: Fingering, instrument: Instrument, width: float, ink: str
+) -> ScoreImage:
+    """Staff and tablature of a few bars with the fingers of both hands."""
     engraving_in_this_thread()
-    return Strip(width, ink=ink).image(exercise.piece, exercise.fingering, instrument)
+    return Strip(width, ink=ink).image(piece, fingering, instrument)
 
 
 def write_sound(
@@ -62,7 +66,7 @@ def write_strip(exercise: Exercise, instrument: Instrument, path: Path) -> Path:
             say("{path}: write an exercise as .pdf or .png; end the name with one of them.",
                 path=path)
         )  # fmt: skip
-    image = engraved(exercise, instrument, WIDTH, "#000000")
+    image = engraved(exercise.piece, exercise.fingering, instrument, WIDTH, "#000000")
     words = _words(exercise)
     height = _text_height(words) + image.size.height() + 2 * EDGE
     size = QSizeF(max(WIDTH, image.size.width()) + 2 * EDGE, height)

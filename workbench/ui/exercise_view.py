@@ -6,8 +6,8 @@ import tempfile
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, QUrl, Signal
-from PySide6.QtGui import QColor, QDesktopServices, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtCore import QUrl
+from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import (
     QComboBox,
     QFileDialog,
@@ -15,7 +15,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QPushButton,
-    QSizePolicy,
     QSpinBox,
     QVBoxLayout,
     QWidget,
@@ -29,88 +28,13 @@ from workbench.teaching.techniques import Technique
 from workbench.ui import edits
 from workbench.ui.grip_neck import GripNeck, frets_for
 from workbench.ui.jobs import Progress
-from workbench.ui.look import BASE_POINTS, colours, em
+from workbench.ui.look import em
+from workbench.ui.music_strip import MusicStrip
 from workbench.ui.parts import Faint, Wrapped
 from workbench.ui.session import Session
 
 FOLDER = "texts.folder"
 SLOWEST, FASTEST = 20, 150  # percent of the piece's tempo
-
-
-class MusicStrip(QWidget):
-    """A few bars of engraved music, painted as the score is."""
-
-    engraved = Signal()
-
-    def __init__(self, session: Session, kind: str) -> None:
-        super().__init__()
-        self._session, self._kind = session, kind
-        self._wanted: Exercise | None = None
-        self.image: Any = None
-        self.setAccessibleName(say("The exercise as music"))
-        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        self._soon = QTimer(self)
-        self._soon.setSingleShot(True)
-        self._soon.setInterval(120)
-        self._soon.timeout.connect(self.engrave)
-
-    @property
-    def scale(self) -> float:
-        """Pixels to an image unit, with the text size."""
-        return self.font().pointSizeF() / BASE_POINTS
-
-    def show_exercise(self, exercise: Exercise | None) -> None:
-        """Engrave another exercise, in the background."""
-        self._wanted = exercise
-        self.setAccessibleDescription(exercise.piece.title if exercise else "")
-        self.engrave()
-
-    def engrave(self) -> None:
-        """Engrave what is shown in the present width and colour."""
-        from workbench.ui.exercise_files import engraved
-
-        exercise, session = self._wanted, self._session
-        if exercise is None or session.lesson is None:
-            self.image = None
-            self.update()
-            return
-        instrument = session.instrument
-        width = max(260.0, self.width() / self.scale - 4)
-        ink = colours(self).ink
-
-        def arrived(image: Any) -> None:
-            self.image = image
-            self.setFixedHeight(self.sizeHint().height())
-            self.update()
-            self.engraved.emit()
-
-        session.jobs.start(
-            self._kind, say("Engraving"),
-            lambda _: engraved(exercise, instrument, width, ink), arrived, lane="engrave",
-        )  # fmt: skip
-
-    def sizeHint(self) -> QSize:
-        tall = self.image.size.height() * self.scale + 8 if self.image else em(self, 8)
-        return QSize(em(self, 20), round(tall))
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        if event.oldSize().width() != event.size().width():
-            self._soon.start()
-
-    def paintEvent(self, _event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillRect(self.rect(), QColor(colours(self).panel))
-        if self.image is not None:
-            for item in self.image.placed:
-                corner = item.corner * self.scale + QPointF(2, 4)
-                item.system.paint(painter, corner, item.scale * self.scale)
-        else:
-            painter.setPen(QColor(colours(self).faint))
-            words = say("Engraving …") if self._wanted else ""
-            painter.drawText(QRectF(self.rect()), Qt.AlignmentFlag.AlignCenter, words)
-        painter.end()
 
 
 class ExercisePane(QWidget):
@@ -206,14 +130,14 @@ class ExercisePane(QWidget):
         if exercise is None:
             self.text.setText(say("This bar gives nothing to an exercise."))
             self.speed.setText("")
-            self.music.show_exercise(None)
+            self.music.show_music(None, None)
             if self.neck is not None:
                 self.neck.hide()
             return
         self.text.setText(exercise.text)
         self.tempo.setValue(exercise.tempo_percent)
         self._tell_speed()
-        self.music.show_exercise(exercise)
+        self.music.show_music(exercise.piece, exercise.fingering)
         self._show_neck(exercise)
 
     def _show_neck(self, exercise: Exercise) -> None:

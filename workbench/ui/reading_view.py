@@ -1,6 +1,7 @@
 """The script in large type over the whole screen, to be read while playing.
 
-Any pedal that sends Page Down and Page Up, the space bar or the arrows turns it.
+Any pedal that sends Page Down and Page Up, the space bar or the arrows turns it; what
+other keys a pedal sends can be learnt.
 """
 
 from __future__ import annotations
@@ -22,19 +23,22 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.instrument.model import Instrument
+from workbench.language.speech import say
+from workbench.teaching.exercises import alone
 from workbench.teaching.formatting import as_html
 from workbench.teaching.script import Cue, Script
 from workbench.teaching.script_files import clock
+from workbench.teaching.strokes import as_first_word
 from workbench.ui.grip_neck import GripNeck, frets_for
 from workbench.ui.look import DARK, LIGHT, Colours, colours, em, palette
+from workbench.ui.music_strip import MusicStrip
 from workbench.ui.parts import Wrapped
+from workbench.ui.reading_keys import KEPT as KEPT_KEYS
+from workbench.ui.reading_keys import PedalDialog, PedalKeys
 from workbench.ui.session import Session
 
 KEPT = "reading.look"
 SIZES = (150, 180, 220, 270, 330, 400)  # per cent of the window's text
-ONWARD = (Qt.Key.Key_PageDown, Qt.Key.Key_Space, Qt.Key.Key_Down, Qt.Key.Key_Right,
-          Qt.Key.Key_Return, Qt.Key.Key_Enter)  # fmt: skip
-BACK = (Qt.Key.Key_PageUp, Qt.Key.Key_Backspace, Qt.Key.Key_Up, Qt.Key.Key_Left)
 
 
 class ReadingView(QWidget):
@@ -49,8 +53,8 @@ class ReadingView(QWidget):
     ) -> None:
         super().__init__(parent, Qt.WindowType.Window)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(f"{script.title}: script")
-        self.setAccessibleName("Reading view of the script")
+        self.setWindowTitle(say("{title}: script", title=script.title))
+        self.setAccessibleName(say("Reading view of the script"))
         self._session, self.script = session, script
         self._lesson = session.lesson.id if session.lesson else ""
         session.opened.connect(self.close)  # the words are another lesson's now
@@ -61,6 +65,9 @@ class ReadingView(QWidget):
         self._within = 0  # pixels scrolled down within the present bar
         self.place = max(0, min(session.position, len(script.cues) - 1))
         instrument: Instrument = session.instrument
+        self.keys = PedalKeys(session.shelf.setting(KEPT_KEYS, {}))
+        self.dialog: PedalDialog | None = None
+        self.music = MusicStrip(session, "reading bar")
         self.bar = QLabel()
         self.when = QLabel()
         self.here = GripNeck(instrument, mirrored)
@@ -70,10 +77,11 @@ class ReadingView(QWidget):
         self.area = QScrollArea()
         self._buttons = QHBoxLayout()
         for words, tip, does in (
-            ("&Smaller", "Smaller text (-)", lambda: self.resize_text(-1)),
-            ("&Larger", "Larger text (+)", lambda: self.resize_text(1)),
-            ("&Dark or light", "Change between dark and light (D)", self.swap_colours),
-            ("&Close", "Back to the lesson (Esc)", self.close),
+            (say("&Smaller"), say("Smaller text (-)"), lambda: self.resize_text(-1)),
+            (say("&Larger"), say("Larger text (+)"), lambda: self.resize_text(1)),
+            (say("&Dark or light"), say("Change between dark and light (D)"), self.swap_colours),
+            (say("&Pedal …"), say("Learn the keys of a pedal"), self.learn_pedal),
+            (say("&Close"), say("Back to the lesson (Esc)"), self.close),
         ):
             button = QPushButton(words)
             button.setToolTip(tip)
@@ -88,12 +96,15 @@ class ReadingView(QWidget):
     def _lay_out(self) -> None:
         inner = QWidget()
         self.column = QVBoxLayout(inner)
-        opening = QLabel(self.script.opening)
-        opening.setWordWrap(True)
-        self.opening = opening
-        self.column.addWidget(opening)
+        self.opening, self.closing = (
+            _Rich(as_html(text)) for text in (self.script.opening, self.script.closing)
+        )
+        for ends in (self.opening, self.closing):
+            ends.setTextFormat(Qt.TextFormat.RichText)
+        self.column.addWidget(self.opening)
         for words in self.words:
             self.column.addWidget(words)
+        self.column.addWidget(self.closing)
         self.foot = QWidget()  # lets the last bar, too, come to the top
         self.foot.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
         self.column.addWidget(self.foot)
@@ -102,12 +113,13 @@ class ReadingView(QWidget):
         self.area.setFrameShape(QFrame.Shape.NoFrame)
         self.area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.area.setAccessibleName("What is said")
+        self.area.setAccessibleName(say("What is said"))
         beside = QWidget()
         side = QVBoxLayout(beside)
         side.setContentsMargins(0, 0, 0, 0)
         for part, share in (
-            (self.bar, 0), (self.when, 0), (self.here, 3), (self.coming, 0), (self.there, 2),
+            (self.bar, 0), (self.when, 0), (self.music, 0), (self.here, 3), (self.coming, 0),
+            (self.there, 2),
         ):  # fmt: skip
             side.addWidget(part, share)
         side.addLayout(self._buttons)
@@ -179,18 +191,42 @@ class ReadingView(QWidget):
         self.column.activate()
         self._within = 0
         self._hold()
-        self.bar.setText(_name(cue))
+        self.bar.setText(as_first_word(bar_name(cue)))
         entered = [c.chapter for c in self.script.cues[: self.place + 1] if c.chapter]
         chapter = f"{entered[-1]}, " if entered else ""
-        self.when.setText(f"{chapter}{clock(cue.start)} of {clock(self.script.seconds)}")
+        now = say("{time} of {whole}", time=clock(cue.start), whole=clock(self.script.seconds))
+        self.when.setText(chapter + now)
+        self._engrave(cue)
         following = self.script.cues[self.place + 1 :][:1]
         hands = [self._session.hands_of(c.bar) for c in (cue, *following)]
         frets = frets_for(*hands)  # the same for both, so that the eye need not measure anew
-        self.here.show_bar(hands[0], _name(cue).lower(), frets)
+        self.here.show_bar(hands[0], bar_name(cue), frets)
         self.there.setVisible(bool(following))
-        self.coming.setText(f"Next: {_name(following[0]).lower()}" if following else "The end")
+        self.coming.setText(
+            say("Next: {bar}", bar=bar_name(following[0])) if following else say("The end")
+        )
         for after in following:
-            self.there.show_bar(hands[1], _name(after).lower(), frets)
+            self.there.show_bar(hands[1], bar_name(after), frets)
+
+    def _engrave(self, cue: Cue) -> None:
+        lesson, fingering = self._session.lesson, self._session.fingering
+        if lesson is None or fingering is None or self._session.hands_of(cue.bar) is None:
+            self.music.show_music(None, None)
+            return
+        self.music.show_music(*alone(lesson.piece, fingering, cue.bar))
+
+    def learn_pedal(self) -> None:
+        """Ask which keys a pedal sends; remembered."""
+        dialog = self.dialog = PedalDialog(self._session, self.keys, self)
+        dialog.setPalette(self.palette())
+
+        def kept() -> None:
+            self.keys = dialog.chosen
+            keys = self.keys.as_kept()
+            self._session.guard(lambda: self._session.shelf.set_setting(KEPT_KEYS, keys))
+
+        dialog.accepted.connect(kept)
+        dialog.open()
 
     # Look.
 
@@ -205,13 +241,15 @@ class ReadingView(QWidget):
         base = QFont(self.font())
         points = base.pointSizeF() * SIZES[self.size_at] / 100
         for label, share in (
-            (self.opening, 0.7), (self.bar, 1.3), (self.when, 0.55), (self.coming, 0.8),
+            (self.opening, 0.7), (self.closing, 0.7), (self.bar, 1.3), (self.when, 0.55),
+            (self.coming, 0.8), (self.music, 0.62),
         ):  # fmt: skip
             font = QFont(base)
             font.setPointSizeF(max(base.pointSizeF(), points * share))
             font.setBold(label is self.bar)
             label.setFont(font)
         _ink(self.opening, c.faint)
+        _ink(self.closing, c.faint)
         _ink(self.when, c.faint)
         _ink(self.bar, c.accent)
         font = QFont(base)
@@ -244,10 +282,9 @@ class ReadingView(QWidget):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key = event.key()
-        if key in ONWARD:
-            self.onward()
-        elif key in BACK:
-            self.back()
+        turns = self.keys.turns(key)
+        if turns:
+            self.onward() if turns > 0 else self.back()
         elif key == Qt.Key.Key_Home:
             self.go(0)
         elif key == Qt.Key.Key_End:
@@ -324,11 +361,12 @@ class _Words(QWidget):
         self.side.setPalette(side)
 
 
-def _name(cue: Cue) -> str:
-    return "Pickup" if cue.number == "0" else f"Bar {cue.number}"
+def bar_name(cue: Cue) -> str:
+    """How the bar of a cue is called."""
+    return say("pickup") if cue.number == "0" else say("bar {number}", number=cue.number)
 
 
-def _ink(label: QLabel, colour: str) -> None:
+def _ink(label: QWidget, colour: str) -> None:
     dressed = label.palette()
     dressed.setColor(QPalette.ColorRole.WindowText, QColor(colour))
     label.setPalette(dressed)
