@@ -111,7 +111,7 @@ def _grace_figures(
 def _left_hand(
     marks: Sequence[FingerMark], heads: dict[str, Box], drawn: Sequence[Box]
 ) -> list[Set]:
-    fixed = _Shelf(b.grown(8.0) for b in drawn if b.kind != "note")
+    fixed = _Shelf(b.grown(8.0) for b in drawn)
     placed = _Shelf(())
     signs = {b.owner: b for b in drawn if b.kind == "accid"}
     out: list[Set] = []
@@ -178,6 +178,9 @@ def _seats(
         first, second = (down, up) if below else (up, down)
         yield 2.0 + step / 6, over, first
         yield 3.0 + step / 6, over, second
+        for aside in (-170.0, 170.0):
+            yield 3.6 + step / 6, over + aside, first
+            yield 4.2 + step / 6, over + aside, second
     yield 2.4, head.right + _GAP, beside
     for sign in (-1, 1):
         yield 3.0, head.right + _GAP, beside + sign * 90
