@@ -64,3 +64,9 @@ def engraved(
     with _lock:
         _made.append(_Made(of, fingering, line, joints, widths, systems))
     return systems
+
+
+def forget() -> None:
+    """Keep nothing of what was drawn so far."""
+    with _lock:
+        _made.clear()

@@ -205,11 +205,12 @@ class Material:
             words = f"**{say('Techniques:')}** {names}."
             parts.append(Loose(TextBlock(words, line, scale, after=8.0)))
         parts.append(Loose(self._care()))
-        if self.options.plan and self.plan is not None and self.plan.days:
-            parts += plan_parts(self.plan, line, self.sheet.room, scale)
         if self.teacher:
             parts += teacher.audit_parts(self.piece, self.fingering, line, scale)
             parts += teacher.history_parts(self.extras.history, line, scale)
+        if self.options.plan and self.plan is not None and self.plan.days:
+            parts += plan_parts(self.plan, line, self.sheet.room, scale)
+        if self.teacher:
             if self.options.charts:
                 parts += teacher.chart_parts(self.lesson, self.fingering, self.plan, line, scale)
             if self.options.script and self.piece.notes:

@@ -161,7 +161,11 @@ def script_parts(script: Script, width: float, scale: float) -> list[Part]:
         rows.append(TableRow((clock(0.0), "", script.opening), _SCRIPT, width, scale))
     for cue in script.cues:
         if cue.say.strip():
-            rows.append(TableRow((clock(cue.start), cue.number, cue.say), _SCRIPT, width, scale))
+            number = say("pickup") if cue.number == "0" else cue.number
+            rows.append(TableRow((clock(cue.start), number, cue.say), _SCRIPT, width, scale))
+    if script.closing:
+        row = (clock(script.closing_start), "", script.closing)
+        rows.append(TableRow(row, _SCRIPT, width, scale))
     whole = count(
         round(script.seconds / 60), "About {n} minute in all.", "About {n} minutes in all."
     )

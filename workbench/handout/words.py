@@ -164,6 +164,8 @@ def bars_word(piece: Piece, first: int, last: int) -> str:
         return say("Pickup")
     if first == last:
         return say("Bar {bar}", bar=at[first].number)
+    if at[first].pickup:
+        return say("Pickup to bar {bar}", bar=at[last].number)
     return say("Bars {first}–{last}", first=at[first].number, last=at[last].number)
 
 
