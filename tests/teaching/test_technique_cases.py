@@ -132,7 +132,8 @@ CASES = {
         line(n("E4", string=2), n("F4", string=2), n("G4", string=4)),
     ),
     "harmonic": (
-        line(n("A4", articulations=("natural harmonic",))), line(n("A4", articulations=("accent",))),
+        line(n("A4", articulations=("natural harmonic",))),
+        line(n("A4", articulations=("accent",))),
     ),
     "parallel-thirds": (
         line(n("C4", 1, 0), n("E4", 1, 0), n("D4", 1, 1), n("F4", 1, 1)),
@@ -158,7 +159,7 @@ CASES = {
     "fermata": (line(n("C4", 4, articulations=("fermata",))), line(n("C4", 4))),
     "staccato": (line(n("C4", 4, articulations=("staccato",))), line(n("C4", 4))),
     "accidentals": (line(n("F#4", 4)), line(n("F4", 4))),
-    "minor-section": (tuple(MAJOR + [bar(*MINOR[0].events, repeat_start=True), *MINOR[1:]]),
+    "minor-section": ((*MAJOR, bar(*MINOR[0].events, repeat_start=True), *MINOR[1:]),
                       tuple(MAJOR)),
     "key-change": (
         (bar(n("C4", 4)), bar(n("D4", 4), key=Key(2))), (bar(n("C4", 4)), bar(n("D4", 4))),

@@ -18,12 +18,10 @@ CTRL = Qt.KeyboardModifier.ControlModifier
 def show(qtbot, window, name):
     """Open one of the teaching views by its menu entry and wait until it is filled."""
     view = getattr(window.teaching, name)
-    text = {"techniques": "Techniques", "plan": "Practice plan", "script": "Script"}[name]
-    action = next(a for a in window.menus.actions if a.text().replace("&", "") == text)
     if view.isVisible():
         return settle(qtbot, window, view)
     with qtbot.waitSignal(view.shown, timeout=WAIT):
-        action.trigger()
+        window.teaching.setCurrentWidget(view)
     return settle(qtbot, window, view)
 
 
@@ -191,17 +189,16 @@ def test_the_plan_flows_with_what_it_is_given(qtbot, lesson_window):
 
 def test_the_estimate_stands_beside_the_teachers_word(qtbot, lesson_window):
     window, session = lesson_window, lesson_window.session
-    plan = show(qtbot, window, "plan")
-    estimate = plan.analysis.estimate
-    assert "Your word: not given yet." in plan.grade.text()
-    assert f"Estimate: {estimate.words}." in plan.grade.text()
+    view = show(qtbot, window, "grade")
+    estimate = view.judged.analysis.estimate
+    assert f"Estimate: {estimate.words}." in view.grade.text()
     assert session.lesson.grade is None
     window.lesson_panel.grade.setValue(7)
-    settle(qtbot, window, plan)
-    assert "Your word: grade 7." in plan.grade.text()
-    assert f"Estimate: {estimate.words}." in plan.grade.text()
+    settle(qtbot, window, view)
+    assert "Your word: grade 7" in view.grade.text()
+    assert f"Estimate: {estimate.words}." in view.grade.text()
     assert session.lesson.grade == 7
-    assert plan.analysis.evidence[0] in plan.evidence.text()
+    assert view.judged.analysis.evidence[0] in view.evidence.text()
 
 
 def test_the_plan_is_exported(qtbot, lesson_window, tmp_path):

@@ -115,7 +115,9 @@ class NoteScope(QWidget):
             for letter in dict.fromkeys(section_letters(lesson)):
                 if letter:
                     self.section.addItem(say("section {letter}", letter=letter), letter)
-        bar = piece.bars[piece.bar_of.get(note.note or "", note.first_bar)]
+        here = self._session.bar_index
+        near = here if note.first_bar <= here <= note.last_bar else note.first_bar
+        bar = piece.bars[piece.bar_of.get(note.note or "", near)]
         self.note.clear()
         for one in sorted(bar.notes, key=lambda n: (n.onset, not n.grace, -n.midi)):
             self.note.addItem(note_name(one, bar), one.id)
@@ -171,7 +173,7 @@ class NoteScope(QWidget):
             assert lesson
             at = self.section.findData(section_letters(lesson)[here])
             self.section.setCurrentIndex(max(0, at))
-        elif scope == BAR and self.bar.currentIndex() < 0:
+        elif scope == BAR:
             self.bar.setCurrentIndex(here)
         self.pages.setCurrentIndex(scope)
         self.changed.emit()
