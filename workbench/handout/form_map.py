@@ -10,6 +10,7 @@ from PySide6.QtGui import QPainter, QPen
 from workbench.engraving.app import SANS
 from workbench.handout.tags import begin
 from workbench.handout.typeset import INK, Style, draw
+from workbench.handout.words import pickup_joined
 from workbench.language.speech import say
 from workbench.music.form import playing_order, sections
 from workbench.music.model import Piece
@@ -54,6 +55,7 @@ class FormMap:
     """One row of boxes: letter, and the bars below it."""
 
     def __init__(self, piece: Piece, width: float, scale: float) -> None:
+        piece = pickup_joined(piece)
         self._played = played_sections(piece)
         numbers = {b.index: b.number for b in piece.bars}
         pickup = bool(piece.bars) and piece.bars[0].pickup

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+from workbench.engraving.marks import chord_text
 from workbench.fingering.types import Fingering
 from workbench.handout import teacher
 from workbench.handout.blocks import Block, FactsBlock, SystemBlock, TextBlock, TitleBlock
@@ -139,7 +140,12 @@ class Material:
     def system_words(self, first: int, last: int) -> str:
         """What a system shows, for those who cannot see it."""
         bars = bars_word(self.piece, first, last)
-        chords = [c.text for b in self.piece.bars if first <= b.index <= last for c in b.chords]
+        chords = [
+            chord_text(c.text)
+            for b in self.piece.bars
+            if first <= b.index <= last
+            for c in b.chords
+        ]
         words = say("{bars} in notes and tablature", bars=bars)
         if any(chords):
             words = say(

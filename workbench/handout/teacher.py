@@ -14,7 +14,7 @@ from workbench.engraving.charts import charts_for
 from workbench.fingering.engine import Solver
 from workbench.fingering.types import Fingering, Pin
 from workbench.handout.blocks import Column, Space, TableRow, TextBlock
-from workbench.handout.compose import Part, Table
+from workbench.handout.compose import Loose, Part, Table
 from workbench.handout.tags import begin
 from workbench.handout.typeset import HEADING, draw
 from workbench.handout.words import bars_word, beat_word, pretty_pitch, within
@@ -201,4 +201,4 @@ def chart_parts(
     if not lesson.piece.notes:
         return []
     charts = charts_for(lesson, fingering, width=width, size=7.5 * scale, plan=plan)
-    return [ChartBlock(title, svg, width, scale) for title, svg in charts]
+    return [Loose(ChartBlock(title, svg, width, scale)) for title, svg in charts]
