@@ -16,12 +16,10 @@ CTRL = Qt.KeyboardModifier.ControlModifier
 
 
 def show(qtbot, window, name):
-    """Open one of the teaching views by its menu entry and wait until it is filled."""
+    """Open one of the teaching views and wait until it is filled."""
     view = getattr(window.teaching, name)
-    if view.isVisible():
-        return settle(qtbot, window, view)
-    with qtbot.waitSignal(view.shown, timeout=WAIT):
-        window.teaching.setCurrentWidget(view)
+    window.teaching.setCurrentWidget(view)
+    qtbot.waitUntil(lambda: view.isVisible() and not view._stale, timeout=WAIT)
     return settle(qtbot, window, view)
 
 
