@@ -351,6 +351,47 @@ def test_the_reading_view_turns_by_pedal_and_key(reading, lesson_window):
     assert session.position == 2
 
 
+def test_the_reading_view_shows_the_bar_and_what_comes_before_and_after(
+    qtbot, reading, lesson_window
+):
+    bars = lesson_window.session.lesson.piece.bars
+    for at in (0, 2):
+        with qtbot.waitSignal(reading.music.engraved, timeout=WAIT):
+            reading.go(at)
+        qtbot.waitUntil(
+            lambda at=at: all(reading.music.image.rects_of_note(n.id) for n in bars[at].notes),
+            timeout=WAIT,
+        )
+    assert reading.script.opening in reading.opening.text()
+    assert reading.script.closing in reading.closing.text()
+
+
+def test_a_pedal_that_sends_other_keys_is_learnt(qtbot, reading, lesson_window):
+    window = lesson_window
+    QTest.keyClick(reading, Qt.Key.Key_F13)
+    assert reading.place == 0
+    reading.learn_pedal()
+    dialog = reading.dialog
+    QTest.keyClick(dialog.onward, Qt.Key.Key_F13)
+    QTest.keyClick(dialog.back, Qt.Key.Key_F13)
+    dialog.ok.click()
+    assert "cannot turn both ways" in dialog.problem.words.text()
+    dialog.back.forget()
+    QTest.keyClick(dialog.back, Qt.Key.Key_F14)
+    dialog.ok.click()
+    QTest.keyClick(reading, Qt.Key.Key_F13)
+    QTest.keyClick(reading, Qt.Key.Key_PageDown)
+    QTest.keyClick(reading, Qt.Key.Key_F14)
+    assert reading.place == 1
+    QTest.keyClick(reading, Qt.Key.Key_Escape)
+    qtbot.waitUntil(lambda: window.teaching.reading is None, timeout=WAIT)
+    window.teaching.read()
+    qtbot.waitUntil(lambda: window.teaching.reading is not None, timeout=WAIT)
+    before = window.teaching.reading.place
+    QTest.keyClick(window.teaching.reading, Qt.Key.Key_F13)  # kept
+    assert window.teaching.reading.place == before + 1
+
+
 def test_the_reading_view_keeps_its_size_and_colours(qtbot, reading, lesson_window):
     size = reading.words[0].text.font().pointSizeF()
     dark = reading.dark

@@ -67,6 +67,12 @@ class MusicStrip(QWidget):
             lambda _: engraved(*wanted, instrument, width, ink), arrived, lane="engrave",
         )  # fmt: skip
 
+    def stop(self) -> None:
+        """Engrave nothing any more: what it is in is about to go."""
+        self._soon.stop()
+        self._wanted = None
+        self._session.jobs.cancel(self._kind)
+
     def sizeHint(self) -> QSize:
         tall = self.image.size.height() * self.scale + 8 if self.image else em(self, 8)
         return QSize(em(self, 20), round(tall))

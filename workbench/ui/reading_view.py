@@ -316,6 +316,7 @@ class ReadingView(QWidget):
         lesson = self._session.lesson
         if self.cue is not None and lesson is not None and lesson.id == self._lesson:
             self._session.select(self.cue.position)
+        self.music.stop()
         super().closeEvent(event)  # type: ignore[arg-type]
 
 
