@@ -18,6 +18,7 @@ from workbench.handout.layout import (
     PAGE,
     TURN,
     break_pages,
+    joints,
     repeat_spans,
     turns_back,
 )
@@ -97,6 +98,14 @@ def test_no_page_is_turned_inside_a_repeat_that_one_page_can_hold(bars, first, l
     assert len(ends) > 1, "the piece takes more than one page"
     spans = repeat_spans(made)
     assert not any(turns_back(spans, end) for end in ends[:-1])
+
+
+def test_no_bar_is_left_alone_at_the_edge_of_a_repeat() -> None:
+    made = repeated(20, 1, 18)
+    bars = (replace(made.bars[0], pickup=True), *made.bars[1:])
+    made = replace(made, bars=bars)
+    assert joints(made, repeat_spans(made)) == ()
+    assert joints(repeated(20, 4, 12), ((4, 12),)) == (4, 13)
 
 
 def test_a_repeat_longer_than_a_page_is_turned_as_seldom_as_can_be() -> None:

@@ -87,7 +87,7 @@ def _filled(notes: Sequence[NoteBlock], room: float) -> tuple[list[NoteBlock], l
     while rest and rest[0].height <= room:
         room -= rest[0].height
         taken.append(rest.pop(0))
-    parts = rest[0].split(room, alone=not taken) if rest else None
+    parts = rest[0].split(room) if rest else None
     if parts is not None:
         return [*taken, parts[0]], [parts[1], *rest[1:]]
     return taken, rest

@@ -45,6 +45,20 @@ def repeat_spans(piece: Piece) -> tuple[tuple[int, int], ...]:
     return tuple(sorted(s for s in spans if s[0] < s[1]))
 
 
+def joints(piece: Piece, spans: Sequence[tuple[int, int]]) -> tuple[int, ...]:
+    """Bars (indices) at which a system might begin so that no system reaches over the
+    edge of a repeat; none that would leave a single bar in a system."""
+    count = len(piece.bars)
+    edges = sorted({b for first, last in spans for b in (first, last + 1) if 0 < b < count})
+    kept: list[int] = []
+    before = 0
+    for edge in edges:
+        if sum(not b.pickup for b in piece.bars[before:edge]) > 1 and count - edge > 1:
+            kept.append(edge)
+            before = edge
+    return tuple(kept)
+
+
 def turns_back(spans: Sequence[tuple[int, int]], last_bar: int) -> bool:
     """True where a page that ends with this bar is turned inside a repeat."""
     return any(first <= last_bar < last for first, last in spans)

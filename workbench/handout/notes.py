@@ -53,13 +53,13 @@ class NoteBlock:
     def height(self) -> float:
         return self._head + len(self._lines) * self._style.size * LEADING + 4.5 * self._scale
 
-    def split(self, room: float, *, alone: bool) -> tuple[NoteBlock, NoteBlock] | None:
-        """Two blocks of which the first fits into ``room``; None where no two lines would.
-        A note that is not long is parted only where it stands ``alone``."""
+    def split(self, room: float) -> tuple[NoteBlock, NoteBlock] | None:
+        """Two blocks of which the first fits into ``room``; None where no two lines would,
+        or the note is not long."""
         each = self._style.size * LEADING
         fit = int((room - self._head - 4.5 * self._scale) // each)
         whole = len(self._lines)
-        if fit < 2 or fit >= whole or (whole < LONG and not alone):
+        if fit < 2 or fit >= whole or whole < LONG:
             return None
         first = NoteBlock(self._number, self._heading, self._lines[:fit], self._scale, self._style)
         heading = continued(self._heading)

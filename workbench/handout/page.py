@@ -12,7 +12,7 @@ from workbench.fingering.types import Fingering
 from workbench.handout.blocks import Block, SystemBlock
 from workbench.handout.compose import SYSTEM_GAP, Flow, Page, balanced, column_step, music_page
 from workbench.handout.engraved import engraved
-from workbench.handout.layout import Broken, break_pages, repeat_spans, turns_back
+from workbench.handout.layout import Broken, break_pages, joints, repeat_spans, turns_back
 from workbench.handout.material import Extras, Material, marks_of
 from workbench.handout.notes import ColumnsBlock
 from workbench.handout.options import (
@@ -115,14 +115,13 @@ class Handout(Leaves):
         bars and a smaller staff weighed against one another."""
         spans = repeat_spans(self.piece)
         best: tuple[float, list[Page]] | None = None
-        joints: tuple[int, ...] = ()
+        edges = joints(self.piece, spans)
         for staff_mm in (STAFF_MM, COMPACT_MM):
             turned = False
             for joined in (False, True):
-                if joined and not turned:
+                if joined and not (turned and edges):
                     continue
-                joints = tuple(b for first, last in spans for b in (first, last + 1))
-                systems = self._engraved(staff_mm, joints if joined else ())
+                systems = self._engraved(staff_mm, edges if joined else ())
                 for at_foot in (True, False) if self._material.notes else (True,):
                     found = self._arranged(systems, spans, at_foot)
                     if found is None:

@@ -39,7 +39,7 @@ _AUDIT = (
     Column(mark("Why it is cut"), 57),
 )
 _HISTORY = (Column(mark("When"), 26), Column(mark("What"), 74))
-_SCRIPT = (Column(mark("Time"), 9), Column(mark("Bar"), 8), Column(mark("Say"), 83))
+_SCRIPT = (Column(mark("Time"), 9), Column(mark("Bar"), 11), Column(mark("Say"), 80))
 MOST_TO_SOLVE = 400  # notes; beyond it a rejected fingering is printed without its price
 
 

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from dataclasses import fields, replace
 from typing import Any
 
-from PySide6.QtCore import QMarginsF, QSize
+from PySide6.QtCore import QMarginsF, QSize, Qt
 from PySide6.QtGui import QPageLayout, QPainter
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo, QPrintPreviewWidget
 from PySide6.QtWidgets import (
@@ -28,7 +28,9 @@ from workbench.handout.options import HandoutOptions, page_size
 from workbench.handout.page import Handout
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
+from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
+from workbench.ui.handout_dialog import extras_of
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
 from workbench.ui.parts import Caution, Faint
@@ -39,10 +41,12 @@ OPTIONS = "handout.options"  # what the handout's dialog remembers
 ZOOM = 1.2
 
 
-def compose(lesson: Lesson, fingering: Fingering, options: HandoutOptions) -> Handout:
+def compose(
+    lesson: Lesson, fingering: Fingering, options: HandoutOptions, shelf: Shelf
+) -> Handout:
     """Lay the pages out; for a thread behind the interface."""
     engraving_in_this_thread()
-    return Handout(lesson, fingering, options)
+    return Handout(lesson, fingering, options, extras_of(shelf, lesson))
 
 
 def make_ready(printer: QPrinter, handout: Handout) -> None:
@@ -166,7 +170,7 @@ class PrintPreview(QDialog):
 
         session.jobs.start(
             "pages", say("Laying out the pages"),
-            lambda _: compose(lesson, fingering, options), arrived,
+            lambda _: compose(lesson, fingering, options, session.shelf), arrived,
         )  # fmt: skip
 
     def _lay_out(self) -> None:
@@ -236,7 +240,8 @@ class PrintPreview(QDialog):
         self.where.setText(say("Laying out the pages …"))
         self._session.jobs.start(
             "pages", say("Laying out the pages"),
-            lambda _: compose(lesson, fingering, options), arrived, wrong=self._refused,
+            lambda _: compose(lesson, fingering, options, self._session.shelf),
+            arrived, wrong=self._refused,
         )  # fmt: skip
 
     def ask_and_print(self) -> None:
@@ -251,8 +256,10 @@ class PrintPreview(QDialog):
             return
         dialog = QPrintDialog(self.printer, self)
         dialog.setMinMax(1, self.handout.count)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.setModal(True)
         dialog.accepted.connect(self.print_now)
-        dialog.open()
+        dialog.show()
 
     def print_now(self) -> None:
         """Print on the printer as it is set up."""
