@@ -26,6 +26,7 @@ _CAP = 0.714  # height of a figure of the sans face over its size
 _X_HEIGHT = 0.55
 _GAP = 30.0
 _ROW = 275.0
+_NEAR = 330.0  # right of a number: a head there seems to own it
 
 
 @dataclass(frozen=True)
@@ -113,6 +114,7 @@ def _left_hand(
 ) -> list[Set]:
     fixed = _Shelf(b.grown(8.0) for b in drawn)
     placed = _Shelf(())
+    followers = _Shelf(heads.values())
     signs = {b.owner: b for b in drawn if b.kind == "accid"}
     out: list[Set] = []
     for mark in sorted(marks, key=lambda m: (heads[m.target].left, heads[m.target].top)):
@@ -126,6 +128,8 @@ def _left_hand(
                 continue
             cost = penalty + sum(5 + area / 500 for area in fixed.overlaps(box))
             cost += 9.0 * len(placed.overlaps(box))
+            if x > head.right and followers.overlaps(box.moved(_NEAR, 0.0)):
+                cost += 2.2  # it would be read as the next note's
             if best is None or cost < best[0]:
                 best = (cost, box)
             if cost == penalty and penalty == 0:
