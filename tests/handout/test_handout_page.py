@@ -62,7 +62,7 @@ def test_the_page_says_what_the_lesson_says(tmp_path) -> None:
     text = text_of(reader)
     for words in (
         "A walk by the mill", "Anna Brook", "Concert ukulele, high G", "4 G4 · 3 C4 · 2 E4 · 1 A4",
-        "F major", "quarter note = 88", "Grade 2, early (beginner)", "2 h 30 min: 8 days of 20 min",
+        "F major", "quarter note = 88", "Grade 2, early (beginner)", "2 h 30 min, 20 min a day",
         "Mira", "A = bars 1–6; B = bars 7–10", "first and second ending", "D.C. al Fine",
         "Keep finger 1 down, it is needed again.", "First count the figure, then play it.",
         "Bars 2–3 · rhythm", "Bar 9, beat 1 · right hand", "New grips", "Warm up before you play",
@@ -106,6 +106,7 @@ def test_cuts_are_listed_with_written_and_held_length(tmp_path) -> None:
 def test_the_practice_plan_comes_as_a_table_to_tick(tmp_path) -> None:
     without = text_of(written(tmp_path, HandoutOptions(plan=False)))
     assert "Practice plan" not in without
+    assert "2 h 30 min: 8 days of 20 min" in without
     made = lesson(techniques=("pickup", "gone"))
     text = text_of(written(tmp_path, techniques=made.techniques))
     assert "Practice plan" in text and "Techniques: pickup." in text

@@ -130,12 +130,15 @@ class Material:
 
     def _practice(self) -> str:
         lesson = self.lesson
+        planned = self.options.plan and self.plan is not None and bool(self.plan.days)
         if lesson.practice_minutes:
-            return practice_words(lesson.practice_minutes, lesson.minutes_a_day)
+            return practice_words(
+                lesson.practice_minutes, lesson.minutes_a_day, days_told=not planned
+            )
         if self.plan is None:
             return ""
         minutes = max(5, round(self.plan.time.minutes / 5) * 5)
-        return practice_words(minutes, lesson.minutes_a_day, estimated=True)
+        return practice_words(minutes, lesson.minutes_a_day, estimated=True, days_told=not planned)
 
     def system_words(self, first: int, last: int) -> str:
         """What a system shows, for those who cannot see it."""

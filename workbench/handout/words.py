@@ -92,13 +92,18 @@ def grade_words(number: int, level: str, *, estimated: bool = False) -> str:
     return say("{grade}, estimated", grade=words) if estimated else words
 
 
-def practice_words(minutes: int, minutes_a_day: int, *, estimated: bool = False) -> str:
-    """Whole learning time and the days it takes."""
+def practice_words(
+    minutes: int, minutes_a_day: int, *, estimated: bool = False, days_told: bool = True
+) -> str:
+    """Whole learning time and the days it takes; without the days where a plan, which has
+    days of rest, tells them."""
     hours, rest = divmod(minutes, 60)
     parts = [say("{n} h", n=hours)] if hours else []
     parts += [say("{n} min", n=rest)] if rest or not hours else []
     text = " ".join(parts)
-    if minutes_a_day:
+    if minutes_a_day and not days_told:
+        text = say("{time}, {minutes} min a day", time=text, minutes=minutes_a_day)
+    elif minutes_a_day:
         days = -(-minutes // minutes_a_day)
         text += count(
             days, ": {n} day of {minutes} min", ": {n} days of {minutes} min", minutes=minutes_a_day
