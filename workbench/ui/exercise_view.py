@@ -9,6 +9,7 @@ from typing import Any
 from PySide6.QtCore import QUrl
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QComboBox,
     QFileDialog,
     QGridLayout,
@@ -48,6 +49,10 @@ class ExercisePane(QWidget):
         self._folder: tempfile.TemporaryDirectory[str] | None = None
         self.kind = QComboBox()
         self.kind.setAccessibleName(say("Exercise"))
+        self.kind.setSizeAdjustPolicy(
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self.kind.setMinimumContentsLength(8)
         self.text = Wrapped()
         self.text.setAccessibleName(say("What to do"))
         self.music = MusicStrip(session, "exercise")
@@ -78,24 +83,35 @@ class ExercisePane(QWidget):
         self.note_button.clicked.connect(self.keep)
 
     def _lay_out(self) -> None:
-        top = QHBoxLayout()
-        top.addWidget(_label(say("E&xercise"), self.kind))
-        top.addWidget(self.kind, 1)
-        top.addWidget(_label(say("Te&mpo"), self.tempo))
-        top.addWidget(self.tempo)
-        buttons = QGridLayout()
-        for at, button in enumerate(
-            (self.hear_button, self.sound_button, self.note_button, self.strip_button)
-        ):
-            buttons.addWidget(button, *divmod(at, 2))
+        self.top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        for words, field, share in (
+            (say("E&xercise"), self.kind, 1), (say("Te&mpo"), self.tempo, 0),
+        ):  # fmt: skip
+            row = QHBoxLayout()
+            row.addWidget(_label(words, field))
+            row.addWidget(field, 1)
+            self.top.addLayout(row, share)
+        self.buttons = QGridLayout()
+        self.set_narrow(False)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.addLayout(top)
+        layout.addLayout(self.top)
         layout.addWidget(self.speed)
         layout.addWidget(self.text)
         layout.addWidget(self.music)
         layout.addLayout(self.neck_row)
-        layout.addLayout(buttons)
+        layout.addLayout(self.buttons)
+
+    def set_narrow(self, narrow: bool) -> None:
+        """One thing below the other where there is little room, else two side by side."""
+        self.top.setDirection(
+            QBoxLayout.Direction.TopToBottom if narrow else QBoxLayout.Direction.LeftToRight
+        )
+        for at, button in enumerate(
+            (self.hear_button, self.sound_button, self.note_button, self.strip_button)
+        ):
+            self.buttons.removeWidget(button)
+            self.buttons.addWidget(button, *divmod(at, 1 if narrow else 2))
 
     # What is shown.
 

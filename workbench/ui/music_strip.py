@@ -34,8 +34,11 @@ class MusicStrip(QWidget):
 
     @property
     def scale(self) -> float:
-        """Pixels to an image unit, with the text size."""
-        return self.font().pointSizeF() / BASE_POINTS
+        """Pixels to an image unit: with the text size, as far as there is room for it."""
+        wanted = self.font().pointSizeF() / BASE_POINTS
+        if self.image is None or self.width() < 50:
+            return wanted
+        return float(min(wanted, (self.width() - 4) / max(1.0, self.image.size.width())))
 
     def show_music(self, piece: Piece | None, fingering: Fingering | None) -> None:
         """Engrave other bars, in the background."""
@@ -53,7 +56,7 @@ class MusicStrip(QWidget):
             self.update()
             return
         instrument = session.instrument
-        width = max(260.0, self.width() / self.scale - 4)
+        width = max(260.0, self.width() * BASE_POINTS / self.font().pointSizeF() - 4)
         ink = colours(self).ink
 
         def arrived(image: Any) -> None:

@@ -169,6 +169,7 @@ class _Card(QFrame):
         super().__init__()
         self.setFrameShape(QFrame.Shape.StyledPanel)
         self.name = Heading(name)
+        self.name.setWordWrap(True)
         self.off = QPushButton(say("Remove"))
         self.off.setAccessibleName(say("Remove: {what}", what=name))
         self.off.setToolTip(say("Take this off the note; undo brings it back"))

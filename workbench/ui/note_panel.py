@@ -6,7 +6,9 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QDialog,
     QFrame,
     QHBoxLayout,
@@ -88,7 +90,7 @@ class NotePanel(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.list, 1)
         column.addLayout(buttons)
-        tools = QHBoxLayout()
+        tools = self.tools = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         for button in (self.strong, self.emphasis, self.attached.button):
             tools.addWidget(button)
         tools.addStretch(1)
@@ -116,6 +118,14 @@ class NotePanel(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.heading)
         layout.addWidget(parts, 1)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        narrow = self.width() < em(self, 14)
+        self.scope.set_narrow(narrow)
+        self.tools.setDirection(
+            QBoxLayout.Direction.TopToBottom if narrow else QBoxLayout.Direction.LeftToRight
+        )
 
     # Following the session.
 
@@ -269,6 +279,7 @@ class NotePanel(QWidget):
         self.dialog = dialog
         dialog.finished.connect(self._answered)
         dialog.open()
+        dialog.resize(dialog.sizeHint().boundedTo(self.window().size()))
 
     def _ask_rejected(self, note: BarNote) -> QDialog | None:
         from workbench.ui.note_rejected import RejectedDialog

@@ -135,6 +135,7 @@ class RejectedDialog(Asking):
             found = self.choices[at - 1]
             self._set({n.id: (n.string, n.fret, n.left) for n in found.notes})
             self.why.setText(found.reason)
+            self.why.setCursorPosition(0)
 
     def _placed(self) -> None:
         """An open string takes no finger, a stopped one needs some."""

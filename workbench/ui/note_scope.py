@@ -6,7 +6,15 @@ from dataclasses import replace
 from typing import Any
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QComboBox,
+    QHBoxLayout,
+    QLabel,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from workbench.language.speech import say
 from workbench.music.model import Bar, Note, Piece
@@ -65,9 +73,9 @@ class NoteScope(QWidget):
         self.first = _box(say("First bar of the note"))
         self.last = _box(say("Last bar of the note"))
         self.bar = _box(say("Bar of the note"))
-        top = QHBoxLayout()
-        top.addWidget(self.kind, 1)
-        top.addWidget(self.reach, 1)
+        self.top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self.top.addWidget(self.kind, 1)
+        self.top.addWidget(self.reach, 1)
         self.pages = QStackedWidget()
         for parts in (
             ((say("N&ote"), self.note),),
@@ -78,11 +86,17 @@ class NoteScope(QWidget):
             self.pages.addWidget(_row(parts))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.addLayout(top)
+        layout.addLayout(self.top)
         layout.addWidget(self.pages)
         for box in (self.kind, self.note, self.section, self.first, self.last, self.bar):
             box.activated.connect(self._chosen)
         self.reach.activated.connect(self._reached)
+
+    def set_narrow(self, narrow: bool) -> None:
+        """The two boxes one below the other where there is little room."""
+        self.top.setDirection(
+            QBoxLayout.Direction.TopToBottom if narrow else QBoxLayout.Direction.LeftToRight
+        )
 
     # Filling.
 

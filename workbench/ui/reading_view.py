@@ -227,6 +227,7 @@ class ReadingView(QWidget):
 
         dialog.accepted.connect(kept)
         dialog.open()
+        dialog.resize(dialog.sizeHint().boundedTo(self.size()))
 
     # Look.
 

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
     QListWidgetItem,
@@ -64,6 +65,7 @@ class TechniqueView(TeachingPage):
         self._filling = False
         self.list = _rows(say("Techniques in the piece"))
         self.name = Heading("")
+        self.name.setWordWrap(True)
         self.asks = Wrapped()
         self.watch = Wrapped()
         self.taught = Faint()
@@ -115,6 +117,7 @@ class TechniqueView(TeachingPage):
         parts.setStretchFactor(1, 3)
         parts.setSizes([em(self, 14), em(self, 28)])
         parts.setChildrenCollapsible(False)
+        parts.splitterMoved.connect(self._fit)
         self.pages = QTabWidget()
         self.pages.setDocumentMode(True)
         self.pages.setAccessibleName(say("Techniques, what is new, form and harmony"))
@@ -123,6 +126,13 @@ class TechniqueView(TeachingPage):
         self.pages.addTab(self.harmony, say("Form and harmony"))
         page = QVBoxLayout(self.body)
         page.addWidget(self.pages)
+
+    def _fit(self) -> None:
+        self.exercise.set_narrow(self.area.width() < em(self, 26))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
 
     # Working it out.
 
@@ -169,6 +179,7 @@ class TechniqueView(TeachingPage):
         ids = [f.technique.id for f in self.analysis.found]
         self.list.setCurrentRow(ids.index(chosen) if chosen in ids else 0)
         self._show_technique(self.list.currentRow())
+        self._fit()
         self.shelf.show_found(lesson, self.company, self.seen, self.suggestions, self.pairs)
         self.harmony.show_found(lesson.piece, harmony)
 
