@@ -197,3 +197,23 @@ def test_a_link_opens_the_lesson_that_teaches_the_move(
     session.changed.emit()
     assert "no longer on the shelf" in panel.attached.where.text()
     assert not panel.attached.open_button.isVisibleTo(panel)
+
+
+def test_figures_are_mirrored_for_a_left_handed_player(qtbot, panel, lesson_window):
+    session = lesson_window.session
+    lesson_window.set_left_handed(True)
+    qtbot.waitUntil(lambda: bool(session.choices), timeout=WAIT)
+    write(panel, "Look")
+    panel.attached.actions_by_kind["grip"].trigger()
+    assert panel.dialog.picture.mirrored
+    panel.dialog.frets.setText("0003")
+    panel.dialog.ok.click()
+    panel.attached.actions_by_kind["rejected"].trigger()
+    assert panel.dialog.neck.neck.mirrored
+    panel.dialog.ok.click()
+    assert panel.attached.box.mirrored
+    assert panel.attached.neck.figure.neck.mirrored
+    lesson_window.set_left_handed(False)
+    session.changed.emit()
+    assert not panel.attached.box.mirrored
+    assert not panel.attached.neck.figure.neck.mirrored

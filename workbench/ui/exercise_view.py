@@ -31,6 +31,7 @@ from workbench.ui.grip_neck import GripNeck, frets_for
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
 from workbench.ui.music_strip import MusicStrip
+from workbench.ui.note_figures import left_handed
 from workbench.ui.parts import Faint, Wrapped
 from workbench.ui.session import Session
 
@@ -157,9 +158,7 @@ class ExercisePane(QWidget):
         self._show_neck(exercise)
 
     def _show_neck(self, exercise: Exercise) -> None:
-        host: Any = self.window()
-        mirrored = bool(getattr(getattr(getattr(host, "neck", None), "neck", None), "mirrored", 0))
-        wanted = (self._session.instrument, mirrored)
+        wanted = (self._session.instrument, left_handed(self.window()))
         if self.neck is None or wanted != self._neck_for:
             if self.neck is not None:
                 self.neck_row.removeWidget(self.neck)

@@ -21,7 +21,7 @@ from workbench.teaching.grip_words import grip_text
 from workbench.teaching.lesson import BarNote
 from workbench.ui.grip_neck import GripNeck, frets_for
 from workbench.ui.look import em
-from workbench.ui.note_figures import GripBox, fingered_otherwise
+from workbench.ui.note_figures import GripBox, fingered_otherwise, left_handed
 from workbench.ui.parts import Heading, Wrapped
 from workbench.ui.session import Session
 
@@ -36,7 +36,6 @@ class Attachments(QWidget):
     def __init__(self, session: Session) -> None:
         super().__init__()
         self._session = session
-        self.mirrored = False
         self.link: str | None = None
         self.button = QPushButton(say("&Attach"))
         self.button.setToolTip(say("Hang a grip, another fingering or a lesson on this note"))
@@ -75,10 +74,10 @@ class Attachments(QWidget):
     def fill(self, note: BarNote | None) -> None:
         """Show what hangs on a note."""
         self.button.setEnabled(note is not None)
-        session = self._session
+        session, mirrored = self._session, left_handed(self.window())
         self.grip.setVisible(note is not None and note.grip is not None)
         if note is not None and note.grip is not None:
-            self.box.mirrored = self.mirrored
+            self.box.mirrored = mirrored
             self.box.show_grip(note.grip)
             self.grip.name.setText(say("Grip {grip}", grip=grip_text(note.grip)))
         hands = None
@@ -91,7 +90,7 @@ class Attachments(QWidget):
             self.neck.setVisible(hands is not None)
             if hands is not None:
                 other = fingered_otherwise(hands, note.rejected)
-                self.neck.mirror(self.mirrored)
+                self.neck.mirror(mirrored)
                 self.neck.figure.show_bar(other, say("the rejected fingering"), frets_for(other))
         self.link = note.link if note is not None else None
         self.linked.setVisible(self.link is not None)

@@ -21,7 +21,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.grip_words import Frets, grip_from_text, grip_text
 from workbench.ui.look import em
-from workbench.ui.note_figures import GripBox, current_grip
+from workbench.ui.note_figures import GripBox, current_grip, left_handed
 from workbench.ui.parts import Caution, Faint
 from workbench.ui.session import Session
 
@@ -71,7 +71,7 @@ class GripDialog(Asking):
         )
         self.take_button = QPushButton(say("Take the &present grip"))
         self.take_button.setToolTip(say("The grip of the selected note or bar on the fretboard"))
-        self.picture = GripBox()
+        self.picture = GripBox(left_handed(parent))
         layout = QVBoxLayout(self)
         layout.addWidget(self.field(say("&Frets"), self.frets))
         layout.addWidget(self.frets)

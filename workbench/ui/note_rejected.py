@@ -19,7 +19,7 @@ from workbench.language.speech import say
 from workbench.ui.grip_neck import GripNeck, frets_for
 from workbench.ui.look import em
 from workbench.ui.note_dialogs import Asking
-from workbench.ui.note_figures import Rejected, differing, fingered_otherwise
+from workbench.ui.note_figures import Rejected, differing, fingered_otherwise, left_handed
 from workbench.ui.note_scope import bar_name, note_name
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
@@ -57,7 +57,7 @@ class RejectedDialog(Asking):
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(PLACE, QHeaderView.ResizeMode.Stretch)
         self.table.setTabKeyNavigation(False)
-        self.neck = GripNeck(session.instrument)
+        self.neck = GripNeck(session.instrument, left_handed(parent))
         self.why = QLineEdit()
         self.why.setPlaceholderText(say("Why the hand does not take it"))
         self.cost_button = QPushButton(say("&What would it cost?"))
