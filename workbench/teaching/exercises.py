@@ -39,7 +39,8 @@ def exercises_for(
 ) -> tuple[Exercise, ...]:
     """The exercises that serve a technique, made from written bar ``bar``; kinds to which
     the bar gives nothing (no stopped note, say) are left out."""
-    made = [_made(kind, piece, fingering, instrument, bar) for kind in technique.drills]
+    source = _source(piece, fingering, instrument, bar)
+    made = [KINDS[kind](source) for kind in technique.drills] if source is not None else []
     return tuple(e for e in made if e is not None)
 
 
@@ -60,7 +61,8 @@ def exercise(
         )
     if not 0 <= bar < len(piece.bars):
         raise BadInput(say("Exercise: the piece has no written bar {bar}.", bar=bar + 1))
-    made = _made(kind, piece, fingering, instrument, bar)
+    source = _source(piece, fingering, instrument, bar)
+    made = KINDS[kind](source) if source is not None else None
     if made is None:
         raise BadInput(
             say(
@@ -106,13 +108,14 @@ class _Source:
 Rows = list[tuple[Note, FingeredNote]]
 
 
-def _made(
-    kind: str, piece: Piece, fingering: Fingering, instrument: Instrument, bar: int
-) -> Exercise | None:
+def _source(
+    piece: Piece, fingering: Fingering, instrument: Instrument, bar: int
+) -> _Source | None:
+    """What the exercises of a bar are made from; None where it has nothing to play."""
     fingered = fingered_bars(fingering).get(bar)
     if fingered is None or not piece.bars[bar].notes:
         return None
-    source = _Source(
+    return _Source(
         piece,
         piece.bars[bar],
         fingered,
@@ -120,7 +123,6 @@ def _made(
         instrument,
         tempos(piece)[bar],
     )
-    return KINDS[kind](source)
 
 
 def _whole(source: _Source) -> Rows:
