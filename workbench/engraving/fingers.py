@@ -112,7 +112,7 @@ def _grace_figures(
 def _left_hand(
     marks: Sequence[FingerMark], heads: dict[str, Box], drawn: Sequence[Box]
 ) -> list[Set]:
-    fixed = _Shelf(b.grown(8.0) for b in drawn)
+    fixed = _Shelf(b.grown(16.0) for b in drawn)
     placed = _Shelf(())
     followers = _Shelf(heads.values())
     signs = {b.owner: b for b in drawn if b.kind == "accid"}
@@ -126,8 +126,8 @@ def _left_hand(
             box = Box(x, y, x + wide, y + high, "finger", mark.id)
             if best is not None and penalty >= best[0]:
                 continue
-            cost = penalty + sum(5 + area / 500 for area in fixed.overlaps(box))
-            cost += 9.0 * len(placed.overlaps(box))
+            cost = penalty + sum(14 + area / 500 for area in fixed.overlaps(box))
+            cost += 14.0 * len(placed.overlaps(box))
             if x > head.right and followers.overlaps(box.moved(_NEAR, 0.0)):
                 cost += 2.2  # it would be read as the next note's
             if best is None or cost < best[0]:
