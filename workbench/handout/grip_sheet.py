@@ -99,9 +99,7 @@ def bars_of(grip: Grip, piece: Piece, fingering: Fingering) -> str:
     if len(indices) == 1:
         return say("bar {bar}", bar=words[0])
     if len(words) > 5:
-        return say(
-            "bars {bars}, {n} in all", bars=", ".join([*words[:4], "…"]), n=len(indices)
-        )
+        return say("bars {bars}, {n} in all", bars=", ".join([*words[:4], "…"]), n=len(indices))
     return say("bars {bars}", bars=", ".join(words))
 
 

@@ -67,9 +67,7 @@ def page_image(document: Printed, number: int, width: int, ratio: float = 1.0) -
     image = QImage(size, QImage.Format.Format_RGB32)
     image.fill(Qt.GlobalColor.white)
     painter = QPainter(image)
-    painter.setRenderHints(
-        QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing
-    )
+    painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
     painter.scale(scale, scale)
     document.paint_page(painter, number)
     painter.end()

@@ -97,9 +97,7 @@ def passage_systems(lesson: Lesson, fingering: Fingering, options: PassageOption
     ensure_gui()
     piece = lesson.piece
     if options.last >= len(piece.bars):
-        raise BadInput(
-            say("The piece has {n} bars; choose others.", n=len(piece.bars))
-        )
+        raise BadInput(say("The piece has {n} bars; choose others.", n=len(piece.bars)))
     instrument = instrument_of(lesson.instrument, lesson.capo)
     line = options.width_mm / STAFF_MM * STAFF_HEIGHT
     engraver, shown = Engraver(), MeiOptions(first=options.first, last=options.last)
@@ -138,9 +136,7 @@ def passage_image(systems: Systems, options: PassageOptions) -> QImage:
     image = QImage(max(1, width), max(1, height), QImage.Format.Format_ARGB32)
     image.fill(0x00000000 if options.transparent else 0xFFFFFFFF)
     painter = QPainter(image)
-    painter.setRenderHints(
-        QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing
-    )
+    painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
     at = 0.0
     for flat, first, last in systems:
         PaintedSystem(SystemDrawing(flat, first, last)).paint(painter, QPointF(0, at), scale)
@@ -155,9 +151,7 @@ def png_bytes(image: QImage, dpi: int, title: str) -> bytes:
     picture = image.convertToFormat(QImage.Format.Format_RGBA8888)
     width, height = picture.width(), picture.height()
     pixels, step = bytes(picture.constBits()), picture.bytesPerLine()
-    rows = b"".join(
-        b"\x00" + pixels[step * y : step * y + 4 * width] for y in range(height)
-    )
+    rows = b"".join(b"\x00" + pixels[step * y : step * y + 4 * width] for y in range(height))
     metre = round(dpi / INCH * 1000)
 
     def chunk(kind: bytes, body: bytes) -> bytes:
@@ -174,9 +168,7 @@ def png_bytes(image: QImage, dpi: int, title: str) -> bytes:
     )
 
 
-def svg_bytes(
-    systems: Systems, options: PassageOptions, title: str
-) -> tuple[bytes, Picture]:
+def svg_bytes(systems: Systems, options: PassageOptions, title: str) -> tuple[bytes, Picture]:
     """The passage as one SVG 1.1 drawing. Text is outlined, so that it looks the same where
     the fonts are not; what it says stands in the title and the labels."""
     wide, high = _extent(systems)
@@ -252,4 +244,3 @@ def _path(path: QPainterPath, x: float, y: float, scale: float) -> str:
             out.append(("C" if curve % 3 == 0 else " ") + point)
             curve += 1
     return "".join(out) + ("Z" if out else "")
-
