@@ -191,7 +191,8 @@ def _finger(
     radius = _RADIUS * scale
     pen = QPen(INK, 1.0 * scale)
     if dotted:
-        pen.setDashPattern([1.2, 1.1])
+        pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+        pen.setDashPattern([1.6, 1.8])
     painter.setPen(pen if ring else Qt.PenStyle.NoPen)
     painter.setBrush(QBrush(PAPER if ring else INK))
     painter.drawEllipse(at, radius, radius)

@@ -83,7 +83,9 @@ def rejected_words(note: BarNote, piece: Piece, reasons: Mapping[Rejected, str])
             finger=row[3],
         )
         why = reasons.get(row, "")
-        out += f"\n**{say('Rejected:')}** {words}" + (f" – {why}" if why else ".")
+        out += f"\n**{say('Rejected:')}** {words}."
+        if why:
+            out += " " + say("Against the one printed: {reason}", reason=why)
     return out
 
 
