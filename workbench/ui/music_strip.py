@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Any
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
@@ -25,6 +26,7 @@ class MusicStrip(QWidget):
         self._session, self._kind = session, kind
         self._wanted: tuple[Piece, Fingering] | None = None
         self.image: Any = None
+        self.tallest = math.inf  # pixels; what would be taller is drawn smaller
         self.setAccessibleName(say("The music in notes and tablature"))
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self._soon = QTimer(self)
@@ -38,7 +40,9 @@ class MusicStrip(QWidget):
         wanted = self.font().pointSizeF() / BASE_POINTS
         if self.image is None or self.width() < 50:
             return wanted
-        return float(min(wanted, (self.width() - 4) / max(1.0, self.image.size.width())))
+        size = self.image.size
+        across = (self.width() - 4) / max(1.0, size.width())
+        return float(min(wanted, across, (self.tallest - 8) / max(1.0, size.height())))
 
     def show_music(self, piece: Piece | None, fingering: Fingering | None) -> None:
         """Engrave other bars, in the background."""
@@ -69,6 +73,13 @@ class MusicStrip(QWidget):
             self._kind, say("Engraving"),
             lambda _: engraved(*wanted, instrument, width, ink), arrived, lane="engrave",
         )  # fmt: skip
+
+    def fit(self, tallest: float) -> None:
+        """Be no taller than so many pixels."""
+        self.tallest = max(60.0, tallest)
+        if self.image is not None:
+            self.setFixedHeight(self.sizeHint().height())
+            self.update()
 
     def stop(self) -> None:
         """Engrave nothing any more: what it is in is about to go."""

@@ -309,6 +309,8 @@ class ReadingView(QWidget):
         )
         self.whole.setStretch(0, 1 if upright else 3)
         self.whole.setStretch(1, 1 if upright else 2)
+        tall = min(self.height(), self.screen().availableGeometry().height())
+        self.music.fit(0.3 * tall)
         self.foot.setMinimumHeight(self.area.viewport().height())
         self._show()
 
