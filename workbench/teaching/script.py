@@ -149,9 +149,7 @@ def make_script(
     piece = lesson.piece
     if not piece.bars:
         raise BadInput(
-            say(
-                "'{title}' has no bars to explain; choose a score with music.", title=lesson.title
-            )
+            say("'{title}' has no bars to explain; choose a score with music.", title=lesson.title)
         )
     played = order if order is not None else playing_order(piece)
     edits = dict(lesson.script_edits)
@@ -174,9 +172,7 @@ def make_script(
     for position, bar in enumerate(played):
         as_bar = met.get(first[bar])
         met.setdefault(first[bar], bar)
-        notes = tuple(
-            n for n in lesson.notes if n.id not in told and _speaks_at(n, bar, letters)
-        )
+        notes = tuple(n for n in lesson.notes if n.id not in told and _speaks_at(n, bar, letters))
         told |= {n.id for n in notes}
         new = () if bar in heard else fresh.get(bar, ())
         heard.add(bar)
@@ -247,9 +243,7 @@ def _in_order(moves: Sequence[MoveAt], played: tuple[int, ...]) -> list[MoveAt]:
 
 def _letters(piece: Piece) -> dict[int, str]:
     """The section letter of every written bar."""
-    return {
-        bar: s.letter for s in sections(piece) for bar in range(s.first_bar, s.last_bar + 1)
-    }
+    return {bar: s.letter for s in sections(piece) for bar in range(s.first_bar, s.last_bar + 1)}
 
 
 def _speaks_at(note: BarNote, bar: int, letters: dict[int, str]) -> bool:

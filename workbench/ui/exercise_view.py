@@ -175,9 +175,7 @@ class ExercisePane(QWidget):
         exercise = self.exercise
         if exercise is not None:
             beats = exercise.piece.tempo * self.tempo.value() / exercise.tempo_percent
-            self.speed.setText(
-                say("{beats} quarter notes a minute.", beats=f"{beats:.0f}")
-            )
+            self.speed.setText(say("{beats} quarter notes a minute.", beats=f"{beats:.0f}"))
 
     # What can be done with it.
 
@@ -193,9 +191,7 @@ class ExercisePane(QWidget):
         )
         bar = exercise.bar
         note = BarNote(edits.fresh_id("note"), technique.family, text, bar, bar)
-        if self._session.edit(
-            say("Add an exercise"), lambda lesson: edits.put_note(lesson, note)
-        ):
+        if self._session.edit(say("Add an exercise"), lambda lesson: edits.put_note(lesson, note)):
             self._session.told.emit(say("The exercise is a teaching note on its bar now."))
 
     def hear(self) -> None:

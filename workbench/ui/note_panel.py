@@ -249,9 +249,7 @@ class NotePanel(QWidget):
         if new:
             self.refresh()
         else:
-            self._session.edit(
-                say("Delete a note"), lambda lesson: edits.delete_note(lesson, gone)
-            )
+            self._session.edit(say("Delete a note"), lambda lesson: edits.delete_note(lesson, gone))
 
     def _mark(self, sign: str) -> None:
         self.words.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -101,8 +101,10 @@ class RejectedDialog(Asking):
         place, finger = QComboBox(), QComboBox()
         place.setAccessibleName(say("Place of {note}", note=name))
         for string, fret in self._session.instrument.places(midi):
-            words = say("string {string} open", string=string) if fret == 0 else say(
-                "string {string}, fret {fret}", string=string, fret=fret
+            words = (
+                say("string {string} open", string=string)
+                if fret == 0
+                else say("string {string}, fret {fret}", string=string, fret=fret)
             )
             place.addItem(words, (string, fret))
         finger.setAccessibleName(say("Left finger of {note}", note=name))

@@ -81,8 +81,11 @@ class NoteWords(QPlainTextEdit):
         words = cursor.selectedText()
         size = len(sign)
         doubled = sign == EMPHASIS and words.startswith(STRONG) and not words.startswith("***")
-        if len(words) > 2 * size and words.startswith(sign) and words.endswith(sign) and not (
-            doubled
+        if (
+            len(words) > 2 * size
+            and words.startswith(sign)
+            and words.endswith(sign)
+            and not doubled
         ):
             words = words[size:-size]
         else:

@@ -60,17 +60,13 @@ class ScriptView(TeachingPage):
         self.script: Script | None = None
         self._filling = False
         self.length = Heading("")
-        self.hint = Faint(
-            say("F2 or a double click writes; Ctrl+Return keeps it, Esc leaves it.")
-        )
+        self.hint = Faint(say("F2 or a double click writes; Ctrl+Return keeps it, Esc leaves it."))
         self.known = QCheckBox(say("Pass over what earlier lessons &taught"))
         self.known.setChecked(bool(session.shelf.setting(LEAVES_OUT, False)))
         self.write_button = QPushButton(say("&Write"))
         self.write_button.setToolTip(say("Write your own words for the selected row"))
         self.back_button = QPushButton(say("Take &back"))
-        self.back_button.setToolTip(
-            say("Take your words back: the bar says again what it said")
-        )
+        self.back_button.setToolTip(say("Take your words back: the bar says again what it said"))
         self.read_button = QPushButton(say("&Reading view"))
         self.export_button = QPushButton(say("E&xport …"))
         self.export_button.setAccessibleName(say("Export the script"))
