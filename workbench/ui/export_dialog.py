@@ -11,16 +11,12 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
     QDialogButtonBox,
-    QFileDialog,
-    QFormLayout,
-    QHBoxLayout,
-    QLabel,
-    QLineEdit,
-    QPushButton,
     QVBoxLayout,
     QWidget,
 )
 
+from workbench.language.speech import say
+from workbench.ui.file_rows import FileField, add_row, file_stem, form_layout
 from workbench.ui.findings import LANE
 from workbench.ui.look import em
 from workbench.ui.parts import Caution
@@ -46,31 +42,22 @@ class ExportDialog(QDialog):
     ) -> None:
         super().__init__(parent)
         self._session, self._what, self._forms = session, what, forms
-        self.setWindowTitle(f"Export the {what}")
-        self.setAccessibleName(f"Export the {what}")
+        self.setWindowTitle(say("Export the {what}", what=what))
+        self.setAccessibleName(self.windowTitle())
         self.form = QComboBox()
         for form in forms:
             self.form.addItem(f"{form.words} ({form.suffix})")
-        self.path = QLineEdit()
-        self.browse = QPushButton("&Choose …")
-        self.browse.setAccessibleName("Choose where the file goes")
+        self.file = FileField(self, say("Choose where the file goes"))
+        self.path, self.browse = self.file.path, self.file.browse
         self.problem = Caution()
-        rows = QFormLayout()
-        rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
-        rows.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        where = QHBoxLayout()
-        where.addWidget(self.path, 1)
-        where.addWidget(self.browse)
-        for label, field in (("F&orm", self.form), ("&File", self.path)):
-            words = QLabel(label)
-            words.setBuddy(field)
-            field.setAccessibleName(label.replace("&", ""))
-            rows.addRow(words, where if field is self.path else self.form)
+        rows = form_layout()
+        add_row(rows, say("F&orm"), self.form)
+        add_row(rows, say("&File"), self.file)
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Save | QDialogButtonBox.StandardButton.Cancel
         )
         self.save = self.buttons.button(QDialogButtonBox.StandardButton.Save)
-        self.save.setText("&Write it")
+        self.save.setText(say("&Write it"))
         layout = QVBoxLayout(self)
         layout.addLayout(rows)
         layout.addWidget(self.problem)
@@ -78,14 +65,13 @@ class ExportDialog(QDialog):
         layout.addWidget(self.buttons)
         lesson = session.lesson
         title = lesson.title if lesson else what
-        name = "".join(c if c.isalnum() or c in " -_" else "-" for c in title).strip()
         folder = Path(str(session.shelf.setting(FOLDER) or Path.home()))
-        self.path.setText(str(folder / f"{name or what} {what}{forms[0].suffix}"))
+        self.path.setText(str(folder / f"{file_stem(title, what)} {what}{forms[0].suffix}"))
         self.form.currentIndexChanged.connect(self._suit)
         self.path.textChanged.connect(self._warn)
-        self.browse.clicked.connect(self._choose)
         self.buttons.accepted.connect(self.write)
         self.buttons.rejected.connect(self.reject)
+        self._suit()
         self._warn()
 
     def sizeHint(self) -> QSize:
@@ -102,26 +88,16 @@ class ExportDialog(QDialog):
 
     def _suit(self) -> None:
         """Give the name the ending of the form."""
-        path = Path(self.path.text().strip())
-        if path.suffix.lower() in {form.suffix for form in self._forms}:
-            path = path.with_suffix("")
-        if path.name:
-            suffix = self._forms[self.form.currentIndex()].suffix
-            self.path.setText(str(path.with_name(path.name + suffix)))
+        form = self._forms[self.form.currentIndex()]
+        self.file.kind = f"{form.words} (*{form.suffix})"
+        self.file.suit(form.suffix, {one.suffix for one in self._forms})
 
     def _warn(self) -> None:
         target = self.target
         there = target is not None and target.is_file()
-        self.problem.say("There is a file of that name; it will be replaced." if there else "")
-
-    def _choose(self) -> None:
-        form = self._forms[self.form.currentIndex()]
-        chosen, _ = QFileDialog.getSaveFileName(
-            self, self.windowTitle(), self.path.text(), f"{form.words} (*{form.suffix})",
-            options=QFileDialog.Option.DontConfirmOverwrite,
-        )  # fmt: skip
-        if chosen:
-            self.path.setText(chosen)
+        self.problem.say(
+            say("There is a file of that name; it will be replaced.") if there else ""
+        )
 
     def write(self) -> None:
         """Write the file."""
@@ -129,18 +105,18 @@ class ExportDialog(QDialog):
 
         target, session = self.target, self._session
         if target is None:
-            self.problem.say("Say where the file goes: write a name, or choose one.")
+            self.problem.say(say("Say where the file goes: write a name, or choose one."))
             return
         text = self._forms[self.form.currentIndex()].text
 
         def arrived(_: object) -> None:
             session.guard(lambda: session.shelf.set_setting(FOLDER, str(target.parent)))
-            session.told.emit(f"The {self._what} is written: {target}")
+            session.told.emit(say("The {what} is written: {path}", what=self._what, path=target))
             self.accept()
 
         self.save.setEnabled(False)
         session.jobs.start(
-            "export", f"Writing the {self._what}",
+            "export", say("Writing the {what}", what=self._what),
             lambda _: write_text(target, text()), arrived, lane=LANE, wrong=self._refused,
         )  # fmt: skip
 

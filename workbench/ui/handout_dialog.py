@@ -1,28 +1,31 @@
-"""What kind of handout, and where to."""
+"""What is printed or exported of a lesson, and where to; seen while it is chosen."""
 
 from __future__ import annotations
 
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QSize
+from PySide6.QtCore import QSize, Qt, QTimer
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
     QDialog,
     QDialogButtonBox,
-    QFileDialog,
-    QFormLayout,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
-    QPushButton,
+    QListWidget,
+    QListWidgetItem,
+    QSpinBox,
     QVBoxLayout,
     QWidget,
 )
 
+from workbench.language.speech import count, mark, say
+from workbench.ui import printed_job
+from workbench.ui.file_rows import FileField, add_row, file_stem, form_layout
 from workbench.ui.look import em
-from workbench.ui.parts import Caution
+from workbench.ui.page_preview import PagePreview
+from workbench.ui.parts import Caution, Faint
 from workbench.ui.session import Session
 
 if TYPE_CHECKING:
@@ -31,6 +34,20 @@ if TYPE_CHECKING:
     from workbench.teaching.lesson import Lesson
 
 REMEMBERED = "handout.options"
+SOON = 200  # milliseconds after the last change of an option
+#: What can be made, in words, and the endings of its file.
+KINDS = {
+    "page": (mark("the handout"), (".pdf",)),
+    "grips": (mark("all grips on one page"), (".pdf",)),
+    "plan": (mark("the practice plan alone"), (".pdf",)),
+    "book": (mark("a book for a class"), (".pdf",)),
+    "picture": (mark("some bars as a picture"), (".svg", ".png")),
+    "music": (mark("the music for other programs"), (".musicxml", ".mxl", ".mid")),
+}
+_FILES = {
+    ".pdf": "PDF", ".svg": "SVG", ".png": "PNG", ".musicxml": "MusicXML",
+    ".mxl": "MusicXML", ".mid": "MIDI",
+}  # fmt: skip
 
 
 def extras_of(shelf: Shelf, lesson: Lesson) -> Extras:
@@ -42,90 +59,161 @@ def extras_of(shelf: Shelf, lesson: Lesson) -> Extras:
 
 
 class HandoutDialog(QDialog):
-    """Makes the PDF in the background; choices are remembered."""
+    """Lays out and writes in the background; choices are remembered."""
 
     def __init__(
         self, session: Session, left_handed: bool = False, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
         self._session = session
-        self.setWindowTitle("Handout")
-        self.setAccessibleName("Handout")
-        self.audience, self.paper = QComboBox(), QComboBox()
-        self.audience.addItem("for the student", "student")
-        self.audience.addItem("for the teacher", "teacher")
-        self.paper.addItem("A4", "a4")
-        self.paper.addItem("Letter", "letter")
-        self.large = QCheckBox("&Large print")
-        self.left_handed = QCheckBox("Left-&handed diagrams")
-        self.studio, self.contact = QLineEdit(), QLineEdit()
-        self.path = QLineEdit()
-        self.browse = QPushButton("&Choose …")
-        self.browse.setAccessibleName("Choose where the PDF goes")
-        self.problem = Caution()
-        form = QFormLayout()
-        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
-        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        for label, field in (
-            ("&Made", self.audience), ("&Paper", self.paper), ("&Studio", self.studio),
-            ("C&ontact", self.contact),
-        ):  # fmt: skip
-            words = QLabel(label)
-            words.setBuddy(field)
-            field.setAccessibleName(label.replace("&", ""))
-            form.addRow(words, field)
-        form.addRow(self.large)
-        form.addRow(self.left_handed)
-        where = QHBoxLayout()
-        where.addWidget(self.path, 1)
-        where.addWidget(self.browse)
-        words = QLabel("&File")
-        words.setBuddy(self.path)
-        self.path.setAccessibleName("File")
-        form.addRow(words, where)
+        self.setWindowTitle(say("Handout"))
+        self.setAccessibleName(say("Handout"))
+        self._fields()
+        self.preview = PagePreview()
+        self.problem, self.hint = Caution(), Faint()
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Save | QDialogButtonBox.StandardButton.Cancel
         )
         self.save = self.buttons.button(QDialogButtonBox.StandardButton.Save)
-        self.save.setText("Make the &PDF")
-        layout = QVBoxLayout(self)
-        layout.addLayout(form)
-        layout.addWidget(self.problem)
-        layout.addStretch(1)
-        layout.addWidget(self.buttons)
-        self.browse.clicked.connect(self._choose)
+        self.save.setText(say("Make the &file"))
+        left = QVBoxLayout()
+        left.addLayout(self.form)
+        left.addWidget(self.hint)
+        left.addWidget(self.problem)
+        left.addStretch(1)
+        left.addWidget(self.buttons)
+        both = QHBoxLayout(self)
+        both.addLayout(left, 2)
+        both.addWidget(self.preview, 3)
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(SOON)
+        self._soon.timeout.connect(self._lay_out)
         self.buttons.accepted.connect(self.make)
         self.buttons.rejected.connect(self.reject)
+        self.preview.wanted.connect(self._soon.start)
         self._recall(left_handed)
+        self._connect()
+        self._suit()
+
+    def _fields(self) -> None:
+        self.what, self.audience, self.paper = QComboBox(), QComboBox(), QComboBox()
+        for name, (words, _) in KINDS.items():
+            self.what.addItem(say(words), name)
+        self.audience.addItem(say("for the student"), "student")
+        self.audience.addItem(say("for the teacher"), "teacher")
+        self.paper.addItem("A4", "a4")
+        self.paper.addItem("Letter", "letter")
+        self.order, self.ending = QComboBox(), QComboBox()
+        self.order.addItem(say("as they appear"), "appearance")
+        self.order.addItem(say("easy ones first"), "difficulty")
+        self.title = QLineEdit()
+        self.lessons = QListWidget()
+        self.lessons.setDragDropMode(QListWidget.DragDropMode.InternalMove)
+        self.lessons.setMaximumHeight(em(self, 9))
+        self.first, self.last, self.dots = QComboBox(), QComboBox(), QSpinBox()
+        self.dots.setRange(72, 600)
+        self.dots.setValue(192)
+        self.clear = QCheckBox(say("&Transparent ground"))
+        self.large = QCheckBox(say("&Large print"))
+        self.left_handed = QCheckBox(say("Left-&handed diagrams"))
+        self.booklet = QCheckBox(say("&Booklet, to be folded"))
+        self.studio, self.contact = QLineEdit(), QLineEdit()
+        self.file = FileField(self, say("Choose where the file goes"))
+        self.path, self.browse = self.file.path, self.file.browse
+        self.form = form_layout()
+        for label, field in (
+            (say("&What"), self.what), (say("&Made"), self.audience),
+            (say("&Order of the grips"), self.order), (say("Title of the &book"), self.title),
+            (say("L&essons"), self.lessons), (say("&From bar"), self.first),
+            (say("To ba&r"), self.last), (say("&Dots an inch"), self.dots),
+            (say("For&mat"), self.ending), (say("&Paper"), self.paper),
+            (say("&Studio"), self.studio), (say("C&ontact"), self.contact),
+        ):  # fmt: skip
+            add_row(self.form, label, field)
+        for box in (self.large, self.left_handed, self.booklet, self.clear):
+            self.form.addRow(box)
+        add_row(self.form, say("F&ile"), self.file)
 
     def sizeHint(self) -> QSize:
-        return QSize(em(self, 30), max(em(self, 16), super().sizeHint().height()))
+        return QSize(em(self, 62), max(em(self, 36), super().sizeHint().height()))
 
     def _recall(self, left_handed: bool) -> None:
         kept = self._session.shelf.setting(REMEMBERED, {})
-        self.audience.setCurrentIndex(max(0, self.audience.findData(kept.get("audience"))))
-        self.paper.setCurrentIndex(max(0, self.paper.findData(kept.get("paper"))))
+        for box, name in ((self.audience, "audience"), (self.paper, "paper")):
+            box.setCurrentIndex(max(0, box.findData(kept.get(name))))
         self.large.setChecked(bool(kept.get("large")))
         self.left_handed.setChecked(left_handed)
         self.studio.setText(str(kept.get("studio", "")))
         self.contact.setText(str(kept.get("contact", "")))
+        self.title.setText(str(kept.get("book", "")))
         lesson = self._session.lesson
         assert lesson
-        name = "".join(c if c.isalnum() or c in " -_" else "-" for c in lesson.title).strip()
+        for bar in lesson.piece.bars:
+            self.first.addItem(bar.number)
+            self.last.addItem(bar.number)
+        here = max(0, self._session.bar_index)
+        self.first.setCurrentIndex(here)
+        self.last.setCurrentIndex(min(here + 3, len(lesson.piece.bars) - 1))
+        rows = sorted(self._session.shelf.lessons(), key=lambda row: row.id != lesson.id)
+        for row in rows:
+            name = ", ".join(filter(None, (row.title, row.student)))
+            item = QListWidgetItem(name)
+            item.setData(Qt.ItemDataRole.UserRole, row.id)
+            item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
+            chosen = row.id == lesson.id
+            item.setCheckState(Qt.CheckState.Checked if chosen else Qt.CheckState.Unchecked)
+            self.lessons.addItem(item)
         folder = Path(str(kept.get("folder") or Path.home()))
-        self.path.setText(str(folder / f"{name or 'handout'}.pdf"))
+        self.path.setText(str(folder / f"{file_stem(lesson.title, 'handout')}.pdf"))
 
-    def _choose(self) -> None:
-        chosen, _ = QFileDialog.getSaveFileName(
-            self, "Handout", self.path.text(), "PDF (*.pdf)",
-            options=QFileDialog.Option.DontConfirmOverwrite,
-        )  # fmt: skip
-        if chosen:
-            self.path.setText(chosen)
+    def _connect(self) -> None:
+        self.what.currentIndexChanged.connect(self._suit)
+        self.ending.currentIndexChanged.connect(self._suit_file)
+        for combo in (self.audience, self.paper, self.order, self.first, self.last):
+            combo.currentIndexChanged.connect(self._soon.start)
+        for box in (self.large, self.left_handed, self.booklet, self.clear):
+            box.toggled.connect(self._soon.start)
+        for line in (self.title, self.studio, self.contact):
+            line.textChanged.connect(self._soon.start)
+        self.dots.valueChanged.connect(self._soon.start)
+        self.lessons.itemChanged.connect(self._soon.start)
+        self.lessons.model().rowsMoved.connect(self._soon.start)
+
+    @property
+    def kind(self) -> str:
+        return str(self.what.currentData())
+
+    def _suit(self) -> None:
+        """Show the fields that matter for what is made."""
+        kind = self.kind
+        paper = kind not in ("picture", "music")
+        for field, needed in (
+            (self.audience, kind in ("page", "book")), (self.order, kind == "grips"),
+            (self.title, kind == "book"), (self.lessons, kind == "book"),
+            (self.first, kind == "picture"), (self.last, kind == "picture"),
+            (self.dots, kind == "picture"), (self.clear, kind == "picture"),
+            (self.ending, not paper), (self.paper, paper), (self.studio, paper),
+            (self.contact, paper), (self.large, paper), (self.left_handed, paper),
+            (self.booklet, paper),
+        ):  # fmt: skip
+            self.form.setRowVisible(field, needed)
+        self.ending.blockSignals(True)
+        self.ending.clear()
+        for suffix in KINDS[kind][1]:
+            self.ending.addItem(f"{_FILES[suffix]} ({suffix})", suffix)
+        self.ending.blockSignals(False)
+        self._suit_file()
+
+    def _suit_file(self) -> None:
+        suffix = str(self.ending.currentData())
+        self.file.kind = f"{_FILES[suffix]} (*{suffix})"
+        self.file.suit(suffix, set(_FILES))
+        self._soon.start()
 
     @property
     def options(self) -> dict[str, Any]:
-        """What the handout is made for."""
+        """What the pages are made for."""
         return {
             "audience": self.audience.currentData(),
             "paper": self.paper.currentData(),
@@ -135,36 +223,77 @@ class HandoutDialog(QDialog):
             "contact": self.contact.text().strip(),
         }
 
-    def make(self) -> None:
-        """Make the PDF."""
+    def _job(self) -> printed_job.Job:
+        """Everything that is chosen, to be worked off in the background."""
+        rows = [self.lessons.item(at) for at in range(self.lessons.count())]
         session = self._session
-        lesson, fingering = session.lesson, session.fingering
-        path, options = self.path.text().strip(), self.options
+        assert session.lesson and session.fingering
+        return printed_job.Job(
+            self.kind, self.options, self.booklet.isChecked(), str(self.order.currentData()),
+            self.title.text().strip(),
+            tuple(str(row.data(Qt.ItemDataRole.UserRole)) for row in rows
+                  if row.checkState() == Qt.CheckState.Checked),
+            (self.first.currentIndex(), self.last.currentIndex()),
+            self.dots.value(), self.clear.isChecked(),
+            session.lesson, session.fingering, session.shelf, session.services,
+        )  # fmt: skip
+
+    def _lay_out(self) -> None:
+        """See the page that is chosen, as it will be printed."""
+        session, preview = self._session, self.preview
+        if session.fingering is None or session.lesson is None:
+            self._soon.start()
+            return
+        job, number = self._job(), preview.number
+        wide, ratio = preview.wide, preview.devicePixelRatioF()
+
+        def arrived(found: Any) -> None:
+            preview.set_count(found.count)
+            preview.show_page(found.image)
+            self.hint.setText(found.words)
+
+        session.jobs.start(
+            "preview", say("Laying out the pages"),
+            lambda _: printed_job.seen(job, number, wide, ratio), arrived,
+            lane="preview", wrong=preview.show_words,
+        )  # fmt: skip
+
+    def make(self) -> None:
+        """Make the file."""
+        session, path = self._session, self.path.text().strip()
         if not path:
-            self.problem.say("Say where the PDF goes: write a file name, or choose one.")
+            self.problem.say(say("Say where the file goes: write a name, or choose one."))
             return
-        if fingering is None or lesson is None:
-            self.problem.say("The fingering is still being worked out; try again in a moment.")
-            return
-        kept = {k: v for k, v in options.items() if k != "left_handed"}
-        session.guard(
-            lambda: session.shelf.set_setting(
-                REMEMBERED, {**kept, "folder": str(Path(path).parent)}
+        if session.fingering is None or session.lesson is None:
+            self.problem.say(
+                say("The fingering is still being worked out; try again in a moment.")
             )
-        )
-        handout = session.services.handout
+            return
+        kept = {k: v for k, v in self.options.items() if k != "left_handed"}
+        kept |= {"folder": str(Path(path).parent), "book": self.title.text().strip()}
+        session.guard(lambda: session.shelf.set_setting(REMEMBERED, kept))
+        job = self._job()
 
         def arrived(pages: int) -> None:
-            count = f"{pages} page" + ("s" if pages != 1 else "")
-            session.told.emit(f"The handout is made: {count}, {path}")
+            if pages:
+                said = count(pages, "The handout is made: {n} page, {path}",
+                             "The handout is made: {n} pages, {path}", path=path)  # fmt: skip
+            else:
+                said = say("The file is written: {path}", path=path)
+            session.told.emit(said)
             self.accept()
 
         self.save.setEnabled(False)
         session.jobs.start(
-            "handout", "Making the handout",
-            lambda _: handout(lesson, fingering, path, options, extras_of(session.shelf, lesson)),
-            arrived, wrong=self._refused,
+            "handout", say("Making the handout"),
+            lambda progress: printed_job.made(job, path, progress), arrived,
+            lane="preview", wrong=self._refused,
         )  # fmt: skip
+
+    def done(self, result: int) -> None:
+        self._soon.stop()
+        self._session.jobs.cancel("preview")
+        super().done(result)
 
     def _refused(self, sentence: str) -> None:
         self.problem.say(sentence)
