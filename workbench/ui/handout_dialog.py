@@ -110,6 +110,7 @@ class HandoutDialog(QDialog):
         self.title = QLineEdit()
         self.lessons = QListWidget()
         self.lessons.setDragDropMode(QListWidget.DragDropMode.InternalMove)
+        self.lessons.setMinimumHeight(em(self, 6))
         self.lessons.setMaximumHeight(em(self, 9))
         self.first, self.last, self.dots = QComboBox(), QComboBox(), QSpinBox()
         self.dots.setRange(72, 600)

@@ -63,7 +63,7 @@ class PagePreview(QWidget):
     @property
     def wide(self) -> int:
         """Pixels of the screen that a page is to be across."""
-        return round(max(em(self, 20), self.area.viewport().width() - 8) * self.zoom)
+        return round(max(em(self, 10), self.area.viewport().width() - 8) * self.zoom)
 
     def set_count(self, count: int) -> None:
         """Another document, of so many pages."""
