@@ -28,6 +28,17 @@ def test_a_process_that_dies_costs_only_its_own_score():
     assert "its process died" in reports["2.xml"]["reason"]
 
 
+def answers(job):
+    """A worker that has nothing to do."""
+    return {"score": str(job[1]), "ok": True, "reason": "", "seconds": 0.0}
+
+
+def test_more_scores_than_the_processes_take_before_they_are_renewed(monkeypatch):
+    monkeypatch.setattr("workbench.commands.batch.PIECES_A_PROCESS", 3)
+    jobs = [(Namespace(), Path(f"{n}.xml"), Path(f"{n}.pdf")) for n in range(14)]
+    assert len(list(in_processes(answers, jobs, 2))) == 14
+
+
 def test_two_scores_of_one_name_get_two_pages(tmp_path):
     scores = [tmp_path / name for name in ("air.abc", "air.mid", "reel.xml")]
     names = [page.name for _, page in pages(scores, tmp_path)]

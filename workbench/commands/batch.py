@@ -136,8 +136,12 @@ def in_processes(
     work: Callable[[Job], Report], jobs: Iterable[Job], workers: int
 ) -> Iterator[Report]:
     """Reports as they come in. A job whose process dies is reported as failed."""
-    left = list(jobs)
-    lost = yield from _pool(work, left, workers)
+    left, lost = list(jobs), list[Job]()
+    # A new pool now and then: letting a pool renew its own processes stops it for good
+    # under Python 3.11 (python/cpython issue 115634).
+    each = workers * PIECES_A_PROCESS
+    for start in range(0, len(left), each):
+        lost += yield from _pool(work, left[start : start + each], workers)
     for job in lost:
         begun = time.monotonic()
         dead = yield from _pool(work, [job], 1)
@@ -155,9 +159,7 @@ def _pool(
     """Yields reports; returns the jobs that were lost because a process died."""
     lost: list[Job] = []
     spawn = multiprocessing.get_context("spawn")  # Qt and fork do not go together
-    with ProcessPoolExecutor(
-        workers, mp_context=spawn, max_tasks_per_child=PIECES_A_PROCESS
-    ) as pool:
+    with ProcessPoolExecutor(workers, mp_context=spawn) as pool:
         started: dict[Future[Report], Job] = {}
         try:
             for job in jobs:
