@@ -189,14 +189,23 @@ def test_the_estimate_stands_beside_the_teachers_word(qtbot, lesson_window):
     window, session = lesson_window, lesson_window.session
     view = show(qtbot, window, "grade")
     estimate = view.judged.analysis.estimate
+    assert "Your word: not given yet." in view.grade.text()
     assert f"Estimate: {estimate.words}." in view.grade.text()
     assert session.lesson.grade is None
     window.lesson_panel.grade.setValue(7)
     settle(qtbot, window, view)
-    assert "Your word: grade 7" in view.grade.text()
+    assert "Your word: grade 7." in view.grade.text()
     assert f"Estimate: {estimate.words}." in view.grade.text()
     assert session.lesson.grade == 7
     assert view.judged.analysis.evidence[0] in view.evidence.text()
+    # The chart runs along the bars: a chosen one is selected in the lesson.
+    chart = view.effort.view
+    assert [bar for bar, _, _ in chart.chart.columns] == [0, 1, 2, 3]
+    QTest.mouseClick(chart, LEFT, pos=chart.column(2).center().toPoint())
+    assert session.bar_index == 2
+    view.take_button.click()
+    settle(qtbot, window, view)
+    assert (session.lesson.grade, session.lesson.grade_level) == (estimate.number, estimate.level)
 
 
 def test_the_plan_is_exported(qtbot, lesson_window, tmp_path):
