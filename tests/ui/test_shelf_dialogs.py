@@ -44,37 +44,67 @@ def answers(monkeypatch):
     return given
 
 
-def test_lessons_are_found_copied_archived_deleted_and_restored(lesson_window, answers):
-    window, shelf = lesson_window, lesson_window.session.shelf
+def on_shelf(qtbot, window):
+    """The lessons page of the shelf, listed."""
     window.menus.open_shelf()
-    dialog = window.dialog
-    assert [row.title for row in dialog.rows] == ["Ferry at dusk"]
-    QTest.keyClicks(dialog.search, "harbour")
-    assert dialog.rows == () and not dialog.open_button.isEnabled()
-    dialog.search.clear()
-    QTest.keyClicks(dialog.search, "fer")
-    assert len(dialog.rows) == 1
+    qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
+    return window.dialog.lessons
+
+
+def listed(qtbot, page, titles_or_count):
+    """Wait until the list is so long, or shows these titles."""
+
+    def shown():
+        if isinstance(titles_or_count, int):
+            return len(page.rows) == titles_or_count
+        return [row.title for row in page.rows] == titles_or_count
+
+    qtbot.waitUntil(shown, timeout=WAIT)
+
+
+def pick(page, **wanted):
+    at = next(
+        i for i, row in enumerate(page.rows)
+        if all(getattr(row, name) == value for name, value in wanted.items())
+    )  # fmt: skip
+    page.table.pick(at)
+
+
+def test_lessons_are_found_copied_archived_deleted_and_restored(qtbot, lesson_window, answers):
+    window, shelf = lesson_window, lesson_window.session.shelf
+    page = on_shelf(qtbot, window)
+    filters = page.filters
+    listed(qtbot, page, ["Ferry at dusk"])
+    QTest.keyClicks(filters.search, "harbour")
+    listed(qtbot, page, 0)
+    assert not page.open_button.isEnabled()
+    filters.search.clear()
+    QTest.keyClicks(filters.search, "fer")
+    listed(qtbot, page, 1)
 
     answers.append("Ada")
-    dialog.copy_button.click()
-    assert sorted(row.student for row in dialog.rows) == ["", "Ada"]
-    at = [row.student for row in dialog.rows].index("Ada")
-    dialog.table.selectRow(at)
-    copied = dialog.current.id
-    dialog.archive_button.click()
-    assert [row.student for row in dialog.rows] == [""]
-    dialog.place.setCurrentIndex(1)
-    assert [row.id for row in dialog.rows] == [copied]
-    dialog.archive_button.click()
-    dialog.place.setCurrentIndex(0)
-    assert len(dialog.rows) == 2
-    dialog.table.selectRow([row.id for row in dialog.rows].index(copied))
-    dialog.delete_button.click()
+    page.copy_button.click()
+    listed(qtbot, page, 2)
+    assert sorted(row.student for row in page.rows) == ["", "Ada"]
+    pick(page, student="Ada")
+    copied = page.picked[0].id
+    page.archive_button.click()
+    listed(qtbot, page, 1)
+    assert [row.student for row in page.rows] == [""]
+    filters.place.setCurrentIndex(1)
+    qtbot.waitUntil(lambda: [row.id for row in page.rows] == [copied], timeout=WAIT)
+    page.archive_button.click()
+    filters.place.setCurrentIndex(0)
+    listed(qtbot, page, 2)
+    pick(page, id=copied)
+    page.delete_button.click()
+    listed(qtbot, page, 1)
     assert len(shelf.lessons()) == 1
-    dialog.place.setCurrentIndex(2)
-    assert [row.id for row in dialog.rows] == [copied]
-    assert not dialog.open_button.isEnabled()
-    dialog.delete_button.click()
+    filters.place.setCurrentIndex(2)
+    qtbot.waitUntil(lambda: [row.id for row in page.rows] == [copied], timeout=WAIT)
+    assert not page.open_button.isEnabled()
+    page.delete_button.click()
+    listed(qtbot, page, 0)
     assert len(shelf.lessons()) == 2
 
 
@@ -87,22 +117,33 @@ def test_opening_another_lesson_and_back_keeps_each_ones_bar(
     make_lesson(qtbot, window, write_score(tmp_path / "b.musicxml", ("G4 G4 E4 E4", "C4 E4 G4 C5")))
     settled(window)
     assert session.lesson.id != first and session.position == 0
-    window.menus.open_shelf()
-    dialog = window.dialog
-    dialog.table.selectRow([row.id for row in dialog.rows].index(first))
-    dialog.open_button.click()
+    page = on_shelf(qtbot, window)
+    listed(qtbot, page, 2)
+    pick(page, id=first)
+    page.open_button.click()
     settled(window)
     assert (session.lesson.id, session.position) == (first, 3)
 
 
-def test_deleting_the_open_lesson_empties_the_bench(lesson_window):
+def test_deleting_the_open_lesson_empties_the_bench_and_undo_fills_it(
+    qtbot, lesson_window, settled
+):
     window = lesson_window
-    window.menus.open_shelf()
-    window.dialog.delete_button.click()
+    here = window.session.lesson.id
+    page = on_shelf(qtbot, window)
+    listed(qtbot, page, 1)
+    page.delete_button.click()
     assert window.session.lesson is None
     assert window.bars.model.rowCount() == 0
     assert not window.menus.handout_action.isEnabled()
     assert not window.lesson_panel.isEnabled()
+    listed(qtbot, page, 0)
+    assert page.undo_button.isVisible()
+    page.undo_button.click()
+    listed(qtbot, page, 1)
+    assert not page.undo_button.isVisible()
+    assert window.session.lesson.id == here
+    settled(window)
 
 
 def test_versions_are_kept_and_gone_back_to(lesson_window, answers, settled):
@@ -138,30 +179,17 @@ def test_a_copy_for_another_student_is_opened(lesson_window, answers, settled):
     assert "for Ben" in window.title.text()
 
 
-def test_sections_are_named(lesson_window, answers):
-    window, session = lesson_window, lesson_window.session
-    session.select(2)
-    answers.append("Refrain")
-    window.menus.section()
-    assert [row.section for row in session.rows][2:] == ["Refrain", "Refrain"]
-    assert session.rows[2].starts_section
-    window.menus.undo.trigger()
-    assert "Refrain" not in [row.section for row in session.rows]
-
-
 def test_the_parts_of_a_score_are_chosen(qtbot, open_window, tmp_path, settled):
     from tests.ui.conftest import ATTRIBUTES
 
     path = tmp_path / "two.musicxml"
-    path.write_text(
-        PARTS.format(head=ATTRIBUTES, flute=whole_note("A4"), viola=whole_note("E4"))
-    )
+    path.write_text(PARTS.format(head=ATTRIBUTES, flute=whole_note("A4"), viola=whole_note("E4")))
     window = open_window()
     window.import_score(str(path))
     qtbot.waitUntil(lambda: window.dialog is not None, timeout=WAIT)
     dialog = window.dialog
     parts = dialog.parts
-    assert [parts.item(i).text() for i in range(2)] == ["Flute: 1 notes", "Viola: 1 notes"]
+    assert [parts.item(i).text() for i in range(2)] == ["Flute: 1 note", "Viola: 1 note"]
     parts.item(0).setCheckState(Qt.CheckState.Unchecked)
     assert dialog.problem.words.text() == "Tick at least one part."
     assert not dialog.make_button.isEnabled()
@@ -217,8 +245,9 @@ def test_a_second_start_opens_the_lesson_without_solving_it_anew(
 ):
     settled(lesson_window)
     qtbot.waitUntil(
-        lambda: lesson_window.session.shelf.cached_fingering(lesson_window.session.lesson)
-        is not None,
+        lambda: (
+            lesson_window.session.shelf.cached_fingering(lesson_window.session.lesson) is not None
+        ),
         timeout=WAIT,
     )
     lesson_window.close()

@@ -148,7 +148,7 @@ class FindingShelf(KeepingShelf):
         )
         return self._names(query)
 
-    def keys(self) -> tuple[str, ...]:
+    def key_names(self) -> tuple[str, ...]:
         """The keys of lessons on the shelf, by name."""
         return self._names(select(LessonRecord.key).where(LessonRecord.deleted.is_(None)))
 

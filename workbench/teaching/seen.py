@@ -221,10 +221,13 @@ def seen_before(
 
 
 def teach_next(
-    shelf: Sequence[Profile], taught: Sequence[Profile], most: int = 5
+    shelf: Sequence[Profile],
+    taught: Sequence[Profile],
+    most: int = 5,
+    within: float = SAME_LEVEL,
 ) -> tuple[Suggestion, ...]:
     """Pieces of the shelf that fit after the lessons ``taught`` (oldest first): for the
-    same instrument, within a grade of the last one, taking up what the last lesson
+    same instrument, ``within`` so many grades of the last one, taking up what the last lesson
     brought as new and adding few moves; best first. Nothing where nothing was taught.
     """
     if not taught or most < 1:
@@ -236,7 +239,7 @@ def teach_next(
     done = {p.id for p in taught}
     out = []
     for p in shelf:
-        near = abs(p.grade - last.grade) <= SAME_LEVEL and p.instrument == last.instrument
+        near = abs(p.grade - last.grade) <= within and p.instrument == last.instrument
         if p.id in done or not near:
             continue
         own = set(p.moves)

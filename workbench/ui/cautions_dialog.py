@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QWidget
 
+from workbench.language.speech import say
 from workbench.teaching.cautions import ALWAYS, cautions
 from workbench.ui.lesson_panel import SAFETY
 from workbench.ui.look import em
@@ -17,18 +18,18 @@ class CautionsDialog(QDialog):
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Health cautions")
-        self.setAccessibleName("Health cautions")
+        self.setWindowTitle(say("Health cautions"))
+        self.setAccessibleName(say("Health cautions"))
         lesson, fingering = session.lesson, session.fingering
-        said: tuple[str, ...] = (ALWAYS,)
+        said: tuple[str, ...] = (say(ALWAYS),)
         if lesson and fingering:
             said = cautions(
                 lesson.piece, fingering, session.instrument, session.hand,
                 minutes_a_day=lesson.minutes_a_day,
             )  # fmt: skip
         layout = QVBoxLayout(self)
-        layout.addWidget(Heading(lesson.title if lesson else "For every lesson"))
-        for words in (*said, SAFETY):
+        layout.addWidget(Heading(lesson.title if lesson else say("For every lesson")))
+        for words in (*said, say(SAFETY)):
             label = QLabel(words)
             label.setWordWrap(True)
             layout.addWidget(label)

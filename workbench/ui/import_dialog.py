@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.store.rows import PieceRow
@@ -30,26 +31,30 @@ from workbench.ui.session import Session
 
 
 class ImportDialog(QDialog):
-    """Makes a new lesson from a score file."""
+    """Makes a new lesson from a score file, or (``path`` empty) of a piece of the shelf,
+    which is called ``title`` there."""
 
     def __init__(
-        self, session: Session, path: str, piece: Piece, parent: QWidget | None = None
-    ) -> None:
+        self, session: Session, path: str, piece: Piece, parent: QWidget | None = None, *,
+        title: str = "",
+    ) -> None:  # fmt: skip
         super().__init__(parent)
         self._session, self._path, self.piece = session, path, piece
+        self._title = title
         self._same: PieceRow | None = None
-        self.setWindowTitle("New lesson from a score")
-        self.setAccessibleName("New lesson from a score")
+        name = say("New lesson from a score") if path else say("New lesson of a piece")
+        self.setWindowTitle(name)
+        self.setAccessibleName(name)
         self.heading = Heading("")
         self.about = Faint()
         self.known = Caution()
-        self.open_button = QPushButton("&Open the lesson that is there")
+        self.open_button = QPushButton(say("&Open the lesson that is there"))
         self.tune = QComboBox()
-        self.tune.setAccessibleName("Tune")
+        self.tune.setAccessibleName(say("Tune"))
         self.parts = QListWidget()
-        self.parts.setAccessibleName("Parts to take")
+        self.parts.setAccessibleName(say("Parts to take"))
         self.form = QFormLayout()
-        for label, field in (("T&une", self.tune), ("&Parts", self.parts)):
+        for label, field in ((say("T&une"), self.tune), (say("&Parts"), self.parts)):
             words = QLabel(label)
             words.setBuddy(field)
             self.form.addRow(words, field)
@@ -59,7 +64,7 @@ class ImportDialog(QDialog):
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
         )
         self.make_button = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.make_button.setText("&Make the lesson")
+        self.make_button.setText(say("&Make the lesson"))
         layout = QVBoxLayout(self)
         for part in (self.heading, self.about, self.known, self.open_button):
             layout.addWidget(part)
@@ -81,12 +86,13 @@ class ImportDialog(QDialog):
         return QSize(em(self, 30), max(em(self, 22), super().sizeHint().height()))
 
     def _list_choices(self) -> None:
-        tunes, parts = self.piece.tunes, self.piece.parts
+        tunes, parts = (self.piece.tunes, self.piece.parts) if self._path else ((), ())
         self.tune.addItems([f"{at}  {name}" for at, name in enumerate(tunes, 1)])
         self.form.setRowVisible(self.tune, len(tunes) > 1)
         for part in parts:
-            name = part.name or f"Part {part.number}"
-            item = QListWidgetItem(f"{name}: {part.notes} notes")
+            name = part.name or say("Part {number}", number=part.number)
+            notes = count(part.notes, "{n} note", "{n} notes")
+            item = QListWidgetItem(f"{name}: {notes}")
             item.setData(Qt.ItemDataRole.UserRole, part.number)
             item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
             item.setCheckState(
@@ -110,12 +116,15 @@ class ImportDialog(QDialog):
     def _read_again(self) -> None:
         read, path, choice = self._session.services.read, self._path, self.choice
         if self.parts.count() > 1 and not choice["parts"]:
-            self.problem.say("Tick at least one part.")
+            self.problem.say(say("Tick at least one part."))
             self.make_button.setEnabled(False)
             return
         self.make_button.setEnabled(False)
         self._session.jobs.start(
-            "read again", "Reading the score", lambda _: read(path, **choice), self._show,
+            "read again",
+            say("Reading the score"),
+            lambda _: read(path, **choice),
+            self._show,
             wrong=self._refused,
         )
 
@@ -123,19 +132,30 @@ class ImportDialog(QDialog):
         self.piece = piece
         self.problem.say("")
         self.make_button.setEnabled(True)
-        self.heading.setText(piece.title or Path(self._path).stem)
+        self.heading.setText(self._title or piece.title or Path(self._path).stem)
         bars = sum(not bar.pickup for bar in piece.bars)
-        said = [f"{bars} bars, {len(piece.notes)} notes, {piece.key.name}"]
+        said = [
+            ", ".join(
+                (
+                    count(bars, "{n} bar", "{n} bars"),
+                    count(len(piece.notes), "{n} note", "{n} notes"),
+                    piece.key.name,
+                )
+            )
+        ]
         if piece.composer:
             said.insert(0, piece.composer)
         self.about.setText("; ".join([*said, *piece.warnings]))
         self._same = self._session.shelf.find_same(piece)
-        if self._same:
-            count = self._same.lessons
-            lessons = f"{count} lesson" + ("s" if count != 1 else "")
+        if self._same and self._path:
+            lessons = count(self._same.lessons, "{n} lesson", "{n} lessons")
             self.known.say(
-                f"This music is on your shelf already: '{self._same.title}', with {lessons}. "
-                "Open it, or make another lesson on the same piece."
+                say(
+                    "This music is on your shelf already: '{title}', with {lessons}. "
+                    "Open it, or make another lesson on the same piece.",
+                    title=self._same.title,
+                    lessons=lessons,
+                )
             )
         else:
             self.known.say("")
@@ -171,14 +191,14 @@ class ImportDialog(QDialog):
                 made[0] = made[0] or session.shelf.add_piece(piece, path).id
 
             if session.guard(keep_piece) and session.add(lesson, made[0]):
-                session.told.emit(f"'{lesson.title}' is on your shelf.")
+                session.told.emit(say("'{title}' is on your shelf.", title=lesson.title))
                 self.accept()
             else:
                 self.make_button.setEnabled(True)
 
         self.make_button.setEnabled(False)
         session.jobs.start(
-            "arrange", "Laying the piece on the instrument",
+            "arrange", say("Laying the piece on the instrument"),
             lambda _: arrange(piece, instrument, **choice), arrived,
             wrong=self._refused,
         )  # fmt: skip

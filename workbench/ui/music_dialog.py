@@ -7,6 +7,7 @@ from typing import Any
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.ui import edits
@@ -24,28 +25,35 @@ class MusicDialog(QDialog):
         lesson = session.lesson
         assert lesson
         self._session, self._piece = session, piece
-        self.setWindowTitle("Instrument and key")
-        self.setAccessibleName("Instrument and key")
+        self.setWindowTitle(say("Instrument and key"))
+        self.setAccessibleName(say("Instrument and key"))
         self.fields = PlayingFields(session)
         self.fields.fill(piece, lesson.instrument, lesson.capo, lesson.hand)
         if lesson.transposition:
             self.fields.key.insertItem(
-                1, f"{lesson.key} ({lesson.transposition:+d} semitones), as now",
+                1,
+                say(
+                    "{key} ({steps} semitones), as now",
+                    key=lesson.key,
+                    steps=f"{lesson.transposition:+d}",
+                ),
                 lesson.transposition,
-            )  # fmt: skip
+            )
             self.fields.key.setCurrentIndex(1)
         self.problem = Caution()
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
         )
         self.ok = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.ok.setText("&Lay it out anew")
+        self.ok.setText(say("&Lay it out anew"))
         layout = QVBoxLayout(self)
         layout.addWidget(self.fields)
         layout.addWidget(
             Faint(
-                "Teaching notes stay with their bars. Pins stay where the instrument and the "
-                "note stay the same. Undo brings all of it back."
+                say(
+                    "Teaching notes stay with their bars. Pins stay where the instrument and the "
+                    "note stay the same. Undo brings all of it back."
+                )
             )
         )
         layout.addWidget(self.problem)
@@ -70,7 +78,7 @@ class MusicDialog(QDialog):
 
         def arrived(placed: Any) -> None:
             done = session.edit(
-                "Change instrument or key",
+                say("Change instrument or key"),
                 lambda lesson: edits.set_field(
                     edits.rearranged(lesson, placed, instrument), "hand", hand
                 ),
@@ -82,7 +90,7 @@ class MusicDialog(QDialog):
 
         self.ok.setEnabled(False)
         session.jobs.start(
-            "arrange", "Laying the piece on the instrument",
+            "arrange", say("Laying the piece on the instrument"),
             lambda _: arrange(piece, instrument, **choice), arrived, wrong=self._refused,
         )  # fmt: skip
 

@@ -39,10 +39,20 @@ class Openers:
             self._window.import_score(path)
 
     def open_shelf(self) -> None:
+        from workbench.ui.import_dialog import ImportDialog
         from workbench.ui.shelf_dialog import ShelfDialog
 
         self._keep_written()
-        self._window.show_dialog(ShelfDialog(self._session, self._window))
+        session, window = self._session, self._window
+        dialog = ShelfDialog(session, window.teaching.findings, window)
+
+        def closed() -> None:
+            if dialog.made_of is not None:
+                piece, title = dialog.made_of
+                window.show_dialog(ImportDialog(session, "", piece, window, title=title))
+
+        window.show_dialog(dialog)
+        dialog.finished.connect(closed)
 
     def change_music(self) -> None:
         """Another instrument or key, from the score as it was imported."""

@@ -14,11 +14,16 @@ from PySide6.QtWidgets import (
 
 from workbench.instrument.model import Hand
 from workbench.instrument.table import hand as find_hand
+from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.ui.lesson_panel import SAFETY
 from workbench.ui.parts import Caution
 
-SPANS = (("Fingers 1 and 2", 15, 120), ("Fingers 1 and 4", 40, 220), ("Fingers 2 and 4", 20, 180))
+SPANS = (
+    (mark("Fingers 1 and 2"), 15, 120),
+    (mark("Fingers 1 and 4"), 40, 220),
+    (mark("Fingers 2 and 4"), 20, 180),
+)
 
 
 class SpansDialog(QDialog):
@@ -26,11 +31,13 @@ class SpansDialog(QDialog):
 
     def __init__(self, now: Hand, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Measured hand")
-        self.setAccessibleName("Measured hand")
+        self.setWindowTitle(say("Measured hand"))
+        self.setAccessibleName(say("Measured hand"))
         words = QLabel(
-            "Lay the left hand on a ruler as on the fretboard, spread in comfort, and measure "
-            "from finger tip to finger tip."
+            say(
+                "Lay the left hand on a ruler as on the fretboard, spread in comfort, and measure "
+                "from finger tip to finger tip."
+            )
         )
         words.setWordWrap(True)
         form = QFormLayout()
@@ -42,13 +49,13 @@ class SpansDialog(QDialog):
             box.setDecimals(0)
             box.setSuffix(" mm")
             box.setValue(value)
-            box.setAccessibleName(label)
+            box.setAccessibleName(say(label))
             box.valueChanged.connect(self._check)
-            form.addRow(label, box)
+            form.addRow(say(label), box)
             self.boxes.append(box)
         self.wrong = Caution()
         caution = Caution()
-        caution.say(SAFETY)
+        caution.say(say(SAFETY))
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
         )
@@ -71,6 +78,6 @@ class SpansDialog(QDialog):
             find_hand(self.hand())
             wrong = ""
         except BadInput:
-            wrong = "The span of 1 and 4 must be the widest of the three."
+            wrong = say("The span of 1 and 4 must be the widest of the three.")
         self.wrong.say(wrong)
         self.buttons.button(QDialogButtonBox.StandardButton.Ok).setEnabled(not wrong)

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QSize, Qt, SignalInstance
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen
@@ -25,10 +25,10 @@ TAKEN = "window.tour"  # the setting that says it was taken, or skipped
 class Stop:
     """One stop: the control, what it is, what to do there, and what tells that it was done."""
 
-    at: Callable[[Window], QWidget]
+    at: Callable[[Any], QWidget]
     title: str
     words: str
-    done: Callable[[Window], SignalInstance] | None = None
+    done: Callable[[Any], SignalInstance] | None = None
     view: int = 0  # which view of the middle it needs
     side: int | None = None  # which tab of the right side
 
