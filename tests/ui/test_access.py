@@ -10,6 +10,8 @@ from PySide6.QtWidgets import QAbstractButton, QDialog, QScrollBar, QWidget
 
 from tests.ui.conftest import WAIT
 from workbench.ui import look
+from workbench.ui.help_topics import FOLDER, TOPICS
+from workbench.ui.help_window import HelpWindow
 from workbench.ui.import_dialog import ImportDialog
 
 
@@ -60,14 +62,29 @@ def activate(qtbot, window):
         window.activateWindow()
 
 
-def test_f1_lists_every_key(qtbot, lesson_window):
+def test_the_list_of_keys_is_read_off_the_menus(qtbot, lesson_window):
     window = lesson_window
     activate(qtbot, window)
-    QTest.keyClick(window, Qt.Key.Key_F1)
+    QTest.keyClick(window, Qt.Key.Key_Slash, Qt.KeyboardModifier.ControlModifier)
     table = window.dialog.table
     shown = " ".join(table.item(row, 0).text() for row in range(table.rowCount()))
     for key in ("Ctrl+Z", "Ctrl+O", "Ctrl+E", "0 to 4", "P, I, M, A", "F6"):
         assert key in shown
+
+
+def test_f1_opens_the_help_at_the_control(qtbot, lesson_window):
+    window = lesson_window
+    activate(qtbot, window)
+    window.notes.list.setFocus()
+    QTest.keyClick(window.notes.list, Qt.Key.Key_F1)
+    assert window.findChild(HelpWindow).topic == "notes"
+
+
+@pytest.mark.parametrize("code", ["en", "de"])
+def test_every_topic_has_a_page_in_both_languages(code):
+    for topic in TOPICS:
+        text = (FOLDER / code / f"{topic}.md").read_text(encoding="utf-8")
+        assert text.startswith("# ") and len(text.split()) > 15, (code, topic)
 
 
 def test_no_two_actions_share_a_key(lesson_window):

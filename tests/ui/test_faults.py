@@ -103,7 +103,7 @@ def test_a_fault_of_ours_is_reported_and_the_window_lives(qtbot, open_window, sc
     assert "ZeroDivisionError" in window.notice.words.text()
     assert "inside" in window.session.last_fault
     window.menus.show_report()
-    assert "inside" in window.dialog.detailedText()
+    assert "inside" in window.dialog.text.toPlainText()
 
 
 def test_a_slow_answer_for_an_older_state_is_dropped(qtbot, open_window, score_file, settled):
