@@ -2,34 +2,76 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QDialog
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 
-from workbench.ui import compare_dialog
+from tests.ui.conftest import WAIT
 
 
-def test_compare_shows_both_fingerings_and_takes_the_other(
-    qtbot, lesson_window, settled, monkeypatch
-):
-    window = lesson_window
-    session = window.session
-    qtbot.waitUntil(lambda: bool(session.choices), timeout=20_000)
-    other = session.choices[0]
-    seen = {}
+@pytest.fixture
+def window(qtbot, lesson_window):
+    qtbot.waitUntil(lambda: bool(lesson_window.session.choices), timeout=WAIT)
+    return lesson_window
 
-    def accept(dialog):
-        seen["rows"] = {
-            dialog.table.item(r, 0).text(): (
-                dialog.table.item(r, 1).text(),
-                dialog.table.item(r, 2).text(),
-            )
-            for r in range(dialog.table.rowCount())
-        }
-        return QDialog.DialogCode.Accepted
 
-    monkeypatch.setattr(compare_dialog.CompareDialog, "exec", accept)
-    window.choices.compare_button.click()
-    assert {"written length held", "notes cut", "greatest reach", "effort"} <= set(seen["rows"])
-    assert any(a != b for a, b in seen["rows"].values())
-    settled(window)
+def rows_of(dialog):
+    table = dialog.table
+    return {
+        table.item(r, 0).text(): (table.item(r, 1).text(), table.item(r, 2).text())
+        for r in range(table.rowCount())
+    }
+
+
+def lies(session, other):
     hands = {n.id: (n.string, n.fret, n.left) for n in session.bar_hands.notes}
-    assert all(hands[n.id] == (n.string, n.fret, n.left) for n in other.notes)
+    return all(hands[n.id] == (n.string, n.fret, n.left) for n in other.notes)
+
+
+def test_the_selected_fingering_beside_the_present_one(window, settled):
+    session = window.session
+    other = session.choices[0]
+    window.choices.compare_button.click()
+    dialog = window.choices.dialog
+    rows = rows_of(dialog)
+    assert {"written length held", "notes cut", "greatest reach", "effort"} <= set(rows)
+    assert any(a != b for a, b in rows.values())
+    (take,) = dialog.take_buttons
+    take.click()
+    settled(window)
+    assert lies(session, other) and window.choices.dialog is None
+
+
+def test_two_selected_fingerings_beside_each_other(window, settled):
+    session, panel = window.session, window.choices
+    assert len(session.choices) > 1
+    first, second = session.choices[:2]
+    panel.list.item(1).setSelected(True)
+    assert panel.selected_rows == (0, 1)
+    assert not panel.take_button.isEnabled() and panel.compare_button.isEnabled()
+    panel.compare_button.click()
+    dialog = panel.dialog
+    heads = [dialog.table.horizontalHeaderItem(c).text() for c in (1, 2)]
+    assert heads == ["Fingering 1", "Fingering 2"]
+    efforts = rows_of(dialog)["effort"]
+    assert efforts == tuple(f"{c.bar.effort / 1000:.1f}" for c in (first, second))
+    dialog.take_buttons[1].click()
+    settled(window)
+    assert lies(session, second)
+
+
+def test_enter_takes_the_selected_one(window, settled):
+    session, panel = window.session, window.choices
+    other = session.choices[1]
+    panel.list.setFocus()
+    panel.list.setCurrentRow(1)
+    QTest.keyClick(panel.list, Qt.Key.Key_Return)
+    settled(window)
+    assert lies(session, other)
+
+
+def test_leaving_changes_nothing(window):
+    lesson = window.session.lesson
+    window.choices.compare_button.click()
+    window.choices.dialog.reject()
+    assert window.session.lesson == lesson and window.choices.dialog is None

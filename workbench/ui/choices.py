@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QDialog,
     QHBoxLayout,
     QListWidgetItem,
     QPushButton,
@@ -13,6 +15,9 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Alternative, FingeredNote
+from workbench.language.speech import say
+from workbench.ui import edits
+from workbench.ui.compare_dialog import Compared, CompareDialog
 from workbench.ui.parts import Caution, Faint, Heading
 from workbench.ui.session import Session
 from workbench.ui.word_list import WordList
@@ -22,14 +27,15 @@ def compared(other: Alternative, now: tuple[FingeredNote, ...]) -> str:
     """How many notes lie elsewhere, and how many are cut, against the present fingering."""
     here = {note.id: note for note in now}
     moved = sum(
-        (n.string, n.fret, n.left) != (here[n.id].string, here[n.id].fret, here[n.id].left)
+        (n.string, n.fret, n.left, n.right)
+        != (here[n.id].string, here[n.id].fret, here[n.id].left, here[n.id].right)
         for n in other.notes
         if n.id in here
     )
     cut = sum(n.cut_reason is not None for n in other.notes)
     was = sum(n.cut_reason is not None for n in now)
-    words = f"{moved} of {len(other.notes)} notes differ"
-    return f"{words}; {cut} cut (now {was})" if cut != was else words
+    words = say("{moved} of {notes} notes differ", moved=moved, notes=len(other.notes))
+    return f"{words}; {say('{cut} cut (now {was})', cut=cut, was=was)}" if cut != was else words
 
 
 class Choices(QWidget):
@@ -38,40 +44,54 @@ class Choices(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        self.heading = Heading("Other fingerings of this bar")
+        self.dialog: QDialog | None = None  # the comparison or trial that is open
+        self.heading = Heading(say("Other fingerings of this bar"))
         self.remarks = Faint()
         self.caution = Caution()
         self.list = _Rows(self)
-        self.list.setAccessibleName("Other fingerings of this bar")
+        self.list.setAccessibleName(say("Other fingerings of this bar"))
+        self.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.status = Faint()
-        self.take_button = QPushButton("&Take it")
-        self.take_button.setToolTip("Keep the selected fingering (Enter)")
-        self.keep_button = QPushButton("&Pin this bar")
-        self.keep_button.setToolTip("Keep the bar's present fingering whatever changes around it")
-        self.compare_button = QPushButton("&Compare")
-        self.compare_button.setToolTip("Set the selected fingering beside the present one")
-        buttons = QHBoxLayout()
-        buttons.addWidget(self.take_button)
-        buttons.addWidget(self.compare_button)
-        buttons.addWidget(self.keep_button)
-        buttons.addStretch(1)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.addWidget(self.heading)
-        layout.addWidget(self.remarks)
-        layout.addWidget(self.caution)
-        layout.addWidget(self.list, 1)
-        layout.addWidget(self.status)
-        layout.addLayout(buttons)
+        self.take_button = QPushButton(say("&Take it"))
+        self.take_button.setToolTip(say("Keep the selected fingering (Enter)"))
+        self.keep_button = QPushButton(say("&Pin this bar"))
+        self.keep_button.setToolTip(
+            say("Keep the bar's present fingering whatever changes around it")
+        )
+        self.compare_button = QPushButton(say("&Compare"))
+        self.compare_button.setToolTip(
+            say("Set the selected fingering beside the present one, or two selected ones beside "
+                "each other")
+        )  # fmt: skip
+        self.why_button = QPushButton(say("&Why not …"))
+        self.why_button.setToolTip(say("Type a fingering of your own and see what it would bring"))
+        self._lay_out()
         self.take_button.clicked.connect(self.take)
         self.keep_button.clicked.connect(self.keep)
         self.compare_button.clicked.connect(self.compare)
+        self.why_button.clicked.connect(self.why_not)
         self.list.itemDoubleClicked.connect(lambda _: self.take())
+        self.list.itemSelectionChanged.connect(self._allow)
         for signal in (
             session.opened, session.fingered, session.selected, session.choices_changed,
         ):  # fmt: skip
             signal.connect(self.refresh)
         self.refresh()
+
+    def _lay_out(self) -> None:
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        for part in (self.heading, self.remarks, self.caution):
+            layout.addWidget(part)
+        layout.addWidget(self.list, 1)
+        layout.addWidget(self.status)
+        for pair in (
+            (self.take_button, self.compare_button), (self.keep_button, self.why_button),
+        ):  # fmt: skip
+            row = QHBoxLayout()
+            for button in pair:
+                row.addWidget(button)
+            layout.addLayout(row)
 
     def refresh(self) -> None:
         """Show what the session has found."""
@@ -79,8 +99,8 @@ class Choices(QWidget):
         hands = session.bar_hands
         choices = session.choices
         self.list.clear()
-        for other in choices or ():
-            words = f"{other.reason}\n{compared(other, hands.notes if hands else ())}"
+        for at, other in enumerate(choices or (), 1):
+            words = f"{at}  {other.reason}\n{compared(other, hands.notes if hands else ())}"
             item = QListWidgetItem(words)
             item.setToolTip(words)
             self.list.addItem(item)
@@ -91,46 +111,90 @@ class Choices(QWidget):
         elif hands is not None and hands.impossible:
             status = hands.impossible
         elif choices is None:
-            status = "Looking for other fingerings …"
+            status = say("Looking for other fingerings …")
         elif not choices:
-            status = "There is no other fingering worth naming."
+            status = say("There is no other fingering worth naming.")
         else:
             status = ""
         self.status.setText(status)
         self.status.setVisible(bool(status))
         self.list.setVisible(bool(choices))
-        self.take_button.setEnabled(bool(choices))
-        self.compare_button.setEnabled(bool(choices) and hands is not None)
         self.keep_button.setEnabled(hands is not None)
+        self.why_button.setEnabled(hands is not None and bool(hands.notes))
         self.remarks.setText("\n".join(hands.remarks) if hands else "")
         self.remarks.setVisible(bool(hands and hands.remarks))
         self.caution.say(stretch_caution(session))
+        self._allow()
+
+    def _allow(self) -> None:
+        """What can be done with what is selected."""
+        rows = self.selected_rows
+        hands = self._session.bar_hands
+        self.take_button.setEnabled(len(rows) == 1)
+        self.compare_button.setEnabled(len(rows) in (1, 2) and hands is not None)
+
+    @property
+    def selected_rows(self) -> tuple[int, ...]:
+        """The places of the selected fingerings in the list."""
+        return tuple(sorted(self.list.row(item) for item in self.list.selectedItems()))
 
     def take(self) -> None:
         """Take the selected fingering."""
-        self._session.take_choice(self.list.currentRow())
+        rows = self.selected_rows
+        if len(rows) == 1:
+            self._session.take_choice(rows[0])
 
     def compare(self) -> None:
-        """Show what the selected fingering would cost, in a table; it can be taken there."""
-        from workbench.ui.compare_dialog import CompareDialog
+        """Show two fingerings in a table: the selected one beside the present one, or the
+        two that are selected; either can be taken there."""
+        hands, choices, rows = self._session.bar_hands, self._session.choices, self.selected_rows
+        if hands is None or not choices or len(rows) not in (1, 2) or rows[-1] >= len(choices):
+            return
+        found = [(row, choices[row]) for row in rows]
+        sides = []
+        for row, other in found:
+            if other.bar is None:
+                return
+            head = say("Fingering {number}", number=row + 1)
+            take = say("&Take the other")
+            if len(found) == 2:
+                take = say("Take fingering &{number}", number=row + 1)
+            sides.append(Compared(other.bar, head, other.reason, take))
+        if len(found) == 1:
+            sides.insert(0, Compared(hands, say("As it is")))
+        dialog = CompareDialog(sides, self.window())
+        dialog.taken.connect(lambda side: self._take(found[side - 2 + len(found)][1]))
+        self._open(dialog)
 
-        hands, choices, row = self._session.bar_hands, self._session.choices, self.list.currentRow()
-        if hands is None or not choices or not 0 <= row < len(choices):
-            return
-        other = choices[row]
-        if other.bar is None:
-            return
-        if CompareDialog(hands, other.bar, other.reason, self).exec():
-            self._session.take_choice(row)
+    def _take(self, other: Alternative) -> None:
+        """Take one of the choices, wherever in the list it is by now."""
+        choices = self._session.choices or ()
+        if other in choices:
+            self._session.take_choice(choices.index(other))
+
+    def why_not(self) -> None:
+        """Ask for a fingering typed by hand, and tell what it would bring."""
+        from workbench.ui.why_not import WhyNotDialog
+
+        if self._session.bar is not None and self._session.bar.notes:
+            self._open(WhyNotDialog(self._session, self.window()))
+
+    def _open(self, dialog: QDialog) -> None:
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.finished.connect(self._closed)
+        self.dialog = dialog
+        dialog.open()
+        dialog.resize(dialog.sizeHint().boundedTo(self.window().size()))
+
+    def _closed(self) -> None:
+        self.dialog = None
 
     def keep(self) -> None:
         """Pin the bar as it is."""
-        from workbench.ui import edits
-
         hands = self._session.bar_hands
         if hands is not None:
             self._session.edit(
-                "Pin the bar", lambda lesson: edits.pin_all(lesson, hands.notes)
+                say("Pin the bar"), lambda lesson: edits.pin_all(lesson, hands.notes)
             )
 
 
@@ -154,8 +218,16 @@ def stretch_caution(session: Session) -> str:
     hand = session.hand
     if hands.reach_mm <= hand.comfort_14:
         return ""
-    name = "this" if hand.name.startswith("own:") else f"a {hand.name}"
-    return (
-        f"Wide stretch: {hands.reach_mm:.0f} mm; {name} hand spans {hand.comfort_14:.0f} mm "
-        "in comfort. Warm up first, rest often, and stop if it hurts."
+    reach = {"reach": f"{hands.reach_mm:.0f}", "comfort": f"{hand.comfort_14:.0f}"}
+    if hand.name.startswith("own:"):
+        return say(
+            "Wide stretch: {reach} mm; this hand spans {comfort} mm "
+            "in comfort. Warm up first, rest often, and stop if it hurts.",
+            **reach,
+        )
+    return say(
+        "Wide stretch: {reach} mm; a {size} hand spans {comfort} mm "
+        "in comfort. Warm up first, rest often, and stop if it hurts.",
+        size=say(hand.name),
+        **reach,
     )

@@ -1,48 +1,69 @@
-"""Two fingerings of one bar side by side: what the other choice costs."""
+"""Two fingerings of one bar side by side: what either costs."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QWidget
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QSize, Signal
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
 from workbench.fingering.reasons import compare
 from workbench.fingering.types import FingeredBar
+from workbench.language.speech import say
 from workbench.ui.look import em
-from workbench.ui.parts import Heading
+from workbench.ui.parts import Heading, Wrapped
 from workbench.ui.rows_table import RowsTable
 
 
-class CompareDialog(QDialog):
-    """The comparison table of a bar as it is and otherwise; ``taken`` after "Take the other"."""
+@dataclass(frozen=True)
+class Compared:
+    """One side of a comparison: the bar under it, its ``head`` and ``reason`` in words, and
+    the words of the button that takes it ("" where it is the present one)."""
 
-    def __init__(
-        self, now: FingeredBar, other: FingeredBar, reason: str, parent: QWidget | None = None
-    ) -> None:
+    bar: FingeredBar
+    head: str
+    reason: str = ""
+    take: str = ""
+
+
+class CompareDialog(QDialog):
+    """The comparison table of two fingerings; ``taken`` tells which is to be kept, 0 or 1."""
+
+    taken = Signal(int)
+
+    def __init__(self, sides: Sequence[Compared], parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle(f"Bar {now.number}: two fingerings compared")
-        self.setAccessibleName("Two fingerings compared")
-        words = QLabel(reason)
-        words.setWordWrap(True)
-        rows = compare(now, other)
+        first, second = sides
+        self.setWindowTitle(say("Bar {bar}: two fingerings compared", bar=first.bar.number))
+        self.setAccessibleName(say("Two fingerings compared"))
+        rows = compare(first.bar, second.bar)
         self.table = RowsTable(
-            "Comparison of two fingerings",
-            ("In this bar", "As it is", "Otherwise"),
+            say("Comparison of two fingerings"),
+            (say("In this bar"), first.head, second.head),
             [(row.what, row.first, row.second) for row in rows],
             # Bold where they differ: no colour needed.
             strong=frozenset(i for i, row in enumerate(rows) if row.first != row.second),
         )
         buttons = QDialogButtonBox()
-        self.take_button = buttons.addButton(
-            "&Take the other", QDialogButtonBox.ButtonRole.AcceptRole
-        )
-        buttons.addButton("&Leave as it is", QDialogButtonBox.ButtonRole.RejectRole)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)
-        layout.addWidget(Heading("What would the other choice cost?"))
-        layout.addWidget(words)
+        layout.addWidget(Heading(say("What would the other choice cost?")))
+        self.take_buttons = []
+        for side, it in enumerate(sides):
+            if it.reason:
+                layout.addWidget(Wrapped(f"{it.head}: {it.reason}"))
+            if it.take:
+                button = buttons.addButton(it.take, QDialogButtonBox.ButtonRole.ActionRole)
+                button.clicked.connect(lambda _on=False, side=side: self._take(side))
+                self.take_buttons.append(button)
+        buttons.addButton(say("&Leave as it is"), QDialogButtonBox.ButtonRole.RejectRole)
+        buttons.rejected.connect(self.reject)
         layout.addWidget(self.table, 1)
         layout.addWidget(buttons)
+
+    def _take(self, side: int) -> None:
+        self.taken.emit(side)
+        self.accept()
 
     def sizeHint(self) -> QSize:
         return QSize(em(self, 46), em(self, 28))

@@ -161,6 +161,14 @@ def pin_all(lesson: Lesson, notes: Iterable[FingeredNote], right: bool = False) 
     return lesson
 
 
+def pin_as_typed(lesson: Lesson, notes: Iterable[str], pins: Iterable[Pin]) -> Lesson:
+    """Hold these notes to these pins and to nothing else; those without one become free."""
+    lesson = unpin(lesson, notes)
+    for pin in pins:
+        lesson = _with_pin(lesson, pin)
+    return lesson
+
+
 def put_note(lesson: Lesson, note: BarNote) -> Lesson:
     """Add a teaching note, or write it over the one of the same id.
 

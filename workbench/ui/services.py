@@ -3,7 +3,7 @@ the window is on the screen before the heavy libraries are."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Protocol
@@ -37,6 +37,8 @@ class Solver(Protocol):
     def alternatives(self, bar_index: int, count: int) -> tuple[Alternative, ...]: ...
 
     def right_alternatives(self, bar_index: int, count: int) -> tuple[Alternative, ...]: ...
+
+    def why_not(self, bar: int, pins: Iterable[Pin]) -> Alternative: ...
 
 
 def _solver(

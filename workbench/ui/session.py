@@ -9,8 +9,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any, TypeVar
 
-from workbench.fingering.types import Alternative, FingeredNote, Fingering
+from workbench.fingering.types import Alternative, FingeredNote, Fingering, Pin
 from workbench.language.speech import count, say
+from workbench.music.errors import BadInput
 from workbench.teaching.lesson import Lesson
 from workbench.ui import edits
 from workbench.ui.bar_rows import bar_rows
@@ -83,6 +84,26 @@ class Session(Bench):
                 self.choices_changed.emit()
 
         self.jobs.start("choices", say("Looking for other fingerings"), work, done, lane="fingers")
+
+    def try_fingering(
+        self, index: int, pins: tuple[Pin, ...], told: Callable[[Alternative | BadInput], None]
+    ) -> None:
+        """What a fingering asked for in a bar would bring, or why it is impossible; found in
+        the background and handed to ``told``."""
+        lesson = self.lesson
+        if lesson is None:
+            return
+
+        def ask(solver: Solver) -> Alternative | BadInput:
+            try:
+                return solver.why_not(index, pins)
+            except BadInput as wrong:  # an answer, not a failure of the solver
+                return wrong
+
+        def work(progress: Progress) -> Alternative | BadInput:
+            return self._with_solver(lesson, progress, ask)
+
+        self.jobs.start("why", say("Trying the fingering"), work, told, lane="fingers")
 
     def _with_solver(
         self, lesson: Lesson, progress: Progress, ask: Callable[[Solver], T]
