@@ -175,11 +175,18 @@ def _prepared(options: argparse.Namespace, name: str) -> Prepared:
 def _extras(lesson: Lesson) -> Extras:
     """What the store knows of a kept lesson."""
     from workbench.handout.page import Extras
+    from workbench.store.grading import fingering_of as kept_fingering
+    from workbench.store.grading import grade_to_print, remember_printed
     from workbench.store.sheet_facts import known_grips, lesson_history
     from workbench.store.shelf import Shelf
 
     with Shelf() as shelf:
-        return Extras(lesson_history(shelf, lesson.id), known_grips(shelf, lesson))
+        history, grips = lesson_history(shelf, lesson.id), known_grips(shelf, lesson)
+        if not lesson.piece.notes:
+            return Extras(history, grips)
+        grade = grade_to_print(shelf, lesson, kept_fingering(shelf, lesson))
+        remember_printed(shelf, lesson.id, grade)
+        return Extras(history, grips, grade)
 
 
 def settle_studio(options: argparse.Namespace) -> None:
