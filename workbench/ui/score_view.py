@@ -2,88 +2,85 @@
 
 from __future__ import annotations
 
-from collections import OrderedDict
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, QTimer
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
+    QContextMenuEvent,
     QHelpEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
     QPaintEvent,
     QPen,
-    QPixmap,
     QResizeEvent,
     QWheelEvent,
 )
 from PySide6.QtWidgets import QAbstractScrollArea, QToolTip, QWidget
 
+from workbench.language.speech import count, say
 from workbench.teaching.lesson import BarNote
 from workbench.ui import note_keys
-from workbench.ui.grips import spoken
 from workbench.ui.jobs import Progress
 from workbench.ui.look import BASE_POINTS, colours
 from workbench.ui.note_panel import note_numbers
-from workbench.ui.services import engraving_in_this_thread
+from workbench.ui.score_band import Band
+from workbench.ui.score_bar import ScoreBar, voice_inks
+from workbench.ui.score_menu import note_menu
+from workbench.ui.score_pictures import Pictures, make_strip
+from workbench.ui.score_tips import tip_of
 from workbench.ui.session import Session
 
 if TYPE_CHECKING:
     from workbench.engraving.places import Place
 
-KEPT = 24  # painted systems kept as pictures
 ZOOMS = (0.5, 3.0)
+FIT = (0.5, 1.5)  # least and greatest zoom that fitting chooses
 MARGIN = 12.0
 
 
-def _strip(width: float, ink: str, shows: dict[str, bool]) -> Any:
-    from workbench.engraving.options import MeiOptions
-    from workbench.engraving.strip import Strip
-
-    engraving_in_this_thread()
-    options = MeiOptions(tab=shows["tab"], left=shows["left"], right=shows["right"])
-    return Strip(width, ink=ink, options=options)
-
-
 class ScoreView(QAbstractScrollArea):
-    """Paints a ScoreImage; the selected bar is boxed, the selected note ringed."""
+    """Paints a ScoreImage; the selected bar is boxed, selected notes are ringed."""
+
+    wants_note = Signal()  # a teaching note about what is selected
+    _partly = Signal(object, object)  # what was asked for, the image as far as it is
 
     def __init__(
         self,
         session: Session,
         parent: QWidget | None = None,
-        strip: Callable[[float, str, dict[str, bool]], Any] = _strip,
+        strip: Callable[..., Any] = make_strip,
     ) -> None:
         super().__init__(parent)
         self._session = session
         self._make_strip = strip
         self._strip: Any = None
         self._strip_for: tuple[Any, ...] = ()
+        self._asked: object = None
+        self._fits = 0  # times that fitting may still try
         self.image: Any = None
         self.zoom = 1.0
-        #: Painted after the music, one after the other; coordinates of the viewport.
-        self.overlays: list[Callable[[QPainter, ScoreView], None]] = []
-        #: Asked before the strip's own keys and clicks; True: it is done. A click comes with
-        #: the place in the music under it.
-        self.key_hooks: list[Callable[[QKeyEvent], bool]] = []
-        self.press_hooks: list[Callable[[QMouseEvent, Place | None], bool]] = []
-        self.shows = {"tab": True, "left": True, "right": True}
+        self.shows = {"tab": True, "left": True, "right": True, "voices": True}
         self.writer: Any = None  # while music is written: takes keys and clicks, paints its caret
-        self._pictures: OrderedDict[tuple[int, float], tuple[QPixmap, Any]] = OrderedDict()
+        self._pictures = Pictures()
+        self._band = Band(self)
+        self.bar = ScoreBar(self, self._zoom_by, self.fit, self.show_parts)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setAccessibleName("Score")
+        self.setAccessibleName(say("Score"))
         self.viewport().setMouseTracking(True)
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(120)
         self._soon.timeout.connect(self.engrave)
+        self._partly.connect(self._partly_arrived, Qt.ConnectionType.QueuedConnection)
         session.opened.connect(self._opened)
         session.changed.connect(self.engrave)
         session.fingered.connect(self.engrave)
         session.selected.connect(self.follow)
+        self._place_bar()
 
     @property
     def scale(self) -> float:
@@ -95,6 +92,7 @@ class ScoreView(QAbstractScrollArea):
     def _opened(self) -> None:
         self.image = None
         self._pictures.clear()
+        self._band.drop()
         self.verticalScrollBar().setValue(0)
         self.engrave()
 
@@ -104,25 +102,52 @@ class ScoreView(QAbstractScrollArea):
         lesson = self._session.lesson
         if lesson is None or not self._session.order:
             self.image = None
+            self.bar.legend.tell(0, False)
             self._measure()
             return
         instrument, fingering = self._session.instrument, self._session.fingering
         if fingering is None and self.writer is not None:
             fingering = self.writer.stand_in()
         width = round((self.viewport().width() - 2 * MARGIN) / self.scale)
-        ink = colours(self).ink
-        wanted = (width, ink, *self.shows.items())
+        c = colours(self)
+        dark = QColor(c.panel).lightnessF() < 0.5
+        voices = voice_inks(dark) if self.shows["voices"] else ()
+        wanted = (width, c.ink, voices, *self.shows.items())
         marks = note_marks(lesson.notes)
+        near, asked = self._session.bar_index, object()
+        self._asked = asked
 
-        def work(_progress: Progress) -> Any:
+        def work(progress: Progress) -> Any:
+            from workbench.engraving.strip import voices_of
+
             if wanted != self._strip_for:
-                self._strip = self._make_strip(float(max(300, width)), ink, dict(self.shows))
+                shows = dict(self.shows)
+                self._strip = self._make_strip(float(max(300, width)), c.ink, shows, voices)
                 self._strip_for = wanted
-            return self._strip.image(lesson.piece, fingering, instrument, marks)
+            image = self._strip.image(
+                lesson.piece, fingering, instrument, marks, near=near, progress=progress,
+                shown=lambda image: self._partly.emit(asked, image),
+            )  # fmt: skip
+            return image, len(voices_of(lesson.piece))
 
-        self._session.jobs.start("engrave", "Engraving", work, self._arrived, lane="engrave")
+        self._session.jobs.start("engrave", say("Engraving"), work, self._arrived, lane="engrave")
 
-    def _arrived(self, image: Any) -> None:
+    def _partly_arrived(self, asked: object, image: Any) -> None:
+        if asked is self._asked:
+            self._show(image)
+
+    def _arrived(self, made: tuple[Any, int]) -> None:
+        self._asked = None
+        image, voices = made
+        self.bar.legend.tell(voices, self.shows["voices"])
+        self._show(image)
+        if self._fits:
+            self._fits -= 1
+            over = image.size.height() * self.scale / max(1, self.viewport().height() - 2 * MARGIN)
+            if over > 1 and self.zoom > FIT[0]:
+                self.set_zoom(max(FIT[0], self.zoom * max(0.8, over**-0.5)))
+
+    def _show(self, image: Any) -> None:
         laid_out_anew = self.image is None or self.image.size != image.size
         self.image = image
         self._measure()
@@ -131,13 +156,32 @@ class ScoreView(QAbstractScrollArea):
         self.viewport().update()
 
     def set_zoom(self, zoom: float) -> None:
+        """Paint larger or smaller at once; the systems are laid out anew a little later."""
         self.zoom = max(ZOOMS[0], min(ZOOMS[1], zoom))
+        self.bar.show_zoom(self.zoom)
         self._measure()
         self._soon.start()
 
+    def _zoom_by(self, factor: float) -> None:
+        """Larger or smaller by a factor; 0 means the plain size."""
+        self._fits = 0
+        self.set_zoom(self.zoom * factor if factor else 1.0)
+
+    def fit(self) -> None:
+        """Show as much of the piece at once as can be read."""
+        if self.image is None:
+            return
+        room = max(1.0, self.viewport().height() - 2 * MARGIN)
+        share = room / max(1.0, self.image.size.height() * self.scale)
+        self._fits = 4
+        self.set_zoom(max(FIT[0], min(FIT[1], self.zoom * share**0.5)))
+
     def show_parts(self, **which: bool) -> None:
-        """Show or leave out tablature, left and right fingers."""
+        """Show or leave out ``tab``, ``left`` and ``right`` fingers, the inks of ``voices``."""
+        if {**self.shows, **which} == self.shows:
+            return
         self.shows = {**self.shows, **which}
+        self.bar.show_parts(self.shows)
         self.engrave()
 
     def _measure(self) -> None:
@@ -185,11 +229,12 @@ class ScoreView(QAbstractScrollArea):
 
     def follow(self) -> None:
         """Bring the selected bar into view and mark it."""
-        bar = self._session.bar
-        self.setAccessibleDescription(
-            f"Bar {bar.number} selected" if bar else "No bar selected"
-        )
-        if self.image is not None and bar is not None:
+        bar, notes = self._session.bar, len(self._session.note_ids)
+        words = say("Bar {bar} selected", bar=bar.number) if bar else say("No bar selected")
+        if notes:
+            words += ", " + count(notes, "{n} note", "{n} notes", sense="music")
+        self.setAccessibleDescription(words)
+        if self.image is not None and bar is not None and not self._band.drawn:
             rect = self.image.system_rect(bar.index)
             if rect is not None:
                 shown = self.from_image(rect)
@@ -200,7 +245,7 @@ class ScoreView(QAbstractScrollArea):
                     scroll.setValue(scroll.value() + round(shown.bottom() - view + MARGIN))
         self.viewport().update()
 
-    # Events.
+    # Painting.
 
     def paintEvent(self, event: QPaintEvent) -> None:
         c = colours(self)
@@ -209,114 +254,143 @@ class ScoreView(QAbstractScrollArea):
         painter.fillRect(event.rect(), QColor(c.panel))
         if self.image is None:
             painter.setPen(QColor(c.faint))
-            words = "Engraving …" if self._session.lesson else (
-                "Drop a score here, or choose Import from the Lesson menu."
-            )
+            words = say("Drop a score here, or choose Import from the Lesson menu.")
+            if self._session.lesson:
+                words = say("Engraving …")
             painter.drawText(self.viewport().rect(), Qt.AlignmentFlag.AlignCenter, words)
             painter.end()
             return
+        accent = QColor(c.accent)
         bar = self._session.bar
-        if bar is not None:
-            rect = self.image.bar_rect(bar.index)
-            if rect is not None:
-                shown = self.from_image(rect).adjusted(1, 1, -1, -1)
-                wash = QColor(c.accent)
-                wash.setAlphaF(0.10)
-                painter.fillRect(shown, wash)
-                painter.setPen(QPen(QColor(c.accent), 1.6))
-                painter.drawRoundedRect(shown, 4, 4)
-        for item in self.image.placed:
-            shown = self.from_image(item.rect)
-            if shown.intersects(QRectF(event.rect())):
-                painter.drawPixmap(shown.topLeft(), self._picture(item))
-        if self._session.note_id:
-            pen = QPen(QColor(c.accent), 2.0)
-            painter.setPen(pen)
-            for rect in self.image.rects_of_note(self._session.note_id):
+        rect = self.image.bar_rect(bar.index) if bar is not None else None
+        if rect is not None:
+            shown = self.from_image(rect).adjusted(1, 1, -1, -1)
+            wash = QColor(accent)
+            wash.setAlphaF(0.10)
+            painter.fillRect(shown, wash)
+            painter.setPen(QPen(accent, 1.6))
+            painter.drawRoundedRect(shown, 4, 4)
+        self._paint_systems(painter, QRectF(event.rect()))
+        painter.setPen(QPen(accent, 2.0))
+        for note in self._session.note_ids:
+            for rect in self.image.rects_of_note(note):
                 painter.drawRoundedRect(self.from_image(rect).adjusted(-3, -3, 3, 3), 5, 5)
-        for overlay in self.overlays:
-            painter.save()
-            overlay(painter, self)
-            painter.restore()
+        self._band.paint(painter, accent)
         if self.writer is not None:
             self.writer.paint(painter)
         if self.hasFocus():
-            painter.setPen(QPen(QColor(c.accent), 1.0))
+            painter.setPen(QPen(accent, 1.0))
             painter.drawRect(self.viewport().rect().adjusted(1, 1, -2, -2))
         painter.end()
 
-    def _picture(self, item: Any) -> QPixmap:
-        """A system as pixels, painted once for each state and size."""
-        ratio = self.devicePixelRatioF()
-        key = (id(item.system), self.scale * ratio)
-        if key in self._pictures:
-            self._pictures.move_to_end(key)
-            return self._pictures[key][0]
-        size = item.rect.size() * self.scale * ratio
-        made = QPixmap(max(1, round(size.width())), max(1, round(size.height())))
-        made.fill(Qt.GlobalColor.transparent)
-        painter = QPainter(made)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        item.system.paint(painter, QPointF(0, 0), item.scale * self.scale * ratio)
-        painter.end()
-        made.setDevicePixelRatio(ratio)
-        self._pictures[key] = (made, item.system)  # held, so that its id stays its own
-        while len(self._pictures) > KEPT:
-            self._pictures.popitem(last=False)
-        return made
+    def _paint_systems(self, painter: QPainter, area: QRectF) -> None:
+        self._pictures.begin()
+        waits = False
+        for item in self.image.placed:
+            shown = self.from_image(item.rect)
+            if shown.intersects(area):
+                picture = self._pictures.picture(item, self.scale, self.devicePixelRatioF())
+                if picture is None:
+                    waits = True
+                else:
+                    painter.drawPixmap(shown.topLeft(), picture)
+        if waits:
+            QTimer.singleShot(0, self.viewport().update)
+
+    # Events.
+
+    def _place_bar(self) -> None:
+        tall = self.bar.sizeHint().height()
+        self.setViewportMargins(0, tall, 0, 0)
+        edge = self.frameWidth()
+        self.bar.setGeometry(edge, edge, max(0, self.width() - 2 * edge), tall)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        self._place_bar()
         self._measure()
         if event.oldSize().width() != event.size().width():
             self._soon.start()
 
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._place_bar()
+
     def mousePressEvent(self, event: QMouseEvent) -> None:
         if self.image is None or event.button() != Qt.MouseButton.LeftButton:
-            return
-        where = self.place_at(event.position())
-        if any(hook(event, where) for hook in self.press_hooks):
             return
         point = self.to_image(event.position())
         if self.writer is not None and self.writer.press(point):
             return
-        note = self.image.note_at(point)
-        if note is not None:
-            self._session.select_note(note)
+        note, session = self.image.note_at(point), self._session
+        adds = bool(event.modifiers() & Qt.KeyboardModifier.ControlModifier)
+        self._band.begin(point, session.note_ids if adds else ())
+        if note is not None and adds:
+            session.toggle_note(note)
+        elif note is not None:
+            session.select_note(note)
+        elif not adds:
+            bar = self.image.bar_at(point)
+            if bar is not None:
+                session.select(session.position_of(bar), None)
+
+    def choose(self, notes: Iterable[str]) -> None:
+        """Select these notes; of none at all the bar stays selected."""
+        self._session.select_notes(notes)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        if event.buttons() & Qt.MouseButton.LeftButton:
+            self._band.move(event.position())
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._band.end()
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        if self.image is None or self._session.lesson is None:
             return
-        bar = self.image.bar_at(point)
-        if bar is not None:
-            self._session.select(self._session.position_of(bar), None)
+        note = self.image.note_at(self.to_image(QPointF(event.pos())))
+        if note is not None and note not in self._session.note_ids:
+            self._session.select_note(note)
+        menu = note_menu(self._session, self, self.wants_note.emit)
+        menu.popup(event.globalPos())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if any(hook(event) for hook in self.key_hooks):
+        if self._reaches(event):
             event.accept()
         elif not note_keys.handle(self._session, event):
             super().keyPressEvent(event)
 
+    def _reaches(self, event: QKeyEvent) -> bool:
+        """Shift and an arrow reach one note further; Ctrl+A takes all of the bar."""
+        session, key, modifiers = self._session, event.key(), event.modifiers()
+        arrows = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
+        if key in arrows and modifiers == Qt.KeyboardModifier.ShiftModifier:
+            session.reach_note(arrows[Qt.Key(key)])
+            return True
+        whole = key == Qt.Key.Key_A and modifiers == Qt.KeyboardModifier.ControlModifier
+        if whole and session.bar is not None:
+            session.select_notes(note.id for note in session.bar.notes)
+        return whole
+
     def wheelEvent(self, event: QWheelEvent) -> None:
         if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            self.set_zoom(self.zoom * (1.1 if event.angleDelta().y() > 0 else 1 / 1.1))
+            self._zoom_by(1.1 if event.angleDelta().y() > 0 else 1 / 1.1)
             event.accept()
         else:
             super().wheelEvent(event)
 
     def viewportEvent(self, event: QEvent) -> bool:
         if isinstance(event, QHelpEvent):
-            self._tell_note(event)
+            QToolTip.showText(event.globalPos(), self.tip_at(QPointF(event.pos())), self)
             return True
         return super().viewportEvent(event)
 
-    def _tell_note(self, event: QHelpEvent) -> None:
-        note = self.image.note_at(self.to_image(QPointF(event.pos()))) if self.image else None
-        words = ""
-        if note and self._session.fingering:
-            try:
-                hands = self._session.fingering.note(note)
-                words = f"{spoken(hands)}\n{hands.cut_reason or ''}".strip()
-            except KeyError:
-                words = ""
-        QToolTip.showText(event.globalPos(), words, self)
+    def tip_at(self, point: QPointF) -> str:
+        """What is told of the note under a point of the viewport; empty without one."""
+        name = self.image.note_at(self.to_image(point)) if self.image else None
+        return tip_of(self._session, name) if name is not None else ""
 
 
 def note_marks(notes: tuple[BarNote, ...]) -> tuple[tuple[int, int], ...]:
