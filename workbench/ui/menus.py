@@ -13,7 +13,7 @@ from workbench.language import speech
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.ui import languages
-from workbench.ui.learning import forget, learn
+from workbench.ui.learning import forget, learn, learn_grades
 from workbench.ui.look import SCALES, THEMES
 from workbench.ui.openers import PRINTS, Openers
 from workbench.ui.recent import fill_recent
@@ -21,7 +21,9 @@ from workbench.ui.recent import fill_recent
 if TYPE_CHECKING:
     from workbench.ui.window import Window
 
-VIEWS = (mark("&Score"), mark("Techni&ques"), mark("Practice pla&n"), mark("Script"))
+VIEWS = (
+    mark("&Score"), mark("Techni&ques"), mark("Practice pla&n"), mark("Script"), mark("Gra&de"),
+)  # fmt: skip
 
 
 class Menus(Openers):
@@ -123,6 +125,7 @@ class Menus(Openers):
             menu, say("Learn from my &choices …"), partial(learn, session, window), lesson=True
         )
         self._add(menu, say("Forget what &was learnt"), partial(forget, session), lesson=True)
+        self._add(menu, say("Learn fro&m my grades …"), partial(learn_grades, window))
         menu.addSeparator()
         self._add(menu, say("Next &bar"), lambda: session.select(session.position + 1),
                   "Ctrl+Down", "Ctrl+Right", lesson=True)  # fmt: skip
