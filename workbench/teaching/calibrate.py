@@ -14,8 +14,6 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.optimize import minimize
-from scipy.special import expit
 
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
@@ -177,6 +175,9 @@ def thirds() -> tuple[Vector, Vector]:
 
 
 def _fit(pieces: Sequence[GradedPiece], start: GradeModel, name: str) -> GradeModel:
+    from scipy.optimize import minimize  # takes long to load
+    from scipy.special import expit
+
     names = [n for n, _ in start.weights]
     parts = [parts_of_score(p.features) for p in pieces]
     x = np.array([[row.get(n, 0.0) for n in names] for row in parts])
