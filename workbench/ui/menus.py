@@ -160,9 +160,14 @@ class Menus(Openers):
         )
         self._add(menu, say("Score at &100 %"), lambda: score.set_zoom(1.0), "Ctrl+0")
         menu.addSeparator()
-        self._toggle(menu, say("T&ablature"), lambda on: score.show_parts(tab=on), True)
-        self._toggle(menu, say("L&eft fingers"), lambda on: score.show_parts(left=on), True)
-        self._toggle(menu, say("&Right fingers"), lambda on: score.show_parts(right=on), True)
+        for part, words in (
+            ("tab", say("T&ablature")), ("left", say("L&eft fingers")),
+            ("right", say("&Right fingers")),
+        ):  # fmt: skip
+            on_row = score.bar.parts[part]  # ticked here and on the score's own row alike
+            ticked = self._toggle(menu, words, on_row.setChecked, on_row.isChecked())
+            on_row.toggled.connect(ticked.setChecked)
+        score.wants_note.connect(self._new_note)
         self.left_handed = self._toggle(
             menu, say("Left-&handed fretboard"), window.set_left_handed, False, "Ctrl+Shift+L"
         )

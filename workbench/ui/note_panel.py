@@ -209,7 +209,9 @@ class NotePanel(QWidget):
         if index < 0:
             return
         self.commit()
-        bars = self.bars if index in self.bars else (index,)
+        bars = self._session.note_bars  # notes in several bars mean all of these
+        if len(bars) < 2:
+            bars = self.bars if index in self.bars else (index,)
         meant = self._session.note_id if len(bars) == 1 else None
         self._filling = True
         self.list.setCurrentRow(-1)

@@ -3,26 +3,34 @@
 from __future__ import annotations
 
 from workbench.fingering.types import Fingering
+from workbench.language.speech import count, say
 
 
 def verdict(before: Fingering, after: Fingering) -> str:
     """Effort, cut notes and bars that became impossible, against the fingering before."""
     stuck = _impossible(after) - _impossible(before)
     if stuck:
-        bars = ", ".join(sorted(stuck))
-        return f"That cannot be played: bar {bars} has no fingering that way; undo takes it back."
+        return say(
+            "That cannot be played: bar {bars} has no fingering that way; undo takes it back.",
+            bars=", ".join(sorted(stuck)),
+        )
     parts = []
-    more = after.audit.cut - before.audit.cut
-    if more:
-        count = abs(more)
-        parts.append(f"{count} {'more' if more > 0 else 'fewer'} cut note{'s' * (count > 1)}")
+    cut = after.audit.cut - before.audit.cut
+    if cut > 0:
+        parts.append(count(cut, "{n} more cut note", "{n} more cut notes"))
+    elif cut < 0:
+        parts.append(count(-cut, "{n} fewer cut note", "{n} fewer cut notes"))
     if before.cost:
         share = round(100 * (after.cost - before.cost) / before.cost, 1)
         if share >= 0.1:
-            parts.append(f"{share:g} % more effort in the whole piece")
+            parts.append(say("{share} % more effort in the whole piece", share=f"{share:g}"))
         elif share <= -0.1:
-            parts.append(f"{-share:g} % less effort in the whole piece")
-    return f"Done: {' and '.join(parts)}." if parts else "Done: as easy as before, nothing cut."
+            parts.append(say("{share} % less effort in the whole piece", share=f"{-share:g}"))
+    if not parts:
+        return say("Done: as easy as before, nothing cut.")
+    if len(parts) == 1:
+        return say("Done: {what}.", what=parts[0])
+    return say("Done: {cut} and {effort}.", cut=parts[0], effort=parts[1])
 
 
 def _impossible(fingering: Fingering) -> set[str]:
