@@ -46,6 +46,16 @@ def cell(dialog, row, column):
     return dialog.table.item(row, column).text()
 
 
+def test_the_menu_and_its_key_ask_why_not(lesson_window):
+    menus = lesson_window.menus
+    (action,) = [a for a in menus.actions if a.text() == "Why no&t …"]
+    keys = [key for other in menus.actions for key in other.shortcuts()]
+    assert [keys.count(key) for key in action.shortcuts()] == [1]
+    lesson_window.session.select(2)
+    action.trigger()
+    assert lesson_window.choices.dialog.windowTitle() == "Why not another fingering of bar 3?"
+
+
 def test_typed_figures_are_judged_in_words(qtbot, asking):
     window, dialog = asking
     assert cell(dialog, 3, 1) == "C5" and "string 1, fret 3" in cell(dialog, 3, 2)

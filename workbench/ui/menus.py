@@ -116,6 +116,7 @@ class Menus(Openers):
         self._add(
             menu, say("Take the other f&ingering"), window.choices.take, "Ctrl+T", lesson=True
         )
+        self._add(menu, say("Why no&t …"), window.choices.why_not, "Ctrl+Shift+T", lesson=True)
         self._add(
             menu, say("&Section of the selected bars …"), window.bars.make_section, "Ctrl+G",
             lesson=True,
