@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from workbench.fingering.types import FingeredBar
 from workbench.instrument.model import Instrument
+from workbench.language.speech import say
 from workbench.ui.grips import moments, spoken
 from workbench.ui.look import colours
 from workbench.ui.neck_layout import NeckLayout
@@ -38,7 +39,7 @@ class GripNeck(QWidget):
     def show_bar(self, hands: FingeredBar | None, name: str, frets: int = LEAST_FRETS) -> None:
         """Show another bar; ``name`` is what it is called, ``frets`` how many are drawn."""
         self._hands, self._frets = hands, frets
-        self.setAccessibleName(f"Grip of {name}")
+        self.setAccessibleName(say("Grip of {name}", name=name))
         begins = moments(hands)[:1] if hands and hands.notes else ()
         self.setAccessibleDescription("; ".join(spoken(n) for m in begins for n in m.notes))
         self.update()

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.fingering.types import FingeredBar, FingeredNote, Pin
+from workbench.language.speech import say
 
 
 @dataclass(frozen=True)
@@ -95,17 +96,20 @@ def ways(before: Moment | None, after: Moment | None) -> tuple[Way, ...]:
 def spoken(note: FingeredNote) -> str:
     """A fingered note in words."""
     if note.string is None or note.fret is None:
-        return f"no place: {note.impossible or 'cannot be played'}"
-    place = "open" if note.fret == 0 else f"fret {note.fret}"
-    words = [f"string {note.string} {place}"]
+        return say("no place: {reason}", reason=note.impossible or say("cannot be played"))
+    if note.fret == 0:
+        words = [say("string {string} open", string=note.string)]
+    else:
+        words = [say("string {string} fret {fret}", string=note.string, fret=note.fret)]
     if note.left:
-        words.append(f"left finger {note.left}")
+        words.append(say("left finger {finger}", finger=note.left))
     if note.right:
-        words.append(f"right finger {note.right}")
+        words.append(say("right finger {finger}", finger=note.right))
     if note.pinned:
-        words.append("pinned")
+        words.append(say("pinned"))
     if note.cut_reason:
-        words.append(f"held {quarters(note.held)} of {quarters(note.duration)} quarters")
+        held, written = quarters(note.held), quarters(note.duration)
+        words.append(say("held {held} of {written} quarters", held=held, written=written))
     return ", ".join(words)
 
 

@@ -6,18 +6,19 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from workbench.language.speech import mark, say
 from workbench.ui.look import colours
 from workbench.ui.marks import draw_mark
 
 SIGNS = (
-    ("begins", "sounds now"),
-    ("stays", "stays down"),
-    ("held", "held, or elsewhere in the bar"),
-    ("offer", "also possible"),
-    ("comes", "comes from"),
-    ("goes", "goes to"),
-    ("pin", "pinned"),
-    ("cut", "cut short"),
+    ("begins", mark("sounds now")),
+    ("stays", mark("stays down")),
+    ("held", mark("held, or elsewhere in the bar")),
+    ("offer", mark("also possible")),
+    ("comes", mark("comes from")),
+    ("goes", mark("goes to")),
+    ("pin", mark("pinned")),
+    ("cut", mark("cut short")),
 )
 
 
@@ -26,8 +27,8 @@ class Legend(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Signs on the fretboard")
-        self.setAccessibleDescription("; ".join(words for _, words in SIGNS))
+        self.setAccessibleName(say("Signs on the fretboard"))
+        self.setAccessibleDescription("; ".join(say(words) for _, words in SIGNS))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def _places(self, width: float) -> list[QPointF]:
@@ -36,7 +37,7 @@ class Legend(QWidget):
         line = metrics.height()
         out, x, y = [], 0.0, 0.0
         for _, words in SIGNS:
-            wide = line * 2.4 + metrics.horizontalAdvance(words)
+            wide = line * 2.4 + metrics.horizontalAdvance(say(words))
             if x > 0 and x + wide - line > width:
                 x, y = 0.0, y + line * 1.2
             out.append(QPointF(x, y))
@@ -82,5 +83,6 @@ class Legend(QWidget):
                     painter.setPen(QPen(QColor(c.accent), 1.8, Qt.PenStyle.DashLine))
                 painter.drawEllipse(box)
             painter.setPen(QColor(c.faint))
-            painter.drawText(QPointF(corner.x() + line * 1.4, corner.y() + line * 0.85), words)
+            said = say(words)
+            painter.drawText(QPointF(corner.x() + line * 1.4, corner.y() + line * 0.85), said)
         painter.end()

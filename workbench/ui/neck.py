@@ -17,6 +17,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QToolTip, QWidget
 
+from workbench.language.speech import say
 from workbench.ui import note_keys
 from workbench.ui.grips import Moment, moment_of, moments, spoken, ways
 from workbench.ui.look import colours, em
@@ -44,7 +45,7 @@ class Neck(QWidget):
         self._pressed_at = QPointF()
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Fretboard")
+        self.setAccessibleName(say("Fretboard"))
         self.setMouseTracking(True)
 
     # What is drawn.
@@ -59,9 +60,7 @@ class Neck(QWidget):
         room = max(em(self, 30), self._view_width() - head - gap)
         frets = min(FIRST_FRETS, instrument.playable_frets)
         scale = self.zoom * room / instrument.fret_mm(frets)
-        return NeckLayout(
-            instrument, scale, gap, head, gap * 0.75, gap * 1.5, self.mirrored
-        )
+        return NeckLayout(instrument, scale, gap, head, gap * 0.75, gap * 1.5, self.mirrored)
 
     @property
     def picture(self) -> Picture:
@@ -140,7 +139,7 @@ class Neck(QWidget):
         hands = self._session.bar_hands
         notes = "; ".join(spoken(note) for note in hands.notes) if hands else ""
         chosen = self._session.note_hands
-        said = f"Selected: {spoken(chosen)}. " if chosen else ""
+        said = say("Selected: {note}.", note=spoken(chosen)) + " " if chosen else ""
         self.setAccessibleDescription(said + notes)
         self.update()
 
@@ -200,7 +199,7 @@ class Neck(QWidget):
         if note and place:
             self._session.move_note(note, *place)
         elif dragged:
-            self._session.told.emit("That place does not sound this note; use a dashed ring.")
+            self._session.told.emit(say("That place does not sound this note; use a dashed ring."))
         self.update()
 
     def _offer_at(self, point: QPointF) -> tuple[int, int] | None:
@@ -240,7 +239,7 @@ class NeckView(QScrollArea):
         self.setFocusProxy(self.neck)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
-        self.setAccessibleName("Fretboard view")
+        self.setAccessibleName(say("Fretboard view"))
         self._tall = 0
         for signal in (session.opened, session.changed, session.fingered, session.selected):
             signal.connect(self.refresh)

@@ -5,17 +5,18 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 
+from workbench.language.speech import mark
 from workbench.ui.session import Session
 
 #: (keys, what they do), for the shortcut list.
 NOTE_KEYS = (
-    ("Left, Right", "previous or next note"),
-    ("Alt+Up, Alt+Down", "move the note to the string above or below"),
-    ("Up, Down", "on the fretboard: the same; in the bar list: previous or next bar"),
-    ("0 to 4", "left finger (0: open string)"),
-    ("P, I, M, A", "right finger: thumb, index, middle, ring"),
-    ("Backspace, Delete", "let the note free again (or the whole bar)"),
-    ("Esc", "select no note"),
+    (mark("Left, Right"), mark("previous or next note")),
+    (mark("Alt+Up, Alt+Down"), mark("move the note to the string above or below")),
+    (mark("Up, Down"), mark("on the fretboard: the same; in the bar list: previous or next bar")),
+    (mark("0 to 4"), mark("left finger (0: open string)")),
+    (mark("P, I, M, A"), mark("right finger: thumb, index, middle, ring")),
+    (mark("Backspace, Delete"), mark("let the note free again (or the whole bar)")),
+    (mark("Esc"), mark("select no note")),
 )
 _PLAIN = (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.KeypadModifier)
 

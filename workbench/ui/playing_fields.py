@@ -11,6 +11,7 @@ from workbench.instrument.model import Instrument
 from workbench.instrument.table import HANDS, INSTRUMENTS
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.ui.parts import Faint
@@ -32,31 +33,31 @@ class PlayingFields(QWidget):
         self.instrument = QComboBox()
         for found in INSTRUMENTS.values():
             self.instrument.addItem(found.name, found.id)
-        self.instrument.addItem("Own tuning …", OWN)
+        self.instrument.addItem(say("Own tuning …"), OWN)
         self.tuning = QLineEdit()
         self.tuning.setPlaceholderText(TUNING_HINT)
         self.tuning.setToolTip(
-            "Highest-numbered string to string 1, then @ and the scale length in millimetres"
+            say("Highest-numbered string to string 1, then @ and the scale length in millimetres")
         )
         self.capo = QSpinBox()
         self.capo.setRange(0, 12)
-        self.capo.setSpecialValueText("none")
+        self.capo.setSpecialValueText(say("none"))
         self.hand = QComboBox()
         self.hand.addItems(list(HANDS))
         self.hand.setCurrentText("medium")
         self.key = QComboBox()
         self.key.setEditable(True)
         self.key.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
-        self.key.setToolTip("Choose a key, or write one such as F, Bb, D minor")
+        self.key.setToolTip(say("Choose a key, or write one such as F, Bb, D minor"))
         self.hint = Faint()
         form = QFormLayout(self)
         form.setContentsMargins(0, 0, 0, 0)
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         for label, field in (
-            ("&Instrument", self.instrument), ("Own &tuning", self.tuning),
-            ("C&apo at fret", self.capo),
-            ("&Hand", self.hand), ("&Key", self.key),
+            (say("&Instrument"), self.instrument), (say("Own &tuning"), self.tuning),
+            (say("C&apo at fret"), self.capo),
+            (say("&Hand"), self.hand), (say("&Key"), self.key),
         ):  # fmt: skip
             words = QLabel(label)
             words.setBuddy(field)
@@ -123,10 +124,10 @@ class PlayingFields(QWidget):
         except BadInput as wrong:
             self.hint.setText(str(wrong))
             return
-        self.hint.setText("Looking for keys that lie well …")
+        self.hint.setText(say("Looking for keys that lie well …"))
         candidates = self._session.services.candidates
         self._session.jobs.start(
-            "keys", "Looking for keys that lie well",
+            "keys", say("Looking for keys that lie well"),
             lambda _: candidates(piece, instrument, hand), self._show_keys, lane="keys",
         )  # fmt: skip
 
@@ -135,7 +136,7 @@ class PlayingFields(QWidget):
         kept = self.key.itemData(chosen) if chosen > 0 else None
         self.key.clear()
         name = self._piece.key.name if self._piece else ""
-        self.key.addItem(f"as written ({name})", 0)
+        self.key.addItem(say("as written ({key})", key=name), 0)
         for one in found:
             if one.transposition:
                 self.key.addItem(candidate_words(one), one.transposition)
@@ -144,7 +145,7 @@ class PlayingFields(QWidget):
         best = next(iter(found), None)
         if best is not None:
             reason = " ".join(str(r) for r in best.reasons[:2])
-            self.hint.setText(f"Lies best in {best.key}. {reason}".strip())
+            self.hint.setText(f"{say('Lies best in {key}.', key=best.key)} {reason}".strip())
         elif self._piece is not None:
             self.hint.setText("")
         for at in range(self.key.count()):
@@ -153,7 +154,7 @@ class PlayingFields(QWidget):
 
 def candidate_words(one: Any) -> str:
     """A key in the list: its name, how far it moves the piece, what it costs."""
-    words = f"{one.key} ({one.transposition:+d} semitones)"
+    words = say("{key} ({steps} semitones)", key=one.key, steps=f"{one.transposition:+d}")
     if one.unplayable:
-        return f"{words}, {one.unplayable} unplayable"
-    return f"{words}, {one.changed} changed" if one.changed else words
+        return f"{words}, " + say("{n} unplayable", n=one.unplayable)
+    return f"{words}, " + say("{n} changed", n=one.changed) if one.changed else words
