@@ -65,7 +65,8 @@ class ScoreBar(QToolBar):
             action.toggled.connect(lambda on, key=key: show(**{key: on}))
             self.parts[key] = action
         self.legend = VoiceLegend()
-        self.addWidget(self.legend)
+        self._legend_place = self.addWidget(self.legend)
+        self._legend_place.setVisible(False)
 
     def _add(self, name: str, tip: str, spoken: str) -> QAction:
         action = QAction(name, self)
@@ -79,6 +80,11 @@ class ScoreBar(QToolBar):
     def show_zoom(self, zoom: float) -> None:
         """Write the size on the row."""
         self.whole.setText(f"{round(100 * zoom)} %")
+
+    def tell_voices(self, voices: int, inks: bool) -> None:
+        """Show what tells so many voices apart, where there are several and they have inks."""
+        self.legend.tell(voices, inks)
+        self._legend_place.setVisible(self.legend.voices > 0)
 
     def show_parts(self, shows: dict[str, bool]) -> None:
         """Tick what is shown."""
@@ -97,7 +103,6 @@ class VoiceLegend(QWidget):
     def tell(self, voices: int, inks: bool) -> None:
         """Show so many voices, with their inks or without."""
         self.voices = min(voices, 4) if inks and voices > 1 else 0
-        self.setVisible(self.voices > 0)
         words = [self._words(at) for at in range(self.voices)]
         self.setAccessibleName(say("Voices: {list}", list="; ".join(words)) if words else "")
         self.setToolTip("\n".join(words))

@@ -102,7 +102,7 @@ class ScoreView(QAbstractScrollArea):
         lesson = self._session.lesson
         if lesson is None or not self._session.order:
             self.image = None
-            self.bar.legend.tell(0, False)
+            self.bar.tell_voices(0, False)
             self._measure()
             return
         instrument, fingering = self._session.instrument, self._session.fingering
@@ -139,7 +139,7 @@ class ScoreView(QAbstractScrollArea):
     def _arrived(self, made: tuple[Any, int]) -> None:
         self._asked = None
         image, voices = made
-        self.bar.legend.tell(voices, self.shows["voices"])
+        self.bar.tell_voices(voices, self.shows["voices"])
         self._show(image)
         if self._fits:
             self._fits -= 1
