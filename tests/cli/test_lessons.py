@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+import pypdf
 import pytest
 
+from workbench.handout.words import grade_words
 from workbench.music.model import Bar, Note, Piece, Pitch
+from workbench.store.grading import apply_fit, printed_grade
 from workbench.store.shelf import Shelf
+from workbench.teaching.grade import shipped_model
 from workbench.teaching.lesson import Lesson
 
 
@@ -75,3 +81,28 @@ def test_a_damaged_store_is_told_and_left_as_it_is(call, tmp_path, monkeypatch):
     assert (got.status, got.out) == (2, "")
     assert got.err.count("\n") == 1 and "broken.db" in got.err
     assert broken.read_bytes() == before
+
+
+def test_a_page_says_the_grade_printed_before(call, tmp_path):
+    """An estimate on paper outlives another model; a score that is not kept leaves no trace."""
+    strict = replace(shipped_model(), name="strict", cuts=tuple(0.01 * k for k in range(1, 9)))
+    notes = tuple(
+        Note(f"n{beat}", beat_of(beat), beat_of(1), Pitch("CDEF"[beat], 0, 4)) for beat in range(4)
+    )
+    piece = Piece("Stairs", (Bar(0, "1", (4, 4), beat_of(4), notes),))
+    with Shelf() as shelf:
+        shelf.add(Lesson("stairs", "Stairs", piece, "ukulele"))
+    page = tmp_path / "page.pdf"
+    for what in ("plan", "page"):
+        got = call("handout", "stairs", "-o", page, "--what", what)
+        assert got.status == 0, got.err
+        with Shelf() as shelf:
+            printed = printed_grade(shelf, "stairs")
+            assert (printed is not None) == (what == "page")
+    with Shelf() as shelf:
+        apply_fit(shelf, strict)
+    assert call("handout", "stairs", "-o", page).status == 0
+    with Shelf() as shelf:
+        assert printed_grade(shelf, "stairs") == printed
+    said = " ".join(pypdf.PdfReader(page).pages[0].extract_text().split())
+    assert grade_words(printed.number, printed.level) in said

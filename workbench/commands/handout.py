@@ -16,9 +16,7 @@ from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
     from workbench.handout.options import HandoutOptions
-    from workbench.handout.page import Extras
     from workbench.handout.products import Prepared
-    from workbench.teaching.lesson import Lesson
 
 ALONE = ("page", "grips", "plan")  # made of one lesson
 PICTURES = (".svg", ".png")
@@ -108,7 +106,9 @@ def run(options: argparse.Namespace) -> Result:
 
 def make(options: argparse.Namespace, page: Path) -> int:
     """Write what the options ask for as PDF; the number of pages."""
+    from workbench.handout.kept import remember_grades
     from workbench.handout.products import Request, make_product
+    from workbench.store.shelf import Shelf
 
     request = Request(
         options.what,
@@ -123,7 +123,12 @@ def make(options: argparse.Namespace, page: Path) -> int:
         raise BadInput(say("--with goes with --what book, which takes several lessons."))
     lessons = [_prepared(options, name) for name in (options.score, *others)]
     with Meter(say("Layout")) as meter:
-        return make_product(request, lessons, page, meter)
+        pages = make_product(request, [one for one, _ in lessons], page, meter)
+    kept = [one for one, of_shelf in lessons if of_shelf]
+    if kept:
+        with Shelf() as shelf:
+            remember_grades(shelf, request.what, kept)
+    return pages
 
 
 def _picture(options: argparse.Namespace, path: Path) -> Result:
@@ -160,8 +165,11 @@ def _page(options: argparse.Namespace) -> HandoutOptions:
     )
 
 
-def _prepared(options: argparse.Namespace, name: str) -> Prepared:
+def _prepared(options: argparse.Namespace, name: str) -> tuple[Prepared, bool]:
+    """A score or lesson ready to be laid out, and whether it is a lesson of the shelf."""
+    from workbench.handout.kept import extras_of
     from workbench.handout.products import Prepared
+    from workbench.store.shelf import Shelf
 
     chosen = copy.copy(options)
     chosen.score = name
@@ -169,24 +177,10 @@ def _prepared(options: argparse.Namespace, name: str) -> Prepared:
     lesson = lesson_of(chosen, source)
     kept = lesson is source.lesson and lesson.id == name
     fingering = fingering_of(lesson)
-    return Prepared(lesson, fingering, _extras(lesson)) if kept else Prepared(lesson, fingering)
-
-
-def _extras(lesson: Lesson) -> Extras:
-    """What the store knows of a kept lesson."""
-    from workbench.handout.page import Extras
-    from workbench.store.grading import fingering_of as kept_fingering
-    from workbench.store.grading import grade_to_print, remember_printed
-    from workbench.store.sheet_facts import known_grips, lesson_history
-    from workbench.store.shelf import Shelf
-
+    if not kept:
+        return Prepared(lesson, fingering), False
     with Shelf() as shelf:
-        history, grips = lesson_history(shelf, lesson.id), known_grips(shelf, lesson)
-        if not lesson.piece.notes:
-            return Extras(history, grips)
-        grade = grade_to_print(shelf, lesson, kept_fingering(shelf, lesson))
-        remember_printed(shelf, lesson.id, grade)
-        return Extras(history, grips, grade)
+        return Prepared(lesson, fingering, extras_of(shelf, lesson, fingering)), True
 
 
 def settle_studio(options: argparse.Namespace) -> None:

@@ -67,13 +67,14 @@ class Handout(Leaves):
         options: HandoutOptions,
         extras: Extras | None = None,
     ) -> None:
+        self.extras = extras or Extras()
         if not lesson.piece.bars:
             raise BadInput(
                 say("'{title}' has no bars; there is nothing to print.", title=lesson.title)
             )
         ensure_gui()
         self.sheet = sheet(options)
-        self._material = Material(lesson, fingering, options, self.sheet, extras or Extras())
+        self._material = Material(lesson, fingering, options, self.sheet, self.extras)
         self.piece, self.lesson = self._material.piece, lesson
         super().__init__(
             self._material.title, self.piece.composer, options, self.sheet, self._composed()

@@ -28,6 +28,7 @@ PRODUCTS = {
     "plan": mark("the practice plan alone"),
     "book": mark("a book of several lessons"),
 }
+GRADED = ("page", "book")  # those that say the grade
 
 
 @dataclass(frozen=True)

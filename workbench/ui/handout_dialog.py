@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from PySide6.QtCore import QSize, Qt, QTimer
 from PySide6.QtWidgets import (
@@ -28,11 +28,6 @@ from workbench.ui.page_preview import PagePreview
 from workbench.ui.parts import Caution, Faint
 from workbench.ui.session import Session
 
-if TYPE_CHECKING:
-    from workbench.handout.page import Extras
-    from workbench.store.shelf import Shelf
-    from workbench.teaching.lesson import Lesson
-
 REMEMBERED = "handout.options"
 SOON = 200  # milliseconds after the last change of an option
 #: What can be made, in words, and the endings of its file.
@@ -48,14 +43,6 @@ _FILES = {
     ".pdf": "PDF", ".svg": "SVG", ".png": "PNG", ".musicxml": "MusicXML",
     ".mxl": "MusicXML", ".mid": "MIDI",
 }  # fmt: skip
-
-
-def extras_of(shelf: Shelf, lesson: Lesson) -> Extras:
-    """What the shelf knows of a lesson that its page wants. Takes a while; for a job."""
-    from workbench.handout.page import Extras
-    from workbench.store.sheet_facts import known_grips, lesson_history
-
-    return Extras(lesson_history(shelf, lesson.id), known_grips(shelf, lesson))
 
 
 class HandoutDialog(QDialog):

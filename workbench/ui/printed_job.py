@@ -87,11 +87,15 @@ def made(job: Job, path: str, progress: Callable[[float], None]) -> int:
         else:
             write_musicxml(job.lesson.piece, path, job.fingering, playing_of(job.lesson)[0])
         return 0
+    from workbench.handout.kept import remember_grades
     from workbench.handout.products import make_product
 
-    return make_product(
-        _request(job), _lessons(job), path, lambda done, of: progress(done / max(1, of))
+    lessons = _lessons(job)
+    pages = make_product(
+        _request(job), lessons, path, lambda done, of: progress(done / max(1, of))
     )
+    remember_grades(job.shelf, job.kind, lessons)
+    return pages
 
 
 def _request(job: Job) -> Request:
@@ -112,8 +116,8 @@ def _passage(job: Job) -> PassageOptions:
 
 
 def _lessons(job: Job) -> list[Prepared]:
+    from workbench.handout.kept import extras_of
     from workbench.handout.products import Prepared
-    from workbench.ui.handout_dialog import extras_of
 
     ids = job.ids if job.kind == "book" else (job.lesson.id,)
     out = []
@@ -125,5 +129,5 @@ def _lessons(job: Job) -> list[Prepared]:
             fingering = kept or job.services.solver(lesson, *playing_of(lesson)).with_pins(
                 lesson.pins
             )
-        out.append(Prepared(lesson, fingering, extras_of(job.shelf, lesson)))
+        out.append(Prepared(lesson, fingering, extras_of(job.shelf, lesson, fingering)))
     return out

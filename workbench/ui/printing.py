@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
     QDialog,
+    QGraphicsView,
     QHBoxLayout,
     QLabel,
     QPushButton,
@@ -24,13 +25,14 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Fingering
+from workbench.handout.kept import extras_of, remember_grades
 from workbench.handout.options import HandoutOptions, page_size
 from workbench.handout.page import Handout
+from workbench.handout.products import Prepared
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
-from workbench.ui.handout_dialog import extras_of
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
 from workbench.ui.parts import Caution, Faint
@@ -46,7 +48,7 @@ def compose(
 ) -> Handout:
     """Lay the pages out; for a thread behind the interface."""
     engraving_in_this_thread()
-    return Handout(lesson, fingering, options, extras_of(shelf, lesson))
+    return Handout(lesson, fingering, options, extras_of(shelf, lesson, fingering))
 
 
 def make_ready(printer: QPrinter, handout: Handout) -> None:
@@ -121,6 +123,8 @@ class PrintPreview(QDialog):
         make_ready(self.printer, handout)
         self.pages = QPrintPreviewWidget(self.printer)
         self.pages.setAccessibleName(say("Pages as they will be printed"))
+        for inner in self.pages.findChildren(QGraphicsView):  # it takes the focus
+            inner.setAccessibleName(self.pages.accessibleName())
         self.audience, self.paper = QComboBox(), QComboBox()
         self.audience.addItem(say("for the student"), "student")
         self.audience.addItem(say("for the teacher"), "teacher")
@@ -263,10 +267,13 @@ class PrintPreview(QDialog):
 
     def print_now(self) -> None:
         """Print on the printer as it is set up."""
-        printer, handout = self.printer, self.handout
+        printer, handout, shelf = self.printer, self.handout, self._session.shelf
+        printed = Prepared(self._lesson, self._fingering, handout.extras)
 
         def work(progress: Progress) -> int:
-            return paint_on(printer, handout, progress)
+            pages = paint_on(printer, handout, progress)
+            remember_grades(shelf, "page", [printed])
+            return pages
 
         def arrived(pages: int) -> None:
             words = count(pages, "{n} page is on its way to the printer.",
