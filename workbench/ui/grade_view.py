@@ -6,9 +6,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from workbench.engraving.chart_kit import Chart
 from workbench.fingering.types import Fingering
@@ -28,7 +28,7 @@ from workbench.ui.estimate_row import with_grade
 from workbench.ui.findings import Analysis, Findings
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
-from workbench.ui.parts import Faint, Heading, Wrapped
+from workbench.ui.parts import Faint, Heading, Scrolled, Wrapped
 from workbench.ui.session import Session
 from workbench.ui.teaching_page import TeachingPage
 
@@ -101,14 +101,7 @@ class GradeView(TeachingPage):
         column.addWidget(self.evidence)
         column.addStretch(1)
         column.setSpacing(em(self, 0.45))
-        self.area = QScrollArea()
-        self.area.setWidget(inner)
-        self.area.setWidgetResizable(True)
-        self.area.setFrameShape(QFrame.Shape.NoFrame)
-        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.area.viewport().setAutoFillBackground(False)
-        inner.setAutoFillBackground(False)
-        self.area.setAccessibleName(say("Grade, evidence and charts"))
+        self.area = Scrolled(inner, say("Grade, evidence and charts"))
         layout = QVBoxLayout(self.body)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.area)

@@ -10,11 +10,9 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QDialog,
-    QFrame,
     QHBoxLayout,
     QListWidgetItem,
     QPushButton,
-    QScrollArea,
     QSplitter,
     QVBoxLayout,
     QWidget,
@@ -29,7 +27,7 @@ from workbench.ui.note_attach import Attachments
 from workbench.ui.note_dialogs import GripDialog, LinkDialog
 from workbench.ui.note_scope import NoteScope, about, bar_name
 from workbench.ui.note_words import EMPHASIS, ID, STRONG, NoteList, NoteWords
-from workbench.ui.parts import Heading
+from workbench.ui.parts import Heading, Scrolled
 from workbench.ui.session import Session
 
 
@@ -101,14 +99,7 @@ class NotePanel(QWidget):
         form.addWidget(self.words, 1)
         form.addLayout(tools)
         form.addWidget(self.attached)
-        self.area = QScrollArea()
-        self.area.setWidget(inner)
-        self.area.setWidgetResizable(True)
-        self.area.setFrameShape(QFrame.Shape.NoFrame)
-        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.area.viewport().setAutoFillBackground(False)
-        inner.setAutoFillBackground(False)
-        self.area.setAccessibleName(say("The note in full"))
+        self.area = Scrolled(inner, say("The note in full"))
         parts = QSplitter(Qt.Orientation.Vertical)
         parts.addWidget(above)
         parts.addWidget(self.area)

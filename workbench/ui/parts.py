@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QRect, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QSizePolicy, QWidget
 
 from workbench.language.speech import say
 from workbench.ui.look import colours, em
@@ -101,3 +101,18 @@ class Caution(QWidget):
         self.words.setText(text)
         self.setAccessibleDescription(text)
         self.setVisible(bool(text))
+
+
+class Scrolled(QScrollArea):
+    """A part of the window that scrolls up and down, on the ground it lies on."""
+
+    def __init__(self, inner: QWidget, name: str, *, across: bool = False) -> None:
+        super().__init__()
+        self.setWidget(inner)
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        if not across:
+            self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.viewport().setAutoFillBackground(False)
+        inner.setAutoFillBackground(False)
+        self.setAccessibleName(name)

@@ -11,12 +11,10 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QComboBox,
-    QFrame,
     QGridLayout,
     QHBoxLayout,
     QLabel,
     QPushButton,
-    QScrollArea,
     QSpinBox,
     QSplitter,
     QVBoxLayout,
@@ -34,7 +32,7 @@ from workbench.ui.chart_view import STEP, ChartBox, form_of
 from workbench.ui.findings import Findings
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
-from workbench.ui.parts import Caution, Faint, Heading
+from workbench.ui.parts import Caution, Faint, Heading, Scrolled
 from workbench.ui.plan_table import PlanTable
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
@@ -135,13 +133,7 @@ class PlanView(TeachingPage):
         self.charts.setContentsMargins(0, 0, em(self, 0.3), 0)
         for box, share in ((self.days, 3), (self.curve, 2)):
             self.charts.addWidget(box, share, Qt.AlignmentFlag.AlignTop)
-        area = QScrollArea()
-        area.setWidget(drawn)
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.viewport().setAutoFillBackground(False)
-        drawn.setAutoFillBackground(False)
-        area.setAccessibleName(say("Charts of the plan"))
+        area = Scrolled(drawn, say("Charts of the plan"), across=True)
         self.split = QSplitter(Qt.Orientation.Vertical)
         self.split.addWidget(self.table)
         self.split.addWidget(area)

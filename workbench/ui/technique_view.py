@@ -8,9 +8,7 @@ from typing import Any
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
-    QFrame,
     QListWidgetItem,
-    QScrollArea,
     QSplitter,
     QTabWidget,
     QVBoxLayout,
@@ -40,7 +38,7 @@ from workbench.ui.harmony_view import HarmonyView, look_at
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
 from workbench.ui.note_scope import bar_name
-from workbench.ui.parts import Faint, Heading, Wrapped
+from workbench.ui.parts import Faint, Heading, Scrolled, Wrapped
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
 from workbench.ui.teaching_page import TeachingPage
@@ -96,14 +94,7 @@ class TechniqueView(TeachingPage):
         ):  # fmt: skip
             told.addWidget(part)
         told.addStretch(1)
-        self.area = QScrollArea()
-        self.area.setWidget(inner)
-        self.area.setWidgetResizable(True)
-        self.area.setFrameShape(QFrame.Shape.NoFrame)
-        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.area.viewport().setAutoFillBackground(False)
-        inner.setAutoFillBackground(False)
-        self.area.setAccessibleName(say("The technique in full"))
+        self.area = Scrolled(inner, say("The technique in full"))
         left = QWidget()
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
