@@ -68,6 +68,7 @@ class FitDialog(QDialog):
             ],
             lead=True,
         )
+        self.table.setToolTip(self.table.accessibleName())
         self.chart = ChartView()
         buttons = QDialogButtonBox()
         self.keep_button = buttons.addButton(

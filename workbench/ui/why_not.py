@@ -83,6 +83,7 @@ class WhyNotDialog(QDialog):
         self.pin_button.setToolTip(say("Hold the bar to what is typed; undo takes it back"))
         self.note_box = QComboBox()
         self.note_box.setAccessibleName(say("Teaching note that it is attached to"))
+        self.note_box.setToolTip(self.note_box.accessibleName())
         self.reject_button = QPushButton(say("Write down why &not"))
         self.reject_button.setToolTip(
             say("Attach it to a teaching note as the fingering not taken, with the reason")
