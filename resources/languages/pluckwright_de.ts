@@ -642,12 +642,12 @@
     <message>
         <location filename="../../workbench/ui/note_panel.py"/>
         <source>&amp;Strong</source>
-        <translation>&amp;Stark</translation>
+        <translation>&amp;Fett</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>&amp;Student or group</source>
-        <translation>&amp;Schüler oder Gruppe</translation>
+        <translation>&amp;Schüler, Gruppe</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/plan_view.py"/>
@@ -917,6 +917,11 @@
         <location filename="../../workbench/ui/note_panel.py"/>
         <source>*emphasis* (Ctrl+I)</source>
         <translation>*betont* (Strg+I)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_keys.py"/>
+        <source>+, -</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shortcut_list.py"/>
@@ -2297,6 +2302,11 @@
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Double bar line</source>
         <translation>Doppelter Taktstrich</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_keys.py"/>
+        <source>Double click</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bar_thumbs.py"/>
@@ -4373,6 +4383,11 @@
         <translation>Bild auf, Bild ab</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/note_keys.py"/>
+        <source>Page Up, Page Down, Home, End</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/paged.py"/>
         <location filename="../../workbench/ui/page_preview.py"/>
         <location filename="../../workbench/ui/printing.py"/>
@@ -4759,7 +4774,7 @@
     <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>Relaxed hand: 1 and 3 on neighbouring frets</source>
-        <translation>Lockere Hand: 1 und 3 auf benachbarten Bünden</translation>
+        <translation>Locker: 1 und 3 statt 1 und 2</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
@@ -7004,7 +7019,7 @@
     <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>Within the grade</source>
-        <translation>Innerhalb der Stufe</translation>
+        <translation>In der Stufe</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/script_view.py"/>
@@ -7865,8 +7880,13 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
+        <source>first and second ending</source>
+        <translation>erste und zweite Klammer</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/form.py"/>
         <source>first and second ending</source>
+        <comment>form</comment>
         <translation>erster und zweiter Klammer</translation>
     </message>
     <message>
@@ -8718,8 +8738,23 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_keys.py"/>
+        <source>on the fretboard: along the neck</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_keys.py"/>
+        <source>on the fretboard: pin the note as it is fingered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_keys.py"/>
         <source>on the fretboard: the same; in the bar list: previous or next bar</source>
         <translation>auf dem Griffbrett: ebenso; in der Taktliste: voriger oder nächster Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_keys.py"/>
+        <source>on the fretboard: zoom</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>

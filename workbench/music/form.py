@@ -86,7 +86,7 @@ def _has_endings(piece: Piece, place: int) -> bool:
 
 def _endings_words(count: int) -> str:
     return (
-        say("first and second ending")
+        say("first and second ending", sense="form")
         if count == 2
         else say("{count} passes and their endings", count=count)
     )

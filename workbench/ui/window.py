@@ -193,7 +193,11 @@ class Window(QMainWindow):
             self.title.setText(say("No lesson is open"))
             self.setWindowTitle("Pluckwright")
             return
-        words = [lesson.title, self.session.instrument.name, lesson.key or lesson.piece.key.name]
+        words = [
+            lesson.title,
+            say(self.session.instrument.name),
+            lesson.key or lesson.piece.key.name,
+        ]
         if lesson.student:
             words.append(say("for {student}", student=lesson.student))
         self.title.setText("  ·  ".join(words))
