@@ -195,7 +195,7 @@ class _Writer:
             measure.set("right", "rptend")
         elif bar.index == self.piece.bars[-1].index:
             measure.set("right", "end")
-        elif bar.fine or bar.jump:
+        elif bar.fine or bar.jump or bar.double_bar:
             measure.set("right", "dbl")
         layers = self.layers[bar.index]
         signs = accidentals(layers, bar.key)

@@ -142,6 +142,8 @@ def _notes(lesson: Lesson, piece: Piece, where: Bars, told: list[str]) -> tuple[
 def _sections(lesson: Lesson, piece: Piece, where: Bars) -> tuple[tuple[int, str], ...]:
     """Each section begins where the first of its bars that is left begins."""
     starts = sorted(lesson.sections)
+    if not starts:
+        return ()
     ends = [s for s, _ in starts[1:]] + [len(lesson.piece.bars)]
     out: dict[int, str] = {}
     for (first, letter), end in zip(starts, ends, strict=True):

@@ -60,17 +60,20 @@ def duplicate(lesson: Lesson, student: str) -> Lesson:
     return replace(lesson, id=fresh_id("lesson"), student=student, plan_done=())
 
 
-def rearranged(lesson: Lesson, placed: Arranged, instrument: Instrument) -> Lesson:
-    """The lesson with its piece placed anew.
+def rearranged(
+    lesson: Lesson, placed: Arranged, instrument: Instrument, *, again: bool = False
+) -> Lesson:
+    """The lesson with its piece placed anew; ``again`` where the lesson's own music was
+    placed, not the score it came from: transpositions and changes add up.
 
     Notes stay with their bars. Pins speak of strings, so they stay only where
     the instrument and the note's pitch are the same as before.
     """
-    before = {note.id: note.midi for note in lesson.piece.notes}
+    was = {note.id: note.midi for note in lesson.piece.notes}
     now = {note.id: note.midi for note in placed.piece.notes}
     same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
     pins = tuple(
-        pin for pin in lesson.pins if same and now.get(pin.note) == before.get(pin.note)
+        pin for pin in lesson.pins if same and now.get(pin.note) == was.get(pin.note)
     )
     last = len(placed.piece.bars) - 1
     notes = tuple(
@@ -90,8 +93,11 @@ def rearranged(lesson: Lesson, placed: Arranged, instrument: Instrument) -> Less
         instrument=instrument.id,
         capo=instrument.capo,
         key=placed.key,
-        transposition=placed.transposition,
-        changes=tuple(change.reason for change in placed.changes),
+        transposition=placed.transposition + (lesson.transposition if again else 0),
+        changes=(
+            *(lesson.changes if again else ()),
+            *(change.reason for change in placed.changes),
+        ),
         pins=pins,
         notes=notes,
     )

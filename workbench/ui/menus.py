@@ -15,6 +15,7 @@ from workbench.music.errors import BadInput
 from workbench.ui import languages
 from workbench.ui.learning import forget, learn, learn_grades
 from workbench.ui.look import SCALES, THEMES
+from workbench.ui.music_menu import MusicMenu
 from workbench.ui.openers import PRINTS, Openers
 from workbench.ui.recent import fill_recent
 
@@ -35,6 +36,7 @@ class Menus(Openers):
         self._need_lesson: list[QAction] = []
         self._lesson_menu()
         self._edit_menu()
+        self.music = MusicMenu(window, self._menu(say("&Music")), self._add)
         self._view_menu()
         self._help_menu()
         session = self._session

@@ -71,9 +71,7 @@ class MusicHand(Hand):
     def here(self, *, chord: bool = False) -> bool:
         """Write the note on the line where the caret stands."""
         bar = self.piece.bars[self.caret.bar]
-        return self.write(
-            notes.pitch_at(self.caret.step, bar.key, self.caret.alter), chord=chord
-        )
+        return self.write(notes.pitch_at(self.caret.step, bar.key, self.caret.alter), chord=chord)
 
     def figure(self, digit: int) -> bool:
         """Write a fret on the caret's string; a second figure makes it a greater fret."""
@@ -149,9 +147,7 @@ class MusicHand(Hand):
     def _on_note(self, label: str, change: Callable[[Piece, str], Piece]) -> bool:
         note = self.note
         if note is None:
-            self._session.failed.emit(
-                say("No note is at hand; put the caret on one, or click it.")
-            )
+            self._session.failed.emit(say("No note is at hand; put the caret on one, or click it."))
             return False
         done = self._correct(label, lambda piece: change(piece, note.id))
         after = self.note
@@ -306,4 +302,3 @@ def grown(piece: Piece, moment: Fraction) -> Piece:
     while end_of(piece) < moment:
         piece = bar_edits.insert_bars(piece, len(piece.bars)).piece
     return piece
-

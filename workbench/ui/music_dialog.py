@@ -18,7 +18,8 @@ from workbench.ui.session import Session
 
 
 class MusicDialog(QDialog):
-    """Places the piece anew, always from the score as it was imported."""
+    """Places the piece anew: ``piece`` is the score as it was imported, or the lesson's own
+    music where that was corrected; transpositions then add up."""
 
     def __init__(self, session: Session, piece: Piece, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -29,7 +30,7 @@ class MusicDialog(QDialog):
         self.setAccessibleName(say("Instrument and key"))
         self.fields = PlayingFields(session)
         self.fields.fill(piece, lesson.instrument, lesson.capo, lesson.hand)
-        if lesson.transposition:
+        if lesson.transposition and not lesson.corrected:
             self.fields.key.insertItem(
                 1,
                 say(
@@ -80,8 +81,10 @@ class MusicDialog(QDialog):
             done = session.edit(
                 say("Change instrument or key"),
                 lambda lesson: edits.set_field(
-                    edits.rearranged(lesson, placed, instrument), "hand", hand
-                ),
+                    edits.rearranged(lesson, placed, instrument, again=lesson.corrected),
+                    "hand",
+                    hand,
+                ),  # fmt: skip
             )
             if done:
                 self.accept()

@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from PySide6.QtCore import QObject, QPointF, QRectF, Qt
+from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QLineEdit
 
@@ -38,6 +38,10 @@ class MusicWriter(QObject):
 
     def _started(self, on: bool) -> None:
         self._score.writer = self if on else None
+        if on:
+            self._score.installEventFilter(self)
+        else:
+            self._score.removeEventFilter(self)
         self._close_chord()
         if on:
             self._score.setFocus()
@@ -70,11 +74,21 @@ class MusicWriter(QObject):
         """Places to show while the corrected music is being fingered."""
         return self._hand.stand_in()
 
-    def wants(self, event: QKeyEvent) -> bool:
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Take the strip's keys before it, and before any shortcut, does."""
+        if isinstance(event, QKeyEvent):
+            if event.type() == QEvent.Type.ShortcutOverride and self._wants(event):
+                event.accept()
+                return True
+            if event.type() == QEvent.Type.KeyPress and self._key(event):
+                return True
+        return super().eventFilter(watched, event)
+
+    def _wants(self, event: QKeyEvent) -> bool:
         """Whether a key means something here, before any shortcut."""
         return self._session.lesson is not None and self._keyboard.command(event) is not None
 
-    def key(self, event: QKeyEvent) -> bool:
+    def _key(self, event: QKeyEvent) -> bool:
         """Do what a key says; False where it says nothing."""
         if self._session.lesson is None:
             return False
@@ -138,6 +152,14 @@ class MusicWriter(QObject):
         ends = [staff[0], y] if not caret.tablature else [tab[0] if tab else staff[0]]
         foot = [staff[4], y] if not caret.tablature else [tab[-1] if tab else staff[4]]
         return x, min(ends) - 1.6 * gap, max(foot) + 1.2 * gap, y
+
+    def foot(self) -> QPoint:
+        """Below the caret, in the viewport: where a menu about it opens."""
+        places = self._places()
+        spot = self._spot(places) if places is not None else None
+        if spot is None:
+            return QPoint(0, 0)
+        return self._score.from_image(QRectF(spot[0], spot[2], 0, 0)).topLeft().toPoint()
 
     def paint(self, painter: QPainter) -> None:
         """The caret over the strip: a post with a foot, a sign on its line, and its name."""
@@ -256,9 +278,7 @@ def _on_staff(caret: Caret, tablature: bool) -> Caret:
     return replace(caret, tablature=tablature)
 
 
-def _placed(
-    caret: Caret, bar: int, onset: Fraction, step: int | None, string: int | None
-) -> Caret:
+def _placed(caret: Caret, bar: int, onset: Fraction, step: int | None, string: int | None) -> Caret:
     if string is not None:
         return replace(caret, bar=bar, onset=onset, string=string, tablature=True)
     return replace(

@@ -55,17 +55,18 @@ class Openers:
         dialog.finished.connect(closed)
 
     def change_music(self) -> None:
-        """Another instrument or key, from the score as it was imported."""
+        """Another instrument or key: from the score as it was imported, or from the music as
+        it was corrected since."""
         from workbench.ui.music_dialog import MusicDialog
 
         session = self._session
         if session.lesson is None:
             return
-        here = session.lesson.piece
+        here, corrected = session.lesson.piece, session.lesson.corrected
         lesson_id = session.lesson.id
 
         def show() -> None:
-            found = session.shelf.lesson_row(lesson_id).piece_id
+            found = "" if corrected else session.shelf.lesson_row(lesson_id).piece_id
             piece = session.shelf.load_piece(found) if found else here
             self._window.show_dialog(MusicDialog(session, piece, self._window))
 

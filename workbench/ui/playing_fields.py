@@ -117,7 +117,7 @@ class PlayingFields(QWidget):
     def _ask_keys(self) -> None:
         self.changed.emit()
         piece = self._piece
-        if piece is None:
+        if piece is None or not piece.notes:  # to nothing every key suits
             return
         try:
             instrument, hand = self.playing(), find_hand(self.hand.currentText())

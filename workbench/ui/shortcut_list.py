@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import mark, say
 from workbench.ui.look import em
+from workbench.ui.music_keys import WRITING_KEYS
 from workbench.ui.note_keys import NOTE_KEYS
 from workbench.ui.rows_table import RowsTable
 
@@ -68,7 +69,8 @@ def _rows(menu: QMenu, where: str, reached: list[str]) -> Iterator[Row]:
                 yield ", ".join(path), _plain(action.text()), where
             continue
         keys = [k.toString(QKeySequence.SequenceFormat.NativeText) for k in action.shortcuts()]
-        yield ", ".join(keys or path), _plain(action.text()), where
+        words, _, key = action.text().partition("\t")  # a key of the score strip alone
+        yield ", ".join(keys or ([key] if key else path)), _plain(words), where
 
 
 def _plain(text: str) -> str:
@@ -91,6 +93,8 @@ class ShortcutList(QDialog):
         inside = say("Music and lists")
         rows = menu_rows(menus)
         rows += [(say(key), say(does), inside) for key, does in (*NOTE_KEYS, *MORE)]
+        writing = say("While music is written")
+        rows += [(say(key), say(does), writing) for key, does in WRITING_KEYS]
         self.table: QTableWidget = RowsTable(
             say("Keys and what they do"), [say("Key"), say("Does"), say("Where")], rows
         )
