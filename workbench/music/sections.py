@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from workbench.music.endings import ending_groups
 from workbench.music.model import Bar, Piece
+from workbench.music.remembered import remembered
 
 
 @dataclass(frozen=True)
@@ -20,6 +21,7 @@ class Section:
     last_bar: int
 
 
+@remembered
 def sections(piece: Piece) -> tuple[Section, ...]:
     """The sections in written order, covering every bar once.
 

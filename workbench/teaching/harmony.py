@@ -18,6 +18,7 @@ from workbench.fingering.types import FingeredNote, Fingering
 from workbench.language.speech import mark, say
 from workbench.music.form import Section, sections
 from workbench.music.model import STEP_SEMITONES, Bar, Key, Note, Piece
+from workbench.music.remembered import remembered
 from workbench.teaching.strokes import beat_length, fingered_notes, metric_onset
 
 # Krumhansl and Kessler 1982, probe-tone ratings from the tonic up
@@ -86,6 +87,7 @@ class Cadence:
     chords: tuple[HeardChord, HeardChord]
 
 
+@remembered
 def chords(
     piece: Piece, fingering: Fingering | None = None, strings: int = 0
 ) -> tuple[HeardChord, ...]:
@@ -203,6 +205,7 @@ def tonic(key: Key) -> int:
     return (key.fifths * 7 + (9 if key.mode == "minor" else 0)) % 12
 
 
+@remembered
 def section_keys(piece: Piece) -> tuple[SectionKey, ...]:
     """The key heard in every section; the written one where the notes fit it, or its
     relative, nearly as well (within 0.05)."""

@@ -10,6 +10,7 @@ from workbench.fingering.reach import pair_limits, span_mm
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
 from workbench.music.model import Bar, Key, Note, Piece
+from workbench.music.remembered import remembered
 from workbench.teaching.strokes import (
     Place,
     Played,
@@ -184,6 +185,7 @@ def reach_of_bar(mm: float, hand: Hand) -> Reach:
     return Reach(mm, mm / hand.max_14, max(0.0, over))
 
 
+@remembered
 def measure_bars(
     piece: Piece, fingering: Fingering, instrument: Instrument, hand: Hand
 ) -> tuple[BarMeasure, ...]:

@@ -36,7 +36,10 @@ def moves(music: Music) -> Iterator[Occurrence]:
     """Guide fingers, planted fingers, hops and shifts, as the fingering names them."""
     before: frozenset[Place] = frozenset()
     for stroke in music.strokes:
+        named = {p.hands.move for p in stroke.notes}
         for move, technique in MOVES.items():
+            if move not in named:
+                continue
             hit = [p for p in stroke.notes if p.hands.move == move and p.stopped]
             if move == "planted":  # the note played again at once needs no telling
                 hit = [p for p in hit if p.place not in before]

@@ -9,6 +9,7 @@ from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
+from workbench.music.remembered import remembered
 
 Place = tuple[int, int, int]  # finger, string, fret
 
@@ -91,6 +92,7 @@ def fingered_bars(fingering: Fingering) -> dict[int, FingeredBar]:
     return {bar.index: bar for bar in fingering.bars}
 
 
+@remembered
 def strokes(piece: Piece, fingering: Fingering) -> tuple[Stroke, ...]:
     """The piece's strokes in written order; grace notes are left out.
 
@@ -207,6 +209,7 @@ def bar_play(
     return tuple(sorted(rows, key=lambda r: tuple((x is None, x or 0) for x in r[:6])))
 
 
+@remembered
 def same_as(piece: Piece, fingering: Fingering) -> tuple[int, ...]:
     """For every written bar, the index of the first bar played the very same way."""
     hands = fingered_notes(fingering)

@@ -11,6 +11,7 @@ from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
+from workbench.music.remembered import remembered
 from workbench.teaching import rules_left, rules_music, rules_right
 from workbench.teaching.demands import FOLDER
 from workbench.teaching.occurrence import Music, Occurrence
@@ -79,6 +80,7 @@ def technique(name: str) -> Technique:
     )
 
 
+@remembered
 def find_techniques(
     piece: Piece, fingering: Fingering, instrument: Instrument, hand: Hand
 ) -> tuple[Found, ...]:
