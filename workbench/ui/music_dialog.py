@@ -84,7 +84,7 @@ class MusicDialog(QDialog):
                     edits.rearranged(lesson, placed, instrument, again=lesson.corrected),
                     "hand",
                     hand,
-                ),  # fmt: skip
+                ),
             )
             if done:
                 self.accept()

@@ -98,7 +98,7 @@ class MusicMenu(QObject):
             (say("&Second ending"), (2,)),
             (say("&Dissolve the endings"), ()),
         ):
-            self._add(menu, words, lambda passes=passes: hand.set_endings(*self._span(), passes))
+            self._add(menu, words, partial(self._ending, passes))
         menu.addSeparator()
         self._add(menu, say("&Jump …"), marks.jump)
         for name, words in SIGNS:
@@ -107,6 +107,9 @@ class MusicMenu(QObject):
     def _piece_menu(self, menu: QMenu) -> None:
         self._add(menu, say("&Pickup …"), self.marks.pickup)
         self._add(menu, say("&Title, composer, arranger …"), self.marks.titles)
+
+    def _ending(self, passes: tuple[int, ...]) -> None:
+        self.hand.set_endings(*self._span(), passes)
 
     def _span(self) -> tuple[int, int]:
         """First and last of the bars selected in the list, else the caret's bar."""

@@ -35,6 +35,7 @@ class MusicWriter(QObject):
         self.chord: QLineEdit | None = None
         hand.started.connect(self._started)
         hand.moved.connect(self._moved)
+        session.opened.connect(self._close_chord)
 
     def _started(self, on: bool) -> None:
         self._score.writer = self if on else None

@@ -175,11 +175,6 @@ def move_octaves(piece: Piece, note_id: str, by: int) -> Piece:
     return _moved(piece, note_id, lambda p, _: replace(p, octave=p.octave + by))
 
 
-def set_accidental(piece: Piece, note_id: str, alter: int) -> Piece:
-    """The same line of the staff with another sign: -2 double flat to +2 double sharp."""
-    return _moved(piece, note_id, lambda p, _: replace(p, alter=alter))
-
-
 def respell(piece: Piece, note_id: str) -> Piece:
     """The same sound under its next name: F# becomes Gb, Gb becomes F#."""
     _, note = find(piece, note_id)

@@ -1,4 +1,4 @@
-"""Repeats, endings, section letters, jumps, chord names, tempo and titles."""
+"""Repeats, endings, jumps, chord names, tempo and titles."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ from workbench.music.model import Bar, ChordName, Piece
 from workbench.music.signs import MOST_TIMES
 
 JUMPS = ("", "D.C.", "D.C. al Fine", "D.C. al Coda", "D.S.", "D.S. al Fine", "D.S. al Coda")
-LONGEST_NAME = 24  # characters of a chord name or section letter
+LONGEST_NAME = 24  # characters of a chord name
 SLOWEST, FASTEST = 10, 400  # quarter notes a minute
 
 
@@ -108,12 +108,6 @@ def clear_endings(piece: Piece, index: int) -> Piece:
         say("{bar} is in no ending; choose a bar under a bracket.",
             bar=_capital(bar_words(piece.bars[index])))
     )  # fmt: skip
-
-
-def set_section(piece: Piece, index: int, letter: str) -> Piece:
-    """A section of that letter or name begins with a bar; none where it is empty."""
-    name = _short(letter)
-    return with_bar(piece, index, lambda bar: replace(bar, section=name))
 
 
 def set_double_bar(piece: Piece, index: int, on: bool) -> Piece:
