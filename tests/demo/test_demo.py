@@ -20,6 +20,7 @@ from workbench.music.form import playing_order
 from workbench.music.reading import read_score
 from workbench.teaching.demo import demo_folder, demo_lesson, demo_lessons, demo_scenario
 from workbench.teaching.lesson import NOTE_KINDS
+from workbench.teaching.plan import make_plan
 
 LESSONS = {lesson.id: lesson for lesson in demo_lessons()}
 FOLDER = demo_folder()
@@ -132,6 +133,17 @@ def test_chord_names_fit_the_notes(name):
             tones = {p.pitchClass for p in harmony.ChordSymbol(chord.text).pitches}
             there = {n.midi % 12 for n in bar.notes if chord.onset <= n.onset < end}
             assert len(tones & there) >= 2 or len(there) == 1, (bar.number, chord.text)
+
+
+@each
+def test_the_teachers_practice_time_agrees_with_the_plan_printed_beside_it(name):
+    lesson = LESSONS[name]
+    planned = make_plan(
+        lesson.piece, fingering(name), instrument(lesson.instrument), hand(lesson.hand),
+        minutes_a_day=lesson.minutes_a_day, tempo_percent=float(lesson.tempo_percent),
+    ).time  # fmt: skip
+    assert lesson.practice_minutes == pytest.approx(planned.minutes, rel=0.1)
+    assert planned.low <= lesson.practice_minutes <= planned.high
 
 
 @each
