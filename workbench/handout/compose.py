@@ -184,17 +184,19 @@ class Flow:
             self.put(row)
 
     def own_notes(self, own: OwnNotesBlock) -> None:
-        """The lines for own notes, down to the foot of the page: of the last, or of the
-        emptiest where the last has no room."""
-        need = own.with_lines(2).height
-        roomiest = min(self.pages, key=lambda p: p.bottom)
-        if need > self.free and need <= self._sheet.room - roomiest.bottom:
-            lines = self._lines(own, roomiest.bottom)
-            roomiest.placed.append((own.with_lines(lines), roomiest.bottom))
-            return
-        if need > self.free:
+        """The lines for own notes, down to the foot of the emptiest page, or on a new one
+        where no page has room for two."""
+        if not self.pages:
             self.new_page()
-        self.put(own.with_lines(self._lines(own, self._at)))
+        roomiest = min(reversed(self.pages), key=lambda p: p.bottom)
+        if own.with_lines(2).height > self._sheet.room - roomiest.bottom:
+            self.new_page()
+            roomiest = self.pages[-1]
+        top = roomiest.bottom
+        block = own.with_lines(self._lines(own, top))
+        roomiest.placed.append((block, top))
+        if roomiest is self.pages[-1]:
+            self._at = top + block.height
 
     def _lines(self, own: OwnNotesBlock, top: float) -> int:
         room = self._sheet.room - top - own.with_lines(0).height
