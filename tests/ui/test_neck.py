@@ -2,12 +2,25 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
+from math import hypot
 
 import pytest
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 
-from workbench.instrument.table import INSTRUMENTS
+from tests.teaching.hand_made import bar, build, n
+from workbench.fingering.types import Barre, Pin
+from workbench.instrument.table import HANDS, INSTRUMENTS
+from workbench.ui.grips import Way, moments
+from workbench.ui.neck import ZOOMS
 from workbench.ui.neck_layout import NeckLayout
+from workbench.ui.neck_paint import Ghost, tag
+from workbench.ui.neck_picture import picture_of
+from workbench.ui.neck_reach import bracket, reach_of
 
 
 def layout(name, mirrored=False):
@@ -56,3 +69,191 @@ def test_beside_the_neck_there_is_no_place():
     assert neck.place_at(neck.width + 50, neck.string_y(1)) is None
     assert neck.place_at(neck.fret_x(3), neck.string_y(4) + 40) is None
     assert neck.place_at(2, neck.string_y(1)) is None
+
+
+# What is on the neck, from hand-made bars.
+
+
+def moments_bar():
+    """Two grips: fingers 1 and 3 down on frets 1 and 5, then 3 on another string."""
+    _, fingering = build(
+        bar(
+            n("F4", 2, 0, string=3, left=3),
+            n("F4", 2, 0, string=2, left=1, voice=2),
+            n("D5", 2, 2, string=1, left=3),
+            n("F4", 2, 2, string=2, left=1, voice=2),
+        )
+    )
+    return fingering.bars[0]
+
+
+def shown(hands, chosen, neighbour=lambda by: None):
+    ukulele = INSTRUMENTS["ukulele"]
+    return picture_of(hands, chosen, ukulele, HANDS["medium"], neighbour)
+
+
+def test_the_grip_before_and_the_one_after_are_told_apart():
+    hands = moments_bar()
+    first = shown(hands, hands.notes[0].id)
+    assert [(g.string, g.fret, g.was, g.will) for g in first.ghosts] == [(1, 5, 0, 3)]
+    assert first.goes == (Way(3, (3, 5), (1, 5)),) and first.comes == ()
+    last = shown(hands, hands.notes[2].id)
+    assert [(g.string, g.fret, g.was, g.will) for g in last.ghosts] == [(3, 5, 3, 0)]
+    assert last.comes == (Way(3, (3, 5), (1, 5)),) and last.goes == ()
+
+
+def test_the_bars_on_either_side_lend_their_grips():
+    hands = moments_bar()
+    (one, two) = moments(hands)
+    sides = {-1: two, 1: one}
+    first = shown(hands, hands.notes[0].id, sides.get)
+    # The finger leaves string 1 for string 3 and goes back: one place, both before and after.
+    assert [(g.string, g.fret, g.was, g.will, g.text) for g in first.ghosts] == [(1, 5, 3, 3, "3")]
+    assert Ghost(1, 5, 4, 3).text == "4·3"
+
+
+def test_a_planted_finger_is_told_from_one_that_moves():
+    hands = moments_bar()
+    stays = {m.note.id: m.stays for m in shown(hands, hands.notes[2].id).markers if m.now}
+    by_left = {n.left: stays[n.id] for n in hands.notes if n.id in stays}
+    assert by_left == {1: True, 3: False}
+
+
+def test_tags_point_back_and_on():
+    box = QRectF(0, 0, 20, 10)
+    before, after, both = (tag(box, *ways) for ways in ((1, 0), (0, 1), (1, 1)))
+    assert [len(shape) for shape in (before, after, both)] == [5, 5, 6]
+    assert QPointF(0, 5) in list(before) and QPointF(20, 5) not in list(before)
+    assert QPointF(20, 5) in list(after) and QPointF(0, 5) not in list(after)
+
+
+@pytest.mark.parametrize("mirrored", [False, True])
+def test_the_bracket_is_as_long_as_the_reach(mirrored):
+    hands = moments_bar()
+    reach = shown(hands, hands.notes[0].id).reach
+    # Twelve-tone rule: fret n of a scale of 381 mm lies at 381 (1 - 2^(-n/12)); tips stand
+    # 6 mm behind, one string apart.
+    along = 381 * (2 ** (-1 / 12) - 2 ** (-5 / 12))
+    apart = hypot(along, INSTRUMENTS["ukulele"].spacing_mm)
+    assert reach.fingers == (1, 3) and reach.apart == pytest.approx(apart)
+    neck = layout("ukulele", mirrored)
+    start, end, easy = bracket(neck, reach)
+    assert start == pytest.approx(neck.finger_x(1))
+    assert abs(end - start) == pytest.approx(apart * neck.scale)
+    assert abs(easy - start) == pytest.approx(reach.comfort * neck.scale)
+    assert (end < start) == mirrored
+    assert reach.words == f"1–3: Reach {apart:.0f} mm of {reach.comfort:.0f} mm in comfort."
+
+
+def test_reach_is_measured_against_the_hand_and_from_the_barre():
+    hands = moments_bar()
+    ukulele = INSTRUMENTS["ukulele"]
+    now = moments(hands)[0].notes
+    small, large = (reach_of(now, (), ukulele, HANDS[name]) for name in ("small", "large"))
+    assert small.apart == large.apart and small.comfort < large.comfort
+    easy = replace(HANDS["large"], comfort_12=80.0, comfort_14=120.0)
+    assert large.wide and not reach_of(now, (), ukulele, easy).wide
+    barre = Barre(now[0].onset, 1, (1, 2, 3), 1)
+    assert reach_of(now, [barre], ukulele, HANDS["small"]).apart < small.apart
+    assert reach_of(now[:1], (), ukulele, HANDS["small"]) is None
+
+
+# Hands on it, in the window.
+
+
+@pytest.fixture
+def neck_view(qtbot, lesson_window):
+    """The fretboard on bar 3 (D4 F4 B4 C5), its last note selected, with the focus."""
+    session = lesson_window.session
+    session.select(2)
+    session.select_note(session.bar_hands.notes[3].id)
+    lesson_window.neck.neck.setFocus()
+    return lesson_window.neck
+
+
+def press(view, *keys):
+    for key in keys:
+        QTest.keyClick(view.neck, key)
+
+
+def test_keys_zoom_around_the_selected_finger(neck_view):
+    neck, bar = neck_view.neck, neck_view.horizontalScrollBar()
+    note = neck_view.neck._session.note_hands
+
+    def at():
+        return neck.centre_of(note.string, note.fret).x() - bar.value()
+
+    wide = neck.width()
+    press(neck_view, Qt.Key.Key_Plus, Qt.Key.Key_Plus, Qt.Key.Key_Plus, Qt.Key.Key_Plus)
+    assert neck.width() > wide * 1.4
+    where = at()
+    assert 0 <= where <= neck_view.viewport().width()
+    press(neck_view, Qt.Key.Key_Minus)
+    assert neck.width() > wide
+    press(neck_view, *[Qt.Key.Key_Minus] * 20)
+    assert neck.zoom == ZOOMS[0]
+
+
+@pytest.mark.parametrize("mirrored", [False, True])
+def test_keys_go_along_the_neck(neck_view, mirrored):
+    neck_view.set_mirrored(mirrored)
+    neck_view.set_zoom(3.0)
+    bar = neck_view.horizontalScrollBar()
+    nut, end = (bar.maximum(), 0) if mirrored else (0, bar.maximum())
+    press(neck_view, Qt.Key.Key_End)
+    assert bar.value() == end
+    press(neck_view, Qt.Key.Key_PageUp)
+    assert 0 < bar.value() < bar.maximum()
+    press(neck_view, Qt.Key.Key_Home)
+    assert bar.value() == nut
+
+
+def test_the_wheel_zooms_about_the_pointer_and_else_goes_along(neck_view):
+    neck, bar = neck_view.neck, neck_view.horizontalScrollBar()
+    neck_view.set_zoom(2.0)
+    bar.setValue(200)
+    under = neck.neck.along(bar.value() + 300)
+    turn(neck_view, 300, 120, Qt.KeyboardModifier.ControlModifier)
+    assert neck.zoom == pytest.approx(2.3)
+    assert abs(neck.neck.along(bar.value() + 300) - under) * neck.neck.scale < 2
+    before = bar.value()
+    turn(neck_view, 300, -120)
+    assert bar.value() > before
+
+
+def turn(view, x, by, keys=Qt.KeyboardModifier.NoModifier):
+    point = QPointF(x, 20)
+    event = QWheelEvent(
+        point, view.viewport().mapToGlobal(point), QPoint(), QPoint(0, by),
+        Qt.MouseButton.NoButton, keys, Qt.ScrollPhase.NoScrollPhase, False,
+    )  # fmt: skip
+    QApplication.sendEvent(view.viewport(), event)
+
+
+def test_a_double_click_pins_the_finger_as_it_is(neck_view, lesson_window):
+    session, neck = lesson_window.session, neck_view.neck
+    hands = session.note_hands
+    session.select_note(None)
+    at = neck.centre_of(hands.string, hands.fret)
+    QTest.mouseClick(neck, Qt.MouseButton.LeftButton, pos=at)
+    assert session.lesson.pins == ()
+    QTest.mouseDClick(neck, Qt.MouseButton.LeftButton, pos=at)
+    (pin,) = session.lesson.pins
+    assert pin == Pin(hands.id, hands.string, hands.fret, hands.left, hands.right)
+
+
+def test_a_double_click_on_another_place_moves_the_note_once(neck_view, lesson_window):
+    session, neck = lesson_window.session, neck_view.neck
+    note, place = session.note_id, neck.picture.offers[0]
+    neck_view.ensureVisible(*neck.centre_of(*place).toTuple())
+    at = neck.centre_of(*place)
+    QTest.mouseClick(neck, Qt.MouseButton.LeftButton, pos=at)
+    QTest.mouseDClick(neck, Qt.MouseButton.LeftButton, pos=at)
+    assert session.lesson.pins == (Pin(note, *place),)
+
+
+def test_the_reach_is_told_in_words_too(neck_view, lesson_window):
+    reach = neck_view.neck.picture.reach
+    described = neck_view.neck.accessibleDescription()
+    assert ("in comfort" in described) == (reach is not None)
+    assert reach is None or reach.words in described

@@ -7,8 +7,9 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QR
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from workbench.language.speech import mark, say
-from workbench.ui.look import colours
+from workbench.ui.look import Colours, colours
 from workbench.ui.marks import draw_mark
+from workbench.ui.neck_paint import tag
 
 SIGNS = (
     ("begins", mark("sounds now")),
@@ -36,8 +37,8 @@ class Legend(QWidget):
         metrics = QFontMetricsF(self.font())
         line = metrics.height()
         out, x, y = [], 0.0, 0.0
-        for _, words in SIGNS:
-            wide = line * 2.4 + metrics.horizontalAdvance(say(words))
+        for name, words in SIGNS:
+            wide = line * (1.0 + _room(name)) + metrics.horizontalAdvance(say(words))
             if x > 0 and x + wide - line > width:
                 x, y = 0.0, y + line * 1.2
             out.append(QPointF(x, y))
@@ -60,19 +61,12 @@ class Legend(QWidget):
         line = QFontMetricsF(self.font()).height()
         for (name, words), corner in zip(SIGNS, self._places(self.width()), strict=True):
             box = QRectF(corner.x() + 1, corner.y() + line * 0.18, line * 0.8, line * 0.8)
-            middle = box.center()
             painter.setPen(QPen(QColor(c.ink), 1.4))
             painter.setBrush(QColor(c.panel))
             if name in ("pin", "cut"):
                 draw_mark(painter, name, box, c.warm if name == "pin" else c.alarm)
             elif name in ("comes", "goes"):
-                style = Qt.PenStyle.SolidLine if name == "comes" else Qt.PenStyle.DashLine
-                painter.setPen(QPen(QColor(c.accent), 1.8, style))
-                end = QPointF(box.right() + line * 0.3, middle.y())
-                painter.drawLine(QPointF(box.left(), middle.y()), end)
-                painter.setPen(QPen(QColor(c.accent), 1.8))
-                for dy in (-1, 1):
-                    painter.drawLine(end, end + QPointF(-line * 0.2, dy * line * 0.2))
+                _way(painter, name, box, c)
             elif name == "stays":
                 painter.setBrush(QColor(c.marker))
                 painter.drawRoundedRect(box, 3, 3)
@@ -84,5 +78,29 @@ class Legend(QWidget):
                 painter.drawEllipse(box)
             painter.setPen(QColor(c.faint))
             said = say(words)
-            painter.drawText(QPointF(corner.x() + line * 1.4, corner.y() + line * 0.85), said)
+            left = corner.x() + line * _room(name)
+            painter.drawText(QPointF(left, corner.y() + line * 0.85), said)
         painter.end()
+
+
+def _way(painter: QPainter, name: str, box: QRectF, c: Colours) -> None:
+    """The place a finger leaves, or goes to, and an arrow on its way."""
+    comes, line = name == "comes", box.height() / 0.8
+    place = QRectF(box.left(), box.top() + line * 0.1, line * 0.8, line * 0.6)
+    if not comes:
+        place.translate(line, 0)
+    painter.setPen(QPen(QColor(c.faint), 1.4))
+    painter.drawPolygon(tag(place, comes, not comes))
+    start = QPointF(place.right() if comes else box.left(), box.center().y())
+    end = start + QPointF(line * 0.95, 0)
+    style = Qt.PenStyle.SolidLine if comes else Qt.PenStyle.DashLine
+    painter.setPen(QPen(QColor(c.accent), 1.8, style))
+    painter.drawLine(start, end)
+    painter.setPen(QPen(QColor(c.accent), 1.8))
+    for dy in (-1, 1):
+        painter.drawLine(end, end + QPointF(-line * 0.2, dy * line * 0.2))
+
+
+def _room(name: str) -> float:
+    """How wide a sign is with the space after it, in line heights."""
+    return 2.3 if name in ("comes", "goes") else 1.4

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, QSize, Qt
 from PySide6.QtGui import (
@@ -19,15 +20,25 @@ from PySide6.QtWidgets import QScrollArea, QSizePolicy, QToolTip, QWidget
 
 from workbench.language.speech import say
 from workbench.ui import note_keys
-from workbench.ui.grips import Moment, moment_of, moments, spoken, ways
+from workbench.ui.grips import Moment, moments, spoken
 from workbench.ui.look import colours, em
 from workbench.ui.neck_layout import NeckLayout
-from workbench.ui.neck_paint import Marker, Picture, draw
+from workbench.ui.neck_paint import Picture, draw
+from workbench.ui.neck_picture import picture_of
 from workbench.ui.session import Session
 
 NEAR = 0.55  # of the gap between strings: how near a click must be to a finger
 FIRST_FRETS = 12  # fit into the view at zoom 1
 ZOOMS = (0.6, 3.0)
+ZOOM_STEP = 1.15
+PLAIN = (
+    Qt.KeyboardModifier.NoModifier,
+    Qt.KeyboardModifier.ShiftModifier,  # a plus sign needs it on many keyboards
+    Qt.KeyboardModifier.KeypadModifier,
+)
+ALONG = {  # keys to pages along the neck, from the nut on
+    Qt.Key.Key_PageDown: 1, Qt.Key.Key_PageUp: -1, Qt.Key.Key_End: 99, Qt.Key.Key_Home: -99,
+}  # fmt: skip
 
 
 class Neck(QWidget):
@@ -43,6 +54,7 @@ class Neck(QWidget):
         self._dragged_to: tuple[int, int] | None = None
         self._cursor: QPointF | None = None
         self._pressed_at = QPointF()
+        self._moved: str | None = None  # by the first of two clicks
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(say("Fretboard"))
@@ -60,7 +72,7 @@ class Neck(QWidget):
         room = max(em(self, 30), self._view_width() - head - gap)
         frets = min(FIRST_FRETS, instrument.playable_frets)
         scale = self.zoom * room / instrument.fret_mm(frets)
-        return NeckLayout(instrument, scale, gap, head, gap * 0.75, gap * 1.5, self.mirrored)
+        return NeckLayout(instrument, scale, gap, head, gap * 1.25, gap * 1.5, self.mirrored)
 
     @property
     def picture(self) -> Picture:
@@ -69,43 +81,12 @@ class Neck(QWidget):
         hands = session.bar_hands
         if hands is None or session.lesson is None:
             return Picture()
-        now = moment_of(hands, session.note_id)
-        found = list(moments(hands))
-        at = found.index(now) if now else 0
-        before = found[at - 1] if at else self._neighbour(-1)
-        after = found[at + 1] if at + 1 < len(found) else self._neighbour(1)
-        sounding = {n.id for n in now.notes} if now else set()
-        begins = {n.id for n in now.begins} if now else set()
-        comes = ways(before, now)
-        moved = {way.finger for way in comes}
-        was = {n.left for n in before.notes} if before else set()
-        markers = tuple(
-            Marker(
-                note,
-                now=note.id in sounding,
-                begins=note.id in begins,
-                chosen=note.id == session.note_id,
-                stays=note.id in sounding
-                and bool(note.left)
-                and ((note.left in was and note.left not in moved) or note.id not in begins),
-            )
-            for note in hands.notes
-        )
-        barres = tuple(
-            b for b in hands.barres
-            if now and any(
-                n.fret == b.fret and n.string in b.strings and n.left == b.finger
-                for n in now.notes
-            )
-        )  # fmt: skip
         chosen = session.note_hands
-        offers: tuple[tuple[int, int], ...] = ()
-        if chosen is not None:
-            here = (chosen.string, chosen.fret)
-            offers = tuple(p for p in session.instrument.places(chosen.midi) if p != here)
-        return Picture(
-            markers, barres, offers, comes, ways(now, after), self._dragged_to, self._cursor
-        )
+        shown = picture_of(
+            hands, chosen.id if chosen else session.note_id, session.instrument, session.hand,
+            self._neighbour,
+        )  # fmt: skip
+        return replace(shown, dragged=self._dragged_to, cursor=self._cursor)
 
     def _neighbour(self, by: int) -> Moment | None:
         """The last moment of the bar before, or the first of the bar after."""
@@ -140,7 +121,9 @@ class Neck(QWidget):
         notes = "; ".join(spoken(note) for note in hands.notes) if hands else ""
         chosen = self._session.note_hands
         said = say("Selected: {note}.", note=spoken(chosen)) + " " if chosen else ""
-        self.setAccessibleDescription(said + notes)
+        reach = self.picture.reach
+        measured = f"{reach.words} " if reach else ""
+        self.setAccessibleDescription(said + measured + notes)
         self.update()
 
     # Hands on it.
@@ -176,11 +159,21 @@ class Neck(QWidget):
         point = event.position()
         place = self._offer_at(point)
         note = self.note_at(point)
+        self._moved = None
         if note is not None:
             self._session.select(self._session.position, note)
             self._drag, self._pressed_at = note, point
         elif place and self._session.note_id:
+            self._moved = self._session.note_id
             self._session.move_note(self._session.note_id, *place)
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """Pin the finger under the pointer as it is, save one that the first click moved."""
+        note = self.note_at(event.position())
+        if event.button() != Qt.MouseButton.LeftButton or note is None or note == self._moved:
+            return
+        self._session.select(self._session.position, note)
+        self._session.pin_notes()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         if not self._drag:
@@ -229,7 +222,7 @@ class Neck(QWidget):
 
 
 class NeckView(QScrollArea):
-    """Scrolls and zooms along the neck; Ctrl and the wheel zoom."""
+    """Scrolls and zooms along the neck, by wheel and by keys."""
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -251,38 +244,86 @@ class NeckView(QScrollArea):
     def set_mirrored(self, mirrored: bool) -> None:
         """Draw the neck as a left-handed player sees it."""
         self.neck.mirrored = mirrored
+        self._shape()
+        self._along(-self.neck.width())  # to the nut, from where the hand is looked for
         self.refresh()
 
-    def set_zoom(self, zoom: float) -> None:
+    def set_zoom(self, zoom: float, at: float | None = None) -> None:
+        """Zoom along the neck; what lies under ``at`` (pixels of the view) stays there: where
+        none is given, the selected finger, or the middle."""
+        neck, bar = self.neck.neck, self.horizontalScrollBar()
+        x = self._middle() if at is None else at
+        along = neck.along(bar.value() + x) if neck else 0.0
         self.neck.zoom = max(ZOOMS[0], min(ZOOMS[1], zoom))
-        self.refresh()
+        self._shape()
+        if (neck := self.neck.neck) is not None:
+            bar.setValue(round(neck.x_of(along) - x))
 
-    def refresh(self) -> None:
+    def _middle(self) -> float:
+        """Where the eye rests, in pixels of the view: the selected finger if it is in sight."""
+        chosen, wide = self._session.note_hands, self.viewport().width()
+        if chosen is not None and chosen.string and chosen.fret is not None:
+            x = self.neck.centre_of(chosen.string, chosen.fret).x()
+            if 0 <= x - self.horizontalScrollBar().value() <= wide:
+                return x - self.horizontalScrollBar().value()
+        return wide / 2
+
+    def _shape(self) -> None:
+        """Make room for the neck as large as it is now."""
         self.neck.refresh()
         tall = self.neck.height() + self.horizontalScrollBar().sizeHint().height() + 4
         self.setMinimumHeight(min(tall, max(em(self, 9), round(self.window().height() * 0.38))))
         self.setMaximumHeight(tall)
         self._tall = tall
         self.updateGeometry()
+
+    def refresh(self) -> None:
+        """Follow the session, and keep its fingers in sight."""
+        self._shape()
         neck, hands = self.neck.neck, self._session.bar_hands
         if neck is None or hands is None:
             return
-        frets = [n.fret for n in hands.notes if n.fret is not None]
-        if not frets:
-            return
+        places = {(n.string, n.fret) for n in hands.notes if n.string and n.fret is not None}
+        places |= {(ghost.string, ghost.fret) for ghost in self.neck.picture.ghosts}
         chosen = self._session.note_hands
-        if chosen is not None and chosen.fret is not None:
-            frets = [chosen.fret]
-        x = neck.finger_x(max(frets))
-        self.ensureVisible(round(neck.finger_x(min(frets))), 0, round(neck.gap * 2), 0)
-        self.ensureVisible(round(x), 0, round(neck.gap * 2), 0)
+        # Farthest up the neck first: what does not fit any more goes there.
+        for place in sorted(places, key=lambda p: -p[1]):
+            self._show_place(place)
+        if chosen is not None and chosen.string and chosen.fret is not None:
+            self._show_place((chosen.string, chosen.fret))
+
+    def _show_place(self, place: tuple[int, int]) -> None:
+        at, room = self.neck.centre_of(*place), em(self, 2)
+        self.ensureVisible(at.x(), at.y(), 2 * room, room)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self.refresh()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
-        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            self.set_zoom(self.neck.zoom * (1.15 if event.angleDelta().y() > 0 else 1 / 1.15))
+        turn = event.angleDelta().y()
+        if turn and event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self.set_zoom(self.neck.zoom * ZOOM_STEP ** (turn / 120), event.position().x())
+        elif turn and not self.verticalScrollBar().maximum():
+            self._along(-turn)
         else:
             super().wheelEvent(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """What the neck itself has no use for: zoom, and move along the neck."""
+        key, page = event.key(), round(self.viewport().width() * 0.8)
+        if event.modifiers() not in PLAIN:
+            super().keyPressEvent(event)
+        elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
+            self.set_zoom(self.neck.zoom * ZOOM_STEP)
+        elif key == Qt.Key.Key_Minus:
+            self.set_zoom(self.neck.zoom / ZOOM_STEP)
+        elif key in ALONG:
+            self._along(ALONG[Qt.Key(key)] * page)
+        else:
+            super().keyPressEvent(event)
+
+    def _along(self, pixels: int) -> None:
+        """Scroll towards the bridge, or (below zero) towards the nut."""
+        bar = self.horizontalScrollBar()
+        bar.setValue(bar.value() + (-pixels if self.neck.mirrored else pixels))

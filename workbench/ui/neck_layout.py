@@ -40,9 +40,17 @@ class NeckLayout:
     def _x(self, distance: float) -> float:
         return self.width - distance if self.mirrored else distance
 
+    def along(self, x: float) -> float:
+        """How many millimetres from the nut a point lies; below zero beside it."""
+        return (self._x(x) - self.head) / self.scale
+
+    def x_of(self, along: float) -> float:
+        """Where a distance from the nut in millimetres is drawn."""
+        return self._x(self.head + along * self.scale)
+
     def fret_x(self, fret: int) -> float:
         """The fret wire; 0 is the nut (or capo)."""
-        return self._x(self.head + self.instrument.fret_mm(fret) * self.scale)
+        return self.x_of(self.instrument.fret_mm(fret))
 
     def finger_x(self, fret: int) -> float:
         """Where the tip of a finger that stops the fret is drawn; open strings

@@ -13,6 +13,7 @@ from workbench.ui.grips import Way
 from workbench.ui.look import Colours
 from workbench.ui.marks import draw_mark
 from workbench.ui.neck_layout import NeckLayout
+from workbench.ui.neck_reach import Reach, draw_reach
 
 STEPS = ("C", "C♯", "D", "E♭", "E", "F", "F♯", "G", "A♭", "A", "B♭", "B")
 DOTS = (5, 7, 12)  # frets with a dot, as on ukuleles and guitars alike (common practice)
@@ -31,6 +32,22 @@ class Marker:
 
 
 @dataclass(frozen=True)
+class Ghost:
+    """A place pressed in the grip before or after (or in both), not in the one shown:
+    by which finger it ``was`` and ``will`` be, 0 for none."""
+
+    string: int
+    fret: int
+    was: int = 0
+    will: int = 0
+
+    @property
+    def text(self) -> str:
+        """The finger, or both of them where another one comes back."""
+        return "·".join(dict.fromkeys(str(f) for f in (self.was, self.will) if f))
+
+
+@dataclass(frozen=True)
 class Picture:
     """Everything on the neck at one time."""
 
@@ -39,6 +56,8 @@ class Picture:
     offers: tuple[tuple[int, int], ...] = ()
     comes: tuple[Way, ...] = ()
     goes: tuple[Way, ...] = ()
+    ghosts: tuple[Ghost, ...] = ()
+    reach: Reach | None = None
     dragged: tuple[int, int] | None = None
     cursor: QPointF | None = field(default=None, compare=False)
 
@@ -54,11 +73,17 @@ def draw(painter: QPainter, layout: NeckLayout, picture: Picture, c: Colours, fo
         _way(painter, layout, way, c, Qt.PenStyle.SolidLine)
     for way in picture.goes:
         _way(painter, layout, way, c, Qt.PenStyle.DashLine)
+    if picture.reach is not None:
+        draw_reach(painter, layout, picture.reach, c)
+    for ghost in picture.ghosts:
+        _ghost(painter, layout, ghost, c, font)
     for string, fret in picture.offers:
         _offer(painter, layout, string, fret, c, picture.dragged == (string, fret))
+    ghosts = {(ghost.string, ghost.fret) for ghost in picture.ghosts}
     # Later in the bar first, so that what sounds now lies on top.
     for marker in sorted(picture.markers, key=lambda m: (m.now, m.begins, m.chosen)):
-        _marker(painter, layout, marker, c, font)
+        if marker.now or (marker.note.string, marker.note.fret) not in ghosts:
+            _marker(painter, layout, marker, c, font)
     if picture.cursor is not None:
         painter.setPen(QPen(QColor(c.accent), 2))
         painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -121,9 +146,7 @@ def _barre(painter: QPainter, layout: NeckLayout, barre: Barre, c: Colours) -> N
     painter.drawRoundedRect(box, gap * 0.24, gap * 0.24)
 
 
-def _way(
-    painter: QPainter, layout: NeckLayout, way: Way, c: Colours, style: Qt.PenStyle
-) -> None:
+def _way(painter: QPainter, layout: NeckLayout, way: Way, c: Colours, style: Qt.PenStyle) -> None:
     (x0, y0), (x1, y1) = (
         (layout.finger_x(fret), layout.string_y(string)) for string, fret in (way.start, way.end)
     )
@@ -158,9 +181,38 @@ def _offer(
     painter.drawEllipse(centre, layout.gap * 0.36, layout.gap * 0.36)
 
 
-def _marker(
-    painter: QPainter, layout: NeckLayout, marker: Marker, c: Colours, font: QFont
-) -> None:
+def tag(box: QRectF, before: bool, after: bool) -> QPolygonF:
+    """A tag in a box that points back (left) for the grip before and on (right) for the one
+    after, as music is read; both ways for a place in both."""
+    nose = box.height() * 0.4
+    left, right = box.left() + nose * before, box.right() - nose * after
+    corners = [QPointF(left, box.top()), QPointF(right, box.top())]
+    if after:
+        corners.append(QPointF(box.right(), box.center().y()))
+    corners += [QPointF(right, box.bottom()), QPointF(left, box.bottom())]
+    if before:
+        corners.append(QPointF(box.left(), box.center().y()))
+    return QPolygonF(corners)
+
+
+def _ghost(painter: QPainter, layout: NeckLayout, ghost: Ghost, c: Colours, font: QFont) -> None:
+    x, y, gap = layout.finger_x(ghost.fret), layout.string_y(ghost.string), layout.gap
+    wide = gap * (0.8 if len(ghost.text) == 1 else 1.1)
+    box = QRectF(x - wide / 2, y - gap * 0.29, wide, gap * 0.58)
+    fill = QColor(c.panel)
+    fill.setAlphaF(0.85)
+    painter.setPen(QPen(QColor(c.faint), 1.4))
+    painter.setBrush(fill)
+    before, after = bool(ghost.was), bool(ghost.will)
+    painter.drawPolygon(tag(box, before, after))
+    small = QFont(font)
+    small.setPointSizeF(small.pointSizeF() * 0.8)
+    painter.setFont(small)
+    lean = gap * 0.1 * (before - after)
+    painter.drawText(box.translated(lean, 0), Qt.AlignmentFlag.AlignCenter, ghost.text)
+
+
+def _marker(painter: QPainter, layout: NeckLayout, marker: Marker, c: Colours, font: QFont) -> None:
     note, gap = marker.note, layout.gap
     if note.string is None or note.fret is None:
         return

@@ -17,6 +17,9 @@ NOTE_KEYS = (
     (mark("P, I, M, A"), mark("right finger: thumb, index, middle, ring")),
     (mark("Backspace, Delete"), mark("let the note free again (or the whole bar)")),
     (mark("Esc"), mark("select no note")),
+    (mark("Double click"), mark("on the fretboard: pin the note as it is fingered")),
+    (mark("+, -"), mark("on the fretboard: zoom")),
+    (mark("Page Up, Page Down, Home, End"), mark("on the fretboard: along the neck")),
 )
 _PLAIN = (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.KeypadModifier)
 

@@ -63,6 +63,9 @@ class EntryTable(QTableWidget):
         header = self.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(2, QHeaderView.ResizeMode.Stretch)
+        for column in range(STRING):
+            if (head := self.horizontalHeaderItem(column)) is not None:
+                head.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.setItemDelegate(_Entry(self))
         for row, (note, beat, hands) in enumerate(notes):
             for column, text in enumerate((beat, note.pitch.name, now_in_words(hands))):
