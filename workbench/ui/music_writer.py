@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, QRectF, Qt
@@ -13,12 +12,10 @@ from PySide6.QtWidgets import QLineEdit
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
 from workbench.music.edits.line import find
-from workbench.music.edits.notes import moments
 from workbench.ui.look import colours, em
 from workbench.ui.music_caret import Caret
 from workbench.ui.music_commands import MusicHand
 from workbench.ui.music_keys import Command, Keyboard
-from workbench.ui.music_places import Places
 from workbench.ui.score_view import ScoreView
 from workbench.ui.session import Session
 
@@ -103,94 +100,72 @@ class MusicWriter(QObject):
         return True
 
     def press(self, point: QPointF) -> bool:
-        """Put the caret where the mouse was pressed."""
-        lesson, places = self._session.lesson, self._places()
-        if lesson is None or places is None:
+        """Put the caret where the mouse was pressed, a point of the image."""
+        lesson, image, hand = self._session.lesson, self._score.image, self._hand
+        if lesson is None or image is None:
             return False
         self._close_chord()
-        hand, piece = self._hand, lesson.piece
-        found = self._score.image.note_at(point)
+        piece = lesson.piece
+        place = image.place_at(point, hand.caret.length.quarters)
+        found = image.note_at(point)
         if found is not None and found in piece.bar_of:
             _, note = find(piece, found)
-            staff, tab = places.lines(piece.bar_of[found])
-            low = bool(tab) and point.y() > (staff[4] + tab[0]) / 2
             caret = hand.caret.on(piece, note, hand.string_of(found))
-            hand.move(_on_staff(caret, low), found)
-            return True
-
-        def of_bar(bar: int) -> list[Fraction]:
-            return moments(piece, bar, hand.caret.voice, hand.caret.length.quarters)
-
-        where = places.at(point, of_bar)
-        if where is None:
-            return True
-        bar, onset, step, string = where
-        hand.move(_placed(hand.caret, bar, onset, step, string))
+            low = place is not None and place.string is not None
+            hand.move(replace(caret, tablature=low), found)
+        elif place is not None and place.bar < len(piece.bars):
+            caret = replace(hand.caret, bar=place.bar, onset=place.onset)
+            if place.string is not None:
+                hand.move(replace(caret, string=place.string, tablature=True))
+            else:
+                hand.move(replace(caret, step=place.step, tablature=False))
         return True
 
     # The caret.
 
-    def _places(self) -> Places | None:
-        lesson, image = self._session.lesson, self._score.image
-        if lesson is None or image is None:
-            return None
-        return Places(image, lesson.piece, self._session.instrument)
+    def _spot(self) -> tuple[QPointF, QRectF] | None:
+        """The caret's own line at its moment, and the column it stands in, in the viewport."""
+        from workbench.engraving.places import Place
 
-    def _spot(self, places: Places) -> tuple[float, float, float, float] | None:
-        """x, top, bottom and the height of the caret's own line, in the image."""
-        caret = self._hand.caret
-        staff, tab = places.lines(caret.bar)
-        x = places.x(caret.bar, caret.onset)
-        if x is None or len(staff) < 5:
-            return None
-        y: float | None
-        if caret.tablature and tab:
-            y = places.y_of_string(caret.bar, caret.string)
-        else:
-            y = places.y_of_step(caret.bar, caret.step)
-        y = staff[2] if y is None else y
-        gap = (staff[4] - staff[0]) / 4
-        ends = [staff[0], y] if not caret.tablature else [tab[0] if tab else staff[0]]
-        foot = [staff[4], y] if not caret.tablature else [tab[-1] if tab else staff[4]]
-        return x, min(ends) - 1.6 * gap, max(foot) + 1.2 * gap, y
+        caret, score = self._hand.caret, self._score
+        here = Place(caret.bar, caret.onset)
+        line = replace(here, string=caret.string) if caret.tablature else replace(
+            here, step=caret.step
+        )  # fmt: skip
+        at, column = score.point_of(line) or score.point_of(here), score.column_of(here)
+        return None if at is None or column is None else (at, column)
 
     def foot(self) -> QPoint:
         """Below the caret, in the viewport: where a menu about it opens."""
-        places = self._places()
-        spot = self._spot(places) if places is not None else None
-        if spot is None:
-            return QPoint(0, 0)
-        return self._score.from_image(QRectF(spot[0], spot[2], 0, 0)).topLeft().toPoint()
+        spot = self._spot()
+        return spot[1].bottomLeft().toPoint() if spot is not None else QPoint(0, 0)
 
     def paint(self, painter: QPainter) -> None:
         """The caret over the strip: a post with a foot, a sign on its line, and its name."""
-        places = self._places()
-        spot = self._spot(places) if places is not None else None
-        if places is None or spot is None or self._session.lesson is None:
+        spot = self._spot()
+        if spot is None or self._session.lesson is None:
             return
         c, caret, score = colours(self._score), self._hand.caret, self._score
-        x, top, bottom, y = spot
-        post = score.from_image(QRectF(QPointF(x, top), QPointF(x, bottom)))
-        line = score.from_image(QRectF(x, y, 0, 0)).top()
+        here, post = spot
+        post.setTop(min(post.top(), here.y()))
         size = max(3.0, 4.0 * score.scale)
         painter.save()
         accent = QColor(c.warm)
         wash = QColor(accent)
         wash.setAlphaF(0.16)
-        painter.fillRect(post.adjusted(-2 * size, 0, 2 * size, 0), wash)
+        painter.fillRect(post, wash)
         painter.setPen(QPen(accent, 1.4))
-        painter.drawLine(post.topLeft(), post.bottomLeft())
+        foot = QPointF(here.x(), post.bottom())
+        painter.drawLine(QPointF(here.x(), post.top()), foot)
         painter.setBrush(accent)
-        foot = post.bottomLeft()
         painter.drawPolygon(
             QPolygonF([foot, foot + QPointF(-size, size), foot + QPointF(size, size)])
         )
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QPen(accent, 1.8))
-        here = QPointF(post.left(), line)
         if caret.tablature:
             half = 1.6 * size
-            painter.drawRect(QRectF(here.x() - half, line - half, 2 * half, 2 * half))
+            painter.drawRect(QRectF(here.x() - half, here.y() - half, 2 * half, 2 * half))
         else:
             painter.drawPolygon(
                 QPolygonF([here + QPointF(-1.7 * size, 0), here + QPointF(0, -1.2 * size),
@@ -212,7 +187,9 @@ class MusicWriter(QObject):
         painter.setFont(font)
         metrics = painter.fontMetrics()
         wide, tall = metrics.horizontalAdvance(words) + 10, metrics.height() + 2
-        left = min(max(2.0, post.left() - wide / 2), self._score.viewport().width() - wide - 2)
+        left = min(
+            max(2.0, post.center().x() - wide / 2), self._score.viewport().width() - wide - 2
+        )
         box = QRectF(left, max(2.0, post.top() - tall), wide, tall)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(c.warm))
@@ -224,20 +201,18 @@ class MusicWriter(QObject):
 
     def ask_chord(self) -> None:
         """A field over the caret in which to write a chord name; Return keeps it."""
-        places = self._places()
-        spot = self._spot(places) if places is not None else None
-        if places is None or spot is None:
+        spot = self._spot()
+        if spot is None:
             return
         self._close_chord()
-        staff, _ = places.lines(self._hand.caret.bar)
-        corner = self._score.from_image(QRectF(spot[0], staff[0], 0, 0)).topLeft()
+        corner = spot[1].topLeft()
         field = _ChordField(self._score.viewport(), self._keep_chord, self._close_chord)
         field.setText(self._hand.chord_here)
         wide, tall = em(field, 6), field.sizeHint().height()
         port = self._score.viewport().rect()
         field.setGeometry(
             max(2, min(round(corner.x()) - wide // 3, port.width() - wide - 2)),
-            max(2, min(round(corner.y()) - 2 * tall, port.height() - tall - 2)),
+            max(2, min(round(corner.y()) - tall, port.height() - tall - 2)),
             wide, tall,
         )  # fmt: skip
         self.chord = field
@@ -273,15 +248,3 @@ class _ChordField(QLineEdit):
             self._leave()
             return
         super().keyPressEvent(event)
-
-
-def _on_staff(caret: Caret, tablature: bool) -> Caret:
-    return replace(caret, tablature=tablature)
-
-
-def _placed(caret: Caret, bar: int, onset: Fraction, step: int | None, string: int | None) -> Caret:
-    if string is not None:
-        return replace(caret, bar=bar, onset=onset, string=string, tablature=True)
-    return replace(
-        caret, bar=bar, onset=onset, step=caret.step if step is None else step, tablature=False
-    )
