@@ -113,16 +113,21 @@ def _music(before: Piece, after: Piece) -> Iterator[str]:
             )
         )
         return
-    gone, new, changed = _bars_changed(before.bars, after.bars)
+    gone, new, kept = _aligned(before.bars, after.bars)
+    changed = tuple(b for a, b in kept if _written(before.bars[a]) != _written(after.bars[b]))
+    pairs = [(before.bars[a], after.bars[b]) for a, b in kept]
     if gone:
         yield say("Music taken out: {bars}.", bars=bars_in_words(before, gone))
     if new:
         yield say("Music added: {bars}.", bars=bars_in_words(after, new))
     if changed:
         yield say("Notes changed: {bars}.", bars=bars_in_words(after, changed))
-    if _form(before) != _form(after):
+    lone = [before.bars[at] for at in gone] + [after.bars[at] for at in new]
+    if any(_form(a) != _form(b) for a, b in pairs) or any(
+        bar != bar.without_form() for bar in lone
+    ):
         yield say("Repeats, endings or jumps have changed.")
-    if _chords(before) != _chords(after):
+    if any(a.chords != b.chords for a, b in pairs):
         yield say("Chord names have changed.")
 
 
@@ -138,40 +143,32 @@ def _moved(before: Piece, after: Piece) -> int:
     return steps.pop() if same and len(steps) == 1 else 0
 
 
-def _bars_changed(
+def _aligned(
     before: Sequence[Bar], after: Sequence[Bar]
-) -> tuple[tuple[int, ...], tuple[int, ...], tuple[int, ...]]:
-    """Bars taken out, added and changed; the first by their old places."""
+) -> tuple[tuple[int, ...], tuple[int, ...], tuple[tuple[int, int], ...]]:
+    """Bars taken out by their old places, those added by their new ones, and old and new
+    place of every bar that stayed, changed or not."""
     old, new = [_written(bar) for bar in before], [_written(bar) for bar in after]
     gone: list[int] = []
     added: list[int] = []
-    changed: list[int] = []
-    for kind, a, b, c, d in SequenceMatcher(None, old, new, autojunk=False).get_opcodes():
-        if kind == "equal":
-            continue
+    kept: list[tuple[int, int]] = []
+    for _, a, b, c, d in SequenceMatcher(None, old, new, autojunk=False).get_opcodes():
         both = min(b - a, d - c)
-        changed += range(c, c + both)
+        kept += zip(range(a, a + both), range(c, c + both), strict=True)
         gone += range(a + both, b)
         added += range(c + both, d)
-    return tuple(gone), tuple(added), tuple(changed)
+    return tuple(gone), tuple(added), tuple(kept)
 
 
 def _written(bar: Bar) -> object:
     return bar.time_signature, bar.length, bar_content(bar)
 
 
-def _form(piece: Piece) -> object:
-    return [
-        (
-            b.repeat_start, b.repeat_end, b.times, b.endings, b.segno, b.coda, b.to_coda,
-            b.fine, b.jump,
-        )
-        for b in piece.bars
-    ]  # fmt: skip
-
-
-def _chords(piece: Piece) -> object:
-    return [bar.chords for bar in piece.bars]
+def _form(bar: Bar) -> object:
+    return (
+        bar.repeat_start, bar.repeat_end, bar.times, bar.endings, bar.segno, bar.coda, bar.to_coda,
+        bar.fine, bar.jump,
+    )  # fmt: skip
 
 
 def _pins(before: Lesson, after: Lesson) -> Iterator[str]:
