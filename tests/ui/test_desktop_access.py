@@ -57,9 +57,9 @@ def dialogs_of_the_window():
     found = {}
     for module in pkgutil.iter_modules(workbench.ui.__path__):
         for name, kind in vars(importlib.import_module(f"workbench.ui.{module.name}")).items():
-            if inspect.isclass(kind) and issubclass(kind, QDialog):
-                if kind.__module__.startswith("workbench.ui"):
-                    found[name] = kind
+            ours = getattr(kind, "__module__", "").startswith("workbench.ui")
+            if ours and inspect.isclass(kind) and issubclass(kind, QDialog):
+                found[name] = kind
     return found
 
 

@@ -1,0 +1,263 @@
+"""Habits of a desktop: tour, layout, language, colours and text size, full screen, recents."""
+
+from __future__ import annotations
+
+import shutil
+from dataclasses import replace
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QDialog
+from shiboken6 import isValid
+
+from tests.ui.conftest import WAIT, make_lesson, settle, write_score
+from workbench.language import speech
+from workbench.store.shelf import Shelf
+from workbench.ui import app as ui_app
+from workbench.ui import look
+from workbench.ui.help_window import HelpWindow
+from workbench.ui.services import Services
+from workbench.ui.tour import STOPS, TAKEN, offer_tour
+
+
+@pytest.fixture
+def plain_look():
+    """Whatever a test dresses the program in, the next one finds it as it was."""
+    yield
+    look.apply(look.Look("light", 100))
+
+
+def activate(qtbot, window):
+    with qtbot.waitActive(window):
+        window.activateWindow()
+
+
+# The tour.
+
+
+def test_the_tour_is_offered_once_a_lesson_is_open_and_can_be_skipped(
+    qtbot, open_window, score_file
+):
+    window = open_window()
+    offer_tour(window)
+    assert window.tour is None
+    make_lesson(qtbot, window, score_file)
+    settle(qtbot, window)
+    assert window.tour is not None and window.tour.isVisible()
+    window.tour.skip_button.click()
+    assert window.tour is None and window.session.shelf.setting(TAKEN) is True
+    offer_tour(window)
+    assert window.tour is None
+
+
+def test_the_tour_goes_to_every_control_back_and_to_its_end(qtbot, lesson_window):
+    window = lesson_window
+    activate(qtbot, window)
+    window.menus.take_tour()
+    tour, seen = window.tour, []
+    for _ in STOPS:
+        assert tour.target.isVisible() and tour.geometry().intersects(window.rect())
+        around = tour.frame.geometry()
+        middle = tour.target.mapTo(window, tour.target.visibleRegion().boundingRect().center())
+        assert around.contains(middle)
+        seen.append(tour.title.text())
+        QTest.keyClick(tour, Qt.Key.Key_Return)
+    assert len(set(seen)) == len(STOPS)
+    assert window.tour is None
+    window.menus.take_tour()  # again, from the beginning
+    assert window.tour.title.text() == seen[0] and not window.tour.back_button.isEnabled()
+    window.tour.next_button.click()
+    window.tour.back_button.click()
+    assert window.tour.title.text() == seen[0]
+    QTest.keyClick(window.tour, Qt.Key.Key_Escape)
+    assert window.tour is None
+
+
+def test_the_tour_sees_that_its_advice_was_followed(qtbot, lesson_window):
+    window = lesson_window
+    window.menus.take_tour()
+    before = window.tour.state.text()
+    window.session.select(2)
+    assert window.tour.state.text() != before and "1" in window.tour.state.text()
+
+
+# The language.
+
+
+@pytest.fixture
+def first_of_many(qtbot, tmp_path, empty_store, score_file, monkeypatch):
+    """A window with a lesson; the list of the windows that take each other's place; and
+    their shelf."""
+    shutil.copy(empty_store, tmp_path / "store.db")
+    opened, build = [], ui_app.build
+    monkeypatch.setattr(ui_app, "build", lambda *a: opened.append(build(*a)) or opened[-1])
+    with Shelf() as shelf:
+        window = ui_app.build(shelf, Services(demo=lambda: ()))
+        window.show()
+        make_lesson(qtbot, window, score_file)
+        settle(qtbot, window)
+        yield opened
+        for one in opened:
+            if isValid(one):
+                one.close()
+
+
+def menu_titles(window):
+    return [action.text().replace("&", "") for action in window.menuBar().actions()]
+
+
+def test_another_language_takes_this_windows_place_and_goes_back(qtbot, first_of_many):
+    opened = first_of_many
+    session = opened[0].session
+    session.select(2)
+    shelf, lesson = session.shelf, session.lesson
+    size = opened[0].size()
+    opened[0].menus.languages["de"].trigger()
+    german = opened[1]
+    settle(qtbot, german)
+    qtbot.waitUntil(lambda: not isValid(opened[0]), timeout=WAIT)
+    assert speech.chosen() == "de" and german.isVisible() and german.size() == size
+    assert "Ansicht" in menu_titles(german) and "View" not in menu_titles(german)
+    assert german.menus.languages["de"].isChecked()
+    assert german.session.lesson.id == lesson.id and german.session.position == 2
+    assert german.session.shelf is shelf
+    # What is done in the new window is kept, and undone in the one after it.
+    german.session.edit("Titel", lambda old: replace(old, title="Fähre"))
+    german.menus.languages["en"].trigger()
+    english = opened[2]
+    settle(qtbot, english)
+    assert speech.chosen() == "en" and "View" in menu_titles(english)
+    assert english.session.lesson.title == "Fähre"
+    english.menus.undo.trigger()
+    assert english.session.lesson.title == lesson.title
+    settle(qtbot, english)
+
+
+# Recent lessons.
+
+
+def test_recent_lessons_are_a_key_press_away(qtbot, lesson_window, tmp_path):
+    window, session = lesson_window, lesson_window.session
+    menu, first = window.menus.recent, session.lesson.id
+    menu.aboutToShow.emit()
+    (nothing,) = menu.actions()
+    assert not nothing.isEnabled()
+    make_lesson(qtbot, window, write_score(tmp_path / "b.musicxml", ("G4 G4 E4 E4",)))
+    settle(qtbot, window)
+    second = session.lesson.id
+    menu.aboutToShow.emit()
+    (action,) = menu.actions()
+    assert action.text().startswith("&1 ") and "Ferry at dusk" in action.text()
+    action.trigger()
+    settle(qtbot, window)
+    assert session.lesson.id == first
+    menu.aboutToShow.emit()
+    menu.actions()[0].trigger()
+    settle(qtbot, window)
+    assert session.lesson.id == second
+
+
+# Layout, full screen, text size, colours.
+
+
+def test_sizes_tabs_and_zoom_are_found_again(qtbot, lesson_window, open_window, plain_look):
+    window = lesson_window
+    window.resize(window.width(), 700)  # the screen of the tests is 800 pixels high
+    window.middle.setSizes([200, 400])
+    window.side.setCurrentIndex(1)
+    window.teaching.setCurrentIndex(0)
+    window.score.set_zoom(1.5)
+    settle(qtbot, window)
+    share = _share(window.middle)
+    window.teaching.setCurrentIndex(2)
+    window.close()
+    again = open_window()
+    assert again.height() == 700
+    assert (again.side.currentIndex(), again.teaching.currentIndex()) == (1, 2)
+    assert again.score.zoom == pytest.approx(1.5)
+    again.teaching.setCurrentIndex(0)
+    assert _share(again.middle) == pytest.approx(share, abs=0.02)
+    again.forget_layout()
+    assert (again.side.currentIndex(), again.teaching.currentIndex()) == (0, 0)
+    assert again.score.zoom == pytest.approx(1.0)
+    assert _share(again.middle) > share + 0.1
+
+
+def _share(splitter):
+    """How much of a splitter its first part has."""
+    sizes = splitter.sizes()
+    return sizes[0] / sum(sizes)
+
+
+def test_a_spoilt_layout_does_not_keep_the_window_shut(qtbot, lesson_window, open_window):
+    shelf = lesson_window.session.shelf
+    lesson_window.close()
+    shelf.set_setting("window.state", {"scale": "big", "side": 99, "zoom": "x", "across": "%%"})
+    again = open_window()
+    assert again.look.scale == 100 and again.score.zoom == pytest.approx(1.0)
+
+
+def test_full_screen_and_back_by_one_key(qtbot, lesson_window):
+    window = lesson_window
+    activate(qtbot, window)
+    QTest.keyClick(window, Qt.Key.Key_F11)
+    qtbot.waitUntil(window.isFullScreen, timeout=WAIT)
+    assert window.menus.full_screen.isChecked()
+    QTest.keyClick(window, Qt.Key.Key_F11)
+    qtbot.waitUntil(lambda: not window.isFullScreen(), timeout=WAIT)
+    assert not window.menus.full_screen.isChecked()
+    window.showFullScreen()  # the system did it: the menu follows
+    qtbot.waitUntil(window.menus.full_screen.isChecked, timeout=WAIT)
+    window.showNormal()
+
+
+def test_text_grows_and_shrinks_by_keys_and_stops_at_its_ends(qtbot, lesson_window, plain_look):
+    window = lesson_window
+    activate(qtbot, window)
+    both = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+    points = [window.font().pointSizeF()]
+    QTest.keyClick(window, Qt.Key.Key_Plus, both)
+    assert window.look.scale == look.SCALES[1]
+    assert window.menus.scales[f"{look.SCALES[1]} %"].isChecked()
+    assert window.font().pointSizeF() == pytest.approx(points[0] * look.SCALES[1] / 100)
+    QTest.keyClick(window, Qt.Key.Key_Minus, both)
+    QTest.keyClick(window, Qt.Key.Key_Minus, both)  # no smaller than the smallest
+    assert window.look.scale == look.SCALES[0] and window.font().pointSizeF() == points[0]
+    window.menus.scales["200 %"].trigger()
+    QTest.keyClick(window, Qt.Key.Key_Plus, both)
+    assert window.look.scale == 200
+    assert window.font().pointSizeF() == pytest.approx(2 * points[0])
+
+
+@pytest.mark.parametrize(("theme", "colours"), [("light", look.LIGHT), ("dark", look.DARK)])
+def test_colours_reach_everything_that_is_painted(qtbot, lesson_window, plain_look, theme, colours):
+    window = lesson_window
+    other = {"light": "dark", "dark": "light"}[theme]
+    window.menus.themes[other].trigger()
+    settle(qtbot, window)
+    window.menus.themes[theme].trigger()
+    settle(qtbot, window)
+    assert window.look.theme == theme and window.menus.themes[theme].isChecked()
+    assert QApplication.palette().window().color().name().upper() == colours.ground
+    grounds = {colours.ground, colours.panel, colours.wood}
+    for part in (window.score.viewport(), window.neck.neck, window.bars.view.viewport()):
+        image = part.grab().toImage()
+        corner = image.pixelColor(image.width() - 2, image.height() - 2)
+        assert min(_apart(corner.name(), ground) for ground in grounds) < 24, type(part).__name__
+
+
+def _apart(one, two):
+    """How far two colours are apart at most in red, green or blue, of 255."""
+    return max(abs(int(one[i : i + 2], 16) - int(two[i : i + 2], 16)) for i in (1, 3, 5))
+
+
+def test_help_inside_a_dialog_opens_at_the_dialog(qtbot, lesson_window):
+    window = lesson_window
+    window.menus.compare_versions()
+    dialog = window.dialog
+    assert isinstance(dialog, QDialog)
+    activate(qtbot, dialog)
+    dialog.list.setFocus()
+    QTest.keyClick(dialog.list, Qt.Key.Key_F1)
+    assert dialog.findChild(HelpWindow).topic == "versions"
