@@ -13,7 +13,6 @@ from workbench.teaching.techniques import (
     catalogue,
     find_techniques,
     technique,
-    techniques_by_bar,
 )
 
 
@@ -252,14 +251,12 @@ def test_every_rule_finds_a_catalogued_technique_and_every_family_is_a_kind_of_n
         assert t.drills and set(t.drills) <= set(KINDS)
 
 
-def test_a_first_song_has_few_techniques_and_they_group_by_bar():
+def test_a_first_song_has_few_techniques():
     piece, fingering = song()
     found = find_techniques(piece, fingering, UKE, HAND)
     names = {f.technique.id for f in found}
     # G lies on the fourth string of a high-G ukulele, so A G F rings across three strings
     assert names == {"alternation", "thumb-finger", "dotted-rhythm", "campanella", "string-skip"}
-    rows = techniques_by_bar(found)
-    assert any(o.technique == "dotted-rhythm" for o in rows[6])
     dotted = next(f for f in found if f.technique.id == "dotted-rhythm")
     assert dotted.words(piece).startswith("dotted rhythm in bars 7, 15: ")
 

@@ -45,11 +45,6 @@ class Found:
         """Written bars in which it occurs."""
         return tuple(sorted({o.bar for o in self.occurrences}))
 
-    @property
-    def details(self) -> tuple[str, ...]:
-        """The kinds that occur, such as "p i m"; in order of their first place."""
-        return tuple(dict.fromkeys(o.detail for o in self.occurrences if o.detail))
-
     def words(self, piece: Piece) -> str:
         """For example "guide finger in bars 3, 7: A finger stays ..."."""
         return say(
@@ -100,12 +95,3 @@ def find_techniques(
     rank = {t.id: k for k, t in enumerate(catalogue())}
     found.sort(key=lambda f: (f.occurrences[0].bar, f.occurrences[0].onset, rank[f.technique.id]))
     return tuple(found)
-
-
-def techniques_by_bar(found: tuple[Found, ...]) -> dict[int, tuple[Occurrence, ...]]:
-    """Occurrences by written bar, in order of onset."""
-    out: dict[int, list[Occurrence]] = {}
-    for f in found:
-        for o in f.occurrences:
-            out.setdefault(o.bar, []).append(o)
-    return {b: tuple(sorted(rows, key=lambda o: o.onset)) for b, rows in sorted(out.items())}

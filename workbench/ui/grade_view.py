@@ -6,8 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from PySide6.QtCore import QTimer, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from workbench.engraving.chart_kit import Chart
@@ -23,14 +22,14 @@ from workbench.teaching.grade import (
     unchanged_in_print,
 )
 from workbench.teaching.lesson import Lesson
-from workbench.ui.chart_view import STEP, ChartBox, form_of
+from workbench.ui.chart_view import ChartBox, form_of
 from workbench.ui.estimate_row import with_grade
 from workbench.ui.findings import Analysis, Findings
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
 from workbench.ui.parts import Faint, Heading, Scrolled, Wrapped
 from workbench.ui.session import Session
-from workbench.ui.teaching_page import TeachingPage
+from workbench.ui.teaching_page import ChartPage
 
 
 @dataclass(frozen=True)
@@ -52,7 +51,7 @@ def own_word(lesson: Lesson, estimate: Grade) -> str:
     return shown_grade(lesson, estimate).words
 
 
-class GradeView(TeachingPage):
+class GradeView(ChartPage):
     """Estimate and teacher's word side by side; a click on a bar of the chart selects it."""
 
     wants_learning = Signal()  # the teacher wants their grades learnt from
@@ -70,11 +69,6 @@ class GradeView(TeachingPage):
         self.hardest = Faint()
         self.effort = ChartBox()
         self.demands = ChartBox()
-        self._drawn = 0
-        self._redraw = QTimer(self)
-        self._redraw.setSingleShot(True)
-        self._redraw.setInterval(250)
-        self._redraw.timeout.connect(self.ask)
         self._lay_out()
         self.take_button.clicked.connect(self._take)
         self.learn_button.clicked.connect(self.wants_learning)
@@ -128,7 +122,7 @@ class GradeView(TeachingPage):
                 demands_chart(analysis.features, analysis.estimate, form, wanted),
             )
 
-        self._drawn = self.width()
+        self.drawn_width = self.width()
         return work
 
     def show_found(self, lesson: Lesson, found: Any) -> None:
@@ -159,12 +153,6 @@ class GradeView(TeachingPage):
         self.effort.show_chart(found.effort)
         self.demands.show_chart(found.demands)
         self._follow()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        if self.judged is not None and abs(self.width() - self._drawn) >= STEP:
-            self._stale = True
-            self._redraw.start()
 
     def _follow(self) -> None:
         self.effort.view.select(self.session.bar_index)

@@ -6,7 +6,6 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
-    QHBoxLayout,
     QLabel,
     QLineEdit,
     QListWidget,
@@ -169,13 +168,3 @@ class LinkDialog(Asking):
         self.ok.setEnabled(self.list.count() > 0)
         nothing = say("There is no other lesson with these words.")
         self.problem.say("" if self.list.count() else nothing)
-
-
-class Buttons(QHBoxLayout):
-    """Buttons in a row, from the left."""
-
-    def __init__(self, *buttons: QPushButton) -> None:
-        super().__init__()
-        for button in buttons:
-            self.addWidget(button)
-        self.addStretch(1)

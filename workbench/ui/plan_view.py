@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Any
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
@@ -28,7 +28,7 @@ from workbench.teaching.lesson import Lesson
 from workbench.teaching.plan import Plan, make_plan
 from workbench.teaching.plan_files import markdown
 from workbench.ui import edits
-from workbench.ui.chart_view import STEP, ChartBox, form_of
+from workbench.ui.chart_view import ChartBox, form_of
 from workbench.ui.findings import Findings
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
@@ -36,7 +36,7 @@ from workbench.ui.parts import Caution, Faint, Heading, Scrolled
 from workbench.ui.plan_table import PlanTable
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
-from workbench.ui.teaching_page import TeachingPage
+from workbench.ui.teaching_page import ChartPage
 
 KEPT = "plan.{}"  # by lesson: what is planned with, beside the lesson itself
 WIDE = 44  # lines of text: from that width on the charts stand side by side
@@ -57,7 +57,7 @@ def with_tick(lesson: Lesson, item: str, done: bool) -> Lesson:
     return replace(lesson, plan_done=(*kept, item) if done else tuple(kept))
 
 
-class PlanView(TeachingPage):
+class PlanView(ChartPage):
     """Ticks are steps of the lesson's history; the plan flows again at each."""
 
     def __init__(self, session: Session, findings: Findings, parent: QWidget | None = None) -> None:
@@ -80,11 +80,6 @@ class PlanView(TeachingPage):
         self.curve = ChartBox()
         self.table = PlanTable()
         self.caution = Caution()
-        self._drawn = 0
-        self._redraw = QTimer(self)
-        self._redraw.setSingleShot(True)
-        self._redraw.setInterval(250)
-        self._redraw.timeout.connect(self.ask)
         self._lay_out()
         self.daily.valueChanged.connect(self._daily_changed)
         for box in (self.week, self.first):
@@ -221,7 +216,7 @@ class PlanView(TeachingPage):
                 plan, plan_chart(plan, days), curve_chart(lesson.piece, plan.time, curve)
             )
 
-        self._drawn = self.width()
+        self.drawn_width = self.width()
         return work
 
     def show_found(self, lesson: Lesson, found: Any) -> None:
@@ -268,9 +263,6 @@ class PlanView(TeachingPage):
         )
         self.top.setDirection(way)
         self.charts.setDirection(way)
-        if self.plan is not None and abs(self.width() - self._drawn) >= STEP:
-            self._stale = True
-            self._redraw.start()
 
     # Hands on it.
 

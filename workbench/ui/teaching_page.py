@@ -22,10 +22,16 @@ from PySide6.QtWidgets import (
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
 from workbench.teaching.lesson import Lesson
+from workbench.ui.chart_view import STEP
 from workbench.ui.findings import LANE, Findings
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
 from workbench.ui.session import Session
+
+# Put together once: long tables have thousands of cells.
+READ_ONLY = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
+TOP = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
+MIDDLE = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
 class TeachingPage(QWidget):
@@ -119,6 +125,26 @@ class TeachingPage(QWidget):
             self.ask()
 
 
+class ChartPage(TeachingPage):
+    """A view with charts, which are drawn anew, a moment later, where its width has changed."""
+
+    def __init__(
+        self, session: Session, findings: Findings, kind: str, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(session, findings, kind, parent)
+        self.drawn_width = 0  # set where the work is made ready
+        self._redraw = QTimer(self)
+        self._redraw.setSingleShot(True)
+        self._redraw.setInterval(250)
+        self._redraw.timeout.connect(self.ask)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if self.drawn_width and abs(self.width() - self.drawn_width) >= STEP:
+            self._stale = True
+            self._redraw.start()
+
+
 class RowDelegate(QStyledItemDelegate):
     """Draws no frame around the one cell with the focus: the whole row is selected, and
     the frame would dim its words."""
@@ -186,9 +212,8 @@ class QuietTable(QTableWidget):
 def cell(words: str, *, bold: bool = False) -> QTableWidgetItem:
     """A cell to read, its words at the top; a heading's in the middle."""
     item = QTableWidgetItem(words)
-    item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable)
-    up = Qt.AlignmentFlag.AlignVCenter if bold else Qt.AlignmentFlag.AlignTop
-    item.setTextAlignment(Qt.AlignmentFlag.AlignLeft | up)
+    item.setFlags(READ_ONLY)
+    item.setTextAlignment(MIDDLE if bold else TOP)
     if bold:
         font = item.font()
         font.setBold(True)
