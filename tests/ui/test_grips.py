@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from tests.teaching.hand_made import bar, build, n
-from workbench.fingering.types import Pin
+from workbench.fingering.types import Barre, Pin
 from workbench.ui.grips import Way, moment_of, moments, pinned, quarters, spoken, ways
 
 
@@ -41,6 +41,16 @@ def test_fingers_that_go_elsewhere():
     first, _, last = moments(fingered())
     assert ways(first, last) == (Way(3, (2, 5), (1, 3)),)
     assert ways(None, last) == ()
+
+
+def test_a_barre_stays_while_its_strings_sound_in_turn():
+    _, fingering = build(bar(n("F4", 2, 0, string=2, left=1), n("B4", 2, 2, string=1, left=1)))
+    whole = replace(fingering.bars[0], notes=(
+        fingering.bars[0].notes[0], replace(fingering.bars[0].notes[1], fret=1),
+    ))  # fmt: skip
+    assert ways(*moments(whole)) == (Way(1, (2, 1), (1, 1)),)
+    laid = replace(whole, barres=(Barre(Fraction(0), 1, (1, 2), 1),))
+    assert ways(*moments(laid)) == ()
 
 
 def test_pins_show_before_the_bar_is_fingered_anew():

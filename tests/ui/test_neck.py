@@ -119,6 +119,16 @@ def test_a_planted_finger_is_told_from_one_that_moves():
     assert by_left == {1: True, 3: False}
 
 
+def test_a_finger_that_stays_down_without_sounding_is_shown_and_measured():
+    hands = moments_bar()
+    alone = replace(hands, notes=hands.notes[:3], planted=((hands.notes[2].onset, 1, 2, 1),))
+    picture = shown(alone, alone.notes[2].id)
+    assert picture.silent == ((1, 2, 1),) and picture.reach.fingers == (1, 3)
+    assert (2, 1) not in {(ghost.string, ghost.fret) for ghost in picture.ghosts}
+    sounding = replace(hands, planted=alone.planted)
+    assert shown(sounding, sounding.notes[2].id).silent == ()
+
+
 def test_tags_point_back_and_on():
     box = QRectF(0, 0, 20, 10)
     before, after, both = (tag(box, *ways) for ways in ((1, 0), (0, 1), (1, 1)))
@@ -148,14 +158,14 @@ def test_the_bracket_is_as_long_as_the_reach(mirrored):
 def test_reach_is_measured_against_the_hand_and_from_the_barre():
     hands = moments_bar()
     ukulele = INSTRUMENTS["ukulele"]
-    now = moments(hands)[0].notes
+    now = moments(hands)[0].pressed
     small, large = (reach_of(now, (), ukulele, HANDS[name]) for name in ("small", "large"))
     assert small.apart == large.apart and small.comfort < large.comfort
     easy = replace(HANDS["large"], comfort_12=80.0, comfort_14=120.0)
     assert large.wide and not reach_of(now, (), ukulele, easy).wide
-    barre = Barre(now[0].onset, 1, (1, 2, 3), 1)
+    barre = Barre(hands.notes[0].onset, 1, (1, 2, 3), 1)
     assert reach_of(now, [barre], ukulele, HANDS["small"]).apart < small.apart
-    assert reach_of(now[:1], (), ukulele, HANDS["small"]) is None
+    assert reach_of({(3, 5): 3}, (), ukulele, HANDS["small"]) is None
 
 
 # Hands on it, in the window.

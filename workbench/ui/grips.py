@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.fingering.types import FingeredBar, FingeredNote, Pin
+from workbench.fingering.types import Barre, FingeredBar, FingeredNote, Pin
 from workbench.language.speech import say
 
 
@@ -17,10 +17,23 @@ class Moment:
     onset: Fraction
     begins: tuple[FingeredNote, ...]
     held: tuple[FingeredNote, ...]
+    planted: tuple[tuple[int, int, int], ...] = ()  # finger, string, fret: stays down unasked
+    barres: tuple[Barre, ...] = ()  # of the whole bar
 
     @property
     def notes(self) -> tuple[FingeredNote, ...]:
         return (*self.begins, *self.held)
+
+    @property
+    def pressed(self) -> dict[tuple[int, int], int]:
+        """(string, fret) to the left finger on it, sounding or not; open strings have none."""
+        down = {(string, fret): finger for finger, string, fret in self.planted}
+        down |= {
+            (n.string, n.fret): n.left
+            for n in self.notes
+            if n.left and n.string is not None and n.fret
+        }
+        return down
 
 
 @dataclass(frozen=True)
@@ -38,7 +51,8 @@ def moments(bar: FingeredBar) -> tuple[Moment, ...]:
     for onset in sorted({note.onset for note in bar.notes}):
         begins = tuple(note for note in bar.notes if note.onset == onset)
         held = tuple(n for n in bar.notes if n.onset < onset < n.onset + n.held)
-        out.append(Moment(onset, begins, held))
+        planted = tuple(row[1:] for row in bar.planted if row[0] == onset)
+        out.append(Moment(onset, begins, held, planted, bar.barres))
     return tuple(out)
 
 
@@ -72,25 +86,29 @@ def _pinned(note: FingeredNote, pin: Pin) -> FingeredNote:
     )
 
 
-def places(notes: Iterable[FingeredNote]) -> dict[int, tuple[int, int]]:
-    """Left finger to (string, fret); open strings have none."""
-    return {
-        n.left: (n.string, n.fret)
-        for n in notes
-        if n.left and n.string is not None and n.fret is not None
-    }
-
-
 def ways(before: Moment | None, after: Moment | None) -> tuple[Way, ...]:
-    """Which fingers go elsewhere between two moments."""
+    """Which fingers go elsewhere between two moments. A barre goes nowhere while its strings
+    are played in turn."""
     if before is None or after is None:
         return ()
-    start, end = places(before.notes), places(after.notes)
-    return tuple(
-        Way(finger, start[finger], end[finger])
-        for finger in sorted(start.keys() & end.keys())
-        if start[finger] != end[finger]
-    )
+    start, end = _by_finger(before), _by_finger(after)
+    barres = (*before.barres, *after.barres)
+    out = []
+    for finger in sorted(start.keys() & end.keys()):
+        lying = {(s, b.fret) for b in barres if b.finger == finger for s in b.strings}
+        pairs = [(a, b) for a in start[finger] for b in end[finger]]
+        if not any(a == b or (a[1] == b[1] and {a, b} <= lying) for a, b in pairs):
+            nearest = min(pairs, key=lambda p: (abs(p[0][0] - p[1][0]), abs(p[0][1] - p[1][1]), p))
+            out.append(Way(finger, *nearest))
+    return tuple(out)
+
+
+def _by_finger(moment: Moment) -> dict[int, list[tuple[int, int]]]:
+    """Every left finger's places."""
+    out: dict[int, list[tuple[int, int]]] = {}
+    for place, finger in moment.pressed.items():
+        out.setdefault(finger, []).append(place)
+    return out
 
 
 def spoken(note: FingeredNote) -> str:

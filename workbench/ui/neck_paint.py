@@ -57,6 +57,7 @@ class Picture:
     comes: tuple[Way, ...] = ()
     goes: tuple[Way, ...] = ()
     ghosts: tuple[Ghost, ...] = ()
+    silent: tuple[tuple[int, int, int], ...] = ()  # finger, string, fret: down, not sounding
     reach: Reach | None = None
     dragged: tuple[int, int] | None = None
     cursor: QPointF | None = field(default=None, compare=False)
@@ -75,14 +76,16 @@ def draw(painter: QPainter, layout: NeckLayout, picture: Picture, c: Colours, fo
         _way(painter, layout, way, c, Qt.PenStyle.DashLine)
     if picture.reach is not None:
         draw_reach(painter, layout, picture.reach, c)
+    for finger, string, fret in picture.silent:
+        _silent(painter, layout, (string, fret), str(finger), c)
     for ghost in picture.ghosts:
         _ghost(painter, layout, ghost, c, font)
     for string, fret in picture.offers:
         _offer(painter, layout, string, fret, c, picture.dragged == (string, fret))
-    ghosts = {(ghost.string, ghost.fret) for ghost in picture.ghosts}
+    covered = {(g.string, g.fret) for g in picture.ghosts} | {row[1:] for row in picture.silent}
     # Later in the bar first, so that what sounds now lies on top.
     for marker in sorted(picture.markers, key=lambda m: (m.now, m.begins, m.chosen)):
-        if marker.now or (marker.note.string, marker.note.fret) not in ghosts:
+        if marker.now or (marker.note.string, marker.note.fret) not in covered:
             _marker(painter, layout, marker, c, font)
     if picture.cursor is not None:
         painter.setPen(QPen(QColor(c.accent), 2))
@@ -210,6 +213,18 @@ def _ghost(painter: QPainter, layout: NeckLayout, ghost: Ghost, c: Colours, font
     painter.setFont(small)
     lean = gap * 0.1 * (before - after)
     painter.drawText(box.translated(lean, 0), Qt.AlignmentFlag.AlignCenter, ghost.text)
+
+
+def _silent(
+    painter: QPainter, layout: NeckLayout, place: tuple[int, int], text: str, c: Colours
+) -> None:
+    """A finger that stands without sounding: the square of those that stay, not filled in."""
+    x, y, half = layout.finger_x(place[1]), layout.string_y(place[0]), layout.gap * 0.32
+    box = QRectF(x - half, y - half, 2 * half, 2 * half)
+    painter.setPen(QPen(QColor(c.ink), 1.5))
+    painter.setBrush(QColor(c.panel))
+    painter.drawRoundedRect(box, half * 0.3, half * 0.3)
+    painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
 
 
 def _marker(painter: QPainter, layout: NeckLayout, marker: Marker, c: Colours, font: QFont) -> None:

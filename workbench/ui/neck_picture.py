@@ -32,7 +32,7 @@ def picture_of(
     sounding, begins = {n.id for n in now.notes}, {n.id for n in now.begins}
     comes = ways(before, now)
     moved = {way.finger for way in comes}
-    was = {n.left for n in before.notes} if before else set()
+    was = set(before.pressed.values()) if before else set()
     markers = tuple(
         Marker(
             note,
@@ -57,24 +57,21 @@ def picture_of(
         offers = tuple(p for p in instrument.places(mark.midi) if p != (mark.string, mark.fret))
     return Picture(
         markers, barres, offers, comes, ways(now, after), _ghosts(before, now, after),
-        reach_of(now.notes, barres, instrument, hand),
+        _silent(now), reach_of(now.pressed, barres, instrument, hand),
     )  # fmt: skip
 
 
 def _ghosts(before: Moment | None, now: Moment, after: Moment | None) -> tuple[Ghost, ...]:
     """Where fingers are pressed just before or just after, and not now."""
-    here = _pressed(now)
-    was, will = _pressed(before), _pressed(after)
+    here = now.pressed
+    was, will = before.pressed if before else {}, after.pressed if after else {}
     return tuple(
         Ghost(*place, was.get(place, 0), will.get(place, 0))
         for place in sorted((was.keys() | will.keys()) - here.keys())
     )
 
 
-def _pressed(moment: Moment | None) -> dict[tuple[int, int], int]:
-    """(string, fret) to the left finger on it; open strings have none."""
-    return {
-        (n.string, n.fret): n.left
-        for n in (moment.notes if moment else ())
-        if n.left and n.string is not None and n.fret
-    }
+def _silent(now: Moment) -> tuple[tuple[int, int, int], ...]:
+    """(finger, string, fret) of what stays down without sounding."""
+    sounding = {(n.string, n.fret) for n in now.notes}
+    return tuple(row for row in now.planted if row[1:] not in sounding)

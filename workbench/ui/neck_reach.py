@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from itertools import combinations
 
@@ -10,7 +10,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen
 
 from workbench.fingering.reach import Place, pair_limits, span_mm
-from workbench.fingering.types import Barre, FingeredNote
+from workbench.fingering.types import Barre
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import say
 from workbench.ui.look import Colours
@@ -47,16 +47,15 @@ class Reach:
 
 
 def reach_of(
-    notes: Iterable[FingeredNote], barres: Iterable[Barre], instrument: Instrument, hand: Hand
+    pressed: Mapping[Place, int], barres: Iterable[Barre], instrument: Instrument, hand: Hand
 ) -> Reach | None:
-    """The reach of the fingers that are down; None with fewer than two of them.
+    """The reach of the fingers ``pressed`` down; None with fewer than two of them.
 
     A barre is measured from its nearest string.
     """
     places: dict[int, set[Place]] = {}
-    for note in notes:
-        if note.left and note.string is not None and note.fret:
-            places.setdefault(note.left, set()).add((note.string, note.fret))
+    for place, finger in pressed.items():
+        places.setdefault(finger, set()).add(place)
     for barre in barres:
         if barre.finger in places:
             places[barre.finger] |= {(string, barre.fret) for string in barre.strings}
