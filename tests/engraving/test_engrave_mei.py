@@ -39,8 +39,11 @@ def tuplets() -> Piece:
         [
             bar(0, "C5:1/3t D5:1/3t E5:1/3t F5:2/3t E5:1/3t D5:2"),
             bar(1, "C5:2/3t D5:2/3t E5:2/3t r:1/3t G4:1/3t A4:1/3t C5:1"),
-            bar(2, "C5:1/5 D5:1/5 E5:1/5 D5:1/5 C5:1/5 C5:1/6t D5:1/6t E5:1/6t F5:1/2 G5:2",
-                "C4:2 G3:2"),
+            bar(
+                2,
+                "C5:1/5 D5:1/5 E5:1/5 D5:1/5 C5:1/5 C5:1/6t D5:1/6t E5:1/6t F5:1/2 G5:2",
+                "C4:2 G3:2",
+            ),
         ],
         title="Tuplets",
     )
@@ -114,8 +117,10 @@ def test_the_log_would_show_a_fault(capfd) -> None:
 def test_verovio_hears_every_note_at_its_time_and_pitch(made) -> None:
     flat = replace(
         made,
-        bars=tuple(replace(b, endings=(), repeat_start=False, repeat_end=False, jump="",
-                           fine=False) for b in made.bars),
+        bars=tuple(
+            replace(b, endings=(), repeat_start=False, repeat_end=False, jump="", fine=False)
+            for b in made.bars
+        ),
     )
     kit = load(to_mei(flat))
     heard = {i: e["qstamp"] for e in kit.renderToTimemap() for i in e.get("on", ())}
@@ -129,6 +134,21 @@ def test_verovio_hears_every_note_at_its_time_and_pitch(made) -> None:
             assert kit.getMIDIValuesForElement(note.id)["pitch"] == note.midi
 
 
+@pytest.mark.parametrize(
+    ("marks", "line"),
+    [
+        ({"double_bar": True}, "dbl"),
+        ({}, None),
+        ({"double_bar": True, "repeat_end": True}, "rptend"),
+    ],
+)
+def test_a_double_bar_line_ends_the_bar_that_has_one(marks, line) -> None:
+    made = piece([bar(0, "C5:4", **marks), bar(1, "D5:4")])
+    first, last = etree.fromstring(to_mei(made).encode()).iter(f"{MEI}measure")
+    assert first.get("right") == line
+    assert last.get("right") == "end"
+
+
 @pytest.mark.parametrize("made", PIECES, ids=NAMES)
 def test_each_layer_fills_its_bar(made) -> None:
     """Durations in the MEI, added up by hand, equal the bar's length."""
@@ -138,8 +158,9 @@ def test_each_layer_fills_its_bar(made) -> None:
     for measure in root.iter(f"{MEI}measure"):
         for layer in measure.iter(f"{MEI}layer"):
             total = sum(_sounding(e) for e in layer.iter() if _counts(e))
-            whole = any(e.tag == f"{MEI}mRest" or (e.get("dur") == "1" and len(layer) == 1)
-                        for e in layer)
+            whole = any(
+                e.tag == f"{MEI}mRest" or (e.get("dur") == "1" and len(layer) == 1) for e in layer
+            )
             assert whole or total == lengths[measure.get(XML_ID)]
 
 
@@ -167,8 +188,9 @@ def test_read_by_its_visible_signs_the_bar_gives_the_pitches(made) -> None:
     pitches = {n.id: n.pitch for n in made.notes}
     onsets = {n.id: n.onset for n in made.notes}
     for written in made.bars:
-        measure = next(m for m in root.iter(f"{MEI}measure")
-                       if m.get(XML_ID) == f"bar-{written.index}")
+        measure = next(
+            m for m in root.iter(f"{MEI}measure") if m.get(XML_ID) == f"bar-{written.index}"
+        )
         sharps, flats = "FCGDAEB", "BEADGCF"
         fifths = written.key.fifths
         key = {s: 1 for s in sharps[:fifths]} if fifths > 0 else {s: -1 for s in flats[:-fifths]}
@@ -218,7 +240,9 @@ def test_tablature_and_fingers_follow_the_fingering() -> None:
     for one in (n for b in fingering.bars for n in b.notes if n.string is not None):
         figure = figures[f"t-{one.id}"]
         assert (figure.get("tab.course"), figure.get("tab.fret")) == (
-            str(one.string), str(one.fret))
+            str(one.string),
+            str(one.fret),
+        )
         assert marks.get(f"fl-{one.id}") == (str(one.left) if one.left else None)
         assert marks[f"fr-{one.id}"] == one.right
 
