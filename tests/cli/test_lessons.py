@@ -106,3 +106,23 @@ def test_a_page_says_the_grade_printed_before(call, tmp_path):
         assert printed_grade(shelf, "stairs") == printed
     said = " ".join(pypdf.PdfReader(page).pages[0].extract_text().split())
     assert grade_words(printed.number, printed.level) in said
+
+
+def test_a_page_of_a_score_is_judged_by_the_model_in_force(call, tune, tmp_path):
+    """As the verbs ``grade`` and ``plan`` judge it; a page of a score keeps nothing."""
+    strict = replace(shipped_model(), name="strict", cuts=tuple(0.01 * k for k in range(1, 9)))
+    with Shelf() as shelf:
+        apply_fit(shelf, strict)
+    told, plan = call("grade", tune, "--json").json, call("plan", tune, "--json").json
+    plain = call("plan", tune, "--json", "--uncalibrated").json
+    assert told["model"] == "strict" and plan["minutes_total"] != plain["minutes_total"]
+    page, sheet = tmp_path / "page.pdf", tmp_path / "plan.pdf"
+    assert call("handout", tune, "-o", page).status == 0
+    assert call("handout", tune, "-o", sheet, "--what", "plan").status == 0
+    assert grade_words(told["grade"], told["level"]) in words(page)
+    last = plan["days"][-1]["day"]
+    assert f"in {last} day" in words(sheet) and plain["days"][-1]["day"] != last
+
+
+def words(path):
+    return " ".join(" ".join(p.extract_text().split()) for p in pypdf.PdfReader(path).pages)

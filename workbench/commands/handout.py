@@ -168,7 +168,9 @@ def _page(options: argparse.Namespace) -> HandoutOptions:
 def _prepared(options: argparse.Namespace, name: str) -> tuple[Prepared, bool]:
     """A score or lesson ready to be laid out, and whether it is a lesson of the shelf."""
     from workbench.handout.kept import extras_of
+    from workbench.handout.page import Extras
     from workbench.handout.products import Prepared
+    from workbench.store.grading import model_in_force
     from workbench.store.shelf import Shelf
 
     chosen = copy.copy(options)
@@ -178,7 +180,7 @@ def _prepared(options: argparse.Namespace, name: str) -> tuple[Prepared, bool]:
     kept = lesson is source.lesson and lesson.id == name
     fingering = fingering_of(lesson)
     if not kept:
-        return Prepared(lesson, fingering), False
+        return Prepared(lesson, fingering, Extras(model=model_in_force())), False
     with Shelf() as shelf:
         return Prepared(lesson, fingering, extras_of(shelf, lesson, fingering)), True
 

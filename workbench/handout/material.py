@@ -35,7 +35,7 @@ from workbench.instrument.table import instrument as instrument_of
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.teaching.cautions import cautions
-from workbench.teaching.grade import Grade, grade_piece
+from workbench.teaching.grade import Grade, GradeModel, grade_piece
 from workbench.teaching.lesson import BarNote, Lesson
 from workbench.teaching.plan import Plan, make_plan
 from workbench.teaching.script import make_script
@@ -50,11 +50,13 @@ class Extras:
     teacher's sheet, oldest first. ``known_grips``: grips that earlier lessons taught,
     as frets from the highest-numbered string (``2-0-1-0``); only new or hard ones are
     drawn. ``grade``: what to print where the teacher gave none, such as the estimate
-    that is printed already; without it the estimate of the model as shipped."""
+    that is printed already; without it the estimate of ``model``, by which the practice
+    plan is made as well (None: as shipped)."""
 
     history: tuple[tuple[str, str], ...] = ()
     known_grips: frozenset[str] = frozenset()
     grade: Grade | None = None
+    model: GradeModel | None = None
 
 
 class Material:
@@ -97,6 +99,7 @@ class Material:
             minutes_a_day=max(5, min(240, lesson.minutes_a_day)),
             tempo_percent=max(20.0, min(200.0, float(lesson.tempo_percent))),
             done=lesson.plan_done,
+            model=self.extras.model,
         )
 
     def head(self) -> list[Block]:
@@ -124,7 +127,7 @@ class Material:
         if not self.piece.notes:
             return ""
         found = self.extras.grade or grade_piece(
-            self.piece, self.fingering, self.instrument, self.hand
+            self.piece, self.fingering, self.instrument, self.hand, self.extras.model
         )
         return grade_words(found.number, found.level, estimated=True)
 

@@ -16,14 +16,21 @@ from workbench.instrument.table import hand
 from workbench.instrument.table import instrument as instrument_of
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
+from workbench.teaching.grade import GradeModel
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.plan import Plan, make_plan
 
 MOST_DAYS = 366
 
 
-def plan_sheet(lesson: Lesson, fingering: Fingering, options: HandoutOptions) -> Leaves:
-    """The plan of a lesson from its first day to its last.
+def plan_sheet(
+    lesson: Lesson,
+    fingering: Fingering,
+    options: HandoutOptions,
+    model: GradeModel | None = None,
+) -> Leaves:
+    """The plan of a lesson from its first day to its last, by the ``model`` of grades in
+    force (None: as shipped).
 
     Raises BadInput where the piece has no notes, or everything in the plan is done.
     """
@@ -32,7 +39,7 @@ def plan_sheet(lesson: Lesson, fingering: Fingering, options: HandoutOptions) ->
     plan = make_plan(
         piece, fingering, instrument, hand(lesson.hand),
         minutes_a_day=lesson.minutes_a_day, tempo_percent=float(lesson.tempo_percent),
-        done=lesson.plan_done,
+        done=lesson.plan_done, model=model,
     )  # fmt: skip
     if not plan.days:
         raise BadInput(

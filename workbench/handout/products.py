@@ -84,7 +84,7 @@ def _document(
     if request.what == "grips":
         return grip_sheet(first.lesson, first.fingering, options, request.order)
     if request.what == "plan":
-        return plan_sheet(first.lesson, first.fingering, options)
+        return plan_sheet(first.lesson, first.fingering, options, first.extras.model)
     if request.what == "page":
         return Handout(first.lesson, first.fingering, options, first.extras)
     chapters = []
