@@ -83,7 +83,9 @@ class BarDelegate(QStyledItemDelegate):
         painter.setFont(bold)
         painter.setPen(QColor(c.ink))
         metrics = QFontMetricsF(bold)
-        words = metrics.elidedText(row.short, Qt.TextElideMode.ElideRight, room)
+        # beside large marks the number says more than the first letter of "Bar"
+        name = row.short if metrics.horizontalAdvance(row.short) <= room else row.number
+        words = metrics.elidedText(name, Qt.TextElideMode.ElideRight, room)
         painter.drawText(QRectF(body.left(), body.top(), room, line), 0, words)
         lower = small(font)
         painter.setFont(lower)

@@ -96,6 +96,9 @@ def apply(look: Look) -> None:
         QToolTip {{ color: {c.ink}; background: {c.panel}; border: 1px solid {c.line};
             padding: {pad}px; }}
         QPushButton, QToolButton, QComboBox, QLineEdit {{ padding: {pad}px; }}
+        QToolButton:checked {{ background: {c.ground}; border: 1px solid {c.accent};
+            border-radius: {pad}px; color: {c.accent}; font-weight: bold; }}
+        QToolButton:checked:focus {{ border: 2px solid {c.accent}; }}
         QHeaderView::section {{ padding: {pad}px; border: 0; }}
         *[role="heading"] {{ font-weight: bold; color: {c.accent}; }}
         *[role="faint"] {{ color: {c.faint}; }}

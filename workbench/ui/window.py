@@ -5,7 +5,14 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import QEvent, Qt
-from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShortcut
+from PySide6.QtGui import (
+    QCloseEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QKeySequence,
+    QResizeEvent,
+    QShortcut,
+)
 from PySide6.QtWidgets import (
     QApplication,
     QDialog,
@@ -133,8 +140,17 @@ class Window(QMainWindow):
         self.setCentralWidget(whole)
         self.shape_sizes()
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """Where large text leaves little height, the music has it, not the legend."""
+        self.legend.setVisible(self.height() >= em(self, 34))
+
     def shape_sizes(self) -> None:
         """Sizes that follow the text."""
+        self._make_room()
         self.bars.setMinimumWidth(em(self, 9))
         self.side.setMinimumWidth(em(self, 13))
         self.score.setMinimumHeight(em(self, 5))
