@@ -256,5 +256,5 @@ def test_a_second_start_opens_the_lesson_without_solving_it_anew(
         raise BadInput("Nothing is to be solved.")
 
     window = open_window(Services(demo=lambda: (), solver=never), wait=False)
-    assert window.session.fingering is not None
+    qtbot.waitUntil(lambda: window.session.fingering is not None, timeout=WAIT)
     assert window.session.fingering == lesson_window.session.fingering

@@ -180,19 +180,11 @@ class Bench(Selecting):
         self.lesson, self.fingering, self.choices = lesson, None, None
         self.position = max(0, min(view.selected_bar, len(self.order) - 1))
         self.note_id = view.note if view.note in lesson.piece.bar_of else None
-        try:
-            self.fingering = self.shelf.cached_fingering(lesson)
-        except BadInput:
-            self.fingering = None
-        self.rows = bar_rows(lesson, self.fingering)
+        self.rows = bar_rows(lesson, None)
         self.opened.emit()
         self.selected.emit()
         self.history_changed.emit()
-        if self.fingering:
-            self.fingered.emit()
-            self.ask_choices()
-        else:
-            self.solve()
+        self.recall()
 
     def _chosen(self, moved: bool) -> None:
         if moved:
@@ -286,6 +278,10 @@ class Bench(Selecting):
             self.failed.emit(" ".join(str(wrong).split()))
             return False
         return True
+
+    def recall(self) -> None:
+        """Take up the fingering that is kept of the lesson."""
+        raise NotImplementedError
 
     def solve(self) -> None:
         """Finger the lesson anew."""

@@ -33,6 +33,27 @@ class Session(Bench):
         self._solver: Solver | None = None
         self._solver_for: Lesson | None = None
 
+    def recall(self) -> None:
+        """Take up the fingering that is kept of the lesson; finger it where there is none.
+        A long one takes long to read, so that is done in the background."""
+        lesson = self.lesson
+        if lesson is None:
+            return
+
+        def work(_progress: Progress) -> Fingering | None:
+            try:
+                return self.shelf.cached_fingering(lesson)
+            except BadInput:  # what cannot be read is found again
+                return None
+
+        def done(kept: Fingering | None) -> None:
+            if kept is None:
+                self.solve()
+            else:
+                self._take(lesson, kept, keep=False)
+
+        self.jobs.start("solve", say("Fingering"), work, done, lane="fingers")
+
     def solve(self) -> None:
         """Finger the lesson anew, in the background."""
         lesson = self.lesson
@@ -48,7 +69,7 @@ class Session(Bench):
 
         self.jobs.start("solve", say("Fingering"), work, done, lane="fingers")
 
-    def _take(self, lesson: Lesson, fingering: Fingering) -> None:
+    def _take(self, lesson: Lesson, fingering: Fingering, *, keep: bool = True) -> None:
         if self.lesson is None or not fingered_alike(self.lesson, lesson):
             return
         self.fingering = fingering
@@ -57,10 +78,11 @@ class Session(Bench):
         if self.judge and self.before_edit:
             self.told.emit(verdict(self.before_edit, fingering))
         self.judge = False
-        self.jobs.start(
-            "keep", say("Keeping the fingering"),
-            lambda _: self.shelf.put_fingering(lesson, fingering), lambda _: None, lane="keep",
-        )  # fmt: skip
+        if keep:
+            self.jobs.start(
+                "keep", say("Keeping the fingering"),
+                lambda _: self.shelf.put_fingering(lesson, fingering), lambda _: None, lane="keep",
+            )  # fmt: skip
         self.ask_choices()
 
     def ask_choices(self) -> None:
@@ -105,9 +127,7 @@ class Session(Bench):
 
         self.jobs.start("why", say("Trying the fingering"), work, told, lane="fingers")
 
-    def _with_solver(
-        self, lesson: Lesson, progress: Progress, ask: Callable[[Solver], T]
-    ) -> T:
+    def _with_solver(self, lesson: Lesson, progress: Progress, ask: Callable[[Solver], T]) -> T:
         """Ask the solver of this lesson; only the fingers' lane comes here."""
 
         def tell(done: int, every: int) -> None:

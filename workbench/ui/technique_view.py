@@ -166,9 +166,9 @@ class TechniqueView(TeachingPage):
             item = QListWidgetItem(_technique_words(lesson.piece, found_one, self.seen))
             item.setData(DATA, found_one.technique.id)
             self.list.addItem(item)
-        self._filling = False
         ids = [f.technique.id for f in self.analysis.found]
         self.list.setCurrentRow(ids.index(chosen) if chosen in ids else 0)
+        self._filling = False
         self._show_technique(self.list.currentRow())
         self._fit()
         self.shelf.show_found(lesson, self.company, self.seen, self.suggestions, self.pairs)
