@@ -921,7 +921,7 @@
     <message>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>+, -</source>
-        <translation type="unfinished"></translation>
+        <translation>+, -</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shortcut_list.py"/>
@@ -2306,7 +2306,7 @@
     <message>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>Double click</source>
-        <translation type="unfinished"></translation>
+        <translation>Doppelklick</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bar_thumbs.py"/>
@@ -4385,7 +4385,7 @@
     <message>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>Page Up, Page Down, Home, End</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild auf, Bild ab, Pos1, Ende</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/paged.py"/>
@@ -5052,6 +5052,11 @@
         <location filename="../../workbench/music/edits/signs.py"/>
         <source>Segno</source>
         <translation>Segno</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>Select a bar with notes first.</source>
+        <translation>Wählen Sie zuerst einen Takt mit Tönen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/session.py"/>
@@ -8739,12 +8744,12 @@
     <message>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>on the fretboard: along the neck</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Griffbrett: am Hals entlang</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>on the fretboard: pin the note as it is fingered</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Griffbrett: den Ton so festlegen, wie er gegriffen ist</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_keys.py"/>
@@ -8754,7 +8759,7 @@
     <message>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>on the fretboard: zoom</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Griffbrett: Größe</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
