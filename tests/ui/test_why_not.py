@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLineEdit
 
-from tests.ui.conftest import WAIT
+from tests.ui.conftest import WAIT, make_lesson, write_score
 from workbench.fingering.types import Pin
 from workbench.teaching.lesson import BarNote
 from workbench.ui import edits
@@ -54,6 +54,18 @@ def test_the_menu_and_its_key_ask_why_not(lesson_window):
     lesson_window.session.select(2)
     action.trigger()
     assert lesson_window.choices.dialog.windowTitle() == "Why not another fingering of bar 3?"
+
+
+def test_a_bar_of_rests_has_nothing_to_ask(qtbot, open_window, settled, tmp_path):
+    path = write_score(tmp_path / "rests.musicxml", ("C4 E4 G4 A4", ""))
+    window = open_window()
+    make_lesson(qtbot, window, path)
+    settled(window)
+    window.session.select(1)
+    with qtbot.waitSignal(window.session.told) as told:
+        window.choices.why_not()
+    assert told.args == ["Select a bar with notes first."]
+    assert window.choices.dialog is None
 
 
 def test_typed_figures_are_judged_in_words(qtbot, asking):

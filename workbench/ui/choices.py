@@ -178,6 +178,8 @@ class Choices(QWidget):
 
         if self._session.bar is not None and self._session.bar.notes:
             self._open(WhyNotDialog(self._session, self.window()))
+        else:
+            self._session.told.emit(say("Select a bar with notes first."))
 
     def _open(self, dialog: QDialog) -> None:
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
