@@ -1,0 +1,177 @@
+"""The window never makes its user wait: no work on the interface thread takes over 100 ms
+in one go, in journeys through short and long lessons."""
+
+from __future__ import annotations
+
+import time
+
+import pytest
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QComboBox, QTabWidget
+
+from tests.benchmarks.test_sound import song
+from tests.ui.conftest import WAIT
+from tests.ui.watch_blocks import LIMIT, Watch
+from workbench.store.shelf import Shelf
+from workbench.teaching.demo import demo_lessons
+from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
+from workbench.ui import app as ui_app
+from workbench.ui.services import Services
+
+CTRL = Qt.KeyboardModifier.ControlModifier
+LONG_WAIT = 6 * WAIT
+
+
+def noted(name: str, bars: int) -> Lesson:
+    """A lesson of so many bars in two voices, a teaching note on every fourth of them."""
+    notes = tuple(
+        BarNote(f"{name}-{at}", NOTE_KINDS[0], f"Keep the thumb steady in bar {at + 1}.", at, at)
+        for at in range(0, bars, 4)
+    )
+    return Lesson(name, f"Song of {bars} bars", song(bars), "guitar", notes=notes)
+
+
+def test_the_watch_tells_of_a_block(qtbot) -> None:
+    with Watch() as watch:
+        watch.do("being idle", lambda: qtbot.wait(30))
+        watch.do("waiting for others", lambda: time.sleep(1.5 * LIMIT))
+
+        def busy() -> None:
+            until = time.thread_time() + 1.5 * LIMIT
+            while time.thread_time() < until:
+                pass
+
+        watch.do("counting", busy)
+        with watch.unwatched():
+            busy()
+    assert [one.doing for one in watch.busy] == ["counting"]
+    assert "busy" in watch.busy[0].where
+    assert watch.longest["being idle"] < LIMIT
+
+
+@pytest.fixture
+def journey(qtbot, tmp_path):
+    """Opens a window on lessons, and lets go of it."""
+    opened = []
+
+    def start(watch, *lessons, **services):
+        with watch.unwatched():
+            shelf = Shelf(tmp_path / "blocks.db")
+            shelf.save_all(lessons)
+            shelf.set_setting("window.lesson", lessons[0].id)
+            # Before it is shown nobody can wait for it to answer; how soon it is shown is
+            # measured elsewhere.
+            window = ui_app.build(shelf, Services(demo=lambda: (), **services))
+        opened.append((window, shelf))
+        qtbot.addWidget(window)
+        window.resize(1500, 950)
+        watch.do("showing the window", window.show)
+        watch.do("opening the lesson", lambda: ui_app.begin(window))
+        ready(qtbot, window)
+        return window
+
+    yield start
+    for window, shelf in opened:
+        window.close()
+        shelf.close()
+
+
+def ready(qtbot, window) -> None:
+    """Wait until all that was asked for is there and shown."""
+    session = window.session
+
+    def done() -> bool:
+        # What is asked for only after a pause counts as well; dialogs come and go.
+        if not session.jobs.idle or session.fingering is None or window.score.image is None:
+            return False
+        return not any(
+            timer.isSingleShot() and timer.isActive() for timer in window.findChildren(QTimer)
+        )
+
+    qtbot.waitUntil(done, timeout=LONG_WAIT)
+
+
+def walk(qtbot, watch, window) -> None:
+    """What a teacher does with a lesson in a few minutes."""
+    session, bars = window.session, window.bars.view
+
+    def do(doing, action) -> None:
+        watch.do(doing, action)
+        ready(qtbot, window)
+
+    last = len(session.order) - 1
+    for position in (1, 2, last, last // 2, 3):
+        do("selecting a bar", lambda position=position: session.select(position))
+    for _ in range(3):
+        do("selecting a note", lambda: QTest.keyClick(window.score, Qt.Key.Key_Right))
+    do("a right finger", lambda: QTest.keyClick(window.score, Qt.Key.Key_A))
+    do("another string", lambda: QTest.keyClick(window.score, Qt.Key.Key_Down,
+                                                Qt.KeyboardModifier.AltModifier))  # fmt: skip
+    do("pinning the bar", window.choices.keep)
+    for _ in range(3):
+        do("undo", window.menus.undo.trigger)
+    do("redo", window.menus.redo.trigger)
+    do("a new note", window.notes.new_note)
+    do("writing", lambda: QTest.keyClicks(window.notes.words, "Listen to the bass."))
+    do("keeping the note", lambda: QTest.keyClick(window.notes.words, Qt.Key.Key_Return, CTRL))
+    do("selecting rows", bars.selectAll)
+    for box in window.bars.findChildren(QComboBox):
+        for at in (*range(1, box.count()), 0):
+            do(f"filter: {box.itemText(at)}", lambda box=box, at=at: box.setCurrentIndex(at))
+    for tabs in window.findChildren(QTabWidget):
+        if tabs.isVisible():
+            for at in (*range(1, tabs.count()), 0):
+                name = tabs.tabText(at)
+                do(f"tab: {name}", lambda tabs=tabs, at=at: tabs.setCurrentIndex(at))
+    do("zoom", lambda: window.score.set_zoom(1.4))
+    do("no tablature", lambda: window.score.show_parts(tab=False))
+    do("a narrower window", lambda: window.resize(1300, 900))
+    do("the shelf", window.menus.shelf_action.trigger)
+    do("closing the shelf", window.dialog.close)
+
+
+def export(qtbot, watch, window, tmp_path) -> None:
+    """Print the handout."""
+    watch.do("the handout", window.menus.handout_action.trigger)
+    ready(qtbot, window)
+    target = tmp_path / "page.pdf"
+    window.dialog.path.setText(str(target))
+    watch.do("printing", window.dialog.save.click)
+    qtbot.waitUntil(lambda: window.dialog is None, timeout=LONG_WAIT)
+    ready(qtbot, window)
+    assert target.stat().st_size > 1000
+
+
+def told(watch) -> str:
+    rows = sorted(watch.longest.items(), key=lambda row: -row[1])
+    print("\n" + "\n".join(f"{1000 * took:6.1f} ms  {doing}" for doing, took in rows[:12]))
+    return watch.report()
+
+
+def test_with_the_demo(qtbot, journey, tmp_path) -> None:
+    with Watch() as watch:
+        with watch.unwatched():
+            lessons = demo_lessons()
+        window = journey(watch, *lessons)
+        walk(qtbot, watch, window)
+        export(qtbot, watch, window, tmp_path)
+        watch.do("another lesson", lambda: window.session.open(lessons[1].id))
+        ready(qtbot, window)
+    assert not told(watch)
+
+
+@pytest.mark.slow
+def test_with_a_lesson_of_256_bars(qtbot, journey, tmp_path) -> None:
+    with Watch() as watch:
+        with watch.unwatched():
+            lessons = (noted("short", 4), noted("long", 256))
+        window = journey(watch, *lessons)
+        watch.do("the long lesson", lambda: window.session.open("long"))
+        ready(qtbot, window)
+        walk(qtbot, watch, window)
+        watch.do("the short lesson", lambda: window.session.open("short"))
+        ready(qtbot, window)
+        watch.do("the long lesson again", lambda: window.session.open("long"))
+        ready(qtbot, window)
+    assert not told(watch)
