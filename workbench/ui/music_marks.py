@@ -26,7 +26,12 @@ PICKUPS: tuple[tuple[Fraction, str], ...] = (
     (Fraction(3), mark("dotted half note")),
 )
 #: Signs that jumps lead to, by the name of their field.
-SIGNS = (("segno", "Segno"), ("coda", "Coda"), ("to_coda", "To Coda"), ("fine", "Fine"))
+SIGNS = (
+    ("segno", mark("Segno")),
+    ("coda", mark("Coda")),
+    ("to_coda", mark("To Coda")),
+    ("fine", mark("Fine")),
+)
 
 
 def key_names() -> dict[str, Key]:

@@ -102,7 +102,7 @@ class MusicMenu(QObject):
         menu.addSeparator()
         self._add(menu, say("&Jump …"), marks.jump)
         for name, words in SIGNS:
-            self._add(menu, words, partial(marks.sign, name))
+            self._add(menu, say(words), partial(marks.sign, name))
 
     def _piece_menu(self, menu: QMenu) -> None:
         self._add(menu, say("&Pickup …"), self.marks.pickup)
