@@ -39,7 +39,10 @@ def type_cell(qtbot, dialog, row, column, text):
     editor.setText(text)
     QTest.keyClick(editor, Qt.Key.Key_Return)
     editing = table.State.EditingState
-    qtbot.waitUntil(lambda: table.state() != editing, timeout=WAIT)
+    qtbot.waitUntil(
+        lambda: table.state() != editing and table.viewport().findChild(QLineEdit) is None,
+        timeout=WAIT,
+    )
 
 
 def cell(dialog, row, column):
