@@ -94,9 +94,7 @@ def run(options: argparse.Namespace) -> Result:
     if page.suffix.lower() in PICTURES:
         return _picture(options, page)
     if options.bars:
-        raise BadInput(
-            say("--bars goes with a picture of the music; name the file .svg or .png.")
-        )
+        raise BadInput(say("--bars goes with a picture of the music; name the file .svg or .png."))
     pages = make(options, page)
     words = count(pages, "{page}: {n} page.", "{page}: {n} pages.", page=page)
     if options.booklet:
