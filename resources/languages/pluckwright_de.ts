@@ -1176,6 +1176,11 @@
         <translation>Ein gelegter Finger kann die leere Saite daneben dämpfen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>A lesson needs a title; write at least one word.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/lessons.py"/>
         <source>A lesson's id has 1 to {n} characters of plain text.</source>
         <translation>Die Kennung einer Lektion hat 1 bis {n} Zeichen einfachen Text.</translation>
@@ -2035,6 +2040,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
+        <location filename="../../workbench/ui/music_marks.py"/>
         <source>Coda</source>
         <translation>Coda</translation>
     </message>
@@ -2542,6 +2548,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
+        <location filename="../../workbench/ui/music_marks.py"/>
         <source>Fine</source>
         <translation>Fine</translation>
     </message>
@@ -2549,6 +2556,11 @@
         <location filename="../../workbench/ui/note_rejected.py"/>
         <source>Finger</source>
         <translation>Finger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>Finger 0 is the open string, but this note is stopped at fret {fret}; choose 1 to 4, or move it to a string where it is open.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
@@ -4832,6 +4844,11 @@
         <translation>Rechts</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>Right finger '{finger}' is not known; choose p, i, m or a.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/session.py"/>
         <source>Right finger {finger}</source>
         <translation>Rechter Finger {finger}</translation>
@@ -5050,6 +5067,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
+        <location filename="../../workbench/ui/music_marks.py"/>
         <source>Segno</source>
         <translation>Segno</translation>
     </message>
@@ -6060,6 +6078,11 @@
         <translation>Der Hinweis „{words}“ entfiel mit seinem Takt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>The note's last bar comes before its first one, or is not in the piece.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The number or kind of beats changes from one bar to the next.</source>
         <translation>Zahl oder Art der Schläge ändert sich von einem Takt zum nächsten.</translation>
@@ -6420,6 +6443,21 @@
         <translation>In dieser Richtung ist der Ton auf keiner weiteren Saite spielbar.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>This note has no place on the neck yet; choose a place for it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>This note has no words yet; write some, or delete it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>This note is an open string and takes no left finger; move it to another string to stop it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/changes_list.py"/>
         <source>This state of the lesson is not kept any more.</source>
         <translation>Dieser Stand der Lektion ist nicht mehr aufbewahrt.</translation>
@@ -6526,6 +6564,11 @@
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Titles</source>
         <translation>Titel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/music_marks.py"/>
+        <source>To Coda</source>
+        <translation>zur Coda</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/handout_dialog.py"/>
@@ -6677,6 +6720,11 @@
         <location filename="../../workbench/ui/music_commands.py"/>
         <source>Untie a note</source>
         <translation>Haltebogen lösen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>Untitled piece</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_keys.py"/>
@@ -8590,6 +8638,11 @@
         <location filename="../../workbench/fingering/reasons.py"/>
         <source>no other difference</source>
         <translation>kein weiterer Unterschied</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/music_marks.py"/>
+        <source>no pickup</source>
+        <translation>kein Auftakt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/grips.py"/>

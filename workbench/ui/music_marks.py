@@ -18,7 +18,7 @@ from workbench.ui.session import Session
 METERS = ("4/4", "3/4", "2/4", "6/8", "3/8", "9/8", "12/8", "2/2", "3/2", "5/4", "7/8")
 #: Pickups to choose from, in quarter lengths.
 PICKUPS: tuple[tuple[Fraction, str], ...] = (
-    (Fraction(0), mark("none")),
+    (Fraction(0), mark("no pickup")),
     (Fraction(1, 2), mark("eighth note")),
     (Fraction(1), mark("quarter note")),
     (Fraction(3, 2), mark("dotted quarter note")),

@@ -40,7 +40,7 @@ class NewPieceDialog(QDialog):
         self.title, self.composer = QLineEdit(), QLineEdit()
         self.instrument = QComboBox()
         for found in INSTRUMENTS.values():
-            self.instrument.addItem(found.name, found.id)
+            self.instrument.addItem(say(found.name), found.id)
         if session.lesson is not None:
             at = self.instrument.findData(session.lesson.instrument)
             self.instrument.setCurrentIndex(max(0, at))

@@ -32,7 +32,7 @@ class PlayingFields(QWidget):
         self._piece: Piece | None = None
         self.instrument = QComboBox()
         for found in INSTRUMENTS.values():
-            self.instrument.addItem(found.name, found.id)
+            self.instrument.addItem(say(found.name), found.id)
         self.instrument.addItem(say("Own tuning …"), OWN)
         self.tuning = QLineEdit()
         self.tuning.setPlaceholderText(TUNING_HINT)

@@ -31,7 +31,7 @@ def instrument_name(instrument: str) -> str:
 def technique_name(name: str) -> str:
     """A technique's name in the language spoken; a teacher's own word as it is."""
     try:
-        return technique(name).name
+        return say(technique(name).name)
     except BadInput:
         return name
 
