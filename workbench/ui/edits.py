@@ -11,6 +11,7 @@ from workbench.arranging.arrange import Arranged
 from workbench.fingering.types import FingeredNote, Pin, Settings
 from workbench.fingering.written import written_pins
 from workbench.instrument.model import Instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
 
@@ -43,7 +44,7 @@ def new_lesson(placed: Arranged, instrument: Instrument, hand: str = "medium") -
     """A lesson on a piece as it was placed on an instrument."""
     return Lesson(
         id=fresh_id("lesson"),
-        title=placed.piece.title or "Untitled piece",
+        title=placed.piece.title or say("Untitled piece"),
         piece=placed.piece,
         instrument=instrument.id,
         capo=instrument.capo,
@@ -72,9 +73,7 @@ def rearranged(
     was = {note.id: note.midi for note in lesson.piece.notes}
     now = {note.id: note.midi for note in placed.piece.notes}
     same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
-    pins = tuple(
-        pin for pin in lesson.pins if same and now.get(pin.note) == was.get(pin.note)
-    )
+    pins = tuple(pin for pin in lesson.pins if same and now.get(pin.note) == was.get(pin.note))
     last = len(placed.piece.bars) - 1
     notes = tuple(
         replace(
@@ -128,16 +127,21 @@ def set_left(lesson: Lesson, hands: FingeredNote, finger: int) -> Lesson:
     Raises BadInput where the finger cannot be meant.
     """
     if hands.string is None or hands.fret is None:
-        raise BadInput("This note has no place on the neck yet; choose a place for it first.")
+        raise BadInput(say("This note has no place on the neck yet; choose a place for it first."))
     if finger == 0 and hands.fret > 0:
         raise BadInput(
-            f"Finger 0 is the open string, but this note is stopped at fret {hands.fret}; "
-            "choose 1 to 4, or move it to a string where it is open."
+            say(
+                "Finger 0 is the open string, but this note is stopped at fret {fret}; "
+                "choose 1 to 4, or move it to a string where it is open.",
+                fret=hands.fret,
+            )
         )
     if finger > 0 and hands.fret == 0:
         raise BadInput(
-            "This note is an open string and takes no left finger; "
-            "move it to another string to stop it."
+            say(
+                "This note is an open string and takes no left finger; "
+                "move it to another string to stop it."
+            )
         )
     pin = replace(pin_of(lesson, hands.id), string=hands.string, fret=hands.fret, left=finger)
     return _with_pin(lesson, pin)
@@ -146,7 +150,9 @@ def set_left(lesson: Lesson, hands: FingeredNote, finger: int) -> Lesson:
 def set_right(lesson: Lesson, note: str, finger: str) -> Lesson:
     """Fix the note's right finger."""
     if finger not in RIGHT:
-        raise BadInput(f"Right finger '{finger}' is not known; choose p, i, m or a.")
+        raise BadInput(
+            say("Right finger '{finger}' is not known; choose p, i, m or a.", finger=finger)
+        )
     return _with_pin(lesson, replace(pin_of(lesson, note), right=finger))
 
 
@@ -181,11 +187,13 @@ def put_note(lesson: Lesson, note: BarNote) -> Lesson:
     Raises BadInput where it says nothing or covers no bar of the piece.
     """
     if not note.text.strip():
-        raise BadInput("This note has no words yet; write some, or delete it.")
+        raise BadInput(say("This note has no words yet; write some, or delete it."))
     if note.kind not in NOTE_KINDS:
         raise BadInput(f"Kind '{note.kind}' is not known; choose one of {', '.join(NOTE_KINDS)}.")
     if not 0 <= note.first_bar <= note.last_bar < len(lesson.piece.bars):
-        raise BadInput("The note's last bar comes before its first one, or is not in the piece.")
+        raise BadInput(
+            say("The note's last bar comes before its first one, or is not in the piece.")
+        )
     if any(old.id == note.id for old in lesson.notes):
         return replace(
             lesson, notes=tuple(note if old.id == note.id else old for old in lesson.notes)
@@ -204,7 +212,7 @@ def set_field(lesson: Lesson, name: str, value: Any) -> Lesson:
     if limits and value is not None and not limits[0] <= value <= limits[1]:
         raise BadInput(f"{name.replace('_', ' ').capitalize()}: give {limits[0]} to {limits[1]}.")
     if name == "title" and not str(value).strip():
-        raise BadInput("A lesson needs a title; write at least one word.")
+        raise BadInput(say("A lesson needs a title; write at least one word."))
     return replace(lesson, **{name: value})
 
 
