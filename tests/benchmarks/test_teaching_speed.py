@@ -28,7 +28,7 @@ from workbench.teaching.techniques import find_techniques
 UKULELE, HAND = instrument("ukulele"), hand("medium")
 BARS = 64
 ROUNDS = 9
-LOOSE_SECONDS = 0.5  # a tenth of a second is what a machine of its own has to keep
+LOOSE_SECONDS = 0.25  # a tenth of a second is asked; an old machine may take longer
 
 
 @pytest.fixture(scope="module")
@@ -74,9 +74,10 @@ def by_music21(score):
 
 
 def seconds(work, *given):
-    begun = time.perf_counter()
+    """Of the processor: neighbours on a busy machine do not count."""
+    begun = time.process_time()
     work(*given)
-    return time.perf_counter() - begun
+    return time.process_time() - begun
 
 
 def test_a_fingered_piece_is_soon_looked_at(benchmark, fingered):
@@ -93,9 +94,8 @@ def test_a_fingered_piece_is_soon_looked_at(benchmark, fingered):
         f"\n{BARS} bars looked at in {mine * 1000:.0f} ms (median; best {min(ours) * 1000:.0f}); "
         f"music21's key and chords {other / mine:.1f} times as long"
     )
-    # The best of ours: a busy neighbour must not decide; the median is what is told.
-    assert min(theirs) / min(ours) > 1.5
-    assert min(ours) < LOOSE_SECONDS
+    assert other / mine > 1.5
+    assert mine < LOOSE_SECONDS
 
 
 def test_a_second_look_costs_little(benchmark, fingered):
@@ -105,4 +105,4 @@ def test_a_second_look_costs_little(benchmark, fingered):
     find_techniques(*given)
     again = benchmark.pedantic(find_techniques, args=given, rounds=5)
     assert again is find_techniques(*given)
-    assert benchmark.stats.stats.median < first / 10
+    assert min(seconds(find_techniques, *given) for _ in range(5)) < first / 10

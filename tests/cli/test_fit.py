@@ -50,7 +50,8 @@ def test_without_choices_fit_says_what_to_do(store, call):
 # -- grades ----------------------------------------------------------------------------------
 
 TUNES = ("C4:4 E4:4", "C4:2 E4:2 G4:2 A4:2", "G4:1 A4:1 C5:1 B4:1", "Bb4:1 F4:1 D4:1 C5:1",
-         "C4:.5 E4:.5 G4:.5 A4:.5 B4:.5 C5:.5 D5:.5 E5:.5", "F#4:.5 G#4:.5 C#5:.5 D#5:.5")  # fmt: skip
+         "C4:.5 E4:.5 G4:.5 A4:.5 B4:.5 C5:.5 D5:.5 E5:.5",
+         "F#4:.5 G#4:.5 C#5:.5 D#5:.5")  # fmt: skip
 
 
 def graded(store, words):
