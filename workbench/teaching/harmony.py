@@ -140,9 +140,11 @@ def _chord(
     end = start + length
     rows = [(a, n) for a, b, n in spans if a < end and b > start]
     beat = beat_length(bar)
-    # passing notes are short and off the beat; without them a chord may be plain
-    firm = [n for a, n in rows if n.duration >= beat or metric_onset(bar, a) % beat == 0]
-    for inside in ([n for _, n in rows], firm):
+    for passing in (True, False):
+        # passing notes are short and off the beat; without them a chord may be plain
+        inside = [
+            n for a, n in rows if passing or n.duration >= beat or metric_onset(bar, a) % beat == 0
+        ]
         if len({n.midi % 12 for n in inside}) < LEAST_CLASSES:
             continue
         label = name_chord(n.midi for n in inside)

@@ -30,7 +30,7 @@ class Played:
     def place(self) -> Place | None:
         """(finger, string, fret) of a stopped note, None for an open or unplayable one."""
         h = self.hands
-        if not self.stopped or h.left is None or h.string is None or h.fret is None:
+        if not h.left or not h.fret or h.string is None:
             return None
         return (h.left, h.string, h.fret)
 
