@@ -1178,7 +1178,7 @@
     <message>
         <location filename="../../workbench/ui/edits.py"/>
         <source>A lesson needs a title; write at least one word.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Lektion braucht einen Titel; schreiben Sie mindestens ein Wort.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/lessons.py"/>
@@ -2560,7 +2560,7 @@
     <message>
         <location filename="../../workbench/ui/edits.py"/>
         <source>Finger 0 is the open string, but this note is stopped at fret {fret}; choose 1 to 4, or move it to a string where it is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Finger 0 ist die leere Saite, dieser Ton wird aber im Bund {fret} gegriffen; wählen Sie 1 bis 4 oder legen Sie ihn auf eine Saite, auf der er leer klingt.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
@@ -4846,7 +4846,7 @@
     <message>
         <location filename="../../workbench/ui/edits.py"/>
         <source>Right finger '{finger}' is not known; choose p, i, m or a.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den rechten Finger „{finger}“ gibt es nicht; wählen Sie p, i, m oder a.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/session.py"/>
@@ -6080,7 +6080,7 @@
     <message>
         <location filename="../../workbench/ui/edits.py"/>
         <source>The note's last bar comes before its first one, or is not in the piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte Takt des Hinweises kommt vor seinem ersten oder steht nicht im Stück.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -6445,17 +6445,17 @@
     <message>
         <location filename="../../workbench/ui/edits.py"/>
         <source>This note has no place on the neck yet; choose a place for it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Ton hat noch keinen Platz auf dem Hals; wählen Sie zuerst einen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/edits.py"/>
         <source>This note has no words yet; write some, or delete it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Hinweis hat noch keine Worte; schreiben Sie welche oder löschen Sie ihn.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/edits.py"/>
         <source>This note is an open string and takes no left finger; move it to another string to stop it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Ton ist eine leere Saite und braucht keinen linken Finger; legen Sie ihn auf eine andere Saite, um ihn zu greifen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/changes_list.py"/>
@@ -6724,7 +6724,7 @@
     <message>
         <location filename="../../workbench/ui/edits.py"/>
         <source>Untitled piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück ohne Titel</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_keys.py"/>
