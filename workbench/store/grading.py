@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from workbench.fingering.engine import solve
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand, instrument
 from workbench.language.speech import say
@@ -14,10 +14,12 @@ from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.store.location import store_place
 from workbench.store.shelf import Shelf
-from workbench.teaching.calibrate import GradedPiece, Refit, refit
 from workbench.teaching.features import piece_features
 from workbench.teaching.grade import Grade, GradeModel, grade_piece, shown_grade
 from workbench.teaching.lesson import Lesson
+
+if TYPE_CHECKING:
+    from workbench.teaching.calibrate import GradedPiece, Refit
 
 MODEL = "grade model"  # name of the studio setting
 BEFORE = "grade model before the fit"
@@ -76,6 +78,8 @@ def graded_lessons(shelf: Shelf, progress: Progress | None = None) -> tuple[Grad
             continue
         if lesson.grade is None or not lesson.piece.notes:
             continue
+        from workbench.teaching.calibrate import GradedPiece
+
         piece = GradedPiece(lesson.title, features, lesson.grade, lesson.grade_level)
         out.append(GradedLesson(row.id, piece))
     return tuple(sorted(out, key=lambda g: (g.piece.grade, g.piece.title)))
@@ -86,6 +90,8 @@ def fingering_of(shelf: Shelf, lesson: Lesson) -> Fingering:
     kept = shelf.cached_fingering(lesson)
     if kept is not None:
         return kept
+    from workbench.fingering.engine import solve  # numpy: not before the window is shown
+
     made = solve(
         lesson.piece,
         instrument(lesson.instrument, lesson.capo),
@@ -103,6 +109,8 @@ def fit_to_grades(shelf: Shelf, progress: Progress | None = None) -> Refit:
     Raises BadInput with fewer than five graded lessons, or all of one grade.
     """
     pieces = [g.piece for g in graded_lessons(shelf, progress)]
+    from workbench.teaching.calibrate import refit
+
     return refit(pieces, NAME, force=studio_model(shelf))
 
 

@@ -11,8 +11,6 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
-import numpy as np
-
 from workbench.fingering.chordname import ChordLabel, name_chord
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.language.speech import mark, say
@@ -181,6 +179,8 @@ def _merged(parts: list[HeardChord]) -> list[HeardChord]:
 def key_heard(notes: Iterable[Note]) -> tuple[Key, float] | None:
     """The key whose profile fits best, and how well (correlation); None without notes or
     where all twelve are equal."""
+    import numpy as np  # takes long to load
+
     weights = np.zeros(12)
     for n in notes:
         weights[n.midi % 12] += float(n.duration)
@@ -228,6 +228,8 @@ def section_keys(piece: Piece) -> tuple[SectionKey, ...]:
 
 def fit_of(notes: Iterable[Note], key: Key) -> float:
     """How well the notes fit a key: correlation with its profile; 0 where there is none."""
+    import numpy as np  # takes long to load
+
     weights = np.zeros(12)
     for n in notes:
         weights[n.midi % 12] += float(n.duration)

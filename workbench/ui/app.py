@@ -35,13 +35,14 @@ def has_display(environment: dict[str, str] | None = None, platform: str = sys.p
 
 def build(shelf: Shelf, services: Services | None = None) -> Window:
     """The window on a shelf, empty as yet. An application object must be there."""
-    from workbench.ui import languages, look
+    from workbench.ui import languages, layout, look
     from workbench.ui.session import Session
     from workbench.ui.window import Window
 
     languages.speak(languages.wanted(shelf))
     look.load_fonts()
-    look.apply(look.Look())
+    # Before there are widgets: to dress them anew takes as long as to build them.
+    look.apply(layout.kept_look(shelf))
     return Window(Session(shelf, services))
 
 

@@ -13,7 +13,6 @@ from workbench.engraving.chart_kit import Chart
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
 from workbench.store.grading import printed_grade, remember_printed
-from workbench.teaching.calibrate import fit_in_words
 from workbench.teaching.grade import (
     Grade,
     place_of,
@@ -139,6 +138,8 @@ class GradeView(ChartPage):
         )
         self.grade.setAccessibleName(self.grade.text())
         beside = say("The estimate stands beside your word and never changes it.")
+        from workbench.teaching.calibrate import fit_in_words  # takes long to load
+
         self.model.setText(f"{beside} {fit_in_words(analysis.model or shipped_model())}")
         now = shown_grade(lesson, estimate)
         moved = unchanged_in_print(printed, now) if printed is not None else None

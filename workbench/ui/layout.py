@@ -12,6 +12,7 @@ from workbench.ui import look
 from workbench.ui.look import em
 
 if TYPE_CHECKING:
+    from workbench.store.shelf import Shelf
     from workbench.ui.window import Window
 
 KEPT = "window.state"
@@ -42,18 +43,28 @@ def remember(window: Window) -> None:
     session.guard(lambda: session.shelf.set_setting(KEPT, state))
 
 
-def restore(window: Window) -> None:
-    """Lay the window out as it was; what is kept no more, or was spoilt, is left as it comes."""
+def _kept(shelf: Shelf) -> dict[str, Any]:
     try:
-        kept = window.session.shelf.setting(KEPT, {})
+        kept = shelf.setting(KEPT, {})
     except BadInput:
-        kept = {}
-    if not isinstance(kept, dict):
-        kept = {}
-    window.resize(em(window, 76), em(window, 46))
+        return {}
+    return kept if isinstance(kept, dict) else {}
+
+
+def kept_look(shelf: Shelf) -> look.Look:
+    """The colours and text size the window had last."""
+    kept = _kept(shelf)
     scale, theme = kept.get("scale", 100), kept.get("theme", look.THEMES[2])
     if scale in look.SCALES and theme in look.THEMES:
-        window.look = look.Look(theme, scale)
+        return look.Look(theme, scale)
+    return look.Look()
+
+
+def restore(window: Window) -> None:
+    """Lay the window out as it was; what is kept no more, or was spoilt, is left as it comes."""
+    kept = _kept(window.session.shelf)
+    window.resize(em(window, 76), em(window, 46))
+    window.look = kept_look(window.session.shelf)
     look.apply(window.look)
     window.menus.show_look()
     window.shape_sizes()

@@ -79,10 +79,14 @@ def load_fonts() -> str:
 
 
 def apply(look: Look) -> None:
-    """Dress the whole program."""
+    """Dress the whole program; nothing is done where it is dressed so already."""
     app = QApplication.instance()
     assert isinstance(app, QApplication)
     c = DARK if is_dark(look.theme) else LIGHT
+    dress = f"{'dark' if c is DARK else 'light'} {look.scale}"
+    if app.property("dress") == dress:
+        return
+    app.setProperty("dress", dress)
     app.setStyle("Fusion")
     app.setPalette(palette(c))
     font = QFont(load_fonts())
