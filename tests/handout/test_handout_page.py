@@ -18,7 +18,6 @@ import pytest
 from pypdf import PdfReader
 
 from tests.engraving.small_pieces import bar, fingered, piece, walk
-from workbench.handout import pdf as pdf_module
 from workbench.handout.blocks import SystemBlock
 from workbench.handout.grips import grips_of
 from workbench.handout.page import Handout, HandoutOptions, make_handout
@@ -284,7 +283,7 @@ def test_a_full_disk_leaves_the_old_page_as_it_was(tmp_path, monkeypatch) -> Non
     def full(handle):
         raise OSError(errno.ENOSPC, "No space left on device")
 
-    monkeypatch.setattr(pdf_module.os, "fsync", full)
+    monkeypatch.setattr(os, "fsync", full)
     made = lesson()
     with pytest.raises(BadInput, match="No space left on device"):
         make_handout(made, fingered(made.piece, instrument("ukulele")), target)

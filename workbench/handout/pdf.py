@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-import contextlib
-import os
-import tempfile
 from collections.abc import Callable, Sequence
 from pathlib import Path
 from xml.sax.saxutils import escape
@@ -16,6 +13,7 @@ from workbench.handout.pdf_file import Bookmark, finished
 from workbench.handout.tags import Recorder, record
 from workbench.language.speech import chosen, say
 from workbench.music.errors import BadInput
+from workbench.music.files import appearing
 
 __all__ = ["Bookmark", "pdf_bytes", "write_whole"]
 
@@ -101,19 +99,10 @@ def write_whole(path: Path, data: bytes) -> None:
                 "The folder {folder} does not exist; make it or choose another.", folder=path.parent
             )
         )
-    temporary = ""
     try:
-        handle, temporary = tempfile.mkstemp(prefix=".", suffix=".part", dir=path.parent)
-        with os.fdopen(handle, "wb") as file:
-            file.write(data)
-            file.flush()
-            os.fsync(file.fileno())
-        os.chmod(temporary, 0o666 & ~_umask())
-        os.replace(temporary, path)
+        with appearing(path) as part:
+            part.write_bytes(data)
     except OSError as error:
-        with contextlib.suppress(OSError):
-            if temporary:
-                os.unlink(temporary)
         raise BadInput(
             say(
                 "{path} could not be written ({why}); free some space or choose another folder.",
@@ -121,9 +110,3 @@ def write_whole(path: Path, data: bytes) -> None:
                 why=error.strerror or error,
             )
         ) from error
-
-
-def _umask() -> int:
-    mask = os.umask(0)
-    os.umask(mask)
-    return mask

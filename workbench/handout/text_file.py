@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-import contextlib
-import os
-import tempfile
 from collections.abc import Callable
 from pathlib import Path
 
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
+from workbench.music.files import appearing
 from workbench.teaching import script_files
 from workbench.teaching.script import Script
 
@@ -56,23 +54,10 @@ def write_text(path: str | Path, text: str) -> None:
     path = Path(path)
     if path.is_dir():
         raise BadInput(say("{path} is a folder; name the file to write in it.", path=path))
-    part: Path | None = None
     try:
-        handle, name = tempfile.mkstemp(".part", f".{path.name[:80]}-", path.parent)
-        part = Path(name)
-        with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as stream:
-            stream.write(text)
-            stream.flush()
-            os.fsync(stream.fileno())
-        if os.name == "posix":  # a temporary file is private; this one is like any other
-            mask = os.umask(0)
-            os.umask(mask)
-            part.chmod(0o666 & ~mask)
-        os.replace(part, path)
+        with appearing(path) as part:
+            part.write_text(text, encoding="utf-8", newline="\n")
     except (OSError, ValueError) as fault:
-        if part:
-            with contextlib.suppress(OSError):
-                part.unlink()
         why = getattr(fault, "strerror", None) or fault
         raise BadInput(
             say("{path} cannot be written ({why}); choose another place.", path=path, why=why)

@@ -5,10 +5,36 @@ from __future__ import annotations
 import contextlib
 import os
 import tempfile
+from collections.abc import Iterator
 from pathlib import Path
 
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+
+
+@contextlib.contextmanager
+def appearing(path: Path) -> Iterator[Path]:
+    """A file beside ``path`` to write to, of the same ending, that takes its place when all
+    went well and is gone when anything did not; an older file is then untouched.
+
+    Raises OSError as the system does: the caller knows what to tell the user.
+    """
+    handle, name = tempfile.mkstemp(path.suffix, f".part-{path.stem[:80]}-", path.parent)
+    os.close(handle)
+    part = Path(name)
+    try:
+        yield part
+        with part.open("rb+") as stream:
+            os.fsync(stream.fileno())
+        if os.name == "posix":  # a temporary file is private; this one is like any other
+            mask = os.umask(0)
+            os.umask(mask)
+            part.chmod(0o666 & ~mask)
+        os.replace(part, path)
+    except BaseException:
+        with contextlib.suppress(OSError):
+            part.unlink()
+        raise
 
 
 def write_whole(path: str | Path, data: bytes) -> None:
@@ -20,21 +46,10 @@ def write_whole(path: str | Path, data: bytes) -> None:
     path = Path(path)
     if path.is_dir():
         raise BadInput(say("{path} is a folder; give the name of a file to write.", path=path.name))
-    temporary = ""
     try:
-        handle, temporary = tempfile.mkstemp(prefix=f".{path.name}.", dir=path.parent)
-        with os.fdopen(handle, "wb") as stream:
-            stream.write(data)
-            stream.flush()
-            os.fsync(stream.fileno())
-        mask = os.umask(0)
-        os.umask(mask)
-        os.chmod(temporary, 0o666 & ~mask)
-        os.replace(temporary, path)
+        with appearing(path) as part:
+            part.write_bytes(data)
     except OSError as error:
-        if temporary:
-            with contextlib.suppress(OSError):
-                os.unlink(temporary)
         reason = (error.strerror or str(error)).lower()
         raise BadInput(
             say(

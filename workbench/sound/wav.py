@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-import contextlib
-import os
-import tempfile
 import wave
 from collections.abc import Sequence
 from pathlib import Path
@@ -17,6 +14,7 @@ from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.music.files import appearing
 from workbench.music.model import Piece
 from workbench.sound.plucked import RATE
 from workbench.sound.render import Progress, render
@@ -33,24 +31,13 @@ def write_wav(samples: NDArray[np.floating[Any]], path: str | Path, rate: int = 
         raise BadInput(
             say("{path}: that is more sound than a WAVE file holds; choose fewer bars.", path=path)
         )
-    part: Path | None = None
     try:
-        handle, name = tempfile.mkstemp(".part", f".{path.name}-", path.parent)
-        part = Path(name)
-        with os.fdopen(handle, "wb") as stream:
-            with wave.open(stream, "wb") as file:
-                file.setnchannels(1)
-                file.setsampwidth(2)
-                file.setframerate(rate)
-                file.writeframes(data)
-            stream.flush()
-            os.fsync(stream.fileno())
-        _usual_rights(part)
-        os.replace(part, path)
+        with appearing(path) as part, wave.open(str(part), "wb") as file:
+            file.setnchannels(1)
+            file.setsampwidth(2)
+            file.setframerate(rate)
+            file.writeframes(data)
     except OSError as fault:
-        if part:
-            with contextlib.suppress(OSError):
-                part.unlink()
         raise BadInput(
             say(
                 "{path} cannot be written ({reason}); choose another place.",
@@ -59,14 +46,6 @@ def write_wav(samples: NDArray[np.floating[Any]], path: str | Path, rate: int = 
             )
         ) from fault
     return len(samples) / rate
-
-
-def _usual_rights(path: Path) -> None:
-    """Give a temporary file, which is private, the rights of any new file."""
-    if os.name == "posix":
-        mask = os.umask(0)
-        os.umask(mask)
-        path.chmod(0o666 & ~mask)
 
 
 def make_sound(

@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-import contextlib
-import os
-import tempfile
 from collections.abc import Callable
 from pathlib import Path
 
@@ -18,6 +15,7 @@ from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.music.files import appearing
 from workbench.music.model import Piece
 from workbench.teaching.exercises import Exercise
 from workbench.ui.jobs import Progress
@@ -77,20 +75,12 @@ def write_strip(exercise: Exercise, instrument: Instrument, path: Path) -> Path:
 
 def whole(path: Path, write: Callable[[Path], None]) -> None:
     """Let a file appear whole or not at all. Raises BadInput where it cannot be written."""
-    part: Path | None = None
     try:
-        handle, name = tempfile.mkstemp(path.suffix, ".part-", path.parent)
-        os.close(handle)
-        part = Path(name)
-        write(part)
-        if part.stat().st_size == 0:
-            raise OSError(say("nothing could be written"))
-        part.chmod(0o644)
-        os.replace(part, path)
+        with appearing(path) as part:
+            write(part)
+            if part.stat().st_size == 0:
+                raise OSError(say("nothing could be written"))
     except OSError as fault:
-        if part is not None:
-            with contextlib.suppress(OSError):
-                part.unlink()
         raise BadInput(
             say(
                 "{path} cannot be written ({why}); choose another place.",
