@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from tests.engraving.small_pieces import bar, fingered, piece
 from workbench.handout.blocks import Space
 from workbench.handout.compose import Flow, Loose, Together
+from workbench.handout.form_map import FormMap
 from workbench.handout.layout import (
     EMPTY,
     LONELY,
@@ -24,6 +25,7 @@ from workbench.handout.layout import (
 )
 from workbench.handout.options import HandoutOptions, sheet
 from workbench.handout.page import Handout
+from workbench.handout.words import form_words
 from workbench.instrument.table import instrument
 from workbench.teaching.lesson import Lesson
 
@@ -144,3 +146,14 @@ def test_what_belongs_together_is_parted_only_where_no_page_holds_it() -> None:
     assert [len(p.placed) for p in flow.pages] == [1, 2]
     flow.parts([Together([Space(page.room * 0.7), Space(page.room * 0.7)])])
     assert len(flow.pages) == 3
+
+
+def test_the_form_in_words_and_its_map_name_the_same_bars() -> None:
+    """Also where a later section begins with a pickup bar that bears a number of its own."""
+    bars = [bar(k, "C4:1 D4:1 E4:1 F4:1", number=str(k)) for k in range(7)]
+    bars[0] = replace(bars[0], pickup=True, section="A")
+    bars[3] = replace(bars[3], pickup=True, section="B")
+    made = piece(bars)
+    shown = [words for _, words in FormMap(made, 400.0, 1.0)._words]
+    assert shown == ["1–2", "3–6"]
+    assert form_words(made).startswith("A = bars 1–2; B = bars 3–6.")

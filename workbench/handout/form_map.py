@@ -10,7 +10,7 @@ from PySide6.QtGui import QPainter, QPen
 from workbench.engraving.app import SANS
 from workbench.handout.tags import begin
 from workbench.handout.typeset import INK, Style, draw
-from workbench.handout.words import pickup_joined
+from workbench.handout.words import first_numbered, pickup_joined
 from workbench.language.speech import say
 from workbench.music.form import playing_order, sections
 from workbench.music.model import Piece
@@ -58,9 +58,8 @@ class FormMap:
         piece = pickup_joined(piece)
         self._played = played_sections(piece)
         numbers = {b.index: b.number for b in piece.bars}
-        pickup = bool(piece.bars) and piece.bars[0].pickup
         self._words = [
-            (p.letter, self._bars(numbers, p.first + (pickup and p.first == 0 < p.last), p.last))
+            (p.letter, self._bars(numbers, first_numbered(piece, p.first, p.last), p.last))
             for p in self._played
         ]
         self._scale, self._width = scale, width

@@ -136,9 +136,8 @@ def form_words(piece: Piece) -> str:
     piece = pickup_joined(piece)
     parts = []
     for section in sections(piece):
-        first, last = piece.bars[section.first_bar], piece.bars[section.last_bar]
-        if first.pickup and section.first_bar < section.last_bar:
-            first = piece.bars[section.first_bar + 1]
+        first = piece.bars[first_numbered(piece, section.first_bar, section.last_bar)]
+        last = piece.bars[section.last_bar]
         bars = (
             say("bar {bar}", bar=first.number)
             if first is last
@@ -149,6 +148,11 @@ def form_words(piece: Piece) -> str:
     if len(parts) < 2:
         return "" if order.rstrip(".") in {s.letter for s in sections(piece)} else order
     return say("{sections}. Order: {order}", sections="; ".join(parts), order=order)
+
+
+def first_numbered(piece: Piece, first: int, last: int) -> int:
+    """Where a stretch of bars is said to begin: after the piece's pickup, which is not counted."""
+    return 1 if first == 0 < last and piece.bars[0].pickup else first
 
 
 def pickup_joined(piece: Piece) -> Piece:
