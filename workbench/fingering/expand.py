@@ -10,11 +10,13 @@ same fret at once, may roll down to a barre or hop: both ways are kept too.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 import numpy as np
 
 from workbench.fingering.frame import Layer
-from workbench.fingering.grips import PAIRS, IntArray, Neck
+from workbench.fingering.grips import Neck
+from workbench.fingering.holding import PAIRS, IntArray
 from workbench.fingering.states import (
     Before,
     BoolArray,
@@ -28,6 +30,7 @@ from workbench.fingering.terms import Steps, cost
 from workbench.instrument.model import Instrument
 
 FOUR = np.arange(4)
+HURRY = (Fraction(1), Fraction(1, 2), Fraction(1, 4))  # quarter lengths
 
 
 @dataclass(frozen=True)
@@ -163,7 +166,7 @@ def choose(
 
 
 def steps_of(
-    old: States, x: Batch, b: Before, n: Need, instrument: Instrument
+    old: States, layer: Layer, x: Batch, b: Before, n: Need, instrument: Instrument
 ) -> tuple[Steps, States]:
     """The steps as the cost terms see them, and the (not yet merged) states after."""
     fret, lo, hi = _hand(old, n, x)
@@ -181,15 +184,10 @@ def steps_of(
     hinged = wide & grown[:, 0]
     ring = pick(n.slot, x.g)
     cover = bits(lo, hi, fret > 0)
-    lost = _ring_on(ring, x, b, n, cover, fret, instrument)
+    lost, cuts = _ring_on(ring, x, b, n, cover, fret, instrument)
     held = x.keep & pick(b.held, x.a)
     low = np.where(needed & ~same, asked, 99).min(axis=1)
-    at, lowest = np.zeros(len(x.a), np.int16), np.zeros(len(x.a), np.int16)
-    for f in range(3, -1, -1):
-        down = fret[:, f] > 0
-        at = np.where(down, fret[:, f], at)
-        lowest = np.where(down, np.int16(f), lowest)
-    pos = np.where(at > 0, np.maximum(1, at - lowest), old.pos[x.a])
+    pos = np.where(fret.any(axis=1), where(fret), old.pos[x.a]).astype(np.int16)
     steps = Steps(
         old_fret,
         fret,
@@ -202,23 +200,81 @@ def steps_of(
         held,
         hinged,
         grown,
+        _swapped(old, x, old_fret, asked, needed & ~same, pick(n.cover, x.g)),
         b.busy[x.a],
         lost,
+        cuts,
         old.pos[x.a],
         pos,
+        np.full(len(x.a), hurry(layer), np.int16),
         n.unsteady[x.g],
+        n.open_beside[x.g],
+        n.open_above[x.g],
+        n.inverted[x.g],
+        n.displaced[x.g],
         low,
         b.tune[x.a],
         n.tune[x.g],
+        _slurred(old, layer, b, n, x),
     )
     return steps, States(fret, lo, hi, ring, pos, x.g)
 
 
+def where(fret: IntArray) -> IntArray:
+    """Hand positions in half frets, from (E, 4) frets by finger: the middle of what each
+    finger that is down says of it (finger n on fret n + k: position 1 + k)."""
+    down = fret > 0
+    many = np.maximum(1, down.sum(axis=1))
+    sums = np.where(down, fret - FOUR, 0).sum(axis=1)
+    return np.maximum(2, (4 * sums + many) // (2 * many))
+
+
+def hurry(layer: Layer) -> int:
+    """0 to 3: a quarter length or more since the notes before, an eighth, a sixteenth, less."""
+    return sum(layer.since < q for q in HURRY)
+
+
+def _swapped(
+    old: States, x: Batch, old_fret: IntArray, asked: IntArray, put: BoolArray, cover: IntArray
+) -> IntArray:
+    """Fingers put down on a string and fret where another finger stood before."""
+    out = np.zeros(len(x.a), np.int16)
+    before = pick(bits(old.lo, old.hi, old.fret > 0), x.a)
+    for f in range(4):
+        for g in range(4):
+            if f != g:
+                there = (asked[:, f] == old_fret[:, g]) & ((cover[:, f] & before[:, g]) != 0)
+                out += put[:, f] & there
+    return out
+
+
+def _slurred(old: States, layer: Layer, b: Before, n: Need, x: Batch) -> IntArray:
+    """How badly slurs into this moment are broken: across strings 3, one finger for both
+    notes or the wrong one of two 1."""
+    out = np.zeros(len(x.a), np.int16)
+    for slot, parent in layer.slurs:
+        here = old.ring == parent
+        known = here.any(axis=1)
+        string = np.argmax(here, axis=1)
+        rows = np.arange(len(old))
+        finger = b.top[rows, string]
+        fret = np.where(finger > 0, old.fret[rows, np.maximum(finger, 1) - 1], 0)
+        new_string, new_fret, new_finger = (n.stops[x.g, slot - 1, i] for i in range(3))
+        across = (string + 1)[x.a] != new_string
+        up = new_fret > fret[x.a]
+        f = finger[x.a]
+        wrong = np.where(up, (f > 0) & (new_finger <= f), (new_finger > 0) & (new_finger >= f))
+        out += np.where(known[x.a], np.where(across, 3, wrong), 0).astype(np.int16)
+    return out
+
+
 def _ring_on(
     ring: IntArray, x: Batch, b: Before, n: Need, cover: IntArray, fret: IntArray, ins: Instrument
-) -> IntArray:
-    """Let notes that go on sound on in ``ring`` (changed in place); sixteenths lost by the rest."""
+) -> tuple[IntArray, IntArray]:
+    """Let notes that go on sound on in ``ring`` (changed in place); sixteenths lost by the
+    rest, and how many of them. A string that strikes the same pitch anew loses nothing."""
     lost = np.zeros(len(x.a), np.int16)
+    cuts = np.zeros(len(x.a), np.int16)
     every = cover[:, 0] | cover[:, 1] | cover[:, 2] | cover[:, 3]
     for s in range(ins.strings):
         if not b.rest[:, s].any():
@@ -236,8 +292,11 @@ def _ring_on(
                 stays = np.where(mine, alive, stays)
         stays &= (n.slot[x.g, s] == 0) & (goes_on > 0)
         ring[:, s] = np.where(stays, goes_on, ring[:, s])
-        lost += np.where((goes_on > 0) & ~stays, b.lost[x.a, s], 0).astype(np.int16)
-    return lost
+        again = b.again[x.a, s]
+        gone = (goes_on > 0) & ~stays & ~((again > 0) & (n.slot[x.g, s] == again))
+        lost += np.where(gone, b.lost[x.a, s], 0).astype(np.int16)
+        cuts += gone
+    return lost, cuts
 
 
 _MIX = np.random.default_rng(20).integers(1, 2**63, 64, dtype=np.uint64) | np.uint64(1)
@@ -268,7 +327,7 @@ def expand(
 ) -> tuple[States, Edges]:
     """The states of a layer and the steps into them."""
     batch, b = choose(old, layer, n, neck, instrument)
-    steps, after = steps_of(old, batch, b, n, instrument)
+    steps, after = steps_of(old, layer, batch, b, n, instrument)
     price = cost(steps, neck, weights)
     states, into = merge(after)
     order = np.argsort(batch.a, kind="stable")

@@ -7,6 +7,7 @@ start, a D.C.) is a *join*, whose cost counts though it is no branch.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -27,7 +28,10 @@ class Layer:
     parent's slots which are written to sound right up to this moment.
     ``left_over`` is what of each parent slot remains from here, in quarter lengths.
     ``soon`` are the MIDI numbers that begin within the next few layers.
-    ``melody``, ``tune``: where the melody is and whence it comes.
+    ``melody``, ``tune``: where the melody is and whence it comes. ``since`` is the time
+    from the parent on, in quarter lengths. ``slurs`` lists (slot here, parent slot) of notes
+    slurred to from one before. ``again[s]`` is the slot here that strikes the pitch of
+    parent slot s again (0: none): the sound goes on there.
     """
 
     index: int
@@ -43,6 +47,9 @@ class Layer:
     soon: frozenset[int]
     melody: int = 0  # slot of the first voice's note that begins here, 0 = none
     tune: int = 0  # parent slot of the melody note just before, 0 = none or a leap in pitch
+    since: Fraction = Fraction(0)
+    slurs: tuple[tuple[int, int], ...] = ()
+    again: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -101,8 +108,14 @@ def _bar_parents(
     return parents, joins
 
 
-def build_frame(piece: Piece, playable: frozenset[str] | None = None) -> Frame:
-    """Lay out the layers and joins of a piece. ``playable`` restricts to those note ids."""
+def build_frame(
+    piece: Piece,
+    playable: frozenset[str] | None = None,
+    slurred: Mapping[str, str] | None = None,
+) -> Frame:
+    """Lay out the layers and joins of a piece. ``playable`` restricts to those note ids;
+    ``slurred`` names for notes sounded by the left hand the note they are slurred from."""
+    slurs = slurred or {}
     order = playing_order(piece)
     parents, bar_joins = _bar_parents(piece, order)
     sequence: list[int] = []
@@ -126,7 +139,9 @@ def build_frame(piece: Piece, playable: frozenset[str] | None = None) -> Frame:
         for onset, starting in moments_of(notes):
             time = bar_time[bar] + onset
             starts.update((n.id, time) for n in starting)
-            layer = _layer(len(layers), parent, bar, onset, time, starting, layers, starts)
+            layer = _layer(
+                len(layers), parent, bar, onset, time, starting, layers, starts, slurs
+            )
             layers.append(layer)
             of_bar[bar].append(layer.index)
             parent = layer.index
@@ -175,14 +190,21 @@ def _layer(
     starting: tuple[Note, ...],
     layers: list[Layer],
     starts: dict[str, Fraction],
+    slurred: Mapping[str, str],
 ) -> Layer:
     slots = list(starting)
     carry: list[int] = []
     upto: list[bool] = []
     left_over: list[Fraction] = []
+    again: list[int] = []
+    slurs: list[tuple[int, int]] = []
+    since = Fraction(0)
     if parent >= 0:
         above = layers[parent]
+        since = time - above.time
+        pitches = {n.midi: i for i, n in enumerate(starting, 1)}
         for n in above.slots:
+            again.append(pitches.get(n.midi, 0))
             end = starts[n.id] + n.duration
             upto.append(end >= time and not n.grace)
             if end > time and n.duration > 0:
@@ -192,6 +214,12 @@ def _layer(
             else:
                 carry.append(0)
                 left_over.append(Fraction(0))
+        there = {n.id: i for i, n in enumerate(above.slots, 1)}
+        slurs = [
+            (i, there[slurred[n.id]])
+            for i, n in enumerate(starting, 1)
+            if slurred.get(n.id) in there
+        ]
     return Layer(
         index,
         parent,
@@ -206,6 +234,9 @@ def _layer(
         frozenset(),
         melody_slot(starting),
         tune_slot(layers[parent].notes, starting) if parent >= 0 else 0,
+        since,
+        tuple(slurs),
+        tuple(again),
     )
 
 

@@ -5,19 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any
 
 import numpy as np
-import numpy.typing as npt
 
+from workbench.fingering.holding import PAIRS, Holding, IntArray
 from workbench.fingering.reach import pair_limits, tip_mm
 from workbench.fingering.types import Pin
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import chosen, say
 from workbench.music.model import Note
 
-IntArray = npt.NDArray[Any]
-PAIRS = ((0, 1), (0, 2), (0, 3), (1, 2), (1, 3), (2, 3))
 
 
 @dataclass(frozen=True)
@@ -37,7 +34,7 @@ class Neck:
     ``span[r, q, d]``: distance of two finger tips on frets r and q, d strings
     apart. ``comfort`` and ``greatest``: by pair in the order of PAIRS.
     ``at[r]``: where fret r is stopped, from the nut. ``shift[p, q]``: way of
-    the hand between positions p and q.
+    the hand between positions p and q in half frets. ``holding``: what grips cost.
     """
 
     span: IntArray
@@ -45,6 +42,7 @@ class Neck:
     greatest: tuple[int, ...]
     at: IntArray
     shift: IntArray
+    holding: Holding
 
 
 @lru_cache(maxsize=32)
@@ -58,9 +56,11 @@ def neck(instrument: Instrument, hand: Hand) -> Neck:
     limits = pair_limits(hand)
     comfort = tuple(round(limits[f + 1, g + 1][0]) for f, g in PAIRS)
     greatest = tuple(round(limits[f + 1, g + 1][1]) for f, g in PAIRS)
-    fret = np.array([instrument.fret_mm(r) for r in range(n + 1)])
+    fret = np.array([instrument.fret_mm(r / 2) for r in range(2 * n + 2)])
     shift = np.rint(np.abs(fret[:, None] - fret[None, :])).astype(np.int16)
-    return Neck(span, comfort, greatest, np.rint(at).astype(np.int16), shift)
+    apart = max(q - r for r in range(1, n) for q in range(r, n) if along[q, r] <= max(greatest))
+    holding = Holding(s, n - 1, span, comfort, apart)
+    return Neck(span, comfort, greatest, np.rint(at).astype(np.int16), shift, holding)
 
 
 def apart(a: tuple[int, int, int], b: tuple[int, int, int]) -> int:
@@ -93,7 +93,9 @@ def _finger_ways(
 
     def go(i: int, chosen: list[int], hand: list[tuple[int, int, int]]) -> None:
         if i == len(places):
-            if all(_barre_free(h, by_string) for h in hand) and possible(hand, table):
+            if all(_barre_free(f, h, by_string) for f, h in enumerate(hand)) and possible(
+                hand, table
+            ):
                 out.append((tuple(chosen), tuple(hand)))
             return
         string, fret = places[i]
@@ -107,7 +109,7 @@ def _finger_ways(
             old = hand[f]
             if old[0] == 0:
                 new = (fret, string, string)
-            elif f == 0 and old[0] == fret:  # barres with the first finger
+            elif old[0] == fret:  # a barre
                 new = (fret, min(old[1], string), max(old[2], string))
             else:
                 continue
@@ -119,9 +121,11 @@ def _finger_ways(
     return out
 
 
-def _barre_free(finger: tuple[int, int, int], by_string: dict[int, int]) -> bool:
+def _barre_free(number: int, finger: tuple[int, int, int], by_string: dict[int, int]) -> bool:
+    """No string under the finger sounds lower; only finger 1 may lie over silent strings."""
     fret, lo, hi = finger
-    return all(by_string.get(s, fret) >= fret for s in range(lo, hi + 1)) if fret else True
+    silent = fret if number == 0 else -1
+    return all(by_string.get(s, silent) >= fret for s in range(lo, hi + 1)) if fret else True
 
 
 def grips(

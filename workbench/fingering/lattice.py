@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from hashlib import blake2b
 
 import numpy as np
 
-from workbench.fingering.expand import Edges, choose, expand, steps_of
+from workbench.fingering.expand import Edges, choose, expand, hurry, steps_of
 from workbench.fingering.frame import Frame, Join, Layer, melody_slot, tune_slot
-from workbench.fingering.grips import Grip, IntArray, Neck, grips
+from workbench.fingering.grips import Grip, Neck, grips
+from workbench.fingering.holding import IntArray
 from workbench.fingering.states import States, need, start_state
 from workbench.fingering.terms import Steps, cost, features, join_steps
 from workbench.fingering.types import Pin
@@ -65,7 +66,7 @@ class Lattice:
         old = self._old(layer).take(a)
         n = need([self.grips[t][int(self.states[t].grip[into])]], layer, self.instrument)
         batch, b = choose(old, layer, n, self.neck, self.instrument)
-        steps, after = steps_of(old, batch, b, n, self.instrument)
+        steps, after = steps_of(old, layer, batch, b, n, self.instrument)
         wish = self.states[t].take(into).rows()[:, :-1]
         return steps.take((after.rows()[:, :-1] == wish).all(axis=1))
 
@@ -81,7 +82,7 @@ class Lattice:
         found = self.grips[join.to_layer]
         n = need(found, layer, self.instrument)
         batch, b = choose(old, layer, n, self.neck, self.instrument, keep_nothing=True)
-        steps, _ = steps_of(old, batch, b, n, self.instrument)
+        steps, _ = steps_of(old, layer, batch, b, n, self.instrument)
         price = cost(steps, self.neck, self.weights.left)
         return price.reshape(len(old), len(found))
 
@@ -104,6 +105,9 @@ def join_layer(frame: Frame, join: Join) -> Layer:
         frozenset(),
         melody_slot(target.notes),
         tune_slot(source.notes, target.notes),
+        Fraction(1),
+        (),
+        (0,) * k,
     )
 
 
@@ -117,6 +121,9 @@ def _signature(layer: Layer) -> tuple[object, ...]:
         layer.soon,
         layer.melody,
         layer.tune,
+        hurry(layer),
+        layer.slurs,
+        layer.again,
     )
 
 
@@ -125,7 +132,7 @@ def build_lattice(
     instrument: Instrument,
     neck: Neck,
     weights: Weights,
-    pins: dict[str, Pin],
+    pins: Mapping[str, Pin],
     progress: Callable[[int, int], None] | None = None,
 ) -> Lattice:
     """Grow the lattice from the first layer on. ``progress(done, all)`` is called

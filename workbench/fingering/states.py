@@ -32,7 +32,7 @@ def pick(x: IntArray, rows: IntArray) -> IntArray:
 class States:
     """K hand states. ``fret``, ``lo``, ``hi``: (K, 4) by finger, fret 0 = up;
     ``ring``: (K, S) slot of the note sounding on each string, 0 = none;
-    ``pos``: (K,) fret of the hand's first finger, 0 = not yet placed;
+    ``pos``: (K,) position of the hand in half frets, 0 = not yet placed;
     ``grip``: (K,) index of the grip that begins the layer's notes."""
 
     fret: IntArray
@@ -90,8 +90,9 @@ class Before:
     on; ``useful``: silent, but its note returns soon; ``cover``: strings as
     bits; ``rest``: slot here of what goes on on each string; ``top``: finger by
     string; ``busy``: some finger's note sounds up to now; ``lost``: sixteenths
-    that would be lost on each string; ``tune``: string of the melody note just
-    before, 0 where the melody does not move on from there.
+    that would be lost on each string; ``again``: slot here that strikes the same pitch
+    anew; ``tune``: string of the melody note just before, 0 where the melody does not move
+    on from there.
     """
 
     upto: BoolArray
@@ -102,6 +103,7 @@ class Before:
     top: IntArray
     busy: BoolArray
     lost: IntArray
+    again: IntArray
     tune: IntArray
 
 
@@ -136,7 +138,9 @@ def before(states: States, layer: Layer, instrument: Instrument) -> Before:
     if layer.tune:
         tune = (np.argmax(states.ring == layer.tune, axis=1) + 1).astype(np.int16)
     busy = np.asarray(upto.any(axis=1))
-    return Before(upto, held, useful, cover, rest, top, busy, lost_slot[states.ring], tune)
+    again = np.array([0, *layer.again], np.int16)[states.ring]
+    lost = lost_slot[states.ring]
+    return Before(upto, held, useful, cover, rest, top, busy, lost, again, tune)
 
 
 @dataclass(frozen=True)
@@ -144,7 +148,11 @@ class Need:
     """What a layer's grips ask, one row a grip: finger places (``code`` as in
     States), the strings played below a fret (``under[g, r]`` as bits), the slot each
     string begins, and whether the note is fretted where an open string would sound
-    it; ``tune``: string of the melody note, 0 = none."""
+    it; ``tune``: string of the melody note, 0 = none; ``open_beside``/``open_above``:
+    barres among open strings, and such that must arch over one nearer the floor;
+    ``inverted``: pairs of notes of which the higher lies on the lower-tuned string;
+    ``displaced``: places between each note's and the lowest on the neck, summed;
+    ``stops``: (grips, notes, 3) string, fret and finger of each note."""
 
     code: IntArray
     fret: IntArray
@@ -155,6 +163,15 @@ class Need:
     slot: IntArray
     unsteady: IntArray
     tune: IntArray
+    open_beside: IntArray
+    open_above: IntArray
+    inverted: IntArray
+    displaced: IntArray
+    stops: IntArray
+
+
+def _fret(place: tuple[int, int]) -> int:
+    return place[1]
 
 
 def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
@@ -166,7 +183,22 @@ def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
     unsteady = np.zeros(g, np.int16)
     tune = np.zeros(g, np.int16)
     opens = set(instrument.open_midi)
+    beside, above = np.zeros(g, np.int16), np.zeros(g, np.int16)
+    inverted, displaced = np.zeros(g, np.int16), np.zeros(g, np.int16)
+    ranks = [
+        {string: i for i, (string, _) in enumerate(sorted(instrument.places(n.midi), key=_fret))}
+        for n in layer.notes
+    ]
+    tuned = instrument.open_midi
     for i, grip in enumerate(grips):
+        at = [(layer.notes[j].midi, tuned[p[0] - 1]) for j, p in enumerate(grip.places)]
+        displaced[i] = sum(ranks[j][p[0]] for j, p in enumerate(grip.places))
+        inverted[i] = sum(a > b and s < t for a, s in at for b, t in at)
+        free = [string for string, at, _ in grip.places if at == 0]
+        laid = [lo for at, lo, hi in grip.fingers if at and hi > lo]
+        if free and laid:
+            beside[i] = len(laid)
+            above[i] = sum(min(free) < lo for lo in laid)
         for j, (string, at, _) in enumerate(grip.places):
             slot[i, string - 1] = j + 1
             string_fret[i, string - 1] = at
@@ -189,4 +221,9 @@ def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
         slot,
         unsteady,
         tune,
+        beside,
+        above,
+        inverted,
+        displaced,
+        np.array([x.places for x in grips], np.int16).reshape(g, -1, 3),
     )

@@ -1,18 +1,21 @@
 """The declared cost of the left hand, term by term.
 
-Each term is one function over a batch of steps (a step is one hand state, the
-next grip and what stays down) and gives a whole number of its unit for every
-step. Units, weights and the sentence a teacher would say: resources/weights.
+What it is to hold fingers somewhere is priced in holding.py, for shapes and pieces alike;
+here is what a step adds to it: the way of the hand, fingers that hop or slide, notes cut.
+Each term is one function over a batch of steps (a step is one hand state, the next grip
+and what stays down) and gives a whole number of its unit for every step. Units, weights
+and the sentence a teacher would say: resources/weights.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, fields
 
 import numpy as np
 
 from workbench.fingering.grips import PAIRS, IntArray, Neck
+from workbench.fingering.holding import HOLDING
 from workbench.fingering.states import BoolArray
 
 
@@ -24,11 +27,16 @@ class Steps:
     already; ``guided``: on the same string at another fret; ``upto``: its old
     note sounds right up to now; ``held``: it holds a note that goes on;
     ``hinged``: finger 1 rolls down to a barre while it sounds; ``grown``: (E, 4) the
-    finger stays but covers more strings; ``busy``: some finger is at
-    work up to now; ``lost``: sixteenths of written length cut off;
-    ``old_pos``/``pos``: hand positions; ``unsteady``: fretted though open
-    would do; ``lowest_new``: lowest fret stopped anew on another string (99: none);
-    ``old_tune``/``tune``: strings of the melody note before and now, 0 = none.
+    finger stays but covers more strings; ``swapped``: fingers put where another stood;
+    ``busy``: some finger is at work up to now; ``lost``: sixteenths of written length cut
+    off; ``cuts``: notes cut; ``old_pos``/``pos``: hand positions in half frets, ``hurry`` 0 (time enough)
+    to 3 for the time since the notes before; ``unsteady``: fretted though open
+    would do; ``open_beside``/``open_above``: barres among open strings, and such that must
+    arch over one; ``inverted``: pairs of notes whose strings stand the other way round;
+    ``displaced``: strings between the notes' places and the lowest on the neck;
+    ``lowest_new``: lowest fret stopped anew on another string (99: none);
+    ``old_tune``/``tune``: strings of the melody note before and now, 0 = none; ``slurred``:
+    ways in which a slur into this grip is broken.
     """
 
     old_fret: IntArray
@@ -42,23 +50,41 @@ class Steps:
     held: BoolArray
     hinged: BoolArray
     grown: BoolArray
+    swapped: IntArray
     busy: BoolArray
     lost: IntArray
+    cuts: IntArray
     old_pos: IntArray
     pos: IntArray
+    hurry: IntArray
     unsteady: IntArray
+    open_beside: IntArray
+    open_above: IntArray
+    inverted: IntArray
+    displaced: IntArray
     lowest_new: IntArray
     old_tune: IntArray
     tune: IntArray
+    slurred: IntArray
 
     def take(self, chosen: BoolArray) -> Steps:
         """The chosen steps alone."""
         return Steps(*(getattr(self, f.name)[chosen] for f in fields(self)))
 
     @property
+    def new(self) -> BoolArray:
+        """The finger has just come to stop a note here."""
+        return self.need & (~self.same | self.grown)
+
+    @property
     def placed(self) -> BoolArray:
         """The finger is put down anew (not planted, not guided)."""
         return self.need & ~self.same & ~self.guided
+
+    @property
+    def code(self) -> IntArray:
+        """(E, 4): fret << 8 | lo << 4 | hi of the fingers that sound something, 0 of others."""
+        return np.where(self.need | self.held, self.fret << 8 | self.lo << 4 | self.hi, 0)
 
 
 def join_steps(parts: Sequence[Steps]) -> Steps:
@@ -66,8 +92,9 @@ def join_steps(parts: Sequence[Steps]) -> Steps:
     return Steps(*(np.concatenate([getattr(p, f.name) for p in parts]) for f in fields(Steps)))
 
 
-FINGER_WEAKNESS = np.array([0, 0, 1, 2], np.int16)
 FINGER_INDEX = np.arange(4, dtype=np.int16)
+FIRST = 3  # half frets up to which the hand stands in first position
+MOVE = 4  # half frets from which a change of position is a move of the hand, not a lean
 
 
 def total(x: IntArray | BoolArray) -> IntArray:
@@ -80,53 +107,19 @@ def place(s: Steps, neck: Neck) -> IntArray:
     return total(s.placed)
 
 
-def weak(s: Steps, neck: Neck) -> IntArray:
-    """Load on fingers 3 and 4: 1 and 2 for each time they stop a note anew."""
-    return total((s.need & ~s.same) * FINGER_WEAKNESS)
+def barre_open(s: Steps, neck: Neck) -> IntArray:
+    """Barres laid while an open string sounds."""
+    return np.where(_new_barre(s), s.open_beside, 0).astype(np.int32)
 
 
-def stretch(s: Steps, neck: Neck) -> IntArray:
-    """Millimetres by which pairs of fingers exceed their comfortable span."""
-    out = np.zeros(len(s.pos), np.int32)
-    for i, (f, g) in enumerate(PAIRS):
-        both = (s.fret[:, f] > 0) & (s.fret[:, g] > 0)
-        if not both.any():
-            continue
-        d = np.maximum(0, np.maximum(s.lo[:, g] - s.hi[:, f], s.lo[:, f] - s.hi[:, g]))
-        over = neck.span[s.fret[:, f], s.fret[:, g], d] - neck.comfort[i]
-        out += np.where(both, np.maximum(over, 0), 0)
+def barre_arched(s: Steps, neck: Neck) -> IntArray:
+    """Barres that must arch clear of an open string on the floor side."""
+    return np.where(_new_barre(s), s.open_above, 0).astype(np.int32)
+
+
+def _new_barre(s: Steps) -> BoolArray:
+    out: BoolArray = (s.new & (s.hi > s.lo)).any(axis=1)
     return out
-
-
-def square(s: Steps, neck: Neck) -> IntArray:
-    """Frets by which new fingers miss one finger a fret, seen from the hand's position."""
-    ought = s.pos[:, None] + FINGER_INDEX
-    return total(np.where(s.need & ~s.same, np.abs(s.fret - ought), 0))
-
-
-def cramped(s: Steps, neck: Neck) -> IntArray:
-    """New fingers drawn back below their own number, the more the nearer the nut.
-
-    12 b / r^2 for a finger b frets back on fret r: finger 4 on fret 3 counts 1,
-    3 on fret 2 counts 3, 2 on fret 1 counts 12.
-    """
-    back = np.maximum(0, FINGER_INDEX + 1 - s.fret)
-    much = 12 * back // np.maximum(1, s.fret * s.fret)
-    return total(np.where(s.need & ~s.same, much, 0))
-
-
-def crossed(s: Steps, neck: Neck) -> IntArray:
-    """Pairs on one fret with the lower finger nearer the floor."""
-    out = np.zeros(len(s.pos), np.int32)
-    for f, g in PAIRS:
-        out += (s.fret[:, f] > 0) & (s.fret[:, f] == s.fret[:, g]) & (s.hi[:, f] < s.lo[:, g])
-    return out
-
-
-def barre(s: Steps, neck: Neck) -> IntArray:
-    """Strings under a barre laid anew (0 for a finger on one string)."""
-    wide = (s.fret > 0) & (s.hi > s.lo) & s.need & (~s.same | s.grown)
-    return total(np.where(wide, s.hi - s.lo + 1, 0))
 
 
 def hinge(s: Steps, neck: Neck) -> IntArray:
@@ -140,8 +133,23 @@ def high(s: Steps, neck: Neck) -> IntArray:
 
 
 def hop(s: Steps, neck: Neck) -> IntArray:
-    """Fingers that leave a sounding note for another string at once."""
-    return total(s.placed & s.upto)
+    """Fingers that leave a sounding note for another string and fret at once."""
+    return total(s.placed & s.upto & (s.fret != s.old_fret))
+
+
+def hop_across(s: Steps, neck: Neck) -> IntArray:
+    """Fingers that leave a sounding note for another string on the same fret."""
+    return total(s.placed & s.upto & (s.fret == s.old_fret))
+
+
+def swap(s: Steps, neck: Neck) -> IntArray:
+    """Fingers put where another finger stood just before."""
+    return np.asarray(s.swapped, np.int32)
+
+
+def slide(s: Steps, neck: Neck) -> IntArray:
+    """Fingers that move along their string while their note still sounds."""
+    return total(s.guided & s.need & s.upto)
 
 
 def guide(s: Steps, neck: Neck) -> IntArray:
@@ -150,9 +158,50 @@ def guide(s: Steps, neck: Neck) -> IntArray:
     return total(np.where(s.guided & s.need, way, 0))
 
 
+def _apart(s: Steps) -> IntArray:
+    known = (s.old_pos > 0) & (s.pos > 0)
+    return np.where(known, np.abs(s.pos - s.old_pos), 0).astype(np.int32)
+
+
 def _way(s: Steps, neck: Neck) -> IntArray:
     known = (s.old_pos > 0) & (s.pos > 0)
     return np.where(known, neck.shift[s.old_pos, s.pos], 0).astype(np.int32)
+
+
+def _led(s: Steps) -> BoolArray:
+    out: BoolArray = (s.guided & s.need).any(axis=1)
+    return out
+
+
+def _holding(s: Steps) -> BoolArray:
+    out: BoolArray = s.held.any(axis=1)
+    return out
+
+
+def lean(s: Steps, neck: Neck) -> IntArray:
+    """Half frets up to three that the hand leans with no finger leading along its string."""
+    apart = _apart(s)
+    return np.where((apart < MOVE) & ~_led(s) & ~_holding(s), apart, 0).astype(np.int32)
+
+
+def lean_held(s: Steps, neck: Neck) -> IntArray:
+    """Half frets that the hand leans or moves while a finger holds a note."""
+    return np.where(_holding(s), _apart(s), 0).astype(np.int32)
+
+
+def move(s: Steps, neck: Neck) -> IntArray:
+    """1 where the hand moves to another position while a finger is at work."""
+    return ((_apart(s) >= MOVE) & s.busy).astype(np.int32)
+
+
+def blind(s: Steps, neck: Neck) -> IntArray:
+    """1 where the hand moves to another position and no finger leads along its string."""
+    return ((_apart(s) >= MOVE) & ~_led(s)).astype(np.int32)
+
+
+def hurried(s: Steps, neck: Neck) -> IntArray:
+    """0 to 3 for the hurry in which the hand moves to another position."""
+    return np.where(_apart(s) >= MOVE, s.hurry, 0).astype(np.int32)
 
 
 def shift(s: Steps, neck: Neck) -> IntArray:
@@ -168,6 +217,11 @@ def free_shift(s: Steps, neck: Neck) -> IntArray:
 def cut(s: Steps, neck: Neck) -> IntArray:
     """Sixteenths of written length that held notes lose."""
     return np.asarray(s.lost, np.int32)
+
+
+def cuts(s: Steps, neck: Neck) -> IntArray:
+    """Held notes cut short."""
+    return np.asarray(s.cuts, np.int32)
 
 
 def blocked(s: Steps, neck: Neck) -> IntArray:
@@ -187,11 +241,6 @@ def unsteady(s: Steps, neck: Neck) -> IntArray:
     return np.asarray(s.unsteady, np.int32)
 
 
-def far(s: Steps, neck: Neck) -> IntArray:
-    """Strings from the first that fingers 3 and 4 reach across, times their weakness."""
-    return total(np.where(s.need & ~s.same, FINGER_WEAKNESS * (s.lo - 1), 0))
-
-
 def leap(s: Steps, neck: Neck) -> IntArray:
     """Strings that a melody skips though it moves by step or by a small leap in pitch."""
     both = (s.old_tune > 0) & (s.tune > 0)
@@ -200,41 +249,40 @@ def leap(s: Steps, neck: Neck) -> IntArray:
 
 def position(s: Steps, neck: Neck) -> IntArray:
     """Notes stopped anew while the hand stands above first position."""
-    return total((s.need & ~s.same) & (s.pos > 1)[:, None])
+    return total((s.need & ~s.same) & (s.pos > FIRST)[:, None])
+
+
+def inverted(s: Steps, neck: Neck) -> IntArray:
+    """Pairs of notes together whose higher one lies on the lower-tuned string."""
+    return np.asarray(s.inverted, np.int32)
+
+
+def displaced(s: Steps, neck: Neck) -> IntArray:
+    """Strings between the notes' places and the lowest places on the neck."""
+    return np.asarray(s.displaced, np.int32)
+
+
+def slur(s: Steps, neck: Neck) -> IntArray:
+    """Ways in which a slur is broken: across strings, by one finger, or not prepared."""
+    return np.asarray(s.slurred, np.int32)
 
 
 TERMS = (
-    place,
-    weak,
-    stretch,
-    square,
-    cramped,
-    crossed,
-    barre,
-    hinge,
-    high,
-    hop,
-    guide,
-    shift,
-    free_shift,
-    cut,
-    blocked,
-    relaxed,
-    unsteady,
-    far,
-    leap,
-    position,
-)
+    place, barre_open, barre_arched, hinge, high, hop, hop_across, swap, slide, guide, lean, lean_held, move, blind,
+    hurried, shift, free_shift, cut, cuts, blocked, relaxed, unsteady, leap, position, inverted,
+    displaced, slur,
+)  # fmt: skip
+LEFT_TERMS = (*HOLDING, *(t.__name__ for t in TERMS))
 
 
 def features(s: Steps, neck: Neck) -> dict[str, IntArray]:
     """Every term by name, in its unit."""
-    return {t.__name__: t(s, neck) for t in TERMS}
+    return {**neck.holding.terms(s.code, s.new), **{t.__name__: t(s, neck) for t in TERMS}}
 
 
-def cost(s: Steps, neck: Neck, weights: dict[str, int]) -> IntArray:
+def cost(s: Steps, neck: Neck, weights: Mapping[str, int]) -> IntArray:
     """Declared cost of every step in thousandths."""
-    out = np.zeros(len(s.pos), np.int32)
+    out = neck.holding.cost(s.code, s.new, weights)
     for t in TERMS:
         w = weights[t.__name__]
         if w:

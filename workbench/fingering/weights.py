@@ -12,32 +12,11 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
+from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.types import Settings
 from workbench.language.speech import say
 
 RESOURCES = Path(__file__).resolve().parents[2] / "resources"
-LEFT_TERMS = (
-    "place",
-    "weak",
-    "stretch",
-    "square",
-    "cramped",
-    "crossed",
-    "barre",
-    "hinge",
-    "high",
-    "hop",
-    "guide",
-    "shift",
-    "free_shift",
-    "cut",
-    "blocked",
-    "relaxed",
-    "unsteady",
-    "far",
-    "leap",
-    "position",
-)
 RIGHT_TERMS = (
     "repeat",
     "bass",
