@@ -1570,6 +1570,11 @@
         <translation>Takt {bar} gewählt</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/written.py"/>
+        <source>Bar {bar}, beat {beat:g}: {what} is left out: {why}.</source>
+        <translation>Takt {bar}, Zählzeit {beat:g}: {what} entfällt: {why}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/spots.py"/>
         <location filename="../../workbench/commands/finger.py"/>
         <source>Bar {bar}, beat {beat}</source>
@@ -3024,6 +3029,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Hold the note longer than written, and decide together how long.</source>
         <translation>Den Ton länger halten als notiert und gemeinsam entscheiden, wie lange.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/import_dialog.py"/>
+        <source>Hold to the &amp;fingering that the score prints</source>
+        <translation>An den gedruckten &amp;Fingersatz halten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
@@ -4706,6 +4716,16 @@
         <translation>Gedruckt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/import_dialog.py"/>
+        <source>Printed fingers and strings become fixed, and the rest is fingered around them. Without it everything is fingered anew.</source>
+        <translation>Gedruckte Finger und Saiten werden festgelegt, das Übrige wird darum herum gegriffen. Ohne dies entsteht der ganze Fingersatz neu.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>Printed in the score and left out</source>
+        <translation>In den Noten gedruckt und weggelassen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/printing.py"/>
         <source>Printing</source>
         <translation>Drucken</translation>
@@ -5811,6 +5831,16 @@
         <translation>Der Fingersatz wird noch berechnet; versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/written.py"/>
+        <source>The fingering that the score prints at {n} note is for another instrument than {instrument} and is left out.</source>
+        <translation>Der Fingersatz, den die Noten bei {n} Note drucken, gilt einem anderen Instrument als {instrument} und entfällt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/written.py"/>
+        <source>The fingering that the score prints at {n} notes is for another instrument than {instrument} and is left out.</source>
+        <translation>Der Fingersatz, den die Noten bei {n} Noten drucken, gilt einem anderen Instrument als {instrument} und entfällt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
         <source>The fingers stretch {n} mm beyond what is comfortable for this hand.</source>
         <translation>Die Finger spreizen {n} mm weiter, als es für diese Hand bequem ist.</translation>
@@ -6206,6 +6236,16 @@
         <location filename="../../workbench/arranging/arrange.py"/>
         <source>The score is marked {key}, and moving it does not change its mode: {wanted} was taken by its key signature, which is that of {same}.</source>
         <translation>Die Noten stehen in {key}; das Versetzen ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen, und die sind die von {same}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/reading.py"/>
+        <source>The score prints a finger at {n} note and does not say for what instrument; it is kept where you choose the instrument and leave the pitch as written.</source>
+        <translation>Die Noten drucken bei {n} Note einen Finger und sagen nicht, für welches Instrument; er bleibt, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/reading.py"/>
+        <source>The score prints fingers at {n} notes and does not say for what instrument; they are kept where you choose the instrument and leave the pitch as written.</source>
+        <translation>Die Noten drucken bei {n} Noten Finger und sagen nicht, für welches Instrument; sie bleiben, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading.py"/>
@@ -9603,6 +9643,21 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>the practice plan alone</source>
         <translation>der Übeplan allein</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/written.py"/>
+        <source>the printed finger {finger} on {pitch}</source>
+        <translation>der gedruckte Finger {finger} auf {pitch}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/written.py"/>
+        <source>the printed fret {fret} for {pitch}</source>
+        <translation>der gedruckte Bund {fret} für {pitch}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/written.py"/>
+        <source>the printed string {string} for {pitch}</source>
+        <translation>die gedruckte Saite {string} für {pitch}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
