@@ -86,7 +86,7 @@ def test_what_cannot_be_played_is_told_to_the_teacher(tmp_path) -> None:
     made = lesson()
     hands = fingered(made.piece, instrument("ukulele"))
     bars = list(hands.bars)
-    bars[3] = replace(bars[3], impossible="five strings at once")
+    bars[3] = replace(bars[3], impossible=Fact.from_text("five strings at once"))
     target = tmp_path / "page.pdf"
     make_handout(made, replace(hands, bars=tuple(bars)), target, HandoutOptions(audience="teacher"))
     assert "Bar 3: five strings at once" in text_of(PdfReader(target))

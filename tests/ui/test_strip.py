@@ -299,12 +299,13 @@ def test_a_tip_tells_how_long_a_note_is_held_and_why_it_is_cut():
         "String 1, fret 2, left finger 3, right finger m, pinned",
         "Written: quarter note (1 quarters)",
         "Held: ½ quarters",
-        "Cut short: finger 3 hops to string 2.",
+        "Cut short: the hand cannot hold the C and reach the next grip in comfort",
     ]
 
 
 def test_a_tip_of_a_note_that_has_no_place_says_why():
-    stuck = replace(OPEN, string=None, fret=None, left=None, impossible="below the lowest string")
+    low = fact("too many notes", notes=5, strings=4)
+    stuck = replace(OPEN, string=None, fret=None, left=None, impossible=low)
     lines = note_tip(QUARTER, stuck).split("\n")
-    assert lines[1] == "No place on the neck: below the lowest string"
+    assert lines[1] == "No place on the neck: 5 notes at once, but only 4 strings"
     assert not any(line.startswith("Held") for line in lines)

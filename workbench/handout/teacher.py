@@ -128,8 +128,8 @@ def audit_parts(piece: Piece, fingering: Fingering, width: float, scale: float) 
     lost = [
         say("Bar {bar}: {reason}", bar=b.number, reason=reason)
         for b in fingering.bars
-        for reason in dict.fromkeys(told(n.impossible) for n in b.notes)
-        if reason
+        for reason in dict.fromkeys(told(n.impossible) for n in b.notes if n.impossible)
+        or ([told(b.impossible)] if b.impossible else [])
     ]
     if lost:
         heading = say("Cannot be played as written")
