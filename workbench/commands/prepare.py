@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter
 from workbench.commands.source import Source, arranged, pins, player, printed, settings
+from workbench.fingering.telling import words as told
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
@@ -40,7 +41,7 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
         transposition=placed.transposition,
         settings=settings(options, source.lesson),
         pins=pins(options, piece, None, held),
-        changes=(*(c.reason for c in placed.changes), *(m.reason for m in held.left_out)),
+        changes=(*(c.reason for c in placed.changes), *(told(m.reason) for m in held.left_out)),
     )
 
 

@@ -12,7 +12,7 @@ from workbench.fingering.frame import moments_of
 from workbench.fingering.grips import grips, neck
 from workbench.fingering.types import Pin
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import count, say
+from workbench.language.fact import Fact, Value, fact
 from workbench.music.model import Note, Piece, WrittenFingers
 
 #: Share of the printed marks that may miss the instrument before they are taken to be
@@ -20,17 +20,18 @@ from workbench.music.model import Note, Piece, WrittenFingers
 MOST_ASTRAY = Fraction(1, 4)
 
 Mark = tuple[str, str]  # note id, and "left" or "place"
+What = tuple[str, dict[str, Value]]  # kind of a fact, and fields
 
 
 @dataclass(frozen=True)
 class LeftOut:
     """A printed mark that no hand can play, or ("" for the note) all that are another
-    instrument's. ``reason`` is a sentence with its bar and beat."""
+    instrument's. ``reason`` tells its bar and beat."""
 
     note: str
     bar_number: str
     beat: Fraction
-    reason: str
+    reason: Fact
 
 
 @dataclass(frozen=True)
@@ -58,7 +59,7 @@ def printed_pins(
     ]
     astray = [n for n, w in wanted if _slip(_asked(w), n, instrument)]
     if len(astray) > MOST_ASTRAY * len(wanted):
-        return _another_instruments(piece, by_note, len(wanted), instrument)
+        return _another_instruments(piece, by_note, instrument)
     check = _Check(piece, instrument, hand)
     pins: list[Pin] = []
     left_out: list[LeftOut] = []
@@ -74,21 +75,9 @@ def printed_pins(
             beat = onset * bar.time_signature[1] / 4 + 1
             kept, faults = check.moment(together, asked)
             pins += [p for p in kept.values() if p != Pin(p.note)]
-            left_out += [
-                LeftOut(
-                    note,
-                    bar.number,
-                    beat,
-                    say(
-                        "Bar {bar}, beat {beat:g}: {what} is left out: {why}.",
-                        bar=bar.number,
-                        beat=float(beat),
-                        what=what,
-                        why=why,
-                    ),
-                )
-                for note, what, why in faults
-            ]
+            for note, (kind, what), why in faults:
+                reason = fact(kind, bar=bar.number, beat=float(beat), **what, why=(why,))
+                left_out.append(LeftOut(note, bar.number, beat, reason))
     return PrintedPins(tuple(pins), tuple(left_out))
 
 
@@ -137,7 +126,7 @@ def _place(
 
 
 def _another_instruments(
-    piece: Piece, by_note: dict[str, WrittenFingers], marks: int, instrument: Instrument
+    piece: Piece, by_note: dict[str, WrittenFingers], instrument: Instrument
 ) -> PrintedPins:
     """Nothing of the left hand, for another instrument's strings or fingers are meant."""
     pins = tuple(
@@ -145,14 +134,7 @@ def _another_instruments(
         for n in piece.notes
         if n.id in by_note and by_note[n.id].right
     )
-    told = count(
-        marks,
-        "The fingering that the score prints at {n} note is for another instrument than "
-        "{instrument} and is left out.",
-        "The fingering that the score prints at {n} notes is for another instrument than "
-        "{instrument} and is left out.",
-        instrument=say(instrument.name),
-    )
+    told = fact("print for another", instrument=instrument.id)
     return PrintedPins(pins, (LeftOut("", piece.bars[0].number, Fraction(1), told),))
 
 
@@ -165,7 +147,7 @@ class _Check:
 
     def moment(
         self, together: Sequence[Note], asked: dict[str, Pin]
-    ) -> tuple[dict[str, Pin], list[tuple[str, str, str]]]:
+    ) -> tuple[dict[str, Pin], list[tuple[str, What, Fact]]]:
         """The pins that are held, and (note id, what is left out, why)."""
         notes, asked = _one_sound_each(together, asked)
         key = tuple((n.midi, replace(asked.get(n.id, Pin("")), note="")) for n in notes)
@@ -184,7 +166,7 @@ class _Check:
         names = {n.id: n.pitch.name for n in notes}
         faults = []
         for note in dict.fromkeys(note for note, _ in sorted(off)):
-            what = _words(asked[note], [f for n, f in off if n == note], names[note])
+            what = _what(asked[note], [f for n, f in off if n == note], names[note])
             faults.append((note, what, why))
         return kept, faults
 
@@ -226,13 +208,13 @@ def _without(pins: dict[str, Pin], off: set[Mark]) -> dict[str, Pin]:
     return out
 
 
-def _words(pin: Pin, fields: Sequence[str], pitch: str) -> str:
-    """What is printed at a note and left out."""
+def _what(pin: Pin, fields: Sequence[str], pitch: str) -> What:
+    """What is printed at a note and left out: the kind of the fact and its fields."""
     if "place" not in fields:
-        return say("the printed finger {finger} on {pitch}", finger=pin.left, pitch=pitch)
+        return "printed finger", {"finger": pin.left or 0, "note": pitch}
     if pin.string is not None:
-        return say("the printed string {string} for {pitch}", string=pin.string, pitch=pitch)
-    return say("the printed fret {fret} for {pitch}", fret=pin.fret, pitch=pitch)
+        return "printed string", {"string": pin.string, "note": pitch}
+    return "printed fret", {"fret": pin.fret or 0, "note": pitch}
 
 
 def _one_sound_each(

@@ -8,6 +8,7 @@ from typing import Any
 from uuid import uuid4
 
 from workbench.arranging.arrange import Arranged
+from workbench.fingering.telling import words as told
 from workbench.fingering.types import FingeredNote, Pin, Settings
 from workbench.fingering.written import PrintedPins, printed_pins
 from workbench.instrument.model import Instrument
@@ -58,7 +59,7 @@ def new_lesson(
         hand=hand,
         key=placed.key,
         transposition=placed.transposition,
-        changes=(*(c.reason for c in placed.changes), *(m.reason for m in held.left_out)),
+        changes=(*(c.reason for c in placed.changes), *(told(m.reason) for m in held.left_out)),
         pins=held.pins,
     )
 
