@@ -8,10 +8,11 @@ Only for small music: ``brute_force`` walks through every sequence there is.
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import product
-from math import ceil, hypot, prod
+from itertools import combinations, product
+from math import ceil, floor, hypot, prod
 
 from tests.fingering.reference_score import Jump, Score
 from workbench.fingering.types import Pin
@@ -19,6 +20,7 @@ from workbench.instrument.model import Hand, Instrument
 from workbench.music.model import Note
 
 NEAR = 4  # semitones that a melody may move and still belong on neighbouring strings
+Q_HALF = Fraction(1, 2)
 LONGEST_CUT = 32  # sixteenths
 WEAKNESS = (0, 0, 1, 2)
 Finger = tuple[int, int, int]  # fret, first string, last string; fret 0: lifted
@@ -29,7 +31,7 @@ Places = tuple[tuple[int, int, int], ...]  # (string, fret, finger) of the begin
 @dataclass(frozen=True)
 class Left:
     """The left hand after a moment: fingers 1-4, the note ringing on each string
-    (string 1 first), and the fret where its first finger belongs (0: nowhere yet)."""
+    (string 1 first), and its position in half frets (0: nowhere yet)."""
 
     fingers: tuple[Finger, Finger, Finger, Finger]
     ring: tuple[str | None, ...]
@@ -62,7 +64,7 @@ class Player:
 
     # -- millimetres -----------------------------------------------------------
 
-    def wire(self, fret: int) -> float:
+    def wire(self, fret: float) -> float:
         return self.instrument.sounding_scale_mm * (1 - 2 ** (-fret / 12))
 
     def tip(self, fret: int) -> float:
@@ -110,10 +112,15 @@ class Player:
     def _holds(self, places: Places) -> bool:
         if len({s for s, _, _ in places}) < len(places):
             return False
+        sounded = {s for s, _, _ in places}
         for finger in (1, 2, 3, 4):
             mine = [(s, r) for s, r, f in places if f == finger]
-            if len(mine) > 1 and (finger > 1 or len({r for _, r in mine}) > 1):
+            if len({r for _, r in mine}) > 1:
                 return False
+            if finger > 1 and mine:  # only finger 1 may lie over strings that are silent
+                strings = [s for s, _ in mine]
+                if any(s not in sounded for s in range(min(strings), max(strings))):
+                    return False
         fingers = self.laid(places)
         for fret, low, high in fingers:
             if fret and any(low <= s <= high and r < fret for s, r, _ in places):
@@ -180,7 +187,7 @@ class Player:
                 out.append(
                     self._way(old, asked, played, places, stay, fingers, stopper, goes_on,
                               holding, score, time, t, bool(jump and jump.rest_first),
-                              jump.source if jump else score.moments[t].parent)
+                              jump.source if jump else score.moments[t].parent, bool(jump))
                 )  # fmt: skip
             if not jump and not self.stands(fingers, self.easy):
                 todo += [stay - {f} for f in stay]
@@ -222,12 +229,14 @@ class Player:
         t: int,
         quiet: bool,
         came: int,
+        jumped: bool,
     ) -> Way:
         notes = score.moments[t].notes
         ring: list[str | None] = [None] * self.instrument.strings
         for n, (string, _, _) in zip(notes, places, strict=True):
             ring[string - 1] = n.id
-        lost = 0
+        lost = cut = 0
+        struck = {string: n.midi for n, (string, _, _) in zip(notes, places, strict=True)}
         for string, note in enumerate(goes_on, 1):
             if note is None:
                 continue
@@ -236,10 +245,12 @@ class Player:
             pitch_kept = all(x[0] <= old.fingers[f - 1][0] for x in laid) if f else not laid
             if string not in played and pitch_kept and (f == 0 or f in stay):
                 ring[string - 1] = note
-            else:
+            elif struck.get(string) != score.note[note].midi:  # struck anew it sounds on
                 lost += min(LONGEST_CUT, ceil(score.left_over(note, time) * 4))
-        down = [(f, x[0]) for f, x in enumerate(fingers, 1) if x[0]]
-        place = max(1, down[0][1] - down[0][0] + 1) if down else old.place
+                cut += 1
+        says = [x[0] - f + 1 for f, x in enumerate(fingers, 1) if x[0]]
+        # the middle of what the fingers say, in half frets, halves rounded up
+        place = max(2, floor(Fraction(2 * sum(says), len(says)) + Q_HALF)) if says else old.place
         after = Left(fingers, tuple(ring), place)
 
         new: list[int] = []  # fingers that stop a note which they did not stop already
@@ -260,48 +271,76 @@ class Player:
             for f, n in zip(stopper, old.ring, strict=True)
             if f and not quiet and score.sounds_up_to(n, time)
         }
-        way = 0
+        way = apart = 0
         if old.place and place:
-            way = round(abs(self.wire(place) - self.wire(old.place)))
+            way = round(abs(self.wire(place / 2) - self.wire(old.place / 2)))
+            apart = abs(place - old.place)
         opens = set(self.instrument.open_midi)
         lowest = min((asked[f - 1][0] for f in new), default=99)
-        pair_list = [(f, g, fingers[f - 1], fingers[g - 1]) for f, g in self.easy]
-        pair_list = [p for p in pair_list if p[2][0] and p[3][0]]
+        wider = [
+            f
+            for f in (1, 2, 3, 4)
+            if asked[f - 1][0]
+            and f not in new
+            and old.fingers[f - 1][0]
+            and _wider(fingers[f - 1], old.fingers[f - 1])
+        ]
+        come = {*new, *wider}
+        keeping = {f for f in stay if f in holding}
+        at_work = {
+            f: fingers[f - 1] for f in (1, 2, 3, 4) if asked[f - 1][0] or f in keeping
+        }
         skipped = 0
         tune_before = [n for n in score.moments[came].notes if n.voice == 1] if came >= 0 else []
         tune_now = [(n, p[0]) for n, p in zip(notes, places, strict=True) if n.voice == 1]
         if tune_before and tune_now and abs(tune_before[0].midi - tune_now[0][0].midi) <= NEAR:
             left_string = old.ring.index(tune_before[0].id) + 1
             skipped = max(0, abs(left_string - tune_now[0][1]) - 1)
+        led = bool(guided)
+        busy = bool(ringing_up_to)
+        moved = apart >= 4
+        since = Fraction(1) if jumped else time - (score.moments[came].time if came >= 0 else time)
+        hurry = 3 if since < Fraction(1, 4) else 2 if since < Q_HALF else 1 if since < 1 else 0
+        free = [s for s, r, _ in places if r == 0]
+        barres = [x for x in asked if x[0] and x[2] > x[1]]
+        fresh_barre = any(fingers[f - 1][2] > fingers[f - 1][1] for f in come)
+        among_open = fresh_barre and bool(free)
         terms = {
+            **self.holding(at_work, come),
             "place": len(put),
-            "weak": sum(WEAKNESS[f - 1] for f in new),
-            "stretch": sum(max(0, self.span(a, b) - self.easy[f, g]) for f, g, a, b in pair_list),
-            "square": sum(abs(asked[f - 1][0] - (place + f - 1)) for f in new),
-            "cramped": sum(
-                12 * max(0, f - asked[f - 1][0]) // asked[f - 1][0] ** 2 for f in new
-            ),
-            "crossed": sum(a[0] == b[0] and a[2] < b[1] for _, _, a, b in pair_list),
-            "barre": sum(
-                fingers[f - 1][2] - fingers[f - 1][1] + 1
-                for f in (1, 2, 3, 4)
-                if asked[f - 1][0]
-                and fingers[f - 1][2] > fingers[f - 1][1]
-                and (f in new or _wider(fingers[f - 1], old.fingers[f - 1]))
-            ),
+            "barre_open": len(barres) if among_open else 0,
+            "barre_arched": sum(min(free) < x[1] for x in barres) if among_open else 0,
             "hinge": int(rolled),
             "high": sum(max(0, asked[f - 1][0] - 4) for f in new),
-            "hop": sum(f in ringing_up_to for f in put),
+            "hop": sum(
+                f in ringing_up_to and asked[f - 1][0] != old.fingers[f - 1][0] for f in put
+            ),
+            "hop_across": sum(
+                f in ringing_up_to and asked[f - 1][0] == old.fingers[f - 1][0] for f in put
+            ),
+            "swap": sum(
+                g != f
+                and old.fingers[g - 1][0] == asked[f - 1][0]
+                and _overlap(old.fingers[g - 1], asked[f - 1])
+                for f in new
+                for g in (1, 2, 3, 4)
+            ),
+            "slide": sum(f in ringing_up_to for f in guided),
             "guide": sum(
                 abs(round(self.tip(asked[f - 1][0])) - round(self.tip(old.fingers[f - 1][0])))
                 for f in guided
             ),
-            "shift": way if ringing_up_to else 0,
-            "free_shift": 0 if ringing_up_to else way,
+            "lean": apart if busy and not moved and not led and not keeping else 0,
+            "free_lean": apart if not busy and not moved and not led and not keeping else 0,
+            "lean_held": apart if keeping else 0,
+            "move": int(moved and busy),
+            "blind": int(moved and not led),
+            "hurried": hurry if moved else 0,
+            "shift": way if busy else 0,
+            "free_shift": 0 if busy else way,
             "cut": lost,
-            "blocked": sum(
-                4 - f for f in stay if f in holding and fingers[f - 1][0] > lowest
-            ),
+            "cuts": cut,
+            "blocked": sum(4 - f for f in keeping if fingers[f - 1][0] > lowest),
             "relaxed": int(
                 fingers[0][0] > 0
                 and fingers[1][0] == fingers[0][0] + 1
@@ -311,11 +350,90 @@ class Player:
             "unsteady": sum(
                 r > 0 and n.midi in opens for n, (_, r, _) in zip(notes, places, strict=True)
             ),
-            "far": sum(WEAKNESS[f - 1] * (asked[f - 1][1] - 1) for f in new),
             "leap": skipped,
-            "position": len(new) if place > 1 else 0,
+            "position": len(new) if place > 3 else 0,
+            "inverted": sum(
+                a.midi > b.midi
+                and self.instrument.open_midi[p[0] - 1] < self.instrument.open_midi[q[0] - 1]
+                for a, p in zip(notes, places, strict=True)
+                for b, q in zip(notes, places, strict=True)
+            ),
+            "displaced": sum(
+                sorted(self.instrument.places(n.midi), key=lambda x: x[1]).index((string, fret))
+                for n, (string, fret, _) in zip(notes, places, strict=True)
+            ),
+            "slur": 0 if jumped else self._slurs(old, places, stopper, notes, score),
         }  # fmt: skip
         return after, {k: v for k, v in terms.items() if v}
+
+    @staticmethod
+    def _slurs(
+        old: Left,
+        places: Places,
+        stopper: list[int],
+        notes: tuple[Note, ...],
+        score: Score,
+    ) -> int:
+        """3 for a slur across strings, 1 where no higher finger rises or no lower one falls."""
+        out = 0
+        for n, (string, fret, finger) in zip(notes, places, strict=True):
+            before = score.slurred.get(n.id)
+            if before is None or before not in old.ring:
+                continue
+            came_from = old.ring.index(before) + 1
+            f = stopper[came_from - 1]
+            was = old.fingers[f - 1][0] if f else 0
+            if came_from != string:
+                out += 3
+            elif fret > was:
+                out += f > 0 and finger <= f
+            else:
+                out += finger > 0 and finger >= f
+        return out
+
+    def holding(self, hand: dict[int, Finger], come: set[int]) -> dict[str, int]:
+        """What it costs that the fingers ``come`` have joined the others of a hand."""
+        count: Counter[str] = Counter()
+        for f in come:
+            fret, low, high = hand[f]
+            back = 12 * max(0, f - fret) // fret**2
+            laid = high > low
+            count["third"] += f == 3
+            count["fourth"] += f == 4
+            count["third_treble"] += f == 3 and low <= 2 and fret >= 3
+            count["fourth_bass"] += f == 4 and low >= 4
+            count["cramped"] += back if f < 4 else 0
+            count["cramped_4"] += back if f == 4 else 0
+            count["far"] += WEAKNESS[f - 1] * (low - 1)
+            for name, finger in (("barre", 1), ("barre_2", 2), ("barre_3", 3), ("barre_4", 4)):
+                count[name] += laid and f == finger
+            count["barre_width"] += max(0, high - low - 1)
+            count["barre_wide"] += high - low > 1 and f > 1
+            count["barre_inner"] += laid and low > 1
+        for f, g in combinations(sorted(hand), 2):
+            if f not in come and g not in come:
+                continue
+            a, b = hand[f], hand[g]
+            side = (b[1] + b[2]) - (a[1] + a[2])  # half strings towards the bass
+            up = b[0] - a[0]
+            over = max(0, self.span(a, b) - self.easy[f, g])
+            count["crossed"] += up == 0 and side > 0
+            count["against_slant"] += max(0, side) if up > 0 else 0
+            count["twisted"] += up > 0 and side > 0 and g == f + 1
+            if a[2] > a[1] and up > 0:
+                count["beneath"] += max(0, min(a[2], b[2]) - max(a[1], b[1]) + 1)
+            count["stretch"] += over
+            count["beyond"] += over > 0
+            if any(f < h < g for h in hand):
+                continue
+            wide = max(0, up - (g - f))
+            count["shared_fret"] += up == 0
+            count["shared_far"] += max(0, abs(side) - 2) if up == 0 else 0
+            count["skipped"] += max(0, g - f - max(1, up))
+            name = {(1, 2): "spread_12", (2, 3): "spread_23", (3, 4): "spread_34"}
+            count[name.get((f, g), "spread_outer")] += wide
+            count["spread_to_barre"] += wide > 0 and b[2] > b[1]
+        return dict(count)
 
     def price(self, terms: dict[str, int]) -> int:
         return sum(self.weights[k] * v for k, v in terms.items())
@@ -323,6 +441,10 @@ class Player:
 
 def _wider(now: Finger, was: Finger) -> bool:
     return now[1] < was[1] or now[2] > was[2]
+
+
+def _overlap(a: Finger, b: Finger) -> bool:
+    return a[1] <= b[2] and b[1] <= a[2]
 
 
 def _union(a: Finger, b: Finger) -> Finger:

@@ -7,6 +7,8 @@ from fractions import Fraction
 
 from workbench.music.form import playing_order
 from workbench.music.model import Note, Piece
+from workbench.music.slurs import slurred
+from workbench.music.sounds import sounds
 
 AHEAD = 4  # beginnings over which a silent finger waits for a note that returns
 Q0 = Fraction(0)
@@ -36,6 +38,8 @@ class Score:
     """A piece as moments along the playing order."""
 
     def __init__(self, piece: Piece) -> None:
+        piece = sounds(piece).piece
+        self.slurred = slurred(piece)
         order = playing_order(piece)
         assert set(order) == set(range(len(piece.bars))), "every bar is played"
         self.moments: list[Moment] = []

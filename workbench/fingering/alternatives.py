@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from workbench.fingering.conflicts import conflict
-from workbench.fingering.grips import IntArray
+from workbench.fingering.holding import IntArray
 from workbench.fingering.paths import FAR, Path
 from workbench.fingering.reasons import difference
 from workbench.fingering.telling import words
@@ -121,7 +121,7 @@ def pinned_way(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> P
 
     Raises BadInput where no hand can hold the pins, with the reason.
     """
-    by_note = {p.note: p for p in pins}
+    by_note = solver.asked(pins)
     asked = solver.masks(by_note)
     masks = _around(solver, path, set(solver.frame.of_bar[bar]))
     found: Path | None = None

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from workbench.fingering.frame import Join, Layer
 from workbench.fingering.lattice import Lattice
+from workbench.fingering.terms import MOVE
 from workbench.fingering.types import Audit, Barre, FingeredNote, JoinCut, Pin
 from workbench.language.fact import Fact, fact
 from workbench.music.model import Note, Piece
@@ -106,7 +107,7 @@ def _move(
         return "hop"
     if layer.parent >= 0:
         p, q = (int(lattice.states[x].pos[path[x]]) for x in (layer.parent, layer.index))
-        if abs(p - q) >= 2:
+        if abs(p - q) >= MOVE:
             return "shift"
     return "place"
 
@@ -155,6 +156,9 @@ def _cuts(
         note = above.slots[slot - 1]
         string, fret, finger = placed[note.id]
         goes_on = layer.carry[slot - 1]
+        again = onsets.get(string)
+        if goes_on and again is not None and again.midi == note.midi:
+            continue  # struck anew on its own string: the sound goes on
         sounded = layer.time - starts[note.id]
         if goes_on and goes_on not in ringing:
             held[note.id] = sounded

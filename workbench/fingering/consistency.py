@@ -6,7 +6,7 @@ from collections import Counter
 
 import numpy as np
 
-from workbench.fingering.grips import IntArray
+from workbench.fingering.holding import IntArray
 from workbench.fingering.paths import Path, Sweeper
 from workbench.language.fact import Fact, fact
 from workbench.music.model import Bar, Piece

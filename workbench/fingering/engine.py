@@ -9,12 +9,15 @@ import numpy as np
 
 from workbench.fingering.audit import Told, audit, tell
 from workbench.fingering.consistency import settle
-from workbench.fingering.frame import build_frame
-from workbench.fingering.grips import IntArray, neck
+from workbench.fingering.frame import Frame, build_frame
+from workbench.fingering.grips import neck
+from workbench.fingering.holding import IntArray
 from workbench.fingering.lattice import Lattice, build_lattice
 from workbench.fingering.paths import Path, Sweeper
 from workbench.fingering.playable import split_playable
+from workbench.fingering.plucking import plucked_frame
 from workbench.fingering.right import Memo, faults, solve_right, window_frame
+from workbench.fingering.shared import apart, shortened, together
 from workbench.fingering.telling import words
 from workbench.fingering.types import (
     Alternative,
@@ -29,6 +32,8 @@ from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import Fact, fact
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
+from workbench.music.slurs import slurred
+from workbench.music.sounds import sounds
 
 Progress = Callable[[int, int], None]
 
@@ -77,17 +82,34 @@ class Solver:
         self.neck = neck(instrument, hand)
         self.weights = weights_for(self.settings)
         self._memo = Memo()
+        self._hear()
         self._grow({})
         self._solution: Fingering | None = None
         self._path: Path | None = None
+
+    def _hear(self) -> None:
+        """Make one note of every sound; pins that ask for two strings keep notes apart."""
+        self._apart = apart(self.piece, self.pins)
+        self.sounds = sounds(self.piece, self._apart)
+        self.played = self.sounds.piece
+        found = slurred(self.played)
+        self.slurred = {i: p for i, p in found.items() if i not in self._apart}
+
+    def asked(self, pins: Iterable[Pin]) -> dict[str, Pin]:
+        """Pins by the note that stands for the sound; two on one sound are read together."""
+        out: dict[str, Pin] = {}
+        for p in pins:
+            lead = self.sounds.of(p.note)
+            out[lead] = together(out[lead], p) if lead in out else replace(p, note=lead)
+        return out
 
     def _grow(self, pins: dict[str, Pin]) -> None:
         """Build the lattice; pins given here are built in, all others are masks on it."""
         self.built_in = pins
         self.playable, self.impossible = split_playable(
-            self.piece, self.instrument, self.neck, pins
+            self.played, self.instrument, self.neck, pins
         )
-        self.frame = build_frame(self.piece, self.playable)
+        self.frame = build_frame(self.played, self.playable, self.slurred)
         self.lattice: Lattice = build_lattice(
             self.frame, self.instrument, self.neck, self.weights, pins, self.progress
         )
@@ -108,7 +130,10 @@ class Solver:
         return self.solution()
 
     def _solve(self) -> Fingering:
-        asked = {p.note: p for p in self.pins}
+        if apart(self.piece, self.pins) != self._apart:
+            self._hear()
+            self._grow({})
+        asked = self.asked(self.pins)
         masks = self.masks(asked)
         if masks is None:
             self._grow({n: p for n, p in asked.items() if n in self.piece.bar_of})
@@ -116,7 +141,7 @@ class Solver:
         elif self.built_in and any(asked.get(n) != p for n, p in self.built_in.items()):
             self._grow({})
             return self._solve()
-        path, remarks, free = settle(self.sweeper, self.piece, masks)
+        path, remarks, free = settle(self.sweeper, self.played, masks)
         self._path, self._masks_now = path, masks
         return replace(self.describe(path, remarks), bound=free)
 
@@ -151,11 +176,11 @@ class Solver:
 
     def describe(self, path: Path, remarks: dict[int, list[Fact]] | None = None) -> Fingering:
         """A path as a Fingering, right hand and audit included."""
-        pins = {p.note: p for p in self.pins}
-        told = tell(self.lattice, path.states, self.piece, pins)
-        strings = {i: n.string for i, n in told.notes.items() if n.string is not None}
+        pins = self.asked(self.pins)
+        told = tell(self.lattice, path.states, self.played, pins)
+        strings, frame = self._plucked(told)
         right, right_cost = solve_right(
-            self.frame,
+            frame,
             strings,
             self.instrument.strings,
             self.piece.tempo,
@@ -165,7 +190,7 @@ class Solver:
             memo=self._memo,
         )
         said = {b: list(r) for b, r in (remarks or {}).items()}
-        for layer, fault in faults(self.frame, strings, right):
+        for layer, fault in faults(frame, strings, right):
             said.setdefault(layer.bar, []).append(fault)
         effort, terms = self._effort(path)
         terms["right"] = right_cost
@@ -183,12 +208,12 @@ class Solver:
 
     def describe_bar(self, path: Path, bar: int) -> Fingering:
         """As ``describe``, with this bar alone; the other bars keep their right hand."""
-        pins = {p.note: p for p in self.pins}
-        told = tell(self.lattice, path.states, self.piece, pins)
-        strings = {i: n.string for i, n in told.notes.items() if n.string is not None}
+        pins = self.asked(self.pins)
+        told = tell(self.lattice, path.states, self.played, pins)
+        strings, frame = self._plucked(told)
         present = {n.id: n.right for b in self.solution().bars for n in b.notes if n.right}
         right, _ = solve_right(
-            window_frame(self.frame, bar),
+            window_frame(frame, bar),
             strings,
             self.instrument.strings,
             self.piece.tempo,
@@ -203,6 +228,16 @@ class Solver:
         return Fingering(
             path.cost, path.optimal, (one,), audit(told, len(self.impossible)), path.bound, terms
         )
+
+    def _plucked(self, told: Told) -> tuple[dict[str, int], Frame]:
+        """Strings by note id, and the frame of what the right hand plucks: a slur that runs
+        along one string sounds its notes, one that has to cross strings does not."""
+        strings = {i: n.string for i, n in told.notes.items() if n.string is not None}
+        self.by_slur = frozenset(
+            n for n, before in self.slurred.items()
+            if n in strings and strings[n] == strings.get(before)
+        )
+        return strings, plucked_frame(self.frame, self.by_slur, self.sounds.low)
 
     def _effort(self, path: Path) -> tuple[dict[int, int], dict[str, int]]:
         effort: dict[int, int] = {}
@@ -227,8 +262,14 @@ class Solver:
         bar = self.piece.bars[index]
         notes: list[FingeredNote] = []
         for n in bar.notes:
-            if n.id in told.notes:
-                note = replace(told.notes[n.id], right=right[n.id])
+            lead = self.sounds.of(n.id)
+            if lead in told.notes:
+                note = replace(
+                    told.notes[lead], right=right.get(lead), slurred=lead in self.by_slur
+                )
+                if lead != n.id:
+                    note = replace(note, id=n.id, shares=lead, pitch=n.pitch.name)
+                note = shortened(note, n.duration)
                 if self._rest_stroke(note, bar.index):
                     note = replace(note, stroke="rest")
                 notes.append(note)
@@ -245,8 +286,9 @@ class Solver:
                         None,
                         None,
                         n.duration * 0,
-                        impossible=self.impossible.get(n.id, fact("not played")),
+                        impossible=self.impossible.get(lead, fact("not played")),
                         pitch=n.pitch.name,
+                        shares=lead if lead != n.id else None,
                     )
                 )
         reasons = tuple(self.impossible[n.id] for n in bar.notes if n.id in self.impossible)
@@ -270,7 +312,7 @@ class Solver:
         here = next(n for n in at if n.id == note.id)
         return (
             not any(
-                n.id != note.id
+                self.sounds.of(n.id) != self.sounds.of(note.id)
                 and n.onset < note.onset + note.duration
                 and note.onset < n.onset + n.duration
                 for n in at
@@ -293,7 +335,7 @@ class Solver:
         present = self.solution()
         played = {n.id: n for b in present.bars for n in b.notes if n.string and n.right}
         found = other_rights(
-            self.frame,
+            self._plucked_now(played.values()),
             bar,
             {i: n.string for i, n in played.items() if n.string},
             self.instrument.strings,
@@ -313,6 +355,12 @@ class Solver:
             out.append(Alternative(present.cost, reason, notes, one))
         return tuple(out)
 
+    def _plucked_now(self, played: Iterable[FingeredNote]) -> Frame:
+        """The frame of the notes that the right hand plucks among those told."""
+        here = {n.id for n in played}
+        rest = [n.id for layer in self.frame.layers for n in layer.notes if n.id not in here]
+        return plucked_frame(self.frame, rest, self.sounds.low)
+
     def path(self) -> Path:
         """The solved path through the lattice."""
         self.solution()
@@ -331,7 +379,7 @@ class Solver:
         rest = [n for b in self.solution().bars if b.index != bar for n in b.notes]
         played = [n for n in (*told.notes, *rest) if n.string and n.right]
         found = asked_right(
-            self.frame,
+            self._plucked_now(played),
             bar,
             {n.id: n.string for n in played if n.string},
             self.instrument.strings,

@@ -16,7 +16,6 @@ from workbench.language.fact import Fact, fact
 from workbench.music.model import Note
 
 
-
 @dataclass(frozen=True)
 class Grip:
     """``places`` gives (string, fret, finger) for each beginning note, in their

@@ -20,6 +20,7 @@ import numpy.typing as npt
 IntArray = npt.NDArray[Any]
 PAIRS = ((0, 1), (0, 2), (0, 3), (1, 2), (1, 3), (2, 3))
 TREBLE = 2  # strings nearest the floor that a slanted hand gives to finger 4
+BASS = 3  # strings beyond which the little finger has to reach
 BESIDE = tuple(p for p in PAIRS if p[1] == p[0] + 1)
 
 
@@ -56,8 +57,13 @@ def fourth(p: Press) -> IntArray:
 
 
 def third_treble(p: Press) -> IntArray:
-    """1 for finger 3 on strings 1 and 2, where the hand's slant favours finger 4."""
-    return ((p.lo <= TREBLE) & (p.finger == 2)).astype(int)
+    """1 for finger 3 on strings 1 and 2 from fret 3 on, where the hand's slant favours 4."""
+    return ((p.lo <= TREBLE) & (p.finger == 2) & (p.fret > 2)).astype(int)
+
+
+def fourth_bass(p: Press) -> IntArray:
+    """1 for finger 4 beyond the three strings nearest the floor."""
+    return ((p.lo > BASS) & (p.finger == 3)).astype(int)
 
 
 def _drawn(p: Press) -> IntArray:
@@ -192,7 +198,7 @@ def spread_to_barre(a: Press, b: Press) -> IntArray:
 
 
 FINGER_TERMS: tuple[Callable[[Press], IntArray], ...] = (
-    third, fourth, third_treble, cramped, cramped_4, far, barre, barre_width, barre_2, barre_3, barre_4, barre_wide,
+    third, fourth, third_treble, fourth_bass, cramped, cramped_4, far, barre, barre_width, barre_2, barre_3, barre_4, barre_wide,
     barre_inner,
 )  # fmt: skip
 PAIR_TERMS: tuple[Callable[[Press, Press], IntArray], ...] = (

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from workbench.fingering.grips import IntArray
+from workbench.fingering.holding import IntArray
 from workbench.fingering.lattice import Lattice
 
 FAR = 2**40

@@ -96,7 +96,7 @@ def choice_from(solver: Solver, bar: int, pins: Sequence[Pin]) -> Choice | None:
 
 
 def _holds(solver: Solver, states: Sequence[int], pins: tuple[Pin, ...]) -> bool:
-    masks = solver.masks({p.note: p for p in pins}) or {}
+    masks = solver.masks(solver.asked(pins)) or {}
     return all(bool(allowed[states[t]]) for t, allowed in masks.items())
 
 

@@ -1,39 +1,34 @@
 """The left hand for a chord shape: every fingering, easiest first.
 
 The search is exact: all grips the rules allow are made (shape_grips), those
-out of the hand's reach are dropped, the rest are ordered by the summed cost
-terms (shape_terms).
+out of the hand's reach are dropped, the rest are ordered by what it costs to
+take and hold them (holding), the same as in a piece.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from math import hypot
 from typing import Any, NamedTuple
 
+import numpy as np
+
 from workbench.fingering.chordname import ChordLabel, name_chord
+from workbench.fingering.grips import neck as neck_of
+from workbench.fingering.holding import HOLDING, IntArray
 from workbench.fingering.reach import Limits, pair_limits, tip_mm
-from workbench.fingering.shape_grips import grips
-from workbench.fingering.shape_terms import (
-    ALL_NAMES,
-    PLACE_TERMS,
-    SENTENCES,
-    SHAPE_TERMS,
-    STRETCH,
-    Frets,
-    Grip,
-    Press,
-    amounts,
-    default_weights,
-    grip,
-)
+from workbench.fingering.shape_grips import Frets, Grip, Press, grips
+from workbench.fingering.types import Settings
+from workbench.fingering.weights import sentences, weights_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 
 Weights = tuple[tuple[str, int], ...]
+TERMS = (*HOLDING, "place", "barre_open", "barre_arched")
+SILENT = ("place", "third", "third_treble", "fourth")  # told only where nothing else is
 EASY = mark("Nothing is stretched, crossed or crowded.")
 ALL_OPEN = mark("No finger is needed.")
 
@@ -96,56 +91,43 @@ def _shape(
     frets: Frets, instrument: Instrument, hand: Hand, limit: int | None, weights: Weights
 ) -> ShapeResult:
     label = name_chord(_sounding(frets, instrument))
-    table = _table(weights)
-    lowest = min((f for f in frets if f), default=1)
-    pattern = _pattern(tuple(f - lowest + 1 if f else f for f in frets), weights)
-    found = []
     narrowest: tuple[float, int, int, float] | None = None
     neck = _Neck(_tips(instrument), instrument.spacing_mm, pair_limits(hand))
-    for fingers, held, shares in pattern:
-        stretch, reach, excess, a, b = _measure(held, lowest - 1, neck)
+    possible: list[tuple[Grip, float]] = []
+    for held in grips(frets):
+        reach, excess, a, b = _measure(held, neck)
         if excess > 0.0:
             if narrowest is None or excess < narrowest[0]:
                 narrowest = (excess, a, b, reach)
-            continue
-        terms = list(shares)
-        if held.has_open:
-            placed = _at(held, lowest - 1)
-            terms += [(n, table[n] * amount, amount) for n, amount in amounts(placed, PLACE_TERMS)]
-        if stretch:
-            terms.append((STRETCH, table[STRETCH] * stretch, stretch))
-        found.append((sum(t[1] for t in terms), fingers, held, reach, terms))
+        else:
+            possible.append((held, reach))
+    table = {**weights_for(Settings()).left, **dict(weights)}
+    amounts = shape_terms([held for held, _ in possible], instrument, hand)
+    price = sum(amounts[t].astype(np.int64) * table[t] for t in TERMS)
+    found = []
+    for i, (held, reach) in enumerate(possible):
+        on = {s: p.finger for p in held.presses for s in p.strings}
+        fingers = tuple(on.get(len(frets) - c, 0) for c in range(len(frets)))
+        terms = [(t, int(amounts[t][i]) * table[t]) for t in TERMS if amounts[t][i]]
+        found.append((int(price[i]), fingers, held, reach, terms))  # type: ignore[index]
     found.sort(key=lambda row: row[:2])
-    best = tuple(_fingering(*row, lowest - 1) for row in found[:limit])
+    best = tuple(_fingering(*row) for row in found[:limit])
     return ShapeResult(frets, best, label, None if found else _why_not(narrowest, hand))
 
 
-@lru_cache(maxsize=8192)
-def _pattern(
-    frets: Frets, weights: Weights
-) -> tuple[tuple[tuple[int, ...], Grip, tuple[tuple[str, int, int], ...]], ...]:
-    """Grips of a shape pushed down to the nut, with the cost that moves with it."""
-    table = _table(weights)
-    out = []
-    for held in grips(frets):
-        shares = tuple((n, table[n] * amount, amount) for n, amount in amounts(held, SHAPE_TERMS))
-        on = {s: p.finger for p in held.presses for s in p.strings}
-        fingers = tuple(on.get(len(frets) - c, 0) for c in range(len(frets)))
-        out.append((fingers, held, shares))
-    return tuple(out)
-
-
-@lru_cache(maxsize=64)
-def _table(weights: Weights) -> Mapping[str, int]:
-    return {**default_weights(), **dict(weights)}
-
-
-def _at(low: Grip, up: int) -> Grip:
-    """The grip moved up the neck by so many frets."""
-    if not up:
-        return low
-    frets = tuple(f + up if f else f for f in low.frets)
-    return grip(frets, tuple(Press(p.finger, p.fret + up, p.strings) for p in low.presses))
+def shape_terms(held: Sequence[Grip], instrument: Instrument, hand: Hand) -> dict[str, IntArray]:
+    """Every term of taking and holding grips, in its unit: one number a grip."""
+    code = np.zeros((len(held), 4), np.int32)
+    beside, above = np.zeros(len(held), np.int32), np.zeros(len(held), np.int32)
+    for i, grip in enumerate(held):
+        for p in grip.presses:
+            code[i, p.finger - 1] = p.fret << 8 | p.strings[-1] << 4 | p.strings[0]
+        free = [len(grip.frets) - c for c, f in enumerate(grip.frets) if f == 0]
+        if free:
+            beside[i] = len(grip.barres)
+            above[i] = sum(min(free) < p.strings[-1] for p in grip.barres)
+    out = neck_of(instrument, hand).holding.terms(code, code > 0)
+    return {**out, "place": (code > 0).sum(axis=1), "barre_open": beside, "barre_arched": above}
 
 
 class _Neck(NamedTuple):
@@ -161,25 +143,23 @@ def _tips(instrument: Instrument) -> tuple[float, ...]:
     return tuple(tip_mm(instrument, fret) for fret in range(instrument.playable_frets + 1))
 
 
-def _measure(held: Grip, up: int, neck: _Neck) -> tuple[int, float, float, int, int]:
-    """(mm beyond comfort summed over finger pairs, greatest distance, mm beyond the
-    hand's greatest span at the worst pair, that pair); the last three are 0 within
-    reach, else the distance is that pair's."""
-    stretch = reach = worst = worst_reach = 0.0
+def _measure(held: Grip, neck: _Neck) -> tuple[float, float, int, int]:
+    """(greatest distance, mm beyond the hand's greatest span at the worst pair, that pair);
+    the last three are 0 within reach, else the distance is that pair's."""
+    reach = worst = worst_reach = 0.0
     fingers = (0, 0)
     for a, b in held.pairs:
-        distance = _apart(a, b, up, neck)
-        comfort, most = neck.limits[(a.finger, b.finger)]
+        distance = _apart(a, b, neck)
         reach = max(reach, distance)
-        stretch += max(0.0, distance - comfort)
+        most = neck.limits[(a.finger, b.finger)][1]
         if distance - most > worst:
             worst, fingers, worst_reach = distance - most, (a.finger, b.finger), distance
-    return round(stretch), round(worst_reach or reach, 1), worst, *fingers
+    return round(worst_reach or reach, 1), worst, *fingers
 
 
-def _apart(a: Press, b: Press, up: int, neck: _Neck) -> float:
+def _apart(a: Press, b: Press, neck: _Neck) -> float:
     """Distance between two fingers, at the nearest strings where one is laid."""
-    along = neck.tips[b.fret + up] - neck.tips[a.fret + up]
+    along = neck.tips[b.fret] - neck.tips[a.fret]
     across = max(a.strings[-1] - b.strings[0], b.strings[-1] - a.strings[0], 0)
     return hypot(along, across * neck.spacing)
 
@@ -189,13 +169,12 @@ def _fingering(
     fingers: tuple[int, ...],
     held: Grip,
     reach: float,
-    terms: list[tuple[str, int, int]],
-    up: int,
+    terms: list[tuple[str, int]],
 ) -> ShapeFingering:
     told = sorted((t for t in terms if t[1]), key=_greatest_first)
-    reasons = tuple(_sentence(n, amount) for n, _, amount in told)
+    reasons = tuple(_sentence(name) for name, _ in told if name not in SILENT)
     barres = tuple(
-        ShapeBarre(p.fret + up, tuple(range(p.strings[-1], p.strings[0] + 1)), p.finger)
+        ShapeBarre(p.fret, tuple(range(p.strings[-1], p.strings[0] + 1)), p.finger)
         for p in held.barres
     )
     return ShapeFingering(
@@ -204,16 +183,17 @@ def _fingering(
         cost,
         reach,
         reasons or (say(EASY if held.presses else ALL_OPEN),),
-        tuple((n, share) for n, share, _ in told),
+        tuple(told),
     )
 
 
-def _greatest_first(term: tuple[str, int, int]) -> tuple[int, str]:
+def _greatest_first(term: tuple[str, int]) -> tuple[int, str]:
     return -term[1], term[0]
 
 
-def _sentence(name: str, amount: int) -> str:
-    return say(SENTENCES[name], n=amount).replace("(s)", "" if amount == 1 else "s")
+def _sentence(name: str) -> str:
+    words = say(sentences(name)[0])
+    return words[0].upper() + words[1:] + "."
 
 
 def _why_not(narrowest: tuple[float, int, int, float] | None, hand: Hand) -> str:
@@ -267,12 +247,12 @@ def _check(frets: Frets, instrument: Instrument) -> None:
 
 def _check_weights(weights: Weights) -> None:
     for name, _ in weights:
-        if name not in ALL_NAMES:
+        if name not in TERMS:
             raise BadInput(
                 say(
                     "'{name}' is no cost term of a shape; use {names}.",
                     name=name,
-                    names=", ".join(ALL_NAMES),
+                    names=", ".join(TERMS),
                 )
             )
 

@@ -9,13 +9,68 @@ out, so the best of these is the best there is.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from functools import lru_cache
-from itertools import combinations, permutations
-
-from workbench.fingering.shape_terms import Frets, Grip, Press, grip
+from itertools import combinations, pairwise, permutations
 
 FINGERS = 4
+Frets = tuple[int | None, ...]  # highest-numbered string first; None is not played
 Blocks = tuple[tuple[int, ...], ...]  # strings of one fret, one block a finger
+
+
+@dataclass(frozen=True, slots=True)
+class Press:
+    """One finger on one fret. ``strings`` as in the shape, highest number first."""
+
+    finger: int
+    fret: int
+    strings: tuple[int, ...]
+
+    @property
+    def laid(self) -> bool:
+        """True where the finger stops several strings at once (a barre)."""
+        return len(self.strings) > 1
+
+    @property
+    def width(self) -> int:
+        """How many strings the finger lies over, sounding under it or not."""
+        return self.strings[0] - self.strings[-1] + 1
+
+    @property
+    def middle(self) -> int:
+        """Where the finger stands across the neck, in half strings from string 0."""
+        return self.strings[0] + self.strings[-1]
+
+
+@dataclass(frozen=True, slots=True)
+class Grip:
+    """A fingered shape: ``presses`` in the order of the fingers used. The rest
+    follows from them (see ``grip``) and is kept because every term asks for it:
+    laid fingers, fingers used next after each other, all pairs of fingers."""
+
+    frets: Frets
+    presses: tuple[Press, ...]
+    barres: tuple[Press, ...]
+    neighbours: tuple[tuple[Press, Press], ...]
+    pairs: tuple[tuple[Press, Press], ...]
+    has_open: bool
+
+    def fret_on(self, string: int) -> int | None:
+        """The fret of a string by its number; 0 open, None not played."""
+        return self.frets[len(self.frets) - string]
+
+
+def grip(frets: Frets, presses: tuple[Press, ...]) -> Grip:
+    """A grip of fingers in any order."""
+    ordered = tuple(sorted(presses, key=lambda p: p.finger))
+    return Grip(
+        frets,
+        ordered,
+        tuple(p for p in ordered if p.laid),
+        tuple(pairwise(ordered)),
+        tuple(combinations(ordered, 2)),
+        0 in frets,
+    )
 
 
 @lru_cache(maxsize=8192)

@@ -14,7 +14,7 @@ from dataclasses import dataclass, fields
 
 import numpy as np
 
-from workbench.fingering.grips import PAIRS, IntArray, Neck
+from workbench.fingering.grips import IntArray, Neck
 from workbench.fingering.holding import HOLDING
 from workbench.fingering.states import BoolArray
 
@@ -29,8 +29,8 @@ class Steps:
     ``hinged``: finger 1 rolls down to a barre while it sounds; ``grown``: (E, 4) the
     finger stays but covers more strings; ``swapped``: fingers put where another stood;
     ``busy``: some finger is at work up to now; ``lost``: sixteenths of written length cut
-    off; ``cuts``: notes cut; ``old_pos``/``pos``: hand positions in half frets, ``hurry`` 0 (time enough)
-    to 3 for the time since the notes before; ``unsteady``: fretted though open
+    off; ``cuts``: notes cut; ``old_pos``/``pos``: hand positions in half frets; ``hurry`` 0 (time
+    enough) to 3 for the time since the notes before; ``unsteady``: fretted though open
     would do; ``open_beside``/``open_above``: barres among open strings, and such that must
     arch over one; ``inverted``: pairs of notes whose strings stand the other way round;
     ``displaced``: strings between the notes' places and the lowest on the neck;
@@ -180,8 +180,17 @@ def _holding(s: Steps) -> BoolArray:
 
 def lean(s: Steps, neck: Neck) -> IntArray:
     """Half frets up to three that the hand leans with no finger leading along its string."""
-    apart = _apart(s)
-    return np.where((apart < MOVE) & ~_led(s) & ~_holding(s), apart, 0).astype(np.int32)
+    return np.where(_leaning(s) & s.busy, _apart(s), 0).astype(np.int32)
+
+
+def _leaning(s: Steps) -> BoolArray:
+    out: BoolArray = (_apart(s) < MOVE) & ~_led(s) & ~_holding(s)
+    return out
+
+
+def free_lean(s: Steps, neck: Neck) -> IntArray:
+    """The same while an open string or a rest gives the hand time."""
+    return np.where(_leaning(s) & ~s.busy, _apart(s), 0).astype(np.int32)
 
 
 def lean_held(s: Steps, neck: Neck) -> IntArray:
@@ -268,9 +277,9 @@ def slur(s: Steps, neck: Neck) -> IntArray:
 
 
 TERMS = (
-    place, barre_open, barre_arched, hinge, high, hop, hop_across, swap, slide, guide, lean, lean_held, move, blind,
-    hurried, shift, free_shift, cut, cuts, blocked, relaxed, unsteady, leap, position, inverted,
-    displaced, slur,
+    place, barre_open, barre_arched, hinge, high, hop, hop_across, swap, slide, guide,
+    lean, free_lean, lean_held, move, blind, hurried, shift, free_shift, cut, cuts, blocked,
+    relaxed, unsteady, leap, position, inverted, displaced, slur,
 )  # fmt: skip
 LEFT_TERMS = (*HOLDING, *(t.__name__ for t in TERMS))
 

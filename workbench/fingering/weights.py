@@ -51,6 +51,11 @@ def sentences(term: str) -> tuple[str, str]:
     return str(side[term]["sentence"]), str(side[term]["less"])
 
 
+def least(term: str) -> int:
+    """What no fit lets the weight of a left-hand term fall below, in thousandths."""
+    return int(_file()["left"][term]["least"])
+
+
 def weights_for(settings: Settings) -> Weights:
     """The weights in force: the file's or the teacher's own, shifted by the student's
     level and the hand setting."""

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from workbench.fingering.grips import IntArray
+from workbench.fingering.holding import IntArray
 from workbench.fingering.lattice import Lattice
 from workbench.fingering.paths import FAR, Sweeper
 

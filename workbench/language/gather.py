@@ -23,7 +23,6 @@ DATA = {
     "techniques/catalogue.json": ("name", "family", "asks", "watch", "drills"),
     "techniques/grading.json": ("name",),
     "weights/fingering.json": ("sentence", "less"),
-    "weights/shape.json": ("sentence",),
 }
 
 Sentence = tuple[str, str]  # source, sense

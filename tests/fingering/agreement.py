@@ -1,0 +1,199 @@
+"""How far the engine's fingers agree with published editions and charts.
+
+    python -m tests.fingering.agreement            the table, cross-validated
+    python -m tests.fingering.agreement --write    fit to everything, write resources/weights
+    python -m tests.fingering.agreement --terms    what each term is worth, left out in turn
+
+Studies: tests/data/guitar-editions (Mutopia Project; README there). Charts: chords-db 0.5.1
+(tests/shape/data). Fretted fingers and strings that the editions print are compared with the
+least-cost fingering that knows nothing of the print. "By piece": five folds, no piece is
+judged by weights that it was fitted to; "by author": all works of an author are left out.
+"""
+
+from __future__ import annotations
+
+import json
+import sys
+import time
+from collections.abc import Callable, Mapping
+from concurrent.futures import ProcessPoolExecutor
+from pathlib import Path
+
+from tests.fingering.charts import Charts, shares
+from tests.shape.shape_charts import usable
+from workbench.fingering.field import Field
+from workbench.fingering.fitting import Agreement, agreement, fit
+from workbench.fingering.observed import Chain, chain
+from workbench.fingering.terms import LEFT_TERMS
+from workbench.fingering.types import Settings
+from workbench.fingering.weights import RESOURCES, weights_for
+from workbench.instrument.table import hand, instrument
+from workbench.music.model import Piece, WrittenFingers
+from workbench.music.reading import read_score
+
+EDITIONS = Path(__file__).resolve().parents[1] / "data" / "guitar-editions"
+FOLDS = 5
+Weights = dict[str, int]
+AUTHORS = {"sor": "Sor", "carcassi": "Carcassi"}
+
+
+def studies() -> list[str]:
+    """The names of all studies."""
+    return sorted(p.stem for p in EDITIONS.glob("*.json"))
+
+
+def author(study: str) -> str:
+    """Who wrote a study; several authors of one work each are taken together."""
+    return AUTHORS.get(study.replace("_", "-").split("-")[0], "others")
+
+
+def school(study: str) -> str:
+    """The edition a study belongs to, as far as several studies share it."""
+    for start in ("sor-op35", "sor-op60", "sor-op45", "carcassi"):
+        if study.replace("_etude_opus", "-op").startswith(start):
+            return start
+    return "others"
+
+
+def texture(piece: Piece) -> str:
+    """What most moments of a piece are: one line, a line over a bass, or chords."""
+    groups: dict[tuple[int, object], set[int]] = {}
+    for bar in piece.bars:
+        for n in bar.notes:
+            groups.setdefault((bar.index, n.onset), set()).add(n.midi)
+    mean = sum(len(g) for g in groups.values()) / max(1, len(groups))
+    return "one note at a time" if mean < 1.3 else "line and bass" if mean < 1.9 else "chords"
+
+
+def printed(piece: Piece, study: str) -> tuple[WrittenFingers, ...]:
+    """The marks of the edition by note id."""
+    at = {}
+    for bar in piece.bars:
+        for n in bar.notes:
+            if not n.grace:
+                at.setdefault((bar.index, str(n.onset), n.midi), n.id)
+    document = json.loads((EDITIONS / f"{study}.json").read_text(encoding="utf-8"))
+    out = []
+    for bar, onset, midi, left, string in document["notes"]:
+        note = at.get((bar, onset, midi))
+        if note is not None:
+            out.append(WrittenFingers(note, string, None, left if left in range(5) else None))
+    return tuple(out)
+
+
+def load(study: str) -> tuple[Piece, tuple[WrittenFingers, ...]]:
+    piece = read_score(EDITIONS / f"{study}.mxl", parts="all")
+    return piece, printed(piece, study)
+
+
+def grow(study: str) -> tuple[Chain, str]:
+    """A study's chain under the weights in force, and its texture."""
+    piece, marks = load(study)
+    weights = weights_for(Settings()).left
+    made = chain(piece, marks, instrument("guitar"), hand("medium"), weights)
+    return made, texture(piece)
+
+
+def grown(names: list[str], workers: int = 2) -> tuple[dict[str, Chain], dict[str, str]]:
+    """All chains and textures by study."""
+    with ProcessPoolExecutor(workers) as pool:
+        rows = list(pool.map(grow, names))
+    return (
+        {n: r[0] for n, r in zip(names, rows, strict=True)},
+        {n: r[1] for n, r in zip(names, rows, strict=True)},
+    )
+
+
+def chart_rows(for_fit: bool | None = None) -> list[tuple[str, object]]:
+    """Rows of both charts: those of the keys fitted, of the keys kept, or all."""
+    out = []
+    for name in ("ukulele", "guitar"):
+        for row in usable(name)[0]:
+            if for_fit is None or row.for_fit == for_fit:
+                out.append((name, row))
+    return out
+
+
+def learn(chains: list[Chain], charts: Charts, start: Mapping[str, int]) -> Weights:
+    return fit([Field(chains), charts], start)
+
+
+def total(rows: list[Agreement]) -> Agreement:
+    return Agreement(sum(r[i] for r in rows) for i in range(4))
+
+
+def judged(
+    chains: dict[str, Chain], charts: Charts, start: Weights, group: Callable[[str], object]
+) -> dict[str, Agreement]:
+    """Agreement of every study under weights fitted without its group."""
+    out: dict[str, Agreement] = {}
+    for kept in sorted({group(n) for n in chains}, key=str):
+        weights = learn([c for n, c in chains.items() if group(n) != kept], charts, start)
+        out |= {n: agreement(c, weights) for n, c in chains.items() if group(n) == kept}
+    return out
+
+
+def line(name: str, found: Agreement) -> str:
+    strings = f"{found.strings:6.1%} ({found[2]}/{found[3]})" if found[3] else "      -"
+    return f"  {name:24} fingers {found.fingers:6.1%} ({found[0]}/{found[1]})  strings {strings}"
+
+
+def tell(title: str, found: dict[str, Agreement], by: Callable[[str], str]) -> None:
+    print(title)
+    for key in sorted({by(n) for n in found}):
+        print(line(key, total([a for n, a in found.items() if by(n) == key])))
+    print(line("all", total(list(found.values()))), flush=True)
+
+
+def main() -> None:
+    begun = time.monotonic()
+    names = studies()
+    chains, textures = grown(names)
+    start = weights_for(Settings()).left
+    print(f"{len(names)} studies, {sum(c.size for c in chains.values())} steps", flush=True)
+    tell("Weights in force", {n: agreement(c, start) for n, c in chains.items()}, author)
+    fitted = Charts(chart_rows(True))  # type: ignore[arg-type]
+    fold = {n: i % FOLDS for i, n in enumerate(names)}
+    if "--write" in sys.argv:
+        everything = Charts(chart_rows())  # type: ignore[arg-type]
+        write(learn(list(chains.values()), everything, start))
+        return
+    if "--terms" in sys.argv:
+        left_out(chains, fitted, start)
+        return
+    pieces = judged(chains, fitted, start, fold.__getitem__)
+    tell("By piece (five folds), by author", pieces, author)
+    tell("By piece, by edition", pieces, school)
+    tell("By piece, by texture", pieces, textures.__getitem__)
+    tell("By author (each left out whole)", judged(chains, fitted, start, author), author)
+    weights = learn(list(chains.values()), fitted, start)
+    for name in ("ukulele", "guitar"):
+        kept = [r for r in chart_rows(False) if r[0] == name]
+        first, three, count = shares(kept, weights)  # type: ignore[arg-type]
+        print(f"{name} shapes of keys not fitted: first {first:.1%}, three {three:.1%} of {count}")
+    print(f"{time.monotonic() - begun:.0f} s")
+
+
+def left_out(chains: dict[str, Chain], charts: Charts, start: Weights) -> None:
+    """What the agreement on all studies is when a term counts nothing."""
+    whole = total([agreement(c, start) for c in chains.values()])
+    print(line("all terms", whole))
+    for term in LEFT_TERMS:
+        if start[term]:
+            less = {**start, term: 0}
+            found = total([agreement(c, less) for c in chains.values()])
+            print(line(f"without {term}", found), f" {found.fingers - whole.fingers:+.1%}")
+
+
+def write(weights: Weights) -> None:
+    path = RESOURCES / "weights" / "fingering.json"
+    text = path.read_text(encoding="utf-8")
+    for term, weight in weights.items():
+        head, found, rest = text.partition(f'"{term}": {{"weight": ')
+        assert found, term
+        text = head + found + str(weight) + rest[rest.index(",") :]
+    path.write_text(text, encoding="utf-8")
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,38 @@
+"""What the right hand has to pluck: the moments of the frame less what slurs sound."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import replace
+
+from workbench.fingering.frame import Frame
+
+LOW = 2  # voice under which the right hand takes a shared sound that the lower voice moves
+
+
+def plucked_frame(frame: Frame, slurred: Collection[str], low: Collection[str]) -> Frame:
+    """The frame without notes that a slur sounds; moments left empty fall out, what follows
+    hangs on the moment before. Sounds in ``low`` are taken as the lower voice's."""
+    place: dict[int, int] = {}  # old layer -> its new index, or that of the one before it
+    layers = []
+    for layer in frame.layers:
+        parent = place[layer.parent] if layer.parent >= 0 else -1
+        notes = tuple(
+            replace(n, voice=max(n.voice, LOW)) if n.id in low else n
+            for n in layer.notes
+            if n.id not in slurred
+        )
+        if notes:
+            place[layer.index] = len(layers)
+            layers.append(replace(layer, index=len(layers), parent=parent, notes=notes))
+        else:
+            place[layer.index] = parent
+    children: list[list[int]] = [[] for _ in layers]
+    of_bar: list[list[int]] = [[] for _ in frame.of_bar]
+    for layer in layers:
+        of_bar[layer.bar].append(layer.index)
+        if layer.parent >= 0:
+            children[layer.parent].append(layer.index)
+    return Frame(
+        tuple(layers), (), tuple(tuple(c) for c in children), tuple(tuple(b) for b in of_bar)
+    )
