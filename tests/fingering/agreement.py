@@ -20,9 +20,10 @@ from concurrent.futures import ProcessPoolExecutor
 from pathlib import Path
 
 from tests.fingering.charts import Charts, shares
-from tests.shape.shape_charts import usable
+from tests.shape.shape_charts import Published, usable
 from workbench.fingering.field import Field
 from workbench.fingering.fitting import Agreement, agreement, fit
+from workbench.fingering.holding import AMONG, HOLDING
 from workbench.fingering.observed import Chain, chain
 from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.types import Settings
@@ -33,6 +34,9 @@ from workbench.music.reading import read_score
 
 EDITIONS = Path(__file__).resolve().parents[1] / "data" / "guitar-editions"
 FOLDS = 5
+SMALL_RIDGE = 0.05
+SCHOOL_RIDGE = 6.0
+SCHOOLS = {"second position": ("sor-op35",), "finger a fret": ("sor-op60",)}
 Weights = dict[str, int]
 AUTHORS = {"sor": "Sor", "carcassi": "Carcassi"}
 
@@ -104,18 +108,26 @@ def grown(names: list[str], workers: int = 2) -> tuple[dict[str, Chain], dict[st
     )
 
 
-def chart_rows(for_fit: bool | None = None) -> list[tuple[str, object]]:
-    """Rows of both charts: those of the keys fitted, of the keys kept, or all."""
-    out = []
-    for name in ("ukulele", "guitar"):
-        for row in usable(name)[0]:
-            if for_fit is None or row.for_fit == for_fit:
-                out.append((name, row))
-    return out
+def chart_rows(name: str, for_fit: bool | None = None) -> list[tuple[str, Published]]:
+    """Rows of a chart: those of the keys fitted, of the keys kept, or all."""
+    return [(name, r) for r in usable(name)[0] if for_fit in (None, r.for_fit)]
 
 
 def learn(chains: list[Chain], charts: Charts, start: Mapping[str, int]) -> Weights:
+    """What all editions and the guitar chart have in common."""
     return fit([Field(chains), charts], start)
+
+
+def learn_small(charts: Charts, common: Weights) -> Weights:
+    """The weights of holding that differ on a small instrument."""
+    held = fit([charts], common, rounds=300, ridge=SMALL_RIDGE, only=(*HOLDING, *AMONG))
+    return {t: held[t] for t in (*HOLDING, *AMONG)}
+
+
+def learn_school(chains: list[Chain], common: Weights) -> Weights:
+    """Where one edition differs from what all have in common."""
+    own = fit([Field(chains)], common, ridge=SCHOOL_RIDGE)
+    return {t: w for t, w in own.items() if abs(w - common[t]) >= 30}
 
 
 def total(rows: list[Agreement]) -> Agreement:
@@ -152,29 +164,53 @@ def main() -> None:
     start = weights_for(Settings()).left
     print(f"{len(names)} studies, {sum(c.size for c in chains.values())} steps", flush=True)
     tell("Weights in force", {n: agreement(c, start) for n, c in chains.items()}, author)
-    fitted = Charts(chart_rows(True))  # type: ignore[arg-type]
+    guitar = Charts(chart_rows("guitar", True))
     fold = {n: i % FOLDS for i, n in enumerate(names)}
-    if "--write" in sys.argv:
-        everything = Charts(chart_rows())  # type: ignore[arg-type]
-        write(learn(list(chains.values()), everything, start))
-        return
     if "--terms" in sys.argv:
-        left_out(chains, fitted, start)
+        left_out(chains, start)
         return
-    pieces = judged(chains, fitted, start, fold.__getitem__)
+    if "--write" in sys.argv:
+        common = learn(list(chains.values()), Charts(chart_rows("guitar")), start)
+        tell("Fitted", {n: agreement(c, common) for n, c in chains.items()}, author)
+        small = learn_small(Charts(chart_rows("ukulele", True), 1.0), common)
+        write(common, small, {k: of_school(chains, k, common) for k in SCHOOLS})
+        return
+    pieces = judged(chains, guitar, start, fold.__getitem__)
     tell("By piece (five folds), by author", pieces, author)
     tell("By piece, by edition", pieces, school)
     tell("By piece, by texture", pieces, textures.__getitem__)
-    tell("By author (each left out whole)", judged(chains, fitted, start, author), author)
-    weights = learn(list(chains.values()), fitted, start)
-    for name in ("ukulele", "guitar"):
-        kept = [r for r in chart_rows(False) if r[0] == name]
-        first, three, count = shares(kept, weights)  # type: ignore[arg-type]
+    tell("By author (each left out whole)", judged(chains, guitar, start, author), author)
+    taught(chains, guitar, start)
+    common = learn(list(chains.values()), guitar, start)
+    small = learn_small(Charts(chart_rows("ukulele", True), 1.0), common)
+    for name, weights in (("guitar", common), ("ukulele", {**common, **small})):
+        first, three, count = shares(chart_rows(name, False), weights)
         print(f"{name} shapes of keys not fitted: first {first:.1%}, three {three:.1%} of {count}")
     print(f"{time.monotonic() - begun:.0f} s")
 
 
-def left_out(chains: dict[str, Chain], charts: Charts, start: Weights) -> None:
+def of_school(chains: dict[str, Chain], name: str, common: Weights) -> Weights:
+    return learn_school([c for n, c in chains.items() if school(n) in SCHOOLS[name]], common)
+
+
+def taught(chains: dict[str, Chain], charts: Charts, start: Weights) -> None:
+    """An edition unseen, before and after the tool has learned from its other pieces."""
+    before: dict[str, Agreement] = {}
+    after: dict[str, Agreement] = {}
+    for name in ("sor-op35", "sor-op60", "carcassi"):
+        mine = [n for n in chains if school(n) == name]
+        rest = learn([c for n, c in chains.items() if n not in mine], charts, start)
+        before |= {n: agreement(chains[n], rest) for n in mine}
+        for at in range(FOLDS):
+            held = [n for i, n in enumerate(mine) if i % FOLDS == at]
+            seen = [chains[n] for n in mine if n not in held]
+            own = fit([Field(seen)], rest, ridge=SCHOOL_RIDGE)
+            after |= {n: agreement(chains[n], own) for n in held}
+    tell("An edition before anything of it is seen", before, school)
+    tell("The same after fit on its other pieces", after, school)
+
+
+def left_out(chains: dict[str, Chain], start: Weights) -> None:
     """What the agreement on all studies is when a term counts nothing."""
     whole = total([agreement(c, start) for c in chains.values()])
     print(line("all terms", whole))
@@ -185,13 +221,22 @@ def left_out(chains: dict[str, Chain], charts: Charts, start: Weights) -> None:
             print(line(f"without {term}", found), f" {found.fingers - whole.fingers:+.1%}")
 
 
-def write(weights: Weights) -> None:
+def write(common: Weights, small: Weights, by_school: dict[str, Weights]) -> None:
+    """Put fitted weights into resources/weights; all else in the file stays as it is."""
     path = RESOURCES / "weights" / "fingering.json"
     text = path.read_text(encoding="utf-8")
-    for term, weight in weights.items():
+    for term, weight in common.items():
         head, found, rest = text.partition(f'"{term}": {{"weight": ')
         assert found, term
         text = head + found + str(weight) + rest[rest.index(",") :]
+    document = json.loads(text)
+    pieces = {"small": small, **by_school}
+    for name, weights in pieces.items():
+        entry = document["small"] if name == "small" else document["schools"][name]
+        old = json.dumps(entry["weights"])
+        assert text.count(f'"weights": {old}') >= 1, name
+        head, found, rest = text.partition(f'"{name}": {{')
+        text = head + found + rest.replace(f'"weights": {old}', f'"weights": {json.dumps(weights)}', 1)
     path.write_text(text, encoding="utf-8")
 
 

@@ -301,15 +301,10 @@ class Player:
         moved = apart >= 4
         since = Fraction(1) if jumped else time - (score.moments[came].time if came >= 0 else time)
         hurry = 3 if since < Fraction(1, 4) else 2 if since < Q_HALF else 1 if since < 1 else 0
-        free = [s for s, r, _ in places if r == 0]
-        barres = [x for x in asked if x[0] and x[2] > x[1]]
-        fresh_barre = any(fingers[f - 1][2] > fingers[f - 1][1] for f in come)
-        among_open = fresh_barre and bool(free)
         terms = {
             **self.holding(at_work, come),
             "place": len(put),
-            "barre_open": len(barres) if among_open else 0,
-            "barre_arched": sum(min(free) < x[1] for x in barres) if among_open else 0,
+            **(self._among(asked, played) if come else {}),
             "hinge": int(rolled),
             "high": sum(max(0, asked[f - 1][0] - 4) for f in new),
             "hop": sum(
@@ -391,6 +386,25 @@ class Player:
                 out += finger > 0 and finger >= f
         return out
 
+    @staticmethod
+    def _among(asked: tuple[Finger, ...], played: dict[int, int]) -> dict[str, int]:
+        """What barres and the nut make of the strings that sound with the fingers."""
+        open_strings = [s for s, r in played.items() if r == 0]
+        down = {f: x for f, x in enumerate(asked, 1) if x[0]}
+        count: Counter[str] = Counter()
+        for f, (fret, low, high) in down.items():
+            if high == low:
+                continue
+            count["barre_open"] += bool(open_strings)
+            count["barre_arched"] += any(s < low for s in open_strings)
+            count["barre_inner"] += low > 1 and (f > 1 or any(s < low for s in played))
+            count["beneath"] += sum(played.get(s) != fret for s in range(low, high + 1))
+        if open_strings and down and all(x[0] <= 3 for x in down.values()):
+            count["nut_out"] = min(abs(x[0] - f) for f, x in down.items())
+            count["nut_below"] = sum(max(0, f - x[0]) for f, x in down.items())
+        count["crowded"] = int(len(down) > len({x[0] for x in down.values()}))
+        return dict(count)
+
     def holding(self, hand: dict[int, Finger], come: set[int]) -> dict[str, int]:
         """What it costs that the fingers ``come`` have joined the others of a hand."""
         count: Counter[str] = Counter()
@@ -409,7 +423,6 @@ class Player:
                 count[name] += laid and f == finger
             count["barre_width"] += max(0, high - low - 1)
             count["barre_wide"] += high - low > 1 and f > 1
-            count["barre_inner"] += laid and low > 1
         for f, g in combinations(sorted(hand), 2):
             if f not in come and g not in come:
                 continue
@@ -420,14 +433,11 @@ class Player:
             count["crossed"] += up == 0 and side > 0
             count["against_slant"] += max(0, side) if up > 0 else 0
             count["twisted"] += up > 0 and side > 0 and g == f + 1
-            if a[2] > a[1] and up > 0:
-                count["beneath"] += max(0, min(a[2], b[2]) - max(a[1], b[1]) + 1)
             count["stretch"] += over
             count["beyond"] += over > 0
             if any(f < h < g for h in hand):
                 continue
             wide = max(0, up - (g - f))
-            count["shared_fret"] += up == 0
             count["shared_far"] += max(0, abs(side) - 2) if up == 0 else 0
             count["skipped"] += max(0, g - f - max(1, up))
             name = {(1, 2): "spread_12", (2, 3): "spread_23", (3, 4): "spread_34"}

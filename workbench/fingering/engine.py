@@ -80,7 +80,7 @@ class Solver:
         self.pins = tuple(pins)
         self.progress = progress
         self.neck = neck(instrument, hand)
-        self.weights = weights_for(self.settings)
+        self.weights = weights_for(self.settings, instrument.scale_mm)
         self._memo = Memo()
         self._hear()
         self._grow({})

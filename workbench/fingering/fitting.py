@@ -8,7 +8,7 @@ the last resort.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from typing import Protocol
 
 import numpy as np
@@ -38,8 +38,12 @@ def fit(
     rounds: int = 50,
     ridge: float = RIDGE,
     prior: Mapping[str, int] | None = None,
+    only: Collection[str] | None = None,
 ) -> dict[str, int]:
-    """Weights in thousandths that explain the evidence best, near ``prior`` (else ``start``)."""
+    """Weights in thousandths that explain the evidence best, near ``prior`` (else ``start``).
+
+    ``only`` names the terms that may change.
+    """
     from scipy.optimize import minimize
 
     scale = 1.0 / evidence[0].scale()
@@ -61,7 +65,10 @@ def fit(
         np.clip(_units(start), low, MOST) / scale,
         jac=True,
         method="L-BFGS-B",
-        bounds=[(a / s, MOST / s) for a, s in zip(low, scale, strict=True)],
+        bounds=[
+            (a / s, MOST / s) if only is None or t in only else (w / s, w / s)
+            for t, a, s, w in zip(LEFT_TERMS, low, scale, _units(start), strict=True)
+        ],
         options={"maxiter": rounds, "maxcor": 20, "ftol": 2e-5},
     )
     weights = found.x * scale

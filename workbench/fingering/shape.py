@@ -17,7 +17,7 @@ import numpy as np
 
 from workbench.fingering.chordname import ChordLabel, name_chord
 from workbench.fingering.grips import neck as neck_of
-from workbench.fingering.holding import HOLDING, IntArray
+from workbench.fingering.holding import AMONG, HOLDING, IntArray, among
 from workbench.fingering.reach import Limits, pair_limits, tip_mm
 from workbench.fingering.shape_grips import Frets, Grip, Press, grips
 from workbench.fingering.types import Settings
@@ -27,7 +27,7 @@ from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 
 Weights = tuple[tuple[str, int], ...]
-TERMS = (*HOLDING, "place", "barre_open", "barre_arched")
+TERMS = (*HOLDING, *AMONG, "place")
 SILENT = ("place", "third", "third_treble", "fourth")  # told only where nothing else is
 EASY = mark("Nothing is stretched, crossed or crowded.")
 ALL_OPEN = mark("No finger is needed.")
@@ -101,7 +101,7 @@ def _shape(
                 narrowest = (excess, a, b, reach)
         else:
             possible.append((held, reach))
-    table = {**weights_for(Settings()).left, **dict(weights)}
+    table = {**weights_for(Settings(), instrument.scale_mm).left, **dict(weights)}
     amounts = shape_terms([held for held, _ in possible], instrument, hand)
     price = sum(amounts[t].astype(np.int64) * table[t] for t in TERMS)
     found = []
@@ -118,16 +118,20 @@ def _shape(
 def shape_terms(held: Sequence[Grip], instrument: Instrument, hand: Hand) -> dict[str, IntArray]:
     """Every term of taking and holding grips, in its unit: one number a grip."""
     code = np.zeros((len(held), 4), np.int32)
-    beside, above = np.zeros(len(held), np.int32), np.zeros(len(held), np.int32)
+    beside = np.zeros((len(held), len(AMONG)), np.int32)
     for i, grip in enumerate(held):
+        fingers = [(0, 0, 0)] * 4
         for p in grip.presses:
+            fingers[p.finger - 1] = (p.fret, p.strings[-1], p.strings[0])
             code[i, p.finger - 1] = p.fret << 8 | p.strings[-1] << 4 | p.strings[0]
-        free = [len(grip.frets) - c for c, f in enumerate(grip.frets) if f == 0]
-        if free:
-            beside[i] = len(grip.barres)
-            above[i] = sum(min(free) < p.strings[-1] for p in grip.barres)
-    out = neck_of(instrument, hand).holding.terms(code, code > 0)
-    return {**out, "place": (code > 0).sum(axis=1), "barre_open": beside, "barre_arched": above}
+        strings = len(grip.frets)
+        sounded = {strings - c: f for c, f in enumerate(grip.frets) if f is not None}
+        beside[i] = among(fingers, sounded)
+    return {
+        **neck_of(instrument, hand).holding.terms(code, code > 0),
+        **{name: beside[:, i] for i, name in enumerate(AMONG)},
+        "place": (code > 0).sum(axis=1),
+    }
 
 
 class _Neck(NamedTuple):

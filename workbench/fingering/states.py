@@ -9,7 +9,8 @@ import numpy as np
 import numpy.typing as npt
 
 from workbench.fingering.frame import Layer
-from workbench.fingering.grips import Grip, IntArray
+from workbench.fingering.grips import Grip
+from workbench.fingering.holding import AMONG, IntArray, among
 from workbench.instrument.model import Instrument
 
 BoolArray = npt.NDArray[Any]
@@ -148,8 +149,8 @@ class Need:
     """What a layer's grips ask, one row a grip: finger places (``code`` as in
     States), the strings played below a fret (``under[g, r]`` as bits), the slot each
     string begins, and whether the note is fretted where an open string would sound
-    it; ``tune``: string of the melody note, 0 = none; ``open_beside``/``open_above``:
-    barres among open strings, and such that must arch over one nearer the floor;
+    it; ``tune``: string of the melody note, 0 = none; ``among``: (grips, terms) of
+    holding.among;
     ``inverted``: pairs of notes of which the higher lies on the lower-tuned string;
     ``displaced``: places between each note's and the lowest on the neck, summed;
     ``stops``: (grips, notes, 3) string, fret and finger of each note."""
@@ -163,8 +164,7 @@ class Need:
     slot: IntArray
     unsteady: IntArray
     tune: IntArray
-    open_beside: IntArray
-    open_above: IntArray
+    among: IntArray
     inverted: IntArray
     displaced: IntArray
     stops: IntArray
@@ -183,7 +183,7 @@ def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
     unsteady = np.zeros(g, np.int16)
     tune = np.zeros(g, np.int16)
     opens = set(instrument.open_midi)
-    beside, above = np.zeros(g, np.int16), np.zeros(g, np.int16)
+    beside = [among(x.fingers, {string: at for string, at, _ in x.places}) for x in grips]
     inverted, displaced = np.zeros(g, np.int16), np.zeros(g, np.int16)
     ranks = [
         {string: i for i, (string, _) in enumerate(sorted(instrument.places(n.midi), key=_fret))}
@@ -194,11 +194,6 @@ def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
         at = [(layer.notes[j].midi, tuned[p[0] - 1]) for j, p in enumerate(grip.places)]
         displaced[i] = sum(ranks[j][p[0]] for j, p in enumerate(grip.places))
         inverted[i] = sum(a > b and s < t for a, s in at for b, t in at)
-        free = [string for string, at, _ in grip.places if at == 0]
-        laid = [lo for at, lo, hi in grip.fingers if at and hi > lo]
-        if free and laid:
-            beside[i] = len(laid)
-            above[i] = sum(min(free) < lo for lo in laid)
         for j, (string, at, _) in enumerate(grip.places):
             slot[i, string - 1] = j + 1
             string_fret[i, string - 1] = at
@@ -221,8 +216,7 @@ def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
         slot,
         unsteady,
         tune,
-        beside,
-        above,
+        np.array(beside, np.int16).reshape(g, len(AMONG)),
         inverted,
         displaced,
         np.array([x.places for x in grips], np.int16).reshape(g, -1, 3),

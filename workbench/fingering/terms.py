@@ -14,8 +14,8 @@ from dataclasses import dataclass, fields
 
 import numpy as np
 
-from workbench.fingering.grips import IntArray, Neck
-from workbench.fingering.holding import HOLDING
+from workbench.fingering.grips import Neck
+from workbench.fingering.holding import AMONG, HOLDING, IntArray
 from workbench.fingering.states import BoolArray
 
 
@@ -31,8 +31,7 @@ class Steps:
     ``busy``: some finger is at work up to now; ``lost``: sixteenths of written length cut
     off; ``cuts``: notes cut; ``old_pos``/``pos``: hand positions in half frets; ``hurry`` 0 (time
     enough) to 3 for the time since the notes before; ``unsteady``: fretted though open
-    would do; ``open_beside``/``open_above``: barres among open strings, and such that must
-    arch over one; ``inverted``: pairs of notes whose strings stand the other way round;
+    would do; ``among``: (E, terms) of holding.among; ``inverted``: pairs of notes whose strings stand the other way round;
     ``displaced``: strings between the notes' places and the lowest on the neck;
     ``lowest_new``: lowest fret stopped anew on another string (99: none);
     ``old_tune``/``tune``: strings of the melody note before and now, 0 = none; ``slurred``:
@@ -58,8 +57,7 @@ class Steps:
     pos: IntArray
     hurry: IntArray
     unsteady: IntArray
-    open_beside: IntArray
-    open_above: IntArray
+    among: IntArray
     inverted: IntArray
     displaced: IntArray
     lowest_new: IntArray
@@ -105,21 +103,6 @@ def total(x: IntArray | BoolArray) -> IntArray:
 def place(s: Steps, neck: Neck) -> IntArray:
     """Fingers put down."""
     return total(s.placed)
-
-
-def barre_open(s: Steps, neck: Neck) -> IntArray:
-    """Barres laid while an open string sounds."""
-    return np.where(_new_barre(s), s.open_beside, 0).astype(np.int32)
-
-
-def barre_arched(s: Steps, neck: Neck) -> IntArray:
-    """Barres that must arch clear of an open string on the floor side."""
-    return np.where(_new_barre(s), s.open_above, 0).astype(np.int32)
-
-
-def _new_barre(s: Steps) -> BoolArray:
-    out: BoolArray = (s.new & (s.hi > s.lo)).any(axis=1)
-    return out
 
 
 def hinge(s: Steps, neck: Neck) -> IntArray:
@@ -277,21 +260,30 @@ def slur(s: Steps, neck: Neck) -> IntArray:
 
 
 TERMS = (
-    place, barre_open, barre_arched, hinge, high, hop, hop_across, swap, slide, guide,
+    place, hinge, high, hop, hop_across, swap, slide, guide,
     lean, free_lean, lean_held, move, blind, hurried, shift, free_shift, cut, cuts, blocked,
     relaxed, unsteady, leap, position, inverted, displaced, slur,
 )  # fmt: skip
-LEFT_TERMS = (*HOLDING, *(t.__name__ for t in TERMS))
+LEFT_TERMS = (*HOLDING, *AMONG, *(t.__name__ for t in TERMS))
 
 
 def features(s: Steps, neck: Neck) -> dict[str, IntArray]:
     """Every term by name, in its unit."""
-    return {**neck.holding.terms(s.code, s.new), **{t.__name__: t(s, neck) for t in TERMS}}
+    new = s.new
+    with_others = np.where(new.any(axis=1)[:, None], s.among, 0)
+    return {
+        **neck.holding.terms(s.code, new),
+        **{name: with_others[:, i] for i, name in enumerate(AMONG)},
+        **{t.__name__: t(s, neck) for t in TERMS},
+    }
 
 
 def cost(s: Steps, neck: Neck, weights: Mapping[str, int]) -> IntArray:
     """Declared cost of every step in thousandths."""
-    out = neck.holding.cost(s.code, s.new, weights)
+    new = s.new
+    out = neck.holding.cost(s.code, new, weights)
+    beside = s.among.astype(np.int32) @ np.array([weights[t] for t in AMONG], np.int32)
+    out += np.where(new.any(axis=1), beside, 0)
     for t in TERMS:
         w = weights[t.__name__]
         if w:

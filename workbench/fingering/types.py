@@ -155,7 +155,7 @@ class Settings:
     style "i-m", "m-a", "a-m-i" or "thumb". ``relaxed_hand``: prefer fingers 1
     and 3 to 1 and 2 on neighbouring frets. ``rest_strokes``: mark rest strokes
     in single-line melody where no string beside it rings. ``weights``: overrides by term
-    name, thousandths.
+    name, thousandths. ``school``: id of a school of fingering, "" for what all have in common.
     """
 
     level: str = "middle"
@@ -163,3 +163,4 @@ class Settings:
     relaxed_hand: bool = False
     rest_strokes: bool = False
     weights: tuple[tuple[str, int], ...] = ()
+    school: str = ""

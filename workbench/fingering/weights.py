@@ -56,12 +56,21 @@ def least(term: str) -> int:
     return int(_file()["left"][term]["least"])
 
 
-def weights_for(settings: Settings) -> Weights:
-    """The weights in force: the file's or the teacher's own, shifted by the student's
-    level and the hand setting."""
+def schools() -> dict[str, tuple[str, str]]:
+    """Schools of fingering by id: what they do, in a few words and in a sentence, in English."""
+    return {k: (str(r["name"]), str(r["about"])) for k, r in _file()["schools"].items()}
+
+
+def weights_for(settings: Settings, scale_mm: float = 650.0) -> Weights:
+    """The weights in force: the file's, those of a small instrument or of a school of
+    fingering where they differ, the teacher's own, then shifted by the student's level and
+    the hand setting. ``scale_mm`` is the instrument's scale length."""
     data = _file()
     left = {t: int(data["left"][t]["weight"]) for t in LEFT_TERMS}
     right = {t: int(data["right"][t]["weight"]) for t in RIGHT_TERMS}
+    left.update(data["schools"].get(settings.school, {"weights": {}})["weights"])
+    if scale_mm < data["small"]["below_mm"]:
+        left.update(data["small"]["weights"])
     for term, weight in settings.weights:
         if term in left:
             left[term] = weight
