@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.arranging.changes import BEST, KEY, WHOLE, Change
-from workbench.arranging.laying import Kept, kept_shares, laid_piece
+from workbench.arranging.laying import EVERYTHING, Kept, kept_shares, laid_piece
 from workbench.arranging.options import Options
 from workbench.arranging.search import QUICK, THOROUGH, Laid, Search
 from workbench.arranging.sounds import TUNE, Texture, texture
@@ -46,7 +46,7 @@ class Arranged:
     transposition: int
     key: str
     changes: tuple[Change, ...]
-    kept: Kept = Kept()
+    kept: Kept = EVERYTHING
     cost: int = 0
     proved: bool = True
 

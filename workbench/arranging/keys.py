@@ -13,11 +13,11 @@ from dataclasses import dataclass, replace
 
 from workbench.arranging.arrange import moves, signature_cost
 from workbench.arranging.changes import semitones as way_of
+from workbench.arranging.laying import laid_piece
 from workbench.arranging.options import Options
 from workbench.arranging.search import QUICK, Laid, Search
 from workbench.arranging.sounds import TUNE, Texture, texture
 from workbench.arranging.transpose import shift_by, transposed
-from workbench.arranging.laying import laid_piece
 from workbench.arranging.weights import Wishes
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Settings
@@ -235,10 +235,7 @@ def by_key(ranked: tuple[Candidate, ...]) -> tuple[Candidate, ...]:
 
 def reason(one: Candidate) -> str:
     """Why a key stands where it does, in one sentence."""
-    if not one.transposition:
-        way = say("as written")
-    else:
-        way = way_of(one.transposition)
+    way = way_of(one.transposition) if one.transposition else say("as written")
     said = [way]
     if one.tune:
         said.append(count(one.tune, "{n} note of the tune has to change",

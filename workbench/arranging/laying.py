@@ -39,6 +39,9 @@ class Kept:
     inner: float = 1.0
 
 
+EVERYTHING = Kept()
+
+
 def kept_shares(sounds: Texture, laid: Laid) -> Kept:
     """What of the music an arrangement keeps."""
     count = {"tune": [0, 0], "bass": [0, 0], "inner": [0, 0]}
@@ -177,9 +180,10 @@ def _graces(
         for note in bar.notes:
             if not note.grace:
                 continue
+            at = note.onset, note.part, note.voice
             led = [
                 n for n in bar.notes
-                if not n.grace and n.onset == note.onset and (n.part, n.voice) == (note.part, note.voice)
+                if not n.grace and (n.onset, n.part, n.voice) == at
             ]  # fmt: skip
             fate = [(n, now.get(n.id, n)) for n in led]
             stays = [(n, after) for n, after in fate if after is not None]

@@ -63,7 +63,11 @@ class Option:
 class Options:
     """The ways of moments on an instrument, kept from one call to the next."""
 
-    def __init__(self, instrument: Instrument, hand: Hand, wishes: Wishes) -> None:
+    def __init__(
+        self, instrument: Instrument, hand: Hand, wishes: Wishes, small: int = SMALL
+    ) -> None:
+        """``small``: up to so many sounds at once every way is tried."""
+        self.small = small
         self.instrument, self.wishes = instrument, wishes
         self.shapes: Shapes = shapes(instrument, hand)
         self.weights = weights(wishes.strict)
@@ -146,8 +150,8 @@ class Options:
             k = octaves[i]
             if k is None:
                 out = self.out(h)
-                inner = h.role not in (TUNE, BASS) and h.wanted is None
-                total += min(out, w["double_out"]) if inner and h.midi % 12 in pcs else out
+                free = h.role not in (TUNE, BASS) and h.wanted is None
+                total += min(out, w["double_out"]) if free and h.midi % 12 in pcs else out
             else:
                 total += dict(self.octaves(h))[k]
         bass = [heard[i].midi + 12 * (octaves[i] or 0) for i in kept if heard[i].role == BASS]
@@ -182,7 +186,7 @@ class Options:
         outs = [self._least_out(heard[i]) for i in order]
         least = [min([o, *(c for _, c in ks)]) for o, ks in zip(outs, choices, strict=True)]
         rest = [sum(least[n:]) for n in range(len(order) + 1)]
-        full = len(heard) <= SMALL
+        full = len(heard) <= self.small
         found: list[Option] = []
         best = [1 << 60]
         octaves: list[int | None] = [OUT] * len(heard)
@@ -220,7 +224,9 @@ class Options:
 
     def _least_out(self, heard: Heard) -> int:
         out = self.out(heard)
-        return out if heard.role in (TUNE, BASS) or heard.wanted is not None else min(out, self.weights["double_out"])
+        if heard.role in (TUNE, BASS) or heard.wanted is not None:
+            return out
+        return min(out, self.weights["double_out"])
 
     def _near(self, place: tuple[int, int], places: Sequence[tuple[int, int] | None]) -> bool:
         at, fret = self.shapes.at, place[1]

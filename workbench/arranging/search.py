@@ -12,6 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import Any
 
 from workbench.arranging.options import Heard, Option, Options
@@ -177,7 +178,7 @@ class Search:
         key = sound, m
         if key not in self._cut:
             s = self.texture.sounds[sound]
-            left = min(s.end - self.texture.moments[m], CUT_MOST)
+            left = min(s.end - self.texture.moments[m], Fraction(CUT_MOST))
             term = "cut_tune" if s.role == TUNE else "cut_bass" if s.role == BASS else "cut_inner"
             self._cut[key] = round(self.weights[term] * left)
         return self._cut[key]

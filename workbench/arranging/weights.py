@@ -8,9 +8,8 @@ from functools import lru_cache
 from typing import Any
 
 from workbench.fingering.weights import RESOURCES
-from workbench.language.speech import mark
+from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
-from workbench.language.speech import say
 
 STRICT = (mark("faithful"), mark("playable"), mark("easy"))
 TOP_FRET = 12  # highest fret unless another is asked for

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING, Any
 
+from workbench.commands.arrange import change_rows
 from workbench.commands.legato import audited, compared
 from workbench.commands.output import Meter, Result, beat, table, wrapped
 from workbench.commands.source import (
@@ -47,7 +48,7 @@ def run(options: argparse.Namespace) -> Result:
         raise BadInput(f"--alternatives {options.alternatives}: give a number from 0 to 20.")
     source = load(options, lessons=True)
     instrument, hand = player(options, source.lesson)
-    placed = arranged(options, source, instrument)
+    placed = arranged(options, source, instrument, hand)
     if options.compare is not None:
         return compared(options, source, placed, instrument, hand)
     others: dict[int, tuple[Alternative, ...]] = {}
@@ -112,16 +113,7 @@ def _document(
                 for join in fingering.audit.joins
             ],
         },
-        "changes": [
-            {
-                "note": change.note,
-                "bar": change.bar_number,
-                "beat": str(change.beat),
-                "kind": change.kind,
-                "reason": change.reason,
-            }
-            for change in placed.changes
-        ],
+        "changes": change_rows(placed),
     }
 
 
@@ -236,7 +228,8 @@ def _text(
         lines += [line for join in audit.joins for line in wrapped(join.reason, "  ")]
     if placed.changes:
         lines += ["", say("Changed to suit the instrument")]
-        lines += [line for change in placed.changes for line in wrapped(change.reason, "  ")]
+        told = dict.fromkeys(change.reason for change in placed.changes)
+        lines += [line for words in told for line in wrapped(words, "  ")]
     return lines
 
 

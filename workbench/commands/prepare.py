@@ -7,7 +7,7 @@ import re
 from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter
-from workbench.commands.source import Source, arranged, pins, player, settings
+from workbench.commands.source import Source, arranged, pins, player, settings, wishes
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
@@ -26,8 +26,8 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
     if source.lesson is not None and not _moved(options, source.lesson):
         return source.lesson
     instrument, hand = player(options, source.lesson)
-    placed = arranged(options, source, instrument)
-    piece = placed.piece
+    placed = arranged(options, source, instrument, hand)
+    piece, wanted = placed.piece, wishes(options, source.lesson)
     return Lesson(
         id=re.sub(r"\W+", "-", piece.title.lower()).strip("-") or "lesson",
         title=piece.title,
@@ -39,12 +39,17 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
         transposition=placed.transposition,
         settings=settings(options, source.lesson),
         pins=pins(options, piece, None, None if source.lesson else instrument),
-        changes=tuple(change.reason for change in placed.changes),
+        arranged=placed.changes,
+        top_fret=wanted.top_fret,
+        strict=wanted.strict,
     )
 
 
 def _moved(options: argparse.Namespace, lesson: Lesson) -> bool:
-    asked = (options.key, options.transpose, options.capo, options.level, options.style)
+    asked = (
+        options.key, options.transpose, options.capo, options.level, options.style,
+        options.top_fret, options.strict,
+    )  # fmt: skip
     other = options.instrument not in (None, lesson.instrument) or options.hand not in (
         None,
         lesson.hand,

@@ -51,7 +51,7 @@ def new_lesson(placed: Arranged, instrument: Instrument, hand: str = "medium") -
         hand=hand,
         key=placed.key,
         transposition=placed.transposition,
-        changes=tuple(change.reason for change in placed.changes),
+        arranged=placed.changes,
         pins=written_pins(placed.piece, instrument),
     )
 
@@ -93,10 +93,8 @@ def rearranged(
         capo=instrument.capo,
         key=placed.key,
         transposition=placed.transposition + (lesson.transposition if again else 0),
-        changes=(
-            *(lesson.changes if again else ()),
-            *(change.reason for change in placed.changes),
-        ),
+        changes=lesson.changes if again else (),
+        arranged=(*(lesson.arranged if again else ()), *placed.changes),
         pins=pins,
         notes=notes,
     )
