@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.arranging.changes import BEST, KEY, WHOLE, Change
-from workbench.arranging.laying import EVERYTHING, Kept, kept_shares, laid_piece
+from workbench.arranging.laying import EVERYTHING, Kept, kept_shares, laid_piece, needed_cuts
 from workbench.arranging.options import Options
 from workbench.arranging.search import QUICK, THOROUGH, Laid, Search
 from workbench.arranging.sounds import TUNE, Texture, texture
@@ -90,7 +90,8 @@ def arrange(
     elif key is not None:
         target = _target(piece, parse_key(key, piece.key), said)
         up = 7 * (target.fifths - piece.key.fifths) % 12
-        move = _cheapest(search, [m for m in moves(search) if (m - up) % 12 == 0])
+        near = [m for m in moves(search) if (m - up) % 12 == 0]
+        move = _cheapest(search, near, piece.key)
         laid = None
     elif transpose is not None:
         move, laid = _octave(search, transpose, said, piece), None
@@ -102,6 +103,7 @@ def arrange(
     if laid is None:
         laid = search.lay(move, THOROUGH)
     assert laid is not None
+    laid = replace(laid, cuts=needed_cuts(sounds, laid, options, move))
     shift = shift_to_key(piece.key, target, move) if key is not None else shift_by(piece.key, move)
     moved = transposed(piece, shift)
     if key is None and transpose is None and move:
@@ -148,11 +150,11 @@ def _best(search: Search, piece: Piece) -> int:
     return _cheapest(search, moves(search), piece.key)
 
 
-def _cheapest(search: Search, tried: Sequence[int], key: Key | None = None) -> int:
+def _cheapest(search: Search, tried: Sequence[int], key: Key) -> int:
     """The move of least cost; the nearer where two cost the same."""
     best: tuple[int, int] | None = None
     for move in tried:
-        extra = signature_cost(search, key, move) if key else 0
+        extra = key_cost(search, key, move)
         most = None if best is None else best[0] - extra
         laid = search.lay(move, QUICK, most=most)
         if laid is not None and (
@@ -163,12 +165,16 @@ def _cheapest(search: Search, tried: Sequence[int], key: Key | None = None) -> i
 
 
 SIGNATURE = 15  # thousandths a sound for each sharp or flat, for the reader's sake
+# Thousandths a sound for each semitone moved, and more beyond an octave: a tune far from its
+# pitch sounds another.
+AWAY, FAR_AWAY = 10, 30
 
 
-def signature_cost(search: Search, key: Key, move: int) -> int:
-    """What the key signature after ``move`` adds to the cost of a piece."""
+def key_cost(search: Search, key: Key, move: int) -> int:
+    """What the key signature after ``move``, and the way there, add to the cost of a piece."""
     fifths = key.fifths + shift_by(key, move).fifths
-    return SIGNATURE * abs(fifths) * len(search.texture.sounds)
+    away = AWAY * min(abs(move), 12) + FAR_AWAY * max(0, abs(move) - 12)
+    return (SIGNATURE * abs(fifths) + away) * len(search.texture.sounds)
 
 
 def _octave(search: Search, asked: int, said: list[Change], piece: Piece) -> int:

@@ -6,9 +6,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from workbench.arranging.sounds import BASS, TUNE
+from workbench.language.names import key_words, pitch_words
 from workbench.language.numbers import in_words
 from workbench.language.speech import count, mark, say
-from workbench.music.model import Bar, Pitch
+from workbench.music.model import Bar
 
 KINDS = (
     mark("key"),
@@ -74,14 +75,14 @@ def sentence(change: Change) -> str:
         return say(
             "The score is marked {key}, and moving it does not change its mode: {wanted} "
             "was taken by its key signature.",
-            key=change.before,
-            wanted=change.after,
+            key=key_words(change.before),
+            wanted=key_words(change.after),
         )
     if change.kind == BEST:
         return say(
             "As written the piece does not lie on this instrument; it is moved {way}, to {key}.",
             way=semitones(change.amount),
-            key=change.after,
+            key=key_words(change.after),
         )
     if change.kind == WHOLE:
         return say(
@@ -97,12 +98,14 @@ def sentence(change: Change) -> str:
 
 
 def _note(change: Change) -> str:
-    what, before, after = say(change.role), change.before, change.after
+    what = say(change.role)
+    before = pitch_words(change.before)
+    after = change.after if change.kind == SHORTENED else pitch_words(change.after)
     if change.kind == DROPPED:
         return say("{pitch} ({role}) is left out: {why}.", pitch=before, role=what,
                    why=_why_out(change))  # fmt: skip
     if change.kind == SHORTENED:
-        return say("{pitch} ({role}) ends after {length}: its string or its finger is needed.",
+        return say("{pitch} ({role}) ends after {length}: its string is needed.",
                    pitch=before, role=what, length=_quarters(Fraction(after)))  # fmt: skip
     way = octaves(change.amount)
     if change.kind == PHRASE:
@@ -203,19 +206,6 @@ def counted(changes: tuple[Change, ...]) -> str:
         words += "; " + count(n["tune"], "{n} note of the tune had to change",
                               "{n} notes of the tune had to change")  # fmt: skip
     return words[:1].upper() + words[1:] + "."
-
-
-_FLATS = (
-    ("C", 0), ("D", -1), ("D", 0), ("E", -1), ("E", 0), ("F", 0),
-    ("G", -1), ("G", 0), ("A", -1), ("A", 0), ("B", -1), ("B", 0),
-)  # fmt: skip
-
-
-def midi_name(midi: int) -> str:
-    """A MIDI number as a pitch name, black keys as flats: 58 is ``Bb3``."""
-    octave, rest = divmod(midi, 12)
-    step, alter = _FLATS[rest]
-    return Pitch(step, alter, octave - 1).name
 
 
 def _quarters(length: Fraction) -> str:

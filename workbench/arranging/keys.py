@@ -11,9 +11,9 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
-from workbench.arranging.arrange import moves, signature_cost
+from workbench.arranging.arrange import key_cost, moves
 from workbench.arranging.changes import semitones as way_of
-from workbench.arranging.laying import laid_piece
+from workbench.arranging.laying import laid_piece, needed_cuts
 from workbench.arranging.options import Options
 from workbench.arranging.search import QUICK, Laid, Search
 from workbench.arranging.sounds import TUNE, Texture, texture
@@ -22,6 +22,7 @@ from workbench.arranging.weights import Wishes
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Settings
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.names import percent
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
@@ -132,6 +133,7 @@ def candidate_keys(
 def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: str) -> Candidate:
     sounds = search.texture
     count_ = max(1, len(sounds.sounds))
+    laid = replace(laid, cuts=needed_cuts(sounds, laid, search.options, move))
     tune = _altered(sounds, laid)
     places = [p for p in laid.places if p is not None]
     shift = shift_by(piece.key, move)
@@ -143,7 +145,7 @@ def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: str) 
         for s, k, cut in zip(sounds.sounds, laid.octaves, laid.cuts, strict=True)
         if k or (k is not None and cut is not None)
     )
-    cost = round((laid.cost + signature_cost(search, piece.key, move)) / count_)
+    cost = round((laid.cost + key_cost(search, piece.key, move)) / count_)
     return Candidate(
         key.name,
         move,
@@ -209,6 +211,9 @@ def _fingered(
 ) -> Candidate:
     """A candidate with the engine's word: the effort of a note, and what no hand reaches."""
     shift = shift_by(piece.key, one.transposition)
+    laid = replace(
+        laid, cuts=needed_cuts(search.texture, laid, search.options, one.transposition)
+    )
     done, _ = laid_piece(transposed(piece, shift), search.texture, laid, search.options, shift)
     part = excerpt(done)
     got = solve(part, search.options.instrument, hand, settings=settings)
@@ -248,11 +253,11 @@ def reason(one: Candidate) -> str:
     if not (one.tune or one.unplayable or one.changed):
         said.append(say("every note stays as it is"))
     said.append(
-        say("no fret above {fret}, {open:.0%} open strings", fret=one.top_fret,
-            open=one.open_share)
+        say("no fret above {fret}, {open} open strings", fret=one.top_fret,
+            open=percent(one.open_share))
     )  # fmt: skip
     if one.level_share < 0.995:
-        said.append(say("{share:.0%} of the grips suit the level", share=one.level_share))
+        said.append(say("{share} of the grips suit the level", share=percent(one.level_share)))
     said.append(_signature(one.fifths))
     words = "; ".join(said) + "."
     return words[:1].upper() + words[1:]

@@ -42,6 +42,49 @@ class Kept:
 EVERYTHING = Kept()
 
 
+def needed_cuts(
+    sounds: Texture, laid: Laid, options: Options, semitones: int
+) -> tuple[int | None, ...]:
+    """The moments at which sounds have to end for want of a string. Where every sound can
+    have one, its written length stays, and the fingering decides how long it is held."""
+    cuts = list(laid.cuts)
+    pitch = [
+        None if k is None else s.midi + semitones + 12 * k
+        for s, k in zip(sounds.sounds, laid.octaves, strict=True)
+    ]
+    alive: list[list[int]] = [[] for _ in sounds.moments]
+    first = [m for m, struck in enumerate(sounds.struck) for _ in struck]
+    for i, until in enumerate(sounds.until):
+        if pitch[i] is not None:
+            for m in range(first[i], until if cuts[i] is None else cuts[i] or 0):
+                alive[m].append(i)
+    for i, cut in enumerate(laid.cuts):
+        if cut is None:
+            continue
+        more = range(cut, sounds.until[i])
+        if all(_strings_for([pitch[j] or 0 for j in (*alive[m], i)], options) for m in more):
+            cuts[i] = None
+            for m in more:
+                alive[m].append(i)
+    return tuple(cuts)
+
+
+def _strings_for(pitches: list[int], options: Options) -> bool:
+    """Whether every pitch can have a string of its own."""
+    taken: dict[int, int] = {}
+
+    def seat(i: int, asked: set[int]) -> bool:
+        for string, _ in options.where(pitches[i]):
+            if string not in asked:
+                asked.add(string)
+                if string not in taken or seat(taken[string], asked):
+                    taken[string] = i
+                    return True
+        return False
+
+    return all(seat(i, set()) for i in range(len(pitches)))
+
+
 def kept_shares(sounds: Texture, laid: Laid) -> Kept:
     """What of the music an arrangement keeps."""
     count = {"tune": [0, 0], "bass": [0, 0], "inner": [0, 0]}

@@ -16,6 +16,7 @@ from workbench.commands.source import (
     player,
     score_options,
 )
+from workbench.language.names import key_words, percent
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
@@ -97,10 +98,10 @@ def _text(placed: Arranged, instrument: str, path: Path | None) -> list[str]:
     from workbench.arranging.changes import counted, semitones
 
     lines = [
-        f"{placed.piece.title} - {instrument}, {placed.key}",
-        say("Moved {way}. Kept: {tune:.0%} of the tune, {bass:.0%} of the bass, {inner:.0%} of "
-            "the inner notes.", way=semitones(placed.transposition), tune=placed.kept.tune,
-            bass=placed.kept.bass, inner=placed.kept.inner),
+        f"{placed.piece.title} - {instrument}, {key_words(placed.key)}",
+        say("Moved {way}. Kept: {tune} of the tune, {bass} of the bass, {inner} of the inner "
+            "notes.", way=semitones(placed.transposition), tune=percent(placed.kept.tune),
+            bass=percent(placed.kept.bass), inner=percent(placed.kept.inner)),
     ]  # fmt: skip
     if placed.changes:
         lines += ["", *filter(None, [counted(placed.changes)])]
