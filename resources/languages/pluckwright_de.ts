@@ -859,7 +859,7 @@
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>'{title}' has no notes, so no key suits it better than another.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{title}“ hat keine Noten, darum liegt keine Tonart besser als eine andere.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/grip_sheet.py"/>
@@ -895,7 +895,7 @@
     <message>
         <location filename="../../workbench/arranging/weights.py"/>
         <source>'{word}' is no way to arrange; choose one of {known}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{word}“ ist keine Art zu bearbeiten; möglich sind {known}.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/sound.py"/>
@@ -1491,7 +1491,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>As written the piece does not lie on this instrument; it is moved {way}, to {key}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie notiert liegt das Stück nicht auf diesem Instrument; es wird verschoben: {way}, nach {key}.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
@@ -2123,7 +2123,7 @@
     <message>
         <location filename="../../workbench/instrument/table.py"/>
         <source>Concert ukulele, low G</source>
-        <translation type="unfinished"></translation>
+        <translation>Konzertukulele, tiefes G</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
@@ -3032,7 +3032,7 @@
     <message>
         <location filename="../../workbench/arranging/weights.py"/>
         <source>Highest fret {fret}: choose a fret from 1 to 24.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchster Bund {fret}: Wählen Sie einen Bund von 1 bis 24.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/playing_fields.py"/>
@@ -3784,7 +3784,7 @@
     <message>
         <location filename="../../workbench/commands/arrange.py"/>
         <source>Moved {way}. Kept: {tune} of the tune, {bass} of the bass, {inner} of the inner notes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschoben: {way}. Erhalten: {tune} der Melodie, {bass} des Basses, {inner} der Mittelstimmen.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/blocks.py"/>
@@ -5240,7 +5240,7 @@
     <message>
         <location filename="../../workbench/instrument/table.py"/>
         <source>Soprano ukulele, low G</source>
-        <translation type="unfinished"></translation>
+        <translation>Sopranukulele, tiefes G</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
@@ -6234,7 +6234,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>The score is marked {key}, and moving it does not change its mode: {wanted} was taken by its key signature.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Noten stehen in {key}, und Verschieben ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading.py"/>
@@ -6350,7 +6350,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>The whole piece goes {way} beyond what was asked: elsewhere the tune leaves the instrument.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Stück geht über das Gewünschte hinaus {way}: Sonst verlässt die Melodie das Instrument.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/app.py"/>
@@ -7297,7 +7297,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a fifth</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Quinte</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7342,7 +7342,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a fourth</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Quarte</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7372,32 +7372,32 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a major seventh</source>
-        <translation type="unfinished"></translation>
+        <translation>eine große Septime</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a major sixth</source>
-        <translation type="unfinished"></translation>
+        <translation>eine große Sexte</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a major third</source>
-        <translation type="unfinished"></translation>
+        <translation>eine große Terz</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a minor seventh</source>
-        <translation type="unfinished"></translation>
+        <translation>eine kleine Septime</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a minor sixth</source>
-        <translation type="unfinished"></translation>
+        <translation>eine kleine Sexte</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a minor third</source>
-        <translation type="unfinished"></translation>
+        <translation>eine kleine Terz</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7417,7 +7417,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a semitone</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Halbton</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7427,12 +7427,12 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a tone</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Ganzton</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a tritone</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Tritonus</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7503,7 +7503,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>another note that stays has the same name</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderer Ton, der bleibt, hat denselben Namen</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7548,7 +7548,7 @@
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>as written</source>
-        <translation type="unfinished"></translation>
+        <translation>wie notiert</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/playing_fields.py"/>
@@ -7558,7 +7558,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>as you wished</source>
-        <translation type="unfinished"></translation>
+        <translation>auf Ihren Wunsch</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -7660,7 +7660,7 @@
     <message>
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>bass</source>
-        <translation type="unfinished"></translation>
+        <translation>Bass</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -7687,7 +7687,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>best key</source>
-        <translation type="unfinished"></translation>
+        <translation>beste Tonart</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
@@ -7822,22 +7822,22 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>down an octave</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Oktave abwärts</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>down {interval}</source>
-        <translation type="unfinished"></translation>
+        <translation>{interval} abwärts</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>down {word} octaves</source>
-        <translation type="unfinished"></translation>
+        <translation>{word} Oktaven abwärts</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>dropped</source>
-        <translation type="unfinished"></translation>
+        <translation>weggelassen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7901,7 +7901,7 @@
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>every note stays as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>jeder Ton bleibt, wie er ist</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
@@ -7921,7 +7921,7 @@
     <message>
         <location filename="../../workbench/arranging/weights.py"/>
         <source>faithful</source>
-        <translation type="unfinished"></translation>
+        <translation>treu</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7936,7 +7936,7 @@
     <message>
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>fifth</source>
-        <translation type="unfinished"></translation>
+        <translation>Quinte</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -8322,7 +8322,7 @@
     <message>
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>inner motion</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittelstimme</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -8372,7 +8372,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>it lies on the high fourth string, above the inner notes</source>
-        <translation type="unfinished"></translation>
+        <translation>er liegt auf der hohen vierten Saite, über den Mittelstimmen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/rules_left.py"/>
@@ -8694,7 +8694,7 @@
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>no fret above {fret}, {open} open strings</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Bund über {fret}, {open} leere Saiten</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -8709,7 +8709,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>no hand reaches it together with the others</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Hand erreicht ihn mit den anderen zusammen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -8779,7 +8779,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>not at all</source>
-        <translation type="unfinished"></translation>
+        <translation>gar nicht</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/grades_dialog.py"/>
@@ -8847,7 +8847,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grade.py"/>
@@ -8885,7 +8885,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>octave</source>
-        <translation type="unfinished"></translation>
+        <translation>Oktave</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/technique_shelf.py"/>
@@ -8997,7 +8997,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>phrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Phrase</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -9049,7 +9049,7 @@
     <message>
         <location filename="../../workbench/arranging/weights.py"/>
         <source>playable</source>
-        <translation type="unfinished"></translation>
+        <translation>spielbar</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -9219,7 +9219,7 @@
     <message>
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>root</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundton</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/likeness.py"/>
@@ -9301,7 +9301,7 @@
     <message>
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>seventh</source>
-        <translation type="unfinished"></translation>
+        <translation>Septime</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/lesson.py"/>
@@ -9336,7 +9336,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>shortened</source>
-        <translation type="unfinished"></translation>
+        <translation>gekürzt</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -9632,17 +9632,17 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>the instrument does not have it in any octave that is free</source>
-        <translation type="unfinished"></translation>
+        <translation>das Instrument hat ihn in keiner freien Oktave</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>the instrument does not have it where it was</source>
-        <translation type="unfinished"></translation>
+        <translation>das Instrument hat ihn an seiner Stelle nicht</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>the instrument has it in no octave below the tune</source>
-        <translation type="unfinished"></translation>
+        <translation>das Instrument hat ihn in keiner Oktave unter der Melodie</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/seen.py"/>
@@ -9815,17 +9815,17 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>there are more notes than strings</source>
-        <translation type="unfinished"></translation>
+        <translation>es sind mehr Töne als Saiten</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>there it can be played with the others, below the tune</source>
-        <translation type="unfinished"></translation>
+        <translation>dort ist er mit den anderen zu spielen, unter der Melodie</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>third</source>
-        <translation type="unfinished"></translation>
+        <translation>Terz</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/harmony.py"/>
@@ -9911,7 +9911,7 @@
     <message>
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>tune</source>
-        <translation type="unfinished"></translation>
+        <translation>Melodie</translation>
     </message>
     <message>
         <location filename="../../workbench/music/form.py"/>
@@ -9942,7 +9942,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>up an octave</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Oktave aufwärts</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/features.py"/>
@@ -9952,12 +9952,12 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>up {interval}</source>
-        <translation type="unfinished"></translation>
+        <translation>{interval} aufwärts</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>up {word} octaves</source>
-        <translation type="unfinished"></translation>
+        <translation>{word} Oktaven aufwärts</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10023,7 +10023,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>with the others it would be hard to play</source>
-        <translation type="unfinished"></translation>
+        <translation>mit den anderen zusammen wäre er schwer zu spielen</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/legato.py"/>
@@ -10700,7 +10700,7 @@ Ihr Text</translation>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{number} octaves</source>
-        <translation type="unfinished"></translation>
+        <translation>{number} Oktaven</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -10779,12 +10779,12 @@ Ihr Text</translation>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{n} end early</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} enden früher</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{n} ends early</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} endet früher</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/verdict.py"/>
@@ -10880,12 +10880,12 @@ Ihr Text</translation>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{n} lie in another octave</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} liegen in einer anderen Oktave</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{n} lies in another octave</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} liegt in einer anderen Oktave</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -10929,22 +10929,22 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/changes.py"/>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} note is left out</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Ton wird weggelassen</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} note lies in another octave or ends early</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Ton liegt in einer anderen Oktave oder endet früher</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{n} note of the tune had to change</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Ton der Melodie musste sich ändern</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} note of the tune has to change</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Ton der Melodie muss sich ändern</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/import_dialog.py"/>
@@ -10967,22 +10967,22 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/changes.py"/>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} notes are left out</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Töne werden weggelassen</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} notes lie in another octave or end early</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Töne liegen in einer anderen Oktave oder enden früher</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{n} notes of the tune had to change</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Töne der Melodie mussten sich ändern</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} notes of the tune have to change</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Töne der Melodie müssen sich ändern</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/printing.py"/>
@@ -11121,7 +11121,7 @@ Ihr Text</translation>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{octaves} and {interval}</source>
-        <translation type="unfinished"></translation>
+        <translation>{octaves} und {interval}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
@@ -11198,7 +11198,7 @@ Ihr Text</translation>
     <message>
         <location filename="../../workbench/commands/arrange.py"/>
         <source>{path} is written.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist geschrieben.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/passage.py"/>
@@ -11257,18 +11257,18 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
-        <source>{pitch} ({role}) ends after {length}: its string or its finger is needed.</source>
-        <translation type="unfinished"></translation>
+        <source>{pitch} ({role}) ends after {length}: its string is needed.</source>
+        <translation>{pitch} ({role}) endet nach {length}: Seine Saite wird gebraucht.</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{pitch} ({role}) goes {way} to {other}: {why}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{pitch} ({role}) geht {way} zu {other}: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{pitch} ({role}) is left out: {why}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{pitch} ({role}) wird weggelassen: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -11323,12 +11323,12 @@ Ihr Text</translation>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{pitch} of the tune goes {way} to {other} with its phrase: the instrument does not have all of it as written.</source>
-        <translation type="unfinished"></translation>
+        <translation>{pitch} der Melodie geht mit seiner Phrase {way} zu {other}: Das Instrument hat sie nicht ganz, wie sie notiert ist.</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{pitch} of the tune goes {way} to {other}: the instrument does not have it in the octave of its phrase. Listen whether the tune bears it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{pitch} der Melodie geht {way} zu {other}: Das Instrument hat ihn nicht in der Oktave seiner Phrase. Hören Sie, ob die Melodie das verträgt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/why_table.py"/>
@@ -11413,7 +11413,7 @@ Ihr Text</translation>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{share} of the grips suit the level</source>
-        <translation type="unfinished"></translation>
+        <translation>{share} der Griffe passen zur Stufe</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/sound.py"/>
