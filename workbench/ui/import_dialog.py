@@ -123,7 +123,7 @@ class ImportDialog(QDialog):
         self._session.jobs.start(
             "read again",
             say("Reading the score"),
-            lambda _: read(path, **choice),
+            lambda progress: read(path, **choice, tick=lambda: progress(-1.0)),
             self._show,
             wrong=self._refused,
         )

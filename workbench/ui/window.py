@@ -40,6 +40,7 @@ from workbench.ui.note_panel import NotePanel
 from workbench.ui.notice import Notice
 from workbench.ui.parts import Faint, Heading
 from workbench.ui.score_view import ScoreView
+from workbench.ui.services import expect_a_score
 from workbench.ui.session import Session
 from workbench.ui.teaching_tabs import TeachingTabs
 
@@ -312,7 +313,10 @@ class Window(QMainWindow):
 
             self.show_dialog(ImportDialog(self.session, path, piece, self))
 
-        self.session.jobs.start("read", say("Reading the score"), lambda _: read(path), arrived)
+        self.session.jobs.start(
+            "read", say("Reading the score"),
+            lambda progress: read(path, tick=lambda: progress(-1.0)), arrived,
+        )  # fmt: skip
 
     def show_dialog(self, dialog: Any) -> None:
         """Open a dialog without stopping the rest of the program."""
@@ -341,6 +345,7 @@ class Window(QMainWindow):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):
+            expect_a_score()
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
