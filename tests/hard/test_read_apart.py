@@ -101,7 +101,7 @@ def test_reading_can_be_called_off():
 
 
 def test_deep_nesting_is_refused():
-    with pytest.raises(BadInput, match="deep3000.musicxml is nested too deeply"):
+    with pytest.raises(BadInput, match=r"deep3000.musicxml is nested too deeply"):
         read_score(FILES / "deep3000.musicxml")
 
 
@@ -112,3 +112,23 @@ def test_as_many_notes_are_written_as_are_told(name, tmp_path):
     out = tmp_path / "out.musicxml"
     out.write_bytes(musicxml_bytes(piece))
     assert len(read_score(out).notes) == len(piece.notes) > 0
+
+
+def test_a_fault_in_the_reader_comes_back_with_its_traceback(monkeypatch):
+    def broken(*_given, **_named):
+        raise RuntimeError("a wheel came off")
+
+    monkeypatch.setattr("workbench.music.reading.read_score", broken)
+    watch = reader.Watch()
+    asked = {"language": "en", "seconds": None, "memory": reader.MEMORY, "folder": os.getcwd()}
+    monkeypatch.setattr(reader, "_limit", lambda *_: None)  # not in the process of the tests
+    said = reader.answer({**asked, "path": "x", "tune": 1, "parts": None}, watch)["fault"]
+    assert "a wheel came off" in said and "Traceback" in said
+
+    class Told:
+        def ask(self, *_):
+            return {"fault": said, "goes_on": False}
+
+    monkeypatch.setattr(apart, "_take", Told)
+    with pytest.raises(apart.ReaderFault, match="a wheel came off"):
+        apart.read_apart("x")

@@ -141,8 +141,9 @@ def read_apart(
 
     ``tick`` is called about twenty times a second and may raise to call the
     reading off; ``seconds`` of the processor's time are allowed, by default as
-    many as ``reader.seconds_for`` says, and ``memory`` bytes of data. Raises BadInput where the file cannot be
-    used, or takes more time or memory than a score needs.
+    many as ``reader.seconds_for`` says, and ``memory`` bytes of data. Raises
+    BadInput where the file cannot be used, or takes more time or memory than a
+    score needs.
     """
     question = {
         "path": str(path),
@@ -166,7 +167,8 @@ def read_apart(
                 )
             )
         raise BadInput(_too_large(name, question))
-    _give_back(reader)
+    if answer["goes_on"]:
+        _give_back(reader)
     if "wrong" in answer:
         raise BadInput(answer["wrong"])
     if "memory" in answer:

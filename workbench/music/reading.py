@@ -44,7 +44,8 @@ def read_score(
 
     ``tune`` picks one of a book of several, from 1; ``parts`` are part
     numbers from 1, "all", or None for the top part (with all its staves).
-    ``loaded`` is told how many bytes there are to be understood. Raises BadInput with one sentence where the file cannot be used.
+    ``loaded`` is told how many bytes there are to be understood. Raises
+    BadInput with one sentence where the file cannot be used.
     """
     source = load(path)
     loaded(len(source.data))

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 
 from workbench.language.speech import mark, say
-from workbench.music.errors import BadInput
+from workbench.store.conflict import Refused
 
 _BUSY = mark(
     "The lesson store {place} is being written by another program just now; "
@@ -76,4 +76,4 @@ def plain_words(place: str) -> Iterator[None]:
         said = sentence(fault, place)
         if said is None:
             raise
-        raise BadInput(said) from fault
+        raise Refused(said) from fault

@@ -101,11 +101,18 @@ def begin(window: Window) -> None:
             session.fill_with_demo()
 
     session.guard(open_last)
+    if session.shelf.read_only:
+        session.failed.emit(session.shelf.read_only)
+    left = session.keeper.left()
+    if left:
+        from workbench.ui.left_dialog import LeftDialog
+
+        window.show_dialog(LeftDialog(session, left, window))
 
 
 def _first_look(window: Window, with_score: bool) -> None:
     begin(window)
-    if not with_score:
+    if not with_score and window.dialog is None:
         from workbench.ui.tour import offer_tour
 
         window.session.guard(lambda: offer_tour(window))

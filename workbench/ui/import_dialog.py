@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QFormLayout,
-    QLabel,
     QListWidget,
     QListWidgetItem,
     QPushButton,
@@ -25,7 +24,7 @@ from workbench.music.model import Piece
 from workbench.store.rows import PieceRow
 from workbench.ui import edits
 from workbench.ui.look import em
-from workbench.ui.parts import Caution, Faint, Heading
+from workbench.ui.parts import Caution, Faint, Heading, Words
 from workbench.ui.playing_fields import PlayingFields
 from workbench.ui.session import Session
 
@@ -55,7 +54,7 @@ class ImportDialog(QDialog):
         self.parts.setAccessibleName(say("Parts to take"))
         self.form = QFormLayout()
         for label, field in ((say("T&une"), self.tune), (say("&Parts"), self.parts)):
-            words = QLabel(label)
+            words = Words(label)
             words.setBuddy(field)
             self.form.addRow(words, field)
         self.fields = PlayingFields(session)
