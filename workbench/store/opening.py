@@ -9,6 +9,7 @@ from __future__ import annotations
 import contextlib
 import os
 import sqlite3
+import time
 from pathlib import Path
 from typing import Any
 
@@ -26,6 +27,7 @@ HEAD = "0004"
 #: Revisions that this program can bring up to date.
 EARLIER = ("0001", "0002", "0003")
 
+BEING_MADE = 30  # seconds for which an empty file is one that somebody makes just now
 CONNECT_SECONDS = 10
 STATEMENT_MS = 60_000
 MIGRATION_LOCK = 0x506C7563  # any number that nobody else locks
@@ -103,6 +105,14 @@ def _prepare_file(file: Path) -> None:
         if file.exists():
             with file.open("rb") as stream:
                 start = stream.read(16)
+            if not start and time.time() - file.stat().st_mtime > BEING_MADE:
+                raise BadInput(
+                    say(
+                        "The lesson store {file} is empty: what was in it is lost, or it was "
+                        "never made. Restore a backup, or delete the file to start a new store.",
+                        file=file,
+                    )
+                )
             if start and start != b"SQLite format 3\0":
                 raise BadInput(
                     say(
