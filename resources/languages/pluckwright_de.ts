@@ -247,6 +247,11 @@
         <translation>&amp;Ab Tag</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;From the other window's state to mine</source>
+        <translation>&amp;Vom Stand des anderen Fensters zu meinem</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Full screen</source>
         <translation>V&amp;ollbild</translation>
@@ -319,6 +324,11 @@
         <translation>S&amp;prung …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;Keep both</source>
+        <translation>&amp;Beide behalten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/learning.py"/>
         <source>&amp;Keep it</source>
         <translation>&amp;Behalten</translation>
@@ -366,6 +376,11 @@
         <translation>Text g&amp;rößer</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Later</source>
+        <translation>&amp;Später</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_dialog.py"/>
         <source>&amp;Lay it out anew</source>
         <translation>&amp;Neu einrichten</translation>
@@ -396,6 +411,11 @@
         <translation>&amp;Lektionen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Lessons with changes</source>
+        <translation>&amp;Lektionen mit Änderungen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>&amp;Level</source>
         <translation>Ni&amp;veau</translation>
@@ -420,6 +440,11 @@
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>&amp;Measured hand …</source>
         <translation>Ge&amp;messene Hand …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;Mine stands</source>
+        <translation>&amp;Meiner gilt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -543,6 +568,11 @@
         <location filename="../../workbench/ui/grade_view.py"/>
         <source>&amp;Print the estimate from now on</source>
         <translation>Ab jetzt Schätzung &amp;drucken</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Put back</source>
+        <translation>&amp;Zurückholen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -688,6 +718,16 @@
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Text size</source>
         <translation>Te&amp;xtgröße</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;Theirs stands</source>
+        <translation>&amp;Der andere gilt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Throw away</source>
+        <translation>&amp;Wegwerfen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_menu.py"/>
@@ -1891,9 +1931,19 @@
         <translation>Ändern: {what}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Changed in two windows</source>
+        <translation>In zwei Fenstern geändert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/finger.py"/>
         <source>Changed to suit the instrument</source>
         <translation>Für das Instrument geändert</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>Changes that were not saved</source>
+        <translation>Änderungen, die nicht gespeichert wurden</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/text_file.py"/>
@@ -2108,6 +2158,7 @@
     </message>
     <message>
         <location filename="../../workbench/store/lessons.py"/>
+        <location filename="../../workbench/ui/keeper.py"/>
         <source>Copy of '{title}'</source>
         <translation>Kopie von „{title}“</translation>
     </message>
@@ -3487,6 +3538,11 @@
         <translation>Lektion „{title}“ ist im Lektionsspeicher beschädigt: Ihr aktueller Stand fehlt; gehen Sie auf eine Fassung zurück oder stellen Sie den Speicher aus einer Kopie wieder her.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/conflict.py"/>
+        <source>Lesson '{title}' was changed in another window meanwhile; nothing was overwritten. Choose which of the two stands.</source>
+        <translation>Die Lektion „{title}“ wurde inzwischen in einem anderen Fenster geändert; nichts wurde überschrieben. Wählen Sie, welcher der beiden Stände gilt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>Lesson history</source>
         <translation>Verlauf der Lektion</translation>
@@ -3538,6 +3594,11 @@
         <location filename="../../workbench/ui/shelf_pieces.py"/>
         <source>Lessons made of the piece keep their music</source>
         <translation>Lektionen zu diesem Stück behalten ihre Musik</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>Lessons with changes</source>
+        <translation>Lektionen mit Änderungen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_dialog.py"/>
@@ -3706,6 +3767,11 @@
         <translation>Takte werden gemessen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Mine becomes a lesson of its own; theirs is shown</source>
+        <translation>Mein Stand wird eine eigene Lektion; der andere wird gezeigt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <location filename="../../workbench/handout/plan_grid.py"/>
         <location filename="../../workbench/ui/plan_table.py"/>
@@ -3781,6 +3847,11 @@
         <location filename="../../workbench/ui/printed_job.py"/>
         <source>MusicXML holds strings, frets and the fingers of both hands; MIDI the notes as they sound, in playing order.</source>
         <translation>MusicXML enthält Saiten, Bünde und die Finger beider Hände; MIDI die Töne, wie sie klingen, in Spielfolge.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>My last change is given up</source>
+        <translation>Meine letzte Änderung wird aufgegeben</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/material.py"/>
@@ -4183,6 +4254,11 @@
         <translation>Nichts ist offen: Jeder Takt ist festgelegt oder hat einen Hinweis.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Nothing that can be seen.</source>
+        <translation>Nichts, was man sehen kann.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
         <source>Nothing that fits lies within a grade. Further off:</source>
         <translation>Nichts Passendes liegt innerhalb einer Stufe. Weiter entfernt:</translation>
@@ -4312,6 +4388,11 @@
         <location filename="../../workbench/ui/note_attach.py"/>
         <source>Open the lesson that teaches the move</source>
         <translation>Die Lektion zu dieser Technik öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>Open the lesson with the changes; undo takes them back</source>
+        <translation>Die Lektion mit den Änderungen öffnen; Rückgängig nimmt sie zurück</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/script_files.py"/>
@@ -4719,6 +4800,11 @@
         <location filename="../../workbench/ui/note_rejected.py"/>
         <source>Put at least one note elsewhere, or on another finger.</source>
         <translation>Legen Sie mindestens einen Ton auf einen anderen Platz oder Finger.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>Put back: {label}</source>
+        <translation>Zurückgeholt: {label}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/report_dialog.py"/>
@@ -5932,6 +6018,16 @@
         <translation>Der höchste Ton liegt im Bund {top_fret} oder darüber.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The last change is not saved yet; it is tried again.</source>
+        <translation>Die letzte Änderung ist noch nicht gespeichert; es wird weiter versucht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/leaving.py"/>
+        <source>The last change is not saved. Close again to leave all the same: it is written aside and offered at the next start.</source>
+        <translation>Die letzte Änderung ist nicht gespeichert. Schließen Sie noch einmal, um trotzdem zu gehen: Sie ist beiseitegelegt und wird beim nächsten Start angeboten.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>The left hand of {bar} alone: {n} grip, set all fingers together, press, let go, and on to the next without looking.</source>
         <translation>Die linke Hand von {bar} allein: {n} Griff, alle Finger zugleich aufsetzen, drücken, loslassen und ohne Hinsehen weiter zum nächsten.</translation>
@@ -5953,6 +6049,11 @@
         <translation>Die Lektion ist wieder wie in „{name}“; „Rückgängig“ nimmt es zurück.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson is saved now.</source>
+        <translation>Die Lektion ist jetzt gespeichert.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/opening.py"/>
         <source>The lesson store {file} cannot be opened ({fault}); check the folder, or name another place in {variable}.</source>
         <translation>Der Lektionsspeicher {file} kann nicht geöffnet werden ({fault}); prüfen Sie den Ordner oder nennen Sie in {variable} einen anderen Ort.</translation>
@@ -5961,6 +6062,11 @@
         <location filename="../../workbench/store/opening.py"/>
         <source>The lesson store {file} is a folder; name a file in it.</source>
         <translation>Der Lektionsspeicher {file} ist ein Ordner; nennen Sie eine Datei darin.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/opening.py"/>
+        <source>The lesson store {file} is empty: what was in it is lost, or it was never made. Restore a backup, or delete the file to start a new store.</source>
+        <translation>Der Lektionsspeicher {file} ist leer: Sein Inhalt ist verloren, oder er wurde nie angelegt. Stellen Sie eine Sicherung wieder her, oder löschen Sie die Datei, um einen neuen zu beginnen.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/opening.py"/>
@@ -6014,8 +6120,8 @@
     </message>
     <message>
         <location filename="../../workbench/store/opening.py"/>
-        <source>The lesson store {place} was written by a newer version of the program (its tables are at {found}, this version knows {known}) and was left as it is; update the program.</source>
-        <translation>Der Lektionsspeicher {place} wurde von einer neueren Programmversion geschrieben (seine Tabellen sind auf {found}, diese Version kennt {known}) und wurde nicht angetastet; aktualisieren Sie das Programm.</translation>
+        <source>The lesson store {place} was written by a newer version of the program; it can be read here and is left as it is. Update the program to work on it.</source>
+        <translation>Der Lektionsspeicher {place} wurde von einer neueren Version des Programms geschrieben; er kann hier gelesen werden und bleibt, wie er ist. Aktualisieren Sie das Programm, um daran zu arbeiten.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
@@ -6026,6 +6132,21 @@
         <location filename="../../workbench/ui/note_attach.py"/>
         <source>The lesson this note leads to is no longer on the shelf; point to another one, or remove the link.</source>
         <translation>Die Lektion, auf die dieser Hinweis verweist, ist nicht mehr im Regal; wählen Sie eine andere oder entfernen Sie den Verweis.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson was changed in another window meanwhile; choose which state stands.</source>
+        <translation>Die Lektion wurde inzwischen in einem anderen Fenster geändert; wählen Sie, welcher Stand gilt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson was changed in another window too; both changes are kept.</source>
+        <translation>Die Lektion wurde auch in einem anderen Fenster geändert; beide Änderungen sind behalten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson was changed in another window; its newest state is shown now. Look at it, then try again.</source>
+        <translation>Die Lektion wurde in einem anderen Fenster geändert; jetzt wird ihr neuester Stand gezeigt. Sehen Sie ihn an und versuchen Sie es dann noch einmal.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -6238,6 +6359,21 @@
         <translation>Der gewählte Ton</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/faults.py"/>
+        <source>The server has no database for the lesson store {place}; check its name in PLUCKWRIGHT_DB, or have it made.</source>
+        <translation>Der Server hat keine Datenbank für den Lektionsspeicher {place}; prüfen Sie den Namen in PLUCKWRIGHT_DB, oder lassen Sie sie anlegen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/faults.py"/>
+        <source>The server lets this user only look at the lesson store {place}, so nothing was saved; ask whoever looks after the server for the right to write.</source>
+        <translation>Der Server lässt diesen Benutzer den Lektionsspeicher {place} nur ansehen, daher wurde nichts gespeichert; bitten Sie den Betreuer des Servers um das Recht zu schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/faults.py"/>
+        <source>The server of the lesson store {place} does not let this user in; check the user's name and password in PLUCKWRIGHT_DB.</source>
+        <translation>Der Server des Lektionsspeichers {place} lässt diesen Benutzer nicht ein; prüfen Sie Benutzernamen und Passwort in PLUCKWRIGHT_DB.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>The shape has {frets} places, but {instrument} has {strings} strings; give one fret for each, from the highest-numbered string to string 1.</source>
         <translation>Die Form hat {frets} Stellen, aber {instrument} hat {strings} Saiten; geben Sie für jede einen Bund an, von der Saite mit der höchsten Nummer bis zu Saite 1.</translation>
@@ -6251,6 +6387,16 @@
         <location filename="../../workbench/ui/spans_dialog.py"/>
         <source>The span of 1 and 4 must be the widest of the three.</source>
         <translation>Die Spannweite von 1 und 4 muss die größte der drei sein.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>The store could not take these changes when they were made; they were written aside. Put them back into their lessons, or throw them away.</source>
+        <translation>Der Lektionsspeicher konnte diese Änderungen nicht annehmen, als sie gemacht wurden; sie wurden beiseitegelegt. Holen Sie sie in ihre Lektionen zurück, oder werfen Sie sie weg.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>The store does not take them yet; they stay where they are.</source>
+        <translation>Der Lektionsspeicher nimmt sie noch nicht an; sie bleiben, wo sie sind.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/grade.py"/>
@@ -6402,6 +6548,11 @@
         <translation>Diesen Takt gibt es nicht; wählen Sie einen des Stücks.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>They are offered again at the next start</source>
+        <translation>Sie werden beim nächsten Start wieder angeboten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score_menu.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>This bar</source>
@@ -6431,6 +6582,11 @@
         <location filename="../../workbench/commands/faults.py"/>
         <source>This is a fault of ours ({what}); {report}.</source>
         <translation>Das ist ein Fehler von uns ({what}); {report}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>This lesson was changed here and in another window, in the same place. Nothing is lost: what gives way stays in the history or as a lesson of its own.</source>
+        <translation>Diese Lektion wurde hier und in einem anderen Fenster an derselben Stelle geändert. Nichts geht verloren: Was weicht, bleibt im Verlauf oder als eigene Lektion.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/import_dialog.py"/>
@@ -6702,6 +6858,11 @@
         <translation>Unter der Tabulatur: {hand}, p Daumen, i Zeige-, m Mittel-, a Ringfinger.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Undo brings theirs back</source>
+        <translation>Rückgängig holt den anderen zurück</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>Undo histor&amp;y …</source>
         <translation>&amp;Verlauf …</translation>
@@ -6863,6 +7024,11 @@
         <translation>Was sich geändert hat</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>What differs</source>
+        <translation>Was sich unterscheidet</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/notice.py"/>
         <source>What happened …</source>
         <translation>Was ist passiert …</translation>
@@ -6953,6 +7119,11 @@
         <location filename="../../workbench/ui/tour.py"/>
         <source>What you will say in this bar. Press Ctrl+N, choose what the note is about, and write a sentence; Ctrl+Return keeps it.</source>
         <translation>Was Sie in diesem Takt sagen werden. Drücken Sie Strg+N, wählen Sie, worum es geht, und schreiben Sie einen Satz; Strg+Eingabe übernimmt ihn.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/leaving.py"/>
+        <source>What you wrote can be kept nowhere; copy it before you close again.</source>
+        <translation>Was Sie geschrieben haben, kann nirgends abgelegt werden; kopieren Sie es, bevor Sie noch einmal schließen.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
@@ -10128,6 +10299,11 @@ Ihr Text</translation>
         <translation>{done} von {all} Arbeitsblättern nach {folder} geschrieben.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>{fault} Your change is kept in {path} meanwhile and is tried again.</source>
+        <translation>{fault} Ihre Änderung liegt inzwischen in {path}, und es wird weiter versucht.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/opening.py"/>
         <source>{file} is no lesson store (or is damaged) and was left as it is; put a copy of it back, or name another place in {variable}.</source>
         <translation>{file} ist kein Lektionsspeicher (oder beschädigt) und wurde nicht angetastet; spielen Sie eine Kopie zurück oder nennen Sie in {variable} einen anderen Ort.</translation>
@@ -10436,6 +10612,11 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
+        <source>{name} is nested too deeply to be a score; export it again.</source>
+        <translation>{name} ist zu tief verschachtelt für Noten; exportieren Sie die Datei noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/loading.py"/>
         <source>{name} is no MIDI file: its header is missing; export it again.</source>
         <translation>{name} ist keine MIDI-Datei: Der Kopf fehlt; exportieren Sie die Datei neu.</translation>
     </message>
@@ -10473,6 +10654,16 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/placing.py"/>
         <source>{name} moves together, since {some} {cause}</source>
         <translation>{name} geht zusammen, denn {some} {cause}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/apart.py"/>
+        <source>{name} needs more than {most} MB of memory to read and was given up; it is damaged, or it has to be split into its movements.</source>
+        <translation>{name} braucht zum Lesen mehr als {most} MB Speicher und wurde aufgegeben; die Datei ist beschädigt, oder sie muss in ihre Sätze geteilt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/apart.py"/>
+        <source>{name} takes too long to read and was given up; it is damaged, or it has to be split into its movements.</source>
+        <translation>{name} zu lesen dauert zu lange und wurde aufgegeben; die Datei ist beschädigt, oder sie muss in ihre Sätze geteilt werden.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
@@ -10776,6 +10967,11 @@ Ihr Text</translation>
         <translation>{n} Hinweis</translation>
     </message>
     <message>
+        <location filename="../../workbench/music/building.py"/>
+        <source>{n} note of no or negative length was left out (bars {bars}{more}); check the score.</source>
+        <translation>{n} Note ohne oder mit negativer Länge wurde weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <source>{n} notes</source>
         <translation>{n} Töne</translation>
@@ -10791,6 +10987,11 @@ Ihr Text</translation>
         <source>{n} notes</source>
         <comment>teaching</comment>
         <translation>{n} Hinweise</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/building.py"/>
+        <source>{n} notes of no or negative length were left out (bars {bars}{more}); check the score.</source>
+        <translation>{n} Noten ohne oder mit negativer Länge wurden weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/printing.py"/>
@@ -11277,6 +11478,11 @@ Ihr Text</translation>
         <translation>{time}, {minutes} min am Tag</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>{title} (my changes)</source>
+        <translation>{title} (meine Änderungen)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/grade.py"/>
         <source>{title} - {instrument}: {grade} (an estimate)</source>
         <translation>{title} – {instrument}: {grade} (geschätzt)</translation>
@@ -11327,6 +11533,11 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>{title}: {bar}, {kind}</source>
         <translation>{title}: {bar}, {kind}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>{title}: {label} ({when})</source>
+        <translation>{title}: {label} ({when})</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/plan.py"/>
@@ -11442,6 +11653,11 @@ Ihr Text</translation>
         <location filename="../../workbench/store/opening.py"/>
         <source>{variable}: the driver for a '{driver}' database is not installed; install it with pip, or name a SQLite file.</source>
         <translation>{variable}: Der Treiber für eine „{driver}“-Datenbank ist nicht installiert; installieren Sie ihn mit pip oder nennen Sie eine SQLite-Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/opening.py"/>
+        <source>{variable}: this address of a database cannot be used; write one like postgresql://user@server/lessons, or the path of a file.</source>
+        <translation>{variable}: Diese Adresse einer Datenbank kann nicht verwendet werden; schreiben Sie eine wie postgresql://benutzer@server/lektionen oder den Pfad einer Datei.</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/placing.py"/>
