@@ -63,6 +63,16 @@
         <translation>&amp;Zurück ins Regal</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>&amp;Backups</source>
+        <translation>&amp;Sicherungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Backups …</source>
+        <translation>&amp;Sicherungen …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_menu.py"/>
         <location filename="../../workbench/ui/note_scope.py"/>
         <source>&amp;Bar</source>
@@ -72,6 +82,11 @@
         <location filename="../../workbench/ui/new_piece_dialog.py"/>
         <source>&amp;Bars</source>
         <translation>T&amp;akte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>&amp;Begin a new store</source>
+        <translation>&amp;Neuen Speicher beginnen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/handout_dialog.py"/>
@@ -165,6 +180,11 @@
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Empty the bin …</source>
+        <translation>&amp;Papierkorb leeren …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Error report …</source>
         <translation>&amp;Fehlerbericht …</translation>
     </message>
@@ -205,6 +225,11 @@
         <location filename="../../workbench/ui/shelf_next.py"/>
         <source>&amp;For whom</source>
         <translation>&amp;Für wen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Forget a student …</source>
+        <translation>Schüler &amp;vergessen …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -576,6 +601,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
     </message>
@@ -605,9 +631,15 @@
         <translation>Wiederholungen und Sprün&amp;ge</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>&amp;Restore</source>
         <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>&amp;Restore the backup</source>
+        <translation>Sicherung &amp;wiederherstellen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score_menu.py"/>
@@ -695,6 +727,11 @@
         <translation>St&amp;udio</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Take in an archive …</source>
+        <translation>Archiv &amp;aufnehmen …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices.py"/>
         <source>&amp;Take it</source>
         <translation>&amp;Nehmen</translation>
@@ -759,6 +796,11 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>&amp;Transparent ground</source>
         <translation>&amp;Transparenter Grund</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>&amp;Try again</source>
+        <translation>&amp;Noch einmal versuchen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -1201,6 +1243,11 @@
         <translation>Ein gespeicherter Fingersatz</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archiving.py"/>
+        <source>A kept state</source>
+        <translation>Ein aufbewahrter Stand</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/edits/meters.py"/>
         <source>A key has at most seven sharps or flats; choose one of the list.</source>
         <translation>Eine Tonart hat höchstens sieben Kreuze oder B; wählen Sie eine aus der Liste.</translation>
@@ -1414,6 +1461,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/openers.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
         <source>All files (*)</source>
         <translation>Alle Dateien (*)</translation>
     </message>
@@ -1421,6 +1469,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>All four right-hand fingers pluck at once, the top note a little louder.</source>
         <translation>Alle vier Finger der rechten Hand zupfen zugleich, der oberste Ton etwas lauter.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>All lessons for {name}, the name in groups and in earlier states, and the older backups, will be gone for good. This cannot be undone. Archives and printed pages are yours to look after.</source>
+        <translation>Alle Lektionen für {name}, der Name in Gruppen und früheren Ständen und die älteren Sicherungen sind dann endgültig fort. Das lässt sich nicht rückgängig machen. Um Archive und gedruckte Blätter kümmern Sie sich selbst.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -1494,6 +1547,16 @@
         <translation>Alle Techniken</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Archive of all lessons</source>
+        <translation>Archiv aller Lektionen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Archives (*.pluckwright)</source>
+        <translation>Archive (*.pluckwright)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Arranger</source>
         <translation>Bearbeitung</translation>
@@ -1560,6 +1623,11 @@
         <translation>B mit einer römischen Zahl: Barré in diesem Bund.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>B&amp;ackups</source>
+        <translation>Sich&amp;erungen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/keeping.py"/>
         <source>Back to '{name}'</source>
         <translation>Zurück zu „{name}“</translation>
@@ -1570,10 +1638,30 @@
         <translation>Zurück zur Lektion (Esc)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Back up &amp;now</source>
+        <translation>&amp;Jetzt sichern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Backing up</source>
+        <translation>Es wird gesichert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>Backspace, Delete</source>
         <translation>Rücktaste, Entf</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Backups</source>
+        <translation>Sicherungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Backups of the lesson store</source>
+        <translation>Sicherungen des Lektionsspeichers</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -1760,6 +1848,11 @@
         <translation>Vorher</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archiving.py"/>
+        <source>Before the archive was merged</source>
+        <translation>Bevor das Archiv aufgenommen wurde</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/why_not.py"/>
         <source>Being worked out …</source>
         <translation>Wird berechnet …</translation>
@@ -1813,6 +1906,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
@@ -2397,6 +2491,7 @@
         <translation>Jede Zeile ist ein Takt, wie er gespielt wird, Wiederholungen ausgeschrieben. Wählen Sie mit den Pfeiltasten oder einem Klick einen anderen Takt: Alles andere im Fenster folgt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archiving.py"/>
         <location filename="../../workbench/store/lessons.py"/>
         <source>Edit</source>
         <translation>Bearbeitung</translation>
@@ -2405,6 +2500,11 @@
         <location filename="../../workbench/engraving/charts.py"/>
         <source>Effort and cut notes along the bars</source>
         <translation>Aufwand und gekürzte Töne im Verlauf der Takte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Empty the bin</source>
+        <translation>Papierkorb leeren</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
@@ -2780,6 +2880,11 @@
         <translation>For&amp;mat</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Forget a student</source>
+        <translation>Schüler vergessen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>Forget what &amp;was learnt</source>
         <translation>Gelerntes verge&amp;ssen</translation>
@@ -2859,6 +2964,11 @@
         <location filename="../../workbench/ui/neck.py"/>
         <source>Fretboard view</source>
         <translation>Ansicht des Griffbretts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/archiving.py"/>
+        <source>From an archive</source>
+        <translation>Aus einem Archiv</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/plan_view.py"/>
@@ -3196,6 +3306,12 @@
         <location filename="../../workbench/ui/why_not.py"/>
         <source>It cuts {n} notes:</source>
         <translation>Er kürzt {n} Töne:</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>It holds your students' names: keep it to yourself.</source>
+        <translation>Darin stehen die Namen Ihrer Schüler: Behalten Sie es für sich.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/shape.py"/>
@@ -3767,6 +3883,11 @@
         <translation>Takte werden gemessen</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <source>Merging</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/meeting_dialog.py"/>
         <source>Mine becomes a lesson of its own; theirs is shown</source>
         <translation>Mein Stand wird eine eigene Lektion; der andere wird gezeigt</translation>
@@ -4006,6 +4127,11 @@
         <translation>Als Nächstes: {title}, Stufe {grade}</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>No backup of the lesson store can be written into {folder} ({fault}); make room or change the folder's rights.</source>
+        <translation>In {folder} lässt sich keine Sicherung des Lektionsspeichers schreiben ({fault}); schaffen Sie Platz oder ändern Sie die Rechte des Ordners.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/harmony_view.py"/>
         <source>No bar has three different notes, so that no chord is named.</source>
         <translation>Kein Takt hat drei verschiedene Töne, daher wird kein Akkord benannt.</translation>
@@ -4039,6 +4165,11 @@
         <location filename="../../workbench/commands/lessons.py"/>
         <source>No lesson fits.</source>
         <translation>Keine Lektion passt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>No lesson is for a student yet.</source>
+        <translation>Noch ist keine Lektion für einen Schüler.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window.py"/>
@@ -4234,6 +4365,11 @@
         <translation>Es gibt keine Unterschiede.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>Nothing is missing in it.</source>
+        <translation>Es fehlt nichts darin.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/fit.py"/>
         <source>Nothing is put in force; without --dry-run it is.</source>
         <translation>Nichts wird in Kraft gesetzt; ohne --dry-run schon.</translation>
@@ -4328,6 +4464,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>One finger stops two or more strings, not all of them; lay it on its side.</source>
         <translation>Ein Finger greift zwei oder mehr Saiten, nicht alle; legen Sie ihn auf die Seite.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>One is made every day and kept for a week, then one a week and one a month. They lie beside the store: copy them to another disk now and then.</source>
+        <translation>Jeden Tag wird eine gemacht und eine Woche behalten, danach eine je Woche und eine je Monat. Sie liegen neben dem Speicher: Kopieren Sie sie ab und zu auf einen anderen Datenträger.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -4577,6 +4718,7 @@
         <translation>Griffbild {grip}</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archiving.py"/>
         <location filename="../../workbench/store/pieces.py"/>
         <source>Piece '{title}'</source>
         <translation>Stück „{title}“</translation>
@@ -4812,6 +4954,11 @@
         <translation>Den Bericht in die Zwischenablage kopieren</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Put the selected backup in the store's place; what is there is moved aside</source>
+        <translation>Die gewählte Sicherung an die Stelle des Speichers setzen; was dort ist, wird beiseitegelegt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/note_rejected.py"/>
         <source>Put together by hand</source>
         <translation>Selbst zusammengestellt</translation>
@@ -4978,6 +5125,16 @@
         <location filename="../../workbench/ui/menus.py"/>
         <source>S&amp;maller text</source>
         <translation>&amp;Text kleiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>Sa&amp;fe keeping</source>
+        <translation>Aufbe&amp;wahren</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>Save all in an &amp;archive …</source>
+        <translation>Alles in ein &amp;Archiv schreiben …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
@@ -5389,6 +5546,7 @@
         <location filename="../../workbench/handout/plan_sheet.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
         <location filename="../../workbench/ui/shelf_model.py"/>
         <source>Student</source>
         <translation>Für wen</translation>
@@ -5505,6 +5663,11 @@
         <translation>Fingersatz &amp;{number} nehmen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Take in an archive</source>
+        <translation>Archiv aufnehmen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/estimate_row.py"/>
         <source>Take it</source>
         <translation>Übernehmen</translation>
@@ -5569,6 +5732,11 @@
         <location filename="../../workbench/teaching/seen.py"/>
         <source>Takes up again {again}; adds {added}.</source>
         <translation>Greift auf: {again}; dazu kommt: {added}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Taking in the archive</source>
+        <translation>Das Archiv wird aufgenommen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
@@ -5803,6 +5971,27 @@
         <translation>Der &amp;Bericht</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The backup cannot be put in place of {file} ({fault}); make room or change the folder's rights.</source>
+        <translation>Die Sicherung lässt sich nicht an die Stelle von {file} setzen ({fault}); schaffen Sie Platz oder ändern Sie die Rechte des Ordners.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>The backup is in place.</source>
+        <translation>Die Sicherung ist eingesetzt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>The backup is {path}.</source>
+        <translation>Die Sicherung ist {path}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The backup {path} is damaged itself ({what}); choose another one.</source>
+        <translation>Die Sicherung {path} ist selbst beschädigt ({what}); wählen Sie eine andere.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
         <source>The barre finger must arch to let an open string nearer the floor ring.</source>
         <translation>Der Barréfinger muss sich wölben, damit eine leere Saite näher am Boden klingt.</translation>
@@ -5821,6 +6010,11 @@
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>The bars in written order with their marks</source>
         <translation>Die Takte in notierter Folge mit ihren Zeichen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>The bin is empty.</source>
+        <translation>Der Papierkorb ist leer.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/form_words.py"/>
@@ -6028,6 +6222,16 @@
         <translation>Die letzte Änderung ist nicht gespeichert. Schließen Sie noch einmal, um trotzdem zu gehen: Sie ist beiseitegelegt und wird beim nächsten Start angeboten.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>The last changes of {n} lesson are not in it: {titles}.</source>
+        <translation>Die letzten Änderungen von {n} Lektion sind nicht darin: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>The last changes of {n} lessons are not in it: {titles}.</source>
+        <translation>Die letzten Änderungen von {n} Lektionen sind nicht darin: {titles}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>The left hand of {bar} alone: {n} grip, set all fingers together, press, let go, and on to the next without looking.</source>
         <translation>Die linke Hand von {bar} allein: {n} Griff, alle Finger zugleich aufsetzen, drücken, loslassen und ohne Hinsehen weiter zum nächsten.</translation>
@@ -6052,6 +6256,11 @@
         <location filename="../../workbench/ui/keeper.py"/>
         <source>The lesson is saved now.</source>
         <translation>Die Lektion ist jetzt gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>The lesson store cannot be opened</source>
+        <translation>Der Lektionsspeicher lässt sich nicht öffnen</translation>
     </message>
     <message>
         <location filename="../../workbench/store/opening.py"/>
@@ -6099,6 +6308,11 @@
         <translation>In den Lektionsspeicher {place} schreibt gerade ein anderes Programm; schließen Sie es oder versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The lesson store {place} is damaged ({what}); restore a backup: Lesson, Safe keeping, Backups.</source>
+        <translation>Der Lektionsspeicher {place} ist beschädigt ({what}); stellen Sie eine Sicherung wieder her: Lektion, Aufbewahren, Sicherungen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/faults.py"/>
         <source>The lesson store {place} is damaged and was left as it is; put a copy of it back, or move it away to start a new one.</source>
         <translation>Der Lektionsspeicher {place} ist beschädigt und wurde nicht angetastet; spielen Sie eine Kopie zurück oder verschieben Sie ihn, um einen neuen zu beginnen.</translation>
@@ -6107,6 +6321,16 @@
         <location filename="../../workbench/store/faults.py"/>
         <source>The lesson store {place} is no lesson store (or is damaged) and was left as it is; put a copy of it back, or name another place in PLUCKWRIGHT_DB.</source>
         <translation>Der Lektionsspeicher {place} ist kein Lektionsspeicher (oder beschädigt) und wurde nicht angetastet; spielen Sie eine Kopie zurück oder nennen Sie in PLUCKWRIGHT_DB einen anderen Ort.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The lesson store {place} is older than its backup of {day}: changes are missing in it. Look at the backups: Lesson, Safe keeping, Backups.</source>
+        <translation>Der Lektionsspeicher {place} ist älter als seine Sicherung vom {day}: Es fehlen Änderungen darin. Sehen Sie nach den Sicherungen: Lektion, Aufbewahren, Sicherungen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>The lesson store {place} is sound.</source>
+        <translation>Der Lektionsspeicher {place} ist in Ordnung.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/faults.py"/>
@@ -6389,6 +6613,11 @@
         <translation>Die Spannweite von 1 und 4 muss die größte der drei sein.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>The store cannot be moved aside ({fault}).</source>
+        <translation>Der Speicher lässt sich nicht beiseitelegen ({fault}).</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/left_dialog.py"/>
         <source>The store could not take these changes when they were made; they were written aside. Put them back into their lessons, or throw them away.</source>
         <translation>Der Lektionsspeicher konnte diese Änderungen nicht annehmen, als sie gemacht wurden; sie wurden beiseitegelegt. Holen Sie sie in ihre Lektionen zurück, oder werfen Sie sie weg.</translation>
@@ -6397,6 +6626,17 @@
         <location filename="../../workbench/ui/left_dialog.py"/>
         <source>The store does not take them yet; they stay where they are.</source>
         <translation>Der Lektionsspeicher nimmt sie noch nicht an; sie bleiben, wo sie sind.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>The store that is there is moved aside, not deleted</source>
+        <translation>Der vorhandene Speicher wird beiseitegelegt, nicht gelöscht</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>The store {place} lies on a server; its backups are made there.</source>
+        <translation>Der Speicher {place} liegt auf einem Server; seine Sicherungen werden dort gemacht.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/grade.py"/>
@@ -6495,6 +6735,16 @@
         <translation>Dann die Stelle, jedes Mal etwas schneller, wenn sie zweimal gelungen ist.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>There are no backups of it yet.</source>
+        <translation>Es gibt noch keine Sicherungen davon.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>There are no backups yet.</source>
+        <translation>Es gibt noch keine Sicherungen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/learning.py"/>
         <source>There are no choices to learn from yet; pin some fingers or take another fingering in a few bars first.</source>
         <translation>Es gibt noch keine Entscheidungen, aus denen sich lernen lässt; legen Sie zuerst einige Finger fest oder nehmen Sie in einigen Takten einen anderen Fingersatz.</translation>
@@ -6514,6 +6764,11 @@
         <location filename="../../workbench/ui/export_dialog.py"/>
         <source>There is a file of that name; it will be replaced.</source>
         <translation>Es gibt schon eine Datei dieses Namens; sie wird ersetzt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>There is no backup {n}; 'backup --list' tells the numbers.</source>
+        <translation>Es gibt keine Sicherung {n}; „backup --list“ nennt die Nummern.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/app.py"/>
@@ -7101,6 +7356,11 @@
         <translation>Was als Nächstes kommt</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>What was changed after the backup cannot be told and is lost.</source>
+        <translation>Was nach der Sicherung geändert wurde, lässt sich nicht feststellen und ist verloren.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/base.py"/>
         <source>What was last looked at</source>
         <translation>Das zuletzt Angesehene</translation>
@@ -7109,6 +7369,12 @@
         <location filename="../../workbench/ui/grade_view.py"/>
         <source>What was measured, the hardest first</source>
         <translation>Was gemessen wurde, das Schwerste zuerst</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>What was there lies in {path}.</source>
+        <translation>Was dort war, liegt in {path}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/compare_dialog.py"/>
@@ -7339,6 +7605,11 @@
         <location filename="../../workbench/ui/music_commands.py"/>
         <source>Write {pitch}</source>
         <translation>{pitch} schreiben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Writing the archive</source>
+        <translation>Das Archiv wird geschrieben</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
@@ -7806,6 +8077,11 @@
         <translation>nicht spielbar</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>cannot be read</source>
+        <translation>nicht lesbar</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/faults.py"/>
         <source>cannot be read or written, for the disk reports an error; try another disk</source>
         <translation>kann nicht gelesen oder geschrieben werden, weil der Datenträger einen Fehler meldet; versuchen Sie es mit einem anderen</translation>
@@ -7875,6 +8151,11 @@
         <location filename="../../workbench/ui/look.py"/>
         <source>dark</source>
         <translation>dunkel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>day</source>
+        <translation>Tag</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/plan.py"/>
@@ -8010,6 +8291,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fewer fingers to put down</source>
         <translation>weniger Finger aufzusetzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>file</source>
+        <translation>Datei</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/audit.py"/>
@@ -8458,6 +8744,11 @@
         <translation>die Saite wird gebraucht</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>its texts are no texts any more</source>
+        <translation>ihre Texte sind keine Texte mehr</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
         <source>join</source>
         <comment>plan</comment>
@@ -8593,6 +8884,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>less work for fingers 3 and 4</source>
         <translation>weniger Arbeit für Finger 3 und 4</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>lessons</source>
+        <translation>Lektionen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -8954,6 +9250,11 @@
         <location filename="../../workbench/ui/history_dialog.py"/>
         <source>now</source>
         <translation>jetzt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>number</source>
+        <translation>Nummer</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/technique_shelf.py"/>
@@ -10477,6 +10778,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/store/archive.py"/>
         <source>{name} cannot be read: {reason}.</source>
         <translation>{name} kann nicht gelesen werden: {reason}.</translation>
     </message>
@@ -10551,6 +10853,11 @@ Ihr Text</translation>
         <translation>{name} ist ein Ordner; geben Sie eine Notendatei an: {formats}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} is a folder; name an archive.</source>
+        <translation>{name} ist ein Ordner; nennen Sie ein Archiv.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/loading.py"/>
         <source>{name} is a web page, not a score; use the download link of the page itself.</source>
         <translation>{name} ist eine Webseite, keine Notendatei; verwenden Sie den Download-Link auf der Seite selbst.</translation>
@@ -10621,6 +10928,11 @@ Ihr Text</translation>
         <translation>{name} ist keine MIDI-Datei: Der Kopf fehlt; exportieren Sie die Datei neu.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} is no archive of lessons, or is damaged; get it again from where it was made.</source>
+        <translation>{name} ist kein Archiv von Lektionen oder ist beschädigt; holen Sie es noch einmal von dort, wo es gemacht wurde.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/loading.py"/>
         <source>{name} is no ordinary file; give a score file: {formats}.</source>
         <translation>{name} ist keine gewöhnliche Datei; geben Sie eine Notendatei an: {formats}.</translation>
@@ -10671,9 +10983,19 @@ Ihr Text</translation>
         <translation>{name} wird entpackt weit größer, als Noten es je brauchen; die Datei wird nicht geöffnet.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} unpacks to more than lessons need; it is not opened.</source>
+        <translation>{name} enthält ausgepackt mehr, als Lektionen brauchen; es wird nicht geöffnet.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/loading.py"/>
         <source>{name} unpacks to {size} MB, far more than a score needs; it is not opened. Export the score again.</source>
         <translation>{name} wird entpackt {size} MB groß, weit mehr, als Noten brauchen; die Datei wird nicht geöffnet. Exportieren Sie die Noten neu.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} was written by a newer version of the program; update this one.</source>
+        <translation>{name} wurde von einer neueren Version des Programms geschrieben; aktualisieren Sie dieses.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/building.py"/>
@@ -10871,15 +11193,43 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lesson</source>
         <translation>{n} Lektion</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lesson in the bin will be gone for good, with its history. This cannot be undone.</source>
+        <translation>{n} Lektion im Papierkorb ist dann mit ihrem Verlauf endgültig fort. Das lässt sich nicht rückgängig machen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lesson is gone for good.</source>
+        <translation>{n} Lektion ist endgültig fort.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lesson is in the archive.</source>
         <translation>{n} Lektion ist im Archiv.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lesson is in {path}.</source>
+        <translation>{n} Lektion ist in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson is new: {titles}.</source>
+        <translation>{n} Lektion ist neu: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson is newer here and stays; the archive's state is kept as a version: {titles}.</source>
+        <translation>{n} Lektion ist hier neuer und bleibt; der Stand des Archivs wird als Version behalten: {titles}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -10897,11 +11247,28 @@ Ihr Text</translation>
         <translation>{n} Lektion ist wieder im Regal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson was brought up to date, and what was here is kept as a version: {titles}.</source>
+        <translation>{n} Lektion wurde auf den neuen Stand gebracht, und was hier war, wird als Version behalten: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson was the same.</source>
+        <translation>{n} Lektion war gleich.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/book.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lessons</source>
         <translation>{n} Lektionen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lessons are gone for good.</source>
+        <translation>{n} Lektionen sind endgültig fort.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
@@ -10912,6 +11279,22 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lessons are in the bin; they can be restored from there.</source>
         <translation>{n} Lektionen sind im Papierkorb und lassen sich von dort wiederherstellen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lessons are in {path}.</source>
+        <translation>{n} Lektionen sind in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons are new: {titles}.</source>
+        <translation>{n} Lektionen sind neu: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons are newer here and stay; the archive's states are kept as versions: {titles}.</source>
+        <translation>{n} Lektionen sind hier neuer und bleiben; die Stände des Archivs werden als Versionen behalten: {titles}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -10927,6 +11310,21 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lessons are on the shelf again.</source>
         <translation>{n} Lektionen sind wieder im Regal.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lessons in the bin will be gone for good, with their histories. This cannot be undone.</source>
+        <translation>{n} Lektionen im Papierkorb sind dann mit ihren Verläufen endgültig fort. Das lässt sich nicht rückgängig machen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons were brought up to date, and what was here is kept as versions: {titles}.</source>
+        <translation>{n} Lektionen wurden auf den neuen Stand gebracht, und was hier war, wird als Versionen behalten: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons were the same.</source>
+        <translation>{n} Lektionen waren gleich.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -10967,7 +11365,7 @@ Ihr Text</translation>
         <translation>{n} Hinweis</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/building.py"/>
+        <location filename="../../workbench/music/lengthless.py"/>
         <source>{n} note of no or negative length was left out (bars {bars}{more}); check the score.</source>
         <translation>{n} Note ohne oder mit negativer Länge wurde weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
@@ -10989,7 +11387,7 @@ Ihr Text</translation>
         <translation>{n} Hinweise</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/building.py"/>
+        <location filename="../../workbench/music/lengthless.py"/>
         <source>{n} notes of no or negative length were left out (bars {bars}{more}); check the score.</source>
         <translation>{n} Noten ohne oder mit negativer Länge wurden weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
@@ -11156,6 +11554,7 @@ Ihr Text</translation>
         <translation>{part} einer Viertel</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archive.py"/>
         <location filename="../../workbench/ui/report_dialog.py"/>
         <source>{path} cannot be written ({fault}); choose another place.</source>
         <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
@@ -11183,6 +11582,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/store/archive.py"/>
         <source>{path} does not exist; check the name and the folder.</source>
         <translation>{path} gibt es nicht; prüfen Sie Namen und Ordner.</translation>
     </message>

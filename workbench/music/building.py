@@ -7,7 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from workbench.language.speech import count, say
+from workbench.language.speech import say
 from workbench.music.choosing import chosen_parts
 from workbench.music.errors import BadInput
 from workbench.music.fingerxml import NONE_PRINTED, NOTHING, Printed
@@ -18,6 +18,7 @@ from workbench.music.frame import (
     logical_parts,
     sounding_shift,
 )
+from workbench.music.lengthless import lost_notes, without_length
 from workbench.music.model import Bar, Key, Note, PartInfo, Piece, WrittenFingers
 from workbench.music.signs import (
     MOST_TIMES,
@@ -55,7 +56,7 @@ def build(
     ``played``: further signs, bar by bar; ``printed``: the fingering of the source."""
     logical = logical_parts(score)
     contents = [_contents(p, i, name, sounding, printed) for i, p in enumerate(logical, 1)]
-    left_out = [_without_length(bars) for bars in contents]
+    left_out = [without_length(bars) for bars in contents]
     counts = [sum(len(b.notes) for b in bars) for bars in contents]
     if not any(counts):
         if any(b.unpitched for bars in contents for b in bars):
@@ -76,7 +77,7 @@ def build(
             say("The parts have different numbers of bars; the missing ones are rests.")
         )
     if lost := sorted({index for i in taken for index in left_out[i]}):
-        warnings.append(_lost_notes(frame, lost, sum(len(left_out[i]) for i in taken)))
+        warnings.append(lost_notes(frame, lost, sum(len(left_out[i]) for i in taken)))
     settings = bar_settings(logical, taken, frame, meters)
     signs = _all_signs(logical, len(frame), played)
     settle_left_ends(signs, own_bar=meters is not None)
@@ -127,28 +128,6 @@ def _contents(
             out[index].chords += bar.chords
             out[index].unpitched += bar.unpitched
     return out
-
-
-def _without_length(bars: list[BarContent]) -> list[int]:
-    """Take out notes of no or negative length, and such as begin before their bar: nobody
-    can play them. The indices of their bars, one for each note."""
-    out: list[int] = []
-    for index, bar in enumerate(bars):
-        kept = [n for n in bar.notes if n.onset >= 0 and (n.grace or n.duration > 0)]
-        out += [index] * (len(bar.notes) - len(kept))
-        bar.notes[:] = kept
-    return out
-
-
-def _lost_notes(frame: list[Any], bars: list[int], notes: int) -> str:
-    named = ", ".join(frame[i].measureNumberWithSuffix() for i in bars[:8] if i < len(frame))
-    return count(
-        notes,
-        "{n} note of no or negative length was left out (bars {bars}{more}); check the score.",
-        "{n} notes of no or negative length were left out (bars {bars}{more}); check the score.",
-        bars=named,
-        more=" ..." if len(bars) > 8 else "",
-    )
 
 
 def _info(part: LogicalPart, number: int, bars: list[BarContent]) -> PartInfo:

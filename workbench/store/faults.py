@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 
 from workbench.language.speech import mark, say
+from workbench.music.errors import BadInput
 from workbench.store.conflict import Refused
 
 _BUSY = mark(
@@ -72,6 +73,10 @@ _SERVER = (
 )
 
 
+#: What SQLite says of a file whose header or schema was written over.
+_FOREIGN = ("unsupported file format", "malformed", "no such table", "no such column")
+
+
 def _of_server(orig: object) -> str | None:
     code = getattr(orig, "sqlstate", None) or getattr(orig, "pgcode", None)
     words = str(orig)
@@ -98,6 +103,8 @@ def sentence(fault: BaseException, place: str) -> str | None:
                 place=place,
             )
         return None
+    if code == sqlite3.SQLITE_ERROR and any(sign in str(orig) for sign in _FOREIGN):
+        code = sqlite3.SQLITE_CORRUPT
     advice = _SENTENCES.get(code & 0xFF)  # the low byte is the primary result code
     return say(advice, place=place) if advice else None
 
@@ -112,3 +119,10 @@ def plain_words(place: str) -> Iterator[None]:
         if said is None:
             raise
         raise Refused(said) from fault
+    except (UnicodeDecodeError, OverflowError) as fault:
+        # Bytes that are no text in a column of texts: the file has been written over.
+        raise BadInput(say(_SENTENCES[sqlite3.SQLITE_CORRUPT], place=place)) from fault
+    except ValueError as fault:
+        if isinstance(fault, BadInput) or "isoformat" not in str(fault):
+            raise
+        raise BadInput(say(_SENTENCES[sqlite3.SQLITE_CORRUPT], place=place)) from fault

@@ -21,7 +21,7 @@ START = "start"
 
 #: Every topic, with the classes of the window whose page it is.
 TOPICS: dict[str, tuple[str, ...]] = {
-    START: ("Window", "Tour", "LeftDialog"),
+    START: ("Window", "Tour", "LeftDialog", "TroubleDialog", "BackupsDialog"),
     "import": ("ImportDialog",),
     "writing": ("NewPieceDialog",),
     "instrument": ("MusicDialog", "PlayingFields"),

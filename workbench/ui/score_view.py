@@ -27,7 +27,6 @@ from workbench.ui import note_keys
 from workbench.ui.jobs import Progress
 from workbench.ui.look import BASE_POINTS, colours
 from workbench.ui.note_panel import note_numbers
-from workbench.ui.parts import plain_tip
 from workbench.ui.score_band import Band
 from workbench.ui.score_bar import ScoreBar, voice_inks
 from workbench.ui.score_menu import note_menu
@@ -384,7 +383,7 @@ class ScoreView(QAbstractScrollArea):
 
     def viewportEvent(self, event: QEvent) -> bool:
         if isinstance(event, QHelpEvent):
-            QToolTip.showText(event.globalPos(), plain_tip(self.tip_at(QPointF(event.pos()))), self)
+            QToolTip.showText(event.globalPos(), self.tip_at(QPointF(event.pos())), self)
             return True
         return super().viewportEvent(event)
 
