@@ -9,19 +9,13 @@
         <translation> (Übetempo {tempo:.0f})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source> (your setting for this hand is {comfort:.0f} mm)</source>
-        <translation> (für diese Hand eingestellt: {comfort:.0f} mm)</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <source> and </source>
         <translation> und </translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <location filename="../../workbench/fingering/right_choices.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source> and more</source>
         <translation> und mehr</translation>
     </message>
@@ -1011,16 +1005,6 @@
         <translation>+, -, D, Esc</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>, but </source>
-        <translation>, aber </translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>, held {held} of {written}</source>
-        <translation>, gehalten {held} von {written}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/music/form.py"/>
         <location filename="../../workbench/teaching/script_files.py"/>
         <source>, then </source>
@@ -1567,6 +1551,11 @@
         <translation>Wie &amp;notiert</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/verdict.py"/>
+        <source>As easy as before, nothing cut.</source>
+        <translation>So leicht wie vorher, nichts gekürzt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/note_panel.py"/>
         <source>As in the other lesson.</source>
         <translation>Wie in der anderen Lektion.</translation>
@@ -1677,6 +1666,11 @@
         <translation>Takt des Hinweises</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/verdict.py"/>
+        <source>Bar {bars} has no fingering that way.</source>
+        <translation>Takt {bars} hat so keinen Fingersatz.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <source>Bar {bar}</source>
@@ -1704,17 +1698,32 @@
         <translation>Takt {bar}, Schlag {beat}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/alternatives.py"/>
-        <source>Bar {bar}, {reason}.</source>
-        <translation>Takt {bar}, {reason}.</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, beat {beat}: the printed finger {finger} on {pitch} is left out: {why}.</source>
+        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/alternatives.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, beat {beat}: the printed fret {fret} for {pitch} is left out: {why}.</source>
+        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, beat {beat}: the printed string {string} for {pitch} is left out: {why}.</source>
+        <translation>Takt {bar}, Zählzeit {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, {why}.</source>
+        <translation>Takt {bar}, {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}: no hand can hold these fingers together; free one of the notes.</source>
         <translation>Takt {bar}: Keine Hand kann diese Finger zusammen halten; geben Sie einen der Töne frei.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/engine.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}: one right finger would have to pluck two strings at once; free one of them.</source>
         <translation>Takt {bar}: Ein Finger der rechten Hand müsste zwei Saiten zugleich zupfen; geben Sie einen davon frei.</translation>
     </message>
@@ -3185,6 +3194,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Hold the note longer than written, and decide together how long.</source>
         <translation>Den Ton länger halten als notiert und gemeinsam entscheiden, wie lange.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/import_dialog.py"/>
+        <source>Hold to the &amp;fingering that the score prints</source>
+        <translation>An den gedruckten &amp;Fingersatz halten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
@@ -4929,6 +4943,16 @@
         <translation>Gedruckt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/import_dialog.py"/>
+        <source>Printed fingers and strings become fixed, and the rest is fingered around them. Without it everything is fingered anew.</source>
+        <translation>Gedruckte Finger und Saiten werden festgelegt, das Übrige wird darum herum gegriffen. Ohne dies entsteht der ganze Fingersatz neu.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>Printed in the score and left out</source>
+        <translation>In den Noten gedruckt und weggelassen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/printing.py"/>
         <source>Printing</source>
         <translation>Drucken</translation>
@@ -5097,9 +5121,9 @@
         <translation>Rechte Hand allein auf leeren Saiten, laut zählen, bis es von selbst läuft.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>Right hand, {what}: {words} ({effort:.1f} {more_or_less}).</source>
-        <translation>Rechte Hand, {what}: {words} ({effort:.1f} {more_or_less}).</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Right hand, {what}: {difference} ({effort}).</source>
+        <translation>Rechte Hand, {what}: {difference} ({effort}).</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -6091,6 +6115,11 @@
         <translation>Der Fingersatz wird noch berechnet; versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>The fingering that the score prints is for another instrument than the {instrument} and is left out.</source>
+        <translation>Der Fingersatz, den die Noten drucken, gilt einem anderen Instrument als dem gewählten ({instrument}) und entfällt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
         <source>The fingers stretch {n} mm beyond what is comfortable for this hand.</source>
         <translation>Die Finger spreizen {n} mm weiter, als es für diese Hand bequem ist.</translation>
@@ -6551,6 +6580,16 @@
         <location filename="../../workbench/arranging/arrange.py"/>
         <source>The score is marked {key}, and moving it does not change its mode: {wanted} was taken by its key signature, which is that of {same}.</source>
         <translation>Die Noten stehen in {key}; das Versetzen ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen, und die sind die von {same}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/reading.py"/>
+        <source>The score prints a finger at {n} note and does not say for what instrument; it is kept where you choose the instrument and leave the pitch as written.</source>
+        <translation>Die Noten drucken bei {n} Note einen Finger und sagen nicht, für welches Instrument; er bleibt, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/reading.py"/>
+        <source>The score prints fingers at {n} notes and does not say for what instrument; they are kept where you choose the instrument and leave the pitch as written.</source>
+        <translation>Die Noten drucken bei {n} Noten Finger und sagen nicht, für welches Instrument; sie bleiben, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading.py"/>
@@ -7718,9 +7757,9 @@
         <translation>ein Finger ist hinter seinen eigenen Bund zurückgezogen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>a finger laid over string {string} damps the open {name}</source>
-        <translation>ein über Saite {string} gelegter Finger dämpft das leere {name}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>a finger laid over string {string} damps the open {note}</source>
+        <translation>ein über Saite {string} gelegter Finger dämpft das leere {note}</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7839,11 +7878,6 @@
         <translation>fortgeschritten</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/consistency.py"/>
-        <source>alike they would cost {dearer:.1f} more effort in their surroundings</source>
-        <translation>gleich gegriffen kosteten sie in ihrer Umgebung {dearer:.1f} mehr Aufwand</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>all grips on one page</source>
         <translation>alle Griffe auf einer Seite</translation>
@@ -7894,7 +7928,7 @@
         <translation>bearbeitet von {arranger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>as easy</source>
         <translation>gleich leicht</translation>
     </message>
@@ -7929,9 +7963,14 @@
         <translation>wie notiert ({key})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>asks a reach of {reach:.0f} mm</source>
-        <translation>verlangt eine Spannweite von {reach:.0f} mm</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>asks a reach of {reach} mm</source>
+        <translation>verlangt eine Spannweite von {reach} mm</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>asks a reach of {reach} mm (your setting for this hand is {comfort} mm)</source>
+        <translation>verlangt eine Spannweite von {reach} mm (für diese Hand eingestellt: {comfort} mm)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/history_dialog.py"/>
@@ -7963,14 +8002,14 @@
         <translation>Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/playable.py"/>
-        <source>bar {bar}, beat {beat:g}: {why}</source>
-        <translation>Takt {bar}, Schlag {beat:g}: {why}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/grips.py"/>
         <source>bar {bar}, beat {beat}</source>
         <translation>Takt {bar}, Schlag {beat}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>bar {bar}, beat {beat}: {why}</source>
+        <translation>Takt {bar}, Schlag {beat}: {why}</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/placing.py"/>
@@ -7999,7 +8038,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/grading.json"/>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>barres</source>
         <translation>Barrés</translation>
     </message>
@@ -8027,9 +8066,9 @@
         <translation>Takt {first}–{last}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>beat {beat}: {reason}</source>
-        <translation>Schlag {beat}: {reason}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>beat {beat}: {why}</source>
+        <translation>Schlag {beat}: {why}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -8062,11 +8101,6 @@
         <location filename="../../workbench/arranging/placing.py"/>
         <source>between the strings' ranges</source>
         <translation>zwischen den Umfängen der Saiten</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>but </source>
-        <translation>aber </translation>
     </message>
     <message>
         <location filename="../../workbench/commands/finger.py"/>
@@ -8143,7 +8177,7 @@
         <translation>gekürzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>cuts the {note}</source>
         <translation>kürzt {note}</translation>
     </message>
@@ -8231,7 +8265,7 @@
         <translation>leichte zuerst</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>effort</source>
         <translation>Aufwand</translation>
     </message>
@@ -8298,9 +8332,9 @@
         <translation>Datei</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>finger 1 moves to fret {fret} and lets the {name} go</source>
-        <translation>Finger 1 geht in Bund {fret} und lässt {name} los</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger 1 moves to fret {fret} and lets the {note} go</source>
+        <translation>Finger 1 geht in Bund {fret} und lässt {note} los</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -8324,37 +8358,37 @@
         <translation>Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} cannot stop frets {first} and {second} at once</source>
         <translation>Finger {finger} kann die Bünde {first} und {second} nicht zugleich greifen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} cannot stop two strings there; only finger 1 lies as a barre, and nothing may sound below it</source>
         <translation>Finger {finger} kann dort nicht zwei Saiten greifen; nur Finger 1 liegt als Barré, und darunter darf nichts klingen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} hops from string {string} to string {to} (fret {fret}) and cuts the {note}</source>
         <translation>Finger {finger} springt von Saite {string} auf Saite {to} (Bund {fret}) und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>finger {finger} hops from string {string} to string {to} (fret {fret}) {where} and cuts the {note}</source>
-        <translation>Finger {finger} springt von Saite {string} auf Saite {to} (Bund {fret}) {where} und kürzt {note}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger {finger} hops from string {string} to string {to} (fret {fret}) from bar {from_bar} into bar {to_bar} and cuts the {note}</source>
+        <translation>Finger {finger} springt von Saite {string} auf Saite {to} (Bund {fret}) von Takt {from_bar} in Takt {to_bar} und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>finger {finger} is needed on {where} and cuts the {name}</source>
-        <translation>Finger {finger} wird auf {where} gebraucht und kürzt {name}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger {finger} is needed on string {to} (fret {fret}) and cuts the {note}</source>
+        <translation>Finger {finger} wird auf Saite {to} (Bund {fret}) gebraucht und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} on the {note}</source>
         <translation>Finger {finger} auf {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {first} would stand in front of finger {second}: fret {one} and fret {other}</source>
         <translation>Finger {first} stünde vor Finger {second}: Bund {one} und Bund {other}</translation>
     </message>
@@ -8379,7 +8413,7 @@
         <translation>Finger {fingers}   Spannweite {reach:.0f} mm, Aufwand {effort}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>fingers {first} and {second} would be {apart} mm apart; this hand reaches {most} mm at most</source>
         <translation>Finger {first} und {second} wären {apart} mm auseinander; diese Hand reicht höchstens {most} mm</translation>
     </message>
@@ -8490,11 +8524,6 @@
         <translation>Bund {fret}, Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>from bar {source_bar} into bar {target_bar}</source>
-        <translation>von Takt {source_bar} in Takt {target_bar}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
         <source>from the last beats of the one into the other, then both whole</source>
         <translation>von den letzten Schlägen des einen in den anderen, dann beide ganz</translation>
@@ -8562,7 +8591,7 @@
         <translation>Stufe {number}, Mitte</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>greatest reach</source>
         <translation>größte Spannweite</translation>
     </message>
@@ -8572,7 +8601,7 @@
         <translation>Führungsfinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>guide fingers</source>
         <translation>Führungsfinger</translation>
     </message>
@@ -8604,6 +8633,11 @@
         <translation>{held} von {duration} gehalten</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>held {held} of {written}</source>
+        <translation>gehalten {held} von {written}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/grips.py"/>
         <source>held {held} of {written} quarters</source>
         <translation>gehalten {held} von {written} Vierteln</translation>
@@ -8619,7 +8653,7 @@
         <translation>höchster Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>hops</source>
         <translation>Sprünge</translation>
     </message>
@@ -8719,7 +8753,7 @@
         <translation>er ist nicht spielbar</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/engine.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>it is not played</source>
         <translation>der Ton wird nicht gespielt</translation>
     </message>
@@ -8765,7 +8799,7 @@
         <translation>Übergänge</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>keeps the {note} to its full length</source>
         <translation>hält {note} in voller Länge</translation>
     </message>
@@ -8822,7 +8856,7 @@
         <translation>linker Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>left fingers are 0 for the open string and 1 to 4</source>
         <translation>Finger der linken Hand sind 0 für die leere Saite und 1 bis 4</translation>
     </message>
@@ -8853,12 +8887,6 @@
         <location filename="../../resources/techniques/grading.json"/>
         <source>length</source>
         <translation>Länge</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>less effort</source>
-        <translation>weniger Aufwand</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -8974,12 +9002,6 @@
         <translation>Übeminuten am Tag (sonst 20)</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>more effort</source>
-        <translation>mehr Aufwand</translation>
-    </message>
-    <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>most effort</source>
         <translation>größter Aufwand</translation>
@@ -9015,9 +9037,9 @@
         <translation>Auflösungszeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>needs only {reach:.0f} mm of reach instead of {other:.0f}</source>
-        <translation>braucht nur {reach:.0f} mm Spannweite statt {other:.0f}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>needs only {reach} mm of reach instead of {other}</source>
+        <translation>braucht nur {reach} mm Spannweite statt {other}</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -9072,19 +9094,14 @@
         <translation>kein Finger zweimal hintereinander</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>no hand holds {names} like this together</source>
-        <translation>keine Hand hält {names} so zusammen</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>no hand holds {notes} like this together</source>
+        <translation>keine Hand hält {notes} so zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>no hand holds {pitch} and {other} like this together</source>
-        <translation>keine Hand hält {pitch} und {other} so zusammen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/grips.py"/>
-        <source>no hand position reaches {names} together</source>
-        <translation>keine Handstellung erreicht {names} zusammen</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>no hand position reaches {notes} together</source>
+        <translation>keine Handstellung erreicht {notes} zusammen</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/thinning.py"/>
@@ -9102,7 +9119,7 @@
         <translation>kein neues Barré</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>no other difference</source>
         <translation>kein weiterer Unterschied</translation>
     </message>
@@ -9132,7 +9149,7 @@
         <translation>keine Vorzeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>no string sounds {pitch} at fret {fret}</source>
         <translation>keine Saite gibt im Bund {fret} den Ton {pitch}</translation>
     </message>
@@ -9167,7 +9184,7 @@
         <translation>noch nicht angegeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <location filename="../../workbench/handout/grip_boxes.py"/>
         <source>not played</source>
         <translation>nicht gespielt</translation>
@@ -9204,7 +9221,7 @@
         <translation>Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>notes cut</source>
         <translation>gekürzte Töne</translation>
     </message>
@@ -9401,7 +9418,7 @@
         <translation>Plagalschluss</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>planted</source>
         <translation>liegen gelassen</translation>
     </message>
@@ -9596,9 +9613,14 @@
         <translation>gleiche Musik wie in Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/consistency.py"/>
-        <source>same music as bar {bar}, other fingers: {why}</source>
-        <translation>gleiche Musik wie Takt {bar}, andere Finger: {why}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>same music as bar {bar}, other fingers: alike they would cost {dearer} more effort in their surroundings</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: gleich gegriffen kosteten sie in ihrer Umgebung {dearer} mehr Aufwand</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>same music as bar {bar}, other fingers: what stands around it leaves no fingering in common</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/likeness.py"/>
@@ -9794,12 +9816,7 @@
         <translation>Saite {string}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>string {string} (fret {fret})</source>
-        <translation>Saite {string} (Bund {fret})</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>string {string} does not sound {pitch}</source>
         <translation>Saite {string} gibt {pitch} nicht her</translation>
     </message>
@@ -9809,14 +9826,14 @@
         <translation>Saite {string} Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>string {string} fret {fret} finger {finger} {right}{cut}</source>
-        <translation>Saite {string} Bund {fret} Finger {finger} {right}{cut}</translation>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>string {string} fret {fret} finger {finger} {right}</source>
+        <translation>Saite {string} Bund {fret} Finger {finger} {right}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>string {string} is taken by the {taker}, which ends the {name}</source>
-        <translation>Saite {string} wird für {taker} gebraucht, damit endet {name}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>string {string} is taken by the {taker}, which ends the {note}</source>
+        <translation>Saite {string} wird für {taker} gebraucht, damit endet {note}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/grips.py"/>
@@ -9837,7 +9854,7 @@
         <translation>Saite {string}, Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>string {string}, fret {fret} sounds {sounds}, not {pitch}</source>
         <translation>auf Saite {string} klingt im Bund {fret} {sounds}, nicht {pitch}</translation>
     </message>
@@ -9938,9 +9955,9 @@
         <translation>der Griff {grip}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>the hand cannot hold the {name} and reach the next grip in comfort</source>
-        <translation>die Hand kann {name} nicht halten und zugleich den nächsten Griff bequem erreichen</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>the hand cannot hold the {note} and reach the next grip in comfort</source>
+        <translation>die Hand kann {note} nicht halten und zugleich den nächsten Griff bequem erreichen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/rules_left.py"/>
@@ -9973,9 +9990,9 @@
         <translation>die Hand wechselt die Lage</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>the hand shifts to fret {fret} and lets the {name} go</source>
-        <translation>die Hand wechselt in Bund {fret} und lässt {name} los</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>the hand shifts to fret {fret} and lets the {note} go</source>
+        <translation>die Hand wechselt in Bund {fret} und lässt {note} los</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10066,7 +10083,7 @@
         <translation>das Bild ließ sich nicht speichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/playable.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>the pin on {pitch} asks a place or finger that does not sound it</source>
         <translation>die Festlegung auf {pitch} verlangt einen Platz oder Finger, der diesen Ton nicht ergibt</translation>
     </message>
@@ -10345,11 +10362,6 @@
         <translation>was es gewichtet</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/consistency.py"/>
-        <source>what stands around it leaves no fingering in common</source>
-        <translation>die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
-    </message>
-    <message>
         <location filename="../../workbench/music/edits/lengths.py"/>
         <source>whole note</source>
         <translation>Ganze</translation>
@@ -10375,9 +10387,9 @@
         <translation>mit den Festlegungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/playable.py"/>
-        <source>with the pins on {names} no hand reaches {pitch}; lift a pin</source>
-        <translation>mit den Festlegungen auf {names} erreicht keine Hand {pitch}; lösen Sie eine Festlegung</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>with the pins on {pinned} no hand reaches {pitch}; lift a pin</source>
+        <translation>mit den Festlegungen auf {pinned} erreicht keine Hand {pitch}; lösen Sie eine Festlegung</translation>
     </message>
     <message>
         <location filename="../../workbench/music/form.py"/>
@@ -10385,9 +10397,9 @@
         <translation>mit {endings}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>with {names} held like this no hand reaches {others}</source>
-        <translation>mit {names} in dieser Haltung erreicht keine Hand {others}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>with {held} held like this no hand reaches {notes}</source>
+        <translation>mit {held} in dieser Haltung erreicht keine Hand {notes}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/technique_shelf.py"/>
@@ -10425,7 +10437,7 @@
         <translation>den Ton auf der Linie der Schreibmarke schreiben; mit Umschalt zum Akkord hinzufügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>written length held</source>
         <translation>gehaltener Anteil der Notenlängen</translation>
     </message>
@@ -10570,6 +10582,11 @@ Ihr Text</translation>
         <translation>{count} Durchgängen und ihren Klammern</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/verdict.py"/>
+        <source>{cut} and {effort}</source>
+        <translation>{cut} und {effort}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices.py"/>
         <source>{cut} cut (now {was})</source>
         <translation>{cut} gekürzt (jetzt {was})</translation>
@@ -10600,6 +10617,16 @@ Ihr Text</translation>
         <translation>{done} von {all} Arbeitsblättern nach {folder} geschrieben.</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{effort} less effort</source>
+        <translation>{effort} weniger Aufwand</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{effort} more effort</source>
+        <translation>{effort} mehr Aufwand</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/keeper.py"/>
         <source>{fault} Your change is kept in {path} meanwhile and is tried again.</source>
         <translation>{fault} Ihre Änderung liegt inzwischen in {path}, und es wird weiter versucht.</translation>
@@ -10620,12 +10647,12 @@ Ihr Text</translation>
         <translation>{file}: {days}, insgesamt {time}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{finger} on the {note}</source>
         <translation>{finger} auf {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{finger} plucks twice running at the {pitch}</source>
         <translation>{finger} zupft bei {pitch} zweimal hintereinander</translation>
     </message>
@@ -10658,6 +10685,11 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/lessons.py"/>
         <source>{found} The store is {place}.</source>
         <translation>{found} Der Lektionsspeicher ist {place}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{good}, but {bad}</source>
+        <translation>{good}, aber {bad}</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -11053,7 +11085,7 @@ Ihr Text</translation>
         <translation>{notes} Töne zugleich sind mehr als die {strings} Saiten des Instruments</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{notes} notes at once, but only {strings} strings</source>
         <translation>{notes} Töne zugleich, aber nur {strings} Saiten</translation>
     </message>
@@ -11073,12 +11105,12 @@ Ihr Text</translation>
         <translation>{notes}, {number}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>{note} at beat {beat:g}</source>
-        <translation>{note} auf Schlag {beat:g}</translation>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>{note} at beat {beat}</source>
+        <translation>{note} auf Schlag {beat}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{note} on string {string}, fret {fret}</source>
         <translation>{note} auf Saite {string}, Bund {fret}</translation>
     </message>
@@ -11662,8 +11694,7 @@ Ihr Text</translation>
         <translation>{piece} – {instrument}; notiert in {key}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} and {other} need the same string at once</source>
         <translation>{pitch} und {other} brauchen zugleich dieselbe Saite</translation>
     </message>
@@ -11683,7 +11714,7 @@ Ihr Text</translation>
         <translation>{pitch} in {bar} ist nicht über den Taktstrich gebunden; es gibt keinen Haltebogen zu lösen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} is an open string there and takes no finger</source>
         <translation>{pitch} ist dort eine leere Saite und braucht keinen Finger</translation>
     </message>
@@ -11693,7 +11724,7 @@ Ihr Text</translation>
         <translation>{pitch} fällt weg, {what}: {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} is stopped there and needs a finger, 1 to 4</source>
         <translation>{pitch} ist dort gegriffen und braucht einen Finger, 1 bis 4</translation>
     </message>
@@ -11703,17 +11734,17 @@ Ihr Text</translation>
         <translation>{pitch} wird dort in dieser Stimme schon angeschlagen; wählen Sie eine andere Tonhöhe.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} lies above the range of the {instrument}</source>
         <translation>{pitch} liegt über dem Umfang ({instrument})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} lies below the range of the {instrument}</source>
         <translation>{pitch} liegt unter dem Umfang ({instrument})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} lies outside the range of the {instrument}</source>
         <translation>{pitch} liegt außerhalb des Umfangs ({instrument})</translation>
     </message>
@@ -11828,12 +11859,12 @@ Ihr Text</translation>
         <translation>{technique}, neu</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>{text} beat</source>
         <translation>{text} Schlag</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>{text} beats</source>
         <translation>{text} Schläge</translation>
     </message>
@@ -12100,9 +12131,9 @@ Ihr Text</translation>
         <translation>{what}, {n} Minuten</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>{what}: {difference} ({effort:.1f} {more_or_less}).</source>
-        <translation>{what}: {difference} ({effort:.1f} {more_or_less}).</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{what}: {difference} ({effort}).</source>
+        <translation>{what}: {difference} ({effort}).</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>

@@ -9,6 +9,7 @@ from sqlalchemy import delete, select
 from sqlalchemy.orm import Session
 
 from workbench.fingering.types import FingeredNote
+from workbench.language.fact import Fact
 from workbench.language.speech import say
 from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
@@ -125,7 +126,7 @@ class StudioShelf(ShelfBase):
         instrument: str = "",
         hand: str = "",
         level: str = "",
-        reason: str = "",
+        reason: Fact | None = None,
     ) -> Choice:
         """Keep a decision of the teacher to learn from; see ``Choice``.
 
@@ -182,6 +183,7 @@ def _text(choice: Choice) -> str:
     rows = {
         "chosen": [to_dict(note) for note in choice.chosen],
         "rejected": [to_dict(note) for note in choice.rejected],
+        "reason": to_dict(choice.reason) if choice.reason else None,
     }
     plain = {k: v for k, v in vars(choice).items() if k not in _BESIDE}
     return as_text(plain | rows)
@@ -193,6 +195,7 @@ def _choice(record: ChoiceRecord, lesson_id: str | None) -> Choice:
     def notes(name: str) -> tuple[FingeredNote, ...]:
         return tuple(from_dict(FingeredNote, row) for row in data.pop(name))
 
+    reason = data.pop("reason", None)  # once a sentence, "" for none
     return Choice(
         id=record.id,
         made=aware(record.made),
@@ -201,5 +204,6 @@ def _choice(record: ChoiceRecord, lesson_id: str | None) -> Choice:
         active=record.active,
         chosen=notes("chosen"),
         rejected=notes("rejected"),
+        reason=from_dict(Fact, reason) if reason else None,
         **data,
     )

@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.fingering.telling import words as told
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.ui import layout, leaving, look
@@ -248,7 +249,7 @@ class Window(QMainWindow):
         if note is not None:
             from workbench.ui.grips import spoken
 
-            why = note.cut_reason or note.impossible or ""
+            why = told(note.cut_reason or note.impossible)
             said = spoken(note)
             words = f"{said[:1].upper()}{said[1:]}. {why} {words}"
         else:
