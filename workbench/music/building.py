@@ -331,8 +331,8 @@ def _filled(
                 n.part,
                 n.grace,
                 n.tuplet,
-                n.slur_start,
-                n.slur_stop,
+                bool(n.slur_starts),
+                bool(n.slur_stops),
                 n.articulations,
             )
             for place, n in enumerate(rows, 1)
