@@ -12,7 +12,7 @@ import argparse
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
-from itertools import combinations
+from itertools import combinations, pairwise
 from math import hypot
 from pathlib import Path
 
@@ -82,8 +82,8 @@ def tune_of(piece: Piece) -> list[Note]:
     for n in notes:
         at.setdefault(span[n.id][0], []).append(n)
     lone = all(
-        span[a.id][1] <= span[b.id][0] or span[a.id][0] == span[b.id][0] and a.midi == b.midi
-        for a, b in zip(notes, notes[1:], strict=False)
+        span[a.id][1] <= span[b.id][0] or (span[a.id][0] == span[b.id][0] and a.midi == b.midi)
+        for a, b in pairwise(notes)
     )
     tops = {time: max(n.midi for n in group) for time, group in at.items()}
     out = []
