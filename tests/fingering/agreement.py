@@ -27,7 +27,7 @@ from workbench.fingering.holding import AMONG, HOLDING
 from workbench.fingering.observed import Chain, chain
 from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.types import Settings
-from workbench.fingering.weights import RESOURCES, weights_for
+from workbench.fingering.weights import RESOURCES, least, weights_for
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Piece, WrittenFingers
 from workbench.music.reading import read_score
@@ -36,7 +36,13 @@ EDITIONS = Path(__file__).resolve().parents[1] / "data" / "guitar-editions"
 FOLDS = 5
 SMALL_RIDGE = 0.05
 SCHOOL_RIDGE = 6.0
-SCHOOLS = {"second position": ("sor-op35",), "finger a fret": ("sor-op60",)}
+SCHOOLS = {"strong fingers": ("sor-op35",), "little finger": ("sor-op60",)}
+SHARPER = 2.5  # charts are this much surer of a grip than editions of a passage
+TRADE = {
+    "third_treble": 0, "fourth_bass": 0, "cramped": 250, "position": 1950, "lean": 1600,
+    "free_lean": 1600, "hop": 3600, "hop_across": 3600, "blocked": 2200, "place": 500,
+    "slide": 200, "far": 30, "displaced": 1500, "high": 900,
+}  # fmt: skip
 Weights = dict[str, int]
 AUTHORS = {"sor": "Sor", "carcassi": "Carcassi"}
 
@@ -119,9 +125,20 @@ def learn(chains: list[Chain], charts: Charts, start: Mapping[str, int]) -> Weig
 
 
 def learn_small(charts: Charts, common: Weights) -> Weights:
-    """The weights of holding that differ on a small instrument."""
-    held = fit([charts], common, rounds=300, ridge=SMALL_RIDGE, only=(*HOLDING, *AMONG))
-    return {t: held[t] for t in (*HOLDING, *AMONG)}
+    """The weights that differ on a small instrument: holding by its chart; what no chart can
+    tell, how the hand moves, by the facts of the trade in test_facts and test_scales."""
+    free = [t for t in (*HOLDING, *AMONG) if t not in TRADE]
+    known = {t: round(w * SHARPER) for t, w in TRADE.items()}
+    held = fit([charts], {**common, **known}, rounds=300, ridge=SMALL_RIDGE, only=free)
+    return {**{t: max(least(t), round(held[t] / SHARPER)) for t in free}, **TRADE}
+
+
+def learn_alone(name: str, common: Weights, for_fit: bool | None = True) -> Weights:
+    """The weights of holding for chords that stand alone, as charts finger them."""
+    charts = Charts(chart_rows(name, for_fit), 1.0)
+    free = (*HOLDING, *AMONG, "place")
+    held = fit([charts], common, rounds=300, ridge=SMALL_RIDGE, only=free, floors=False)
+    return {t: held[t] for t in free}
 
 
 def learn_school(chains: list[Chain], common: Weights) -> Weights:
@@ -173,7 +190,9 @@ def main() -> None:
         common = learn(list(chains.values()), Charts(chart_rows("guitar")), start)
         tell("Fitted", {n: agreement(c, common) for n, c in chains.items()}, author)
         small = learn_small(Charts(chart_rows("ukulele", True), 1.0), common)
-        write(common, small, {k: of_school(chains, k, common) for k in SCHOOLS})
+        found = {"small": small, **{k: of_school(chains, k, common) for k in SCHOOLS}}
+        found |= {f"alone, {n}": learn_alone(n, common) for n in ("guitar", "ukulele")}
+        write(common, found)
         return
     pieces = judged(chains, guitar, start, fold.__getitem__)
     tell("By piece (five folds), by author", pieces, author)
@@ -182,8 +201,8 @@ def main() -> None:
     tell("By author (each left out whole)", judged(chains, guitar, start, author), author)
     taught(chains, guitar, start)
     common = learn(list(chains.values()), guitar, start)
-    small = learn_small(Charts(chart_rows("ukulele", True), 1.0), common)
-    for name, weights in (("guitar", common), ("ukulele", {**common, **small})):
+    for name in ("guitar", "ukulele"):
+        weights = {**common, **learn_alone(name, common)}
         first, three, count = shares(chart_rows(name, False), weights)
         print(f"{name} shapes of keys not fitted: first {first:.1%}, three {three:.1%} of {count}")
     print(f"{time.monotonic() - begun:.0f} s")
@@ -221,22 +240,20 @@ def left_out(chains: dict[str, Chain], start: Weights) -> None:
             print(line(f"without {term}", found), f" {found.fingers - whole.fingers:+.1%}")
 
 
-def write(common: Weights, small: Weights, by_school: dict[str, Weights]) -> None:
+def write(common: Weights, found: dict[str, Weights]) -> None:
     """Put fitted weights into resources/weights; all else in the file stays as it is."""
     path = RESOURCES / "weights" / "fingering.json"
     text = path.read_text(encoding="utf-8")
     for term, weight in common.items():
-        head, found, rest = text.partition(f'"{term}": {{"weight": ')
-        assert found, term
-        text = head + found + str(weight) + rest[rest.index(",") :]
-    document = json.loads(text)
-    pieces = {"small": small, **by_school}
-    for name, weights in pieces.items():
-        entry = document["small"] if name == "small" else document["schools"][name]
-        old = json.dumps(entry["weights"])
-        assert text.count(f'"weights": {old}') >= 1, name
-        head, found, rest = text.partition(f'"{name}": {{')
-        text = head + found + rest.replace(f'"weights": {old}', f'"weights": {json.dumps(weights)}', 1)
+        head, key, rest = text.partition(f'"{term}": {{"weight": ')
+        assert key, term
+        text = head + key + str(weight) + rest[rest.index(",") :]
+    for name, weights in found.items():
+        head, key, rest = text.partition(f'"{name}": {{')
+        assert key, name
+        before, mark, after = rest.partition('"weights": {')
+        text = head + key + before + mark + json.dumps(weights)[1:] + after[after.index("}") + 1 :]
+    json.loads(text)
     path.write_text(text, encoding="utf-8")
 
 

@@ -16,7 +16,7 @@ from workbench.fingering.shape_grips import Frets, Grip, grips
 from workbench.fingering.terms import LEFT_TERMS
 from workbench.instrument.table import hand, instrument
 
-WORTH = 0.4  # what a row of a chart counts beside one printed finger of a study
+WORTH = 0.1  # what a row of a chart counts beside one printed finger of a study
 # A single finger in first position stands on its own fret: finger n on fret n
 # (method books, from memory). Counted as so many chart rows each.
 OWN_FRET_ROWS = 3

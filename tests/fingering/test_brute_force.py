@@ -108,7 +108,7 @@ def prepared(
     piece, on, pins = case
     wished = Settings(weights=weights)
     score = Score(piece)
-    player = Player(on, HANDS[hand], weights_for(wished).left)
+    player = Player(on, HANDS[hand], weights_for(wished, on.scale_mm).left)
     asked = {p.note: p for p in pins}
     assume(2 <= len(score.moments) <= 5)
     assume(1 <= size(score, player, asked) <= MOST_SEQUENCES)

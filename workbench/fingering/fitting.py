@@ -39,15 +39,16 @@ def fit(
     ridge: float = RIDGE,
     prior: Mapping[str, int] | None = None,
     only: Collection[str] | None = None,
+    floors: bool = True,
 ) -> dict[str, int]:
     """Weights in thousandths that explain the evidence best, near ``prior`` (else ``start``).
 
-    ``only`` names the terms that may change.
+    ``only`` names the terms that may change; without ``floors`` they may fall to nothing.
     """
     from scipy.optimize import minimize
 
     scale = 1.0 / evidence[0].scale()
-    low = np.array([least(t) / UNIT for t in LEFT_TERMS])
+    low = np.array([least(t) / UNIT if floors else 0.0 for t in LEFT_TERMS])
     near = _units(prior or start)
 
     def loss(scaled: IntArray) -> tuple[float, IntArray]:

@@ -21,7 +21,7 @@ from workbench.fingering.holding import AMONG, HOLDING, IntArray, among
 from workbench.fingering.reach import Limits, pair_limits, tip_mm
 from workbench.fingering.shape_grips import Frets, Grip, Press, grips
 from workbench.fingering.types import Settings
-from workbench.fingering.weights import sentences, weights_for
+from workbench.fingering.weights import alone_for, sentences, weights_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
@@ -101,7 +101,11 @@ def _shape(
                 narrowest = (excess, a, b, reach)
         else:
             possible.append((held, reach))
-    table = {**weights_for(Settings(), instrument.scale_mm).left, **dict(weights)}
+    table = {
+        **weights_for(Settings()).left,
+        **alone_for(instrument.scale_mm),
+        **dict(weights),
+    }
     amounts = shape_terms([held for held, _ in possible], instrument, hand)
     price = sum(amounts[t].astype(np.int64) * table[t] for t in TERMS)
     found = []

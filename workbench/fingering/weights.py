@@ -61,6 +61,14 @@ def schools() -> dict[str, tuple[str, str]]:
     return {k: (str(r["name"]), str(r["about"])) for k, r in _file()["schools"].items()}
 
 
+def alone_for(scale_mm: float) -> dict[str, int]:
+    """Weights of holding for a chord that stands alone, as charts finger it: the terms are
+    those of pieces, but a chord to be strummed is held for its own sake."""
+    data = _file()
+    name = "alone, ukulele" if scale_mm < data["small"]["below_mm"] else "alone, guitar"
+    return {t: int(w) for t, w in data[name]["weights"].items()}
+
+
 def weights_for(settings: Settings, scale_mm: float = 650.0) -> Weights:
     """The weights in force: the file's, those of a small instrument or of a school of
     fingering where they differ, the teacher's own, then shifted by the student's level and
