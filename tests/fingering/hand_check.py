@@ -52,7 +52,13 @@ def complaints(
     notes = [n for bar in fingering.bars for n in bar.notes]
     if [n.id for n in notes] != [n.id for n in piece.notes]:
         out.append("not the notes of the piece")
-    played = [n for n in notes if n.string is not None]
+    by_id = {n.id: n for n in notes}
+    for n in notes:  # two stems of one sound are told alike, then taken as one
+        if n.shares:
+            other = by_id[n.shares]
+            if (n.string, n.fret, n.left) != (other.string, other.fret, other.left):
+                out.append(f"{n.id}: one sound with {n.shares}, in two places")
+    played = [n for n in notes if n.string is not None and not n.shares]
     out += [
         f"{n.id}: silent without a reason" for n in notes if n.string is None and not n.impossible
     ]
@@ -82,7 +88,7 @@ def _one(n: FingeredNote, on: Instrument, pin: Pin | None) -> list[str]:
         out.append(f"{n.id}: string {n.string} fret {n.fret} does not sound {n.midi}")
     if (n.left == 0) != (n.fret == 0) or n.left not in (0, 1, 2, 3, 4):
         out.append(f"{n.id}: fret {n.fret} by finger {n.left}")
-    if n.right not in ("p", "i", "m", "a"):
+    if n.right not in ("p", "i", "m", "a") and not n.slurred:
         out.append(f"{n.id}: right finger {n.right}")
     if not 0 <= n.held <= n.duration:
         out.append(f"{n.id}: held {n.held} of {n.duration}")
@@ -99,8 +105,8 @@ def _one(n: FingeredNote, on: Instrument, pin: Pin | None) -> list[str]:
 def _together(sounding: list[FingeredNote], on: Instrument, hand: Hand) -> list[str]:
     """Notes that sound at one time: one a string, fingers in order and within reach."""
     out: list[str] = []
-    strings = [n.string for n in sounding]
-    if len(set(strings)) < len(strings):
+    strings = {(n.string, n.midi) for n in sounding}  # struck anew a string sounds on
+    if len({s for s, _ in strings}) < len(strings):
         out.append(f"{[n.id for n in sounding]}: two notes on one string at once")
     places: dict[int, list[tuple[int, int]]] = {}
     for n in sounding:
@@ -109,7 +115,7 @@ def _together(sounding: list[FingeredNote], on: Instrument, hand: Hand) -> list[
             places.setdefault(n.left, []).append((n.fret, n.string))
     for finger, mine in places.items():
         frets = {r for r, _ in mine}
-        if len(mine) > 1 and (finger != 1 or len(frets) > 1):
+        if len(frets) > 1:
             out.append(f"{[n.id for n in sounding]}: finger {finger} in two places {mine}")
         low, high = min(s for _, s in mine), max(s for _, s in mine)
         for n in sounding:
@@ -143,6 +149,7 @@ def _right(begun: list[FingeredNote], asked: dict[str, Pin]) -> list[str]:
     """Notes plucked at once: from the highest-numbered string to string 1 p, i, m, a."""
     if any(n.id in asked and asked[n.id].right for n in begun):
         return []
+    begun = [n for n in begun if not n.slurred]
     row = ["pima".index(n.right or "") for n in sorted(begun, key=lambda n: -(n.string or 0))]
     for a, b in pairwise(row):
         if a > b or (a == b and a != 0):

@@ -236,7 +236,6 @@ class Player:
         for n, (string, _, _) in zip(notes, places, strict=True):
             ring[string - 1] = n.id
         lost = cut = 0
-        struck = {string: n.midi for n, (string, _, _) in zip(notes, places, strict=True)}
         for string, note in enumerate(goes_on, 1):
             if note is None:
                 continue
@@ -245,7 +244,7 @@ class Player:
             pitch_kept = all(x[0] <= old.fingers[f - 1][0] for x in laid) if f else not laid
             if string not in played and pitch_kept and (f == 0 or f in stay):
                 ring[string - 1] = note
-            elif struck.get(string) != score.note[note].midi:  # struck anew it sounds on
+            else:
                 lost += min(LONGEST_CUT, ceil(score.left_over(note, time) * 4))
                 cut += 1
         says = [x[0] - f + 1 for f, x in enumerate(fingers, 1) if x[0]]

@@ -155,7 +155,7 @@ def test_every_step_of_a_path_has_the_terms_of_the_reference(
 ) -> None:
     piece, on, _ = case
     score = Score(piece)
-    player = Player(on, HANDS["medium"], weights_for(Settings(weights=weights)).left)
+    player = Player(on, HANDS["medium"], weights_for(Settings(weights=weights), on.scale_mm).left)
     assume(all(player.grips(m.notes, {}) for m in score.moments))
     solver = Solver(piece, on, HANDS["medium"], settings=Settings(weights=weights))
     lattice, layers = solver.lattice, solver.lattice.frame.layers

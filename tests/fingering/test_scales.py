@@ -1,5 +1,8 @@
 """First-position scales: one finger a fret (method books, from memory).
 
+On the guitar under the school of that name; editions of the nineteenth century, which the
+common weights follow, give fret 3 near the floor to finger 4.
+
 On a guitar in standard tuning first position ends at fret 4 of string 1 (G sharp 4), so that two
 octaves of G major fit (G2 to G4) and C major runs from C3 to G4, an octave and a fifth.
 The ukulele with high G has one octave of C major there.
@@ -34,7 +37,12 @@ def test_one_finger_a_fret(name: str, way: str, level: str) -> None:
     rising = names.split()
     row = {"up": rising, "down": rising[::-1], "up and down": rising + rising[-2::-1]}[way]
     music = piece(" ".join(f"{n}:1/2" for n in row))
-    f = solve(music, instrument(on), hand("medium"), settings=Settings(level=level))
+    f = solve(
+        music,
+        instrument(on),
+        hand("medium"),
+        settings=Settings(level=level, school="" if on == "ukulele" else "finger a fret"),
+    )
     notes = f.bars[0].notes
     assert [n.left for n in notes] == [n.fret for n in notes]
     assert max(n.fret or 0 for n in notes) <= 4

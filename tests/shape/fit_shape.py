@@ -22,10 +22,10 @@ from functools import cache
 
 import numpy as np
 from scipy.optimize import minimize
+from workbench.fingering.shape_terms import ALL_NAMES, WEIGHTS_FILE, Frets
 
 from tests.shape.shape_charts import Published, usable
 from workbench.fingering.shape import shape
-from workbench.fingering.shape_terms import ALL_NAMES, WEIGHTS_FILE, Frets
 from workbench.instrument.table import hand, instrument
 
 SCALE = 10.0  # cost for a chance smaller by the factor e

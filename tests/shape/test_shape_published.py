@@ -11,11 +11,11 @@ from collections.abc import Iterable
 
 import numpy as np
 import pytest
+from workbench.fingering.shape_terms import Frets, default_weights
 
 from tests.shape.fit_shape import ALL_NAMES, SCALE, agreement, fit, moved_down
 from tests.shape.shape_charts import Published, read, usable
 from workbench.fingering.shape import shape
-from workbench.fingering.shape_terms import Frets, default_weights
 from workbench.instrument.table import hand, instrument
 
 

@@ -8,10 +8,10 @@ from itertools import product
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from workbench.fingering.shape_terms import ALL_NAMES, default_weights
 
 from workbench.fingering.reach import pair_limits, span_mm
 from workbench.fingering.shape import ShapeFingering, shape, shape_document
-from workbench.fingering.shape_terms import ALL_NAMES, default_weights
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput

@@ -156,9 +156,6 @@ def _cuts(
         note = above.slots[slot - 1]
         string, fret, finger = placed[note.id]
         goes_on = layer.carry[slot - 1]
-        again = onsets.get(string)
-        if goes_on and again is not None and again.midi == note.midi:
-            continue  # struck anew on its own string: the sound goes on
         sounded = layer.time - starts[note.id]
         if goes_on and goes_on not in ringing:
             held[note.id] = sounded

@@ -17,7 +17,7 @@ from workbench.fingering.paths import Path, Sweeper
 from workbench.fingering.playable import split_playable
 from workbench.fingering.plucking import plucked_frame
 from workbench.fingering.right import Memo, faults, solve_right, window_frame
-from workbench.fingering.shared import apart, shortened, together
+from workbench.fingering.shared import apart, lasting, shortened, together
 from workbench.fingering.telling import words
 from workbench.fingering.types import (
     Alternative,
@@ -27,7 +27,8 @@ from workbench.fingering.types import (
     Pin,
     Settings,
 )
-from workbench.fingering.weights import LEFT_TERMS, weights_for
+from workbench.fingering.terms import LEFT_TERMS
+from workbench.fingering.weights import weights_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import Fact, fact
 from workbench.music.errors import BadInput
@@ -233,9 +234,10 @@ class Solver:
         """Strings by note id, and the frame of what the right hand plucks: a slur that runs
         along one string sounds its notes, one that has to cross strings does not."""
         strings = {i: n.string for i, n in told.notes.items() if n.string is not None}
+        plucked = {i for i, p in self.asked(self.pins).items() if p.right}
         self.by_slur = frozenset(
             n for n, before in self.slurred.items()
-            if n in strings and strings[n] == strings.get(before)
+            if n in strings and strings[n] == strings.get(before) and n not in plucked
         )
         return strings, plucked_frame(self.frame, self.by_slur, self.sounds.low)
 
@@ -265,7 +267,9 @@ class Solver:
             lead = self.sounds.of(n.id)
             if lead in told.notes:
                 note = replace(
-                    told.notes[lead], right=right.get(lead), slurred=lead in self.by_slur
+                    lasting(lead, told.notes, self.sounds.goes_on),
+                    right=right.get(lead),
+                    slurred=lead in self.by_slur,
                 )
                 if lead != n.id:
                     note = replace(note, id=n.id, shares=lead, pitch=n.pitch.name)

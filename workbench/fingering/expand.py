@@ -225,7 +225,8 @@ def where(fret: IntArray) -> IntArray:
     down = fret > 0
     many = np.maximum(1, down.sum(axis=1))
     sums = np.where(down, fret - FOUR, 0).sum(axis=1)
-    return np.maximum(2, (4 * sums + many) // (2 * many))
+    out: IntArray = np.maximum(2, (4 * sums + many) // (2 * many))
+    return out
 
 
 def hurry(layer: Layer) -> int:
@@ -271,7 +272,7 @@ def _ring_on(
     ring: IntArray, x: Batch, b: Before, n: Need, cover: IntArray, fret: IntArray, ins: Instrument
 ) -> tuple[IntArray, IntArray]:
     """Let notes that go on sound on in ``ring`` (changed in place); sixteenths lost by the
-    rest, and how many of them. A string that strikes the same pitch anew loses nothing."""
+    rest, and how many of them."""
     lost = np.zeros(len(x.a), np.int16)
     cuts = np.zeros(len(x.a), np.int16)
     every = cover[:, 0] | cover[:, 1] | cover[:, 2] | cover[:, 3]
@@ -291,8 +292,7 @@ def _ring_on(
                 stays = np.where(mine, alive, stays)
         stays &= (n.slot[x.g, s] == 0) & (goes_on > 0)
         ring[:, s] = np.where(stays, goes_on, ring[:, s])
-        again = b.again[x.a, s]
-        gone = (goes_on > 0) & ~stays & ~((again > 0) & (n.slot[x.g, s] == again))
+        gone = (goes_on > 0) & ~stays
         lost += np.where(gone, b.lost[x.a, s], 0).astype(np.int16)
         cuts += gone
     return lost, cuts

@@ -37,7 +37,9 @@ class Field:
             live = [i for i, c in enumerate(rows) if t < len(c.links)]
             links = [rows[i].links[t] for i in live]
             ends = np.cumsum([0] + [x.states for x in links])
-            before = np.concatenate([x.before + starts[i] for i, x in zip(live, links, strict=True)])
+            before = np.concatenate(
+                [x.before + starts[i] for i, x in zip(live, links, strict=True)]
+            )
             into = np.concatenate([x.into + e for x, e in zip(links, ends[:-1], strict=True)])
             going_on = int(starts[live[-1]] + sizes[live[-1]])
             fits = self._fits(links, ends[:-1])
@@ -62,7 +64,7 @@ class Field:
     def scale(self) -> IntArray:
         """How much each term moves the cost: its root mean square over the steps."""
         some = self.amounts[:: max(1, len(self.amounts) // 200_000)].astype(float)
-        return np.sqrt(np.maximum((some**2).mean(axis=0), 0.03))
+        return np.asarray(np.sqrt(np.maximum((some**2).mean(axis=0), 0.03)))
 
     def costs(self, weights: IntArray) -> IntArray:
         """Cost of every step in units, for weights in units."""
@@ -129,7 +131,7 @@ class Field:
             below[m.going_on :] = 0.0  # chains that ended
             below[m.sources] = top + np.log(whole)
         out = np.empty(len(price))
-        here = np.ones(self.many)
+        here: IntArray = np.ones(self.many)
         for m in self.moments:
             out[m.steps] = here[m.before] * onward[m.steps]
             here = np.bincount(m.into, out[m.steps], minlength=m.states)

@@ -30,8 +30,7 @@ class Layer:
     ``soon`` are the MIDI numbers that begin within the next few layers.
     ``melody``, ``tune``: where the melody is and whence it comes. ``since`` is the time
     from the parent on, in quarter lengths. ``slurs`` lists (slot here, parent slot) of notes
-    slurred to from one before. ``again[s]`` is the slot here that strikes the pitch of
-    parent slot s again (0: none): the sound goes on there.
+    slurred to from one before.
     """
 
     index: int
@@ -49,7 +48,6 @@ class Layer:
     tune: int = 0  # parent slot of the melody note just before, 0 = none or a leap in pitch
     since: Fraction = Fraction(0)
     slurs: tuple[tuple[int, int], ...] = ()
-    again: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -196,15 +194,12 @@ def _layer(
     carry: list[int] = []
     upto: list[bool] = []
     left_over: list[Fraction] = []
-    again: list[int] = []
     slurs: list[tuple[int, int]] = []
     since = Fraction(0)
     if parent >= 0:
         above = layers[parent]
         since = time - above.time
-        pitches = {n.midi: i for i, n in enumerate(starting, 1)}
         for n in above.slots:
-            again.append(pitches.get(n.midi, 0))
             end = starts[n.id] + n.duration
             upto.append(end >= time and not n.grace)
             if end > time and n.duration > 0:
@@ -236,7 +231,6 @@ def _layer(
         tune_slot(layers[parent].notes, starting) if parent >= 0 else 0,
         since,
         tuple(slurs),
-        tuple(again),
     )
 
 

@@ -68,7 +68,8 @@ def fourth_bass(p: Press) -> IntArray:
 
 def _drawn(p: Press) -> IntArray:
     back = np.maximum(0, p.finger + 1 - p.fret)
-    return 12 * back // np.maximum(1, p.fret * p.fret)
+    much: IntArray = 12 * back // np.maximum(1, p.fret * p.fret)
+    return much
 
 
 def cramped(p: Press) -> IntArray:
@@ -96,7 +97,7 @@ def barre(p: Press) -> IntArray:
 
 def barre_width(p: Press) -> IntArray:
     """Strings that a laid finger covers beyond the second one."""
-    return np.maximum(0, p.hi - p.lo - 1)
+    return np.asarray(np.maximum(0, p.hi - p.lo - 1))
 
 
 def barre_2(p: Press) -> IntArray:
@@ -116,7 +117,7 @@ def barre_4(p: Press) -> IntArray:
 
 def barre_wide(p: Press) -> IntArray:
     """1 for a finger other than the first laid over three strings or more."""
-    return ((p.hi - p.lo > 1) & (p.finger > 0)).astype(int)
+    return np.asarray((p.hi - p.lo > 1) & (p.finger > 0), int)
 
 
 # -- two fingers -----------------------------------------------------------------
@@ -124,7 +125,7 @@ def barre_wide(p: Press) -> IntArray:
 
 def crossed(a: Press, b: Press) -> IntArray:
     """1 where two fingers share a fret and the higher one is on the bass side."""
-    return ((a.fret == b.fret) & (b.middle > a.middle)).astype(int)
+    return np.asarray((a.fret == b.fret) & (b.middle > a.middle), int)
 
 
 def against_slant(a: Press, b: Press) -> IntArray:
@@ -148,11 +149,11 @@ def shared_far(a: Press, b: Press) -> IntArray:
 
 def skipped(a: Press, b: Press) -> IntArray:
     """Fingers left out between two that stand as close as neighbours could."""
-    return np.maximum(0, b.finger - a.finger - np.maximum(1, b.fret - a.fret))
+    return np.asarray(np.maximum(0, b.finger - a.finger - np.maximum(1, b.fret - a.fret)))
 
 
 def _spread(a: Press, b: Press, which: tuple[tuple[int, int], ...]) -> IntArray:
-    wide = np.maximum(0, (b.fret - a.fret) - (b.finger - a.finger))
+    wide: IntArray = np.maximum(0, (b.fret - a.fret) - (b.finger - a.finger))
     return wide if (a.finger, b.finger) in which else wide * 0
 
 
@@ -317,7 +318,8 @@ class Holding:
         n = len(self.laid)
         (fa, xa), (fb, xb) = self._place(code[:, f]), self._place(code[:, g])
         apart = np.clip(fb - fa, 0, self.far_apart)
-        return ((fa * (self.far_apart + 1) + apart) * n + xa) * n + xb
+        out: IntArray = ((fa * (self.far_apart + 1) + apart) * n + xa) * n + xb
+        return out
 
     def cost(self, code: IntArray, new: IntArray, weights: Mapping[str, int]) -> IntArray:
         """Cost in thousandths of hands (``code``: (E, 4), fret << 8 | lo << 4 | hi, 0 = not

@@ -106,8 +106,6 @@ def join_layer(frame: Frame, join: Join) -> Layer:
         melody_slot(target.notes),
         tune_slot(source.notes, target.notes),
         Fraction(1),
-        (),
-        (0,) * k,
     )
 
 
@@ -123,7 +121,6 @@ def _signature(layer: Layer) -> tuple[object, ...]:
         layer.tune,
         hurry(layer),
         layer.slurs,
-        layer.again,
     )
 
 

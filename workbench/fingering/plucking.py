@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import replace
 
-from workbench.fingering.frame import Frame
+from workbench.fingering.frame import Frame, Layer
 
 LOW = 2  # voice under which the right hand takes a shared sound that the lower voice moves
 
@@ -14,7 +14,7 @@ def plucked_frame(frame: Frame, slurred: Collection[str], low: Collection[str]) 
     """The frame without notes that a slur sounds; moments left empty fall out, what follows
     hangs on the moment before. Sounds in ``low`` are taken as the lower voice's."""
     place: dict[int, int] = {}  # old layer -> its new index, or that of the one before it
-    layers = []
+    layers: list[Layer] = []
     for layer in frame.layers:
         parent = place[layer.parent] if layer.parent >= 0 else -1
         notes = tuple(

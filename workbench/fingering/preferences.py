@@ -15,7 +15,8 @@ from dataclasses import dataclass, replace
 from workbench.fingering.alternatives import other_ways, pinned_way
 from workbench.fingering.engine import Solver
 from workbench.fingering.types import Pin, Settings
-from workbench.fingering.weights import LEFT_TERMS, weights_for
+from workbench.fingering.terms import LEFT_TERMS
+from workbench.fingering.weights import weights_for
 
 FACTOR = 4.0  # a weight stays between a quarter of the file's and four times it
 ROOM = 3000  # thousandths a weight may grow to where the file has it at nothing

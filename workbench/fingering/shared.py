@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from fractions import Fraction
 
@@ -34,6 +34,24 @@ def together(a: Pin, b: Pin) -> Pin:
         left=a.left if a.left is not None else b.left,
         right=a.right or b.right,
     )
+
+
+def lasting(
+    note: str, told: Mapping[str, FingeredNote], goes_on: Mapping[str, str]
+) -> FingeredNote:
+    """A sound with what it goes on in where it is struck again, as far as it is held."""
+    found = told[note]
+    while found.held == found.duration and goes_on.get(note) in told:
+        note = goes_on[note]
+        later = told[note]
+        found = replace(
+            found,
+            duration=found.duration + later.duration,
+            held=found.held + later.held,
+            cut_reason=later.cut_reason,
+            cut_kind=later.cut_kind,
+        )
+    return found
 
 
 def shortened(note: FingeredNote, duration: Fraction) -> FingeredNote:

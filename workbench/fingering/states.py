@@ -91,9 +91,8 @@ class Before:
     on; ``useful``: silent, but its note returns soon; ``cover``: strings as
     bits; ``rest``: slot here of what goes on on each string; ``top``: finger by
     string; ``busy``: some finger's note sounds up to now; ``lost``: sixteenths
-    that would be lost on each string; ``again``: slot here that strikes the same pitch
-    anew; ``tune``: string of the melody note just before, 0 where the melody does not move
-    on from there.
+    that would be lost on each string; ``tune``: string of the melody note just
+    before, 0 where the melody does not move on from there.
     """
 
     upto: BoolArray
@@ -104,7 +103,6 @@ class Before:
     top: IntArray
     busy: BoolArray
     lost: IntArray
-    again: IntArray
     tune: IntArray
 
 
@@ -139,9 +137,8 @@ def before(states: States, layer: Layer, instrument: Instrument) -> Before:
     if layer.tune:
         tune = (np.argmax(states.ring == layer.tune, axis=1) + 1).astype(np.int16)
     busy = np.asarray(upto.any(axis=1))
-    again = np.array([0, *layer.again], np.int16)[states.ring]
     lost = lost_slot[states.ring]
-    return Before(upto, held, useful, cover, rest, top, busy, lost, again, tune)
+    return Before(upto, held, useful, cover, rest, top, busy, lost, tune)
 
 
 @dataclass(frozen=True)
@@ -191,9 +188,9 @@ def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
     ]
     tuned = instrument.open_midi
     for i, grip in enumerate(grips):
-        at = [(layer.notes[j].midi, tuned[p[0] - 1]) for j, p in enumerate(grip.places)]
+        told = [(layer.notes[j].midi, tuned[p[0] - 1]) for j, p in enumerate(grip.places)]
         displaced[i] = sum(ranks[j][p[0]] for j, p in enumerate(grip.places))
-        inverted[i] = sum(a > b and s < t for a, s in at for b, t in at)
+        inverted[i] = sum(a > b and s < t for a, s in told for b, t in told)
         for j, (string, at, _) in enumerate(grip.places):
             slot[i, string - 1] = j + 1
             string_fret[i, string - 1] = at

@@ -152,13 +152,11 @@ def _way(s: Steps, neck: Neck) -> IntArray:
 
 
 def _led(s: Steps) -> BoolArray:
-    out: BoolArray = (s.guided & s.need).any(axis=1)
-    return out
+    return np.asarray((s.guided & s.need).any(axis=1))
 
 
 def _holding(s: Steps) -> BoolArray:
-    out: BoolArray = s.held.any(axis=1)
-    return out
+    return np.asarray(s.held.any(axis=1))
 
 
 def lean(s: Steps, neck: Neck) -> IntArray:
@@ -270,7 +268,7 @@ LEFT_TERMS = (*HOLDING, *AMONG, *(t.__name__ for t in TERMS))
 def features(s: Steps, neck: Neck) -> dict[str, IntArray]:
     """Every term by name, in its unit."""
     new = s.new
-    with_others = np.where(new.any(axis=1)[:, None], s.among, 0)
+    with_others = np.where(np.asarray(new.any(axis=1))[:, None], s.among, 0)
     return {
         **neck.holding.terms(s.code, new),
         **{name: with_others[:, i] for i, name in enumerate(AMONG)},

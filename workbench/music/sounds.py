@@ -2,13 +2,15 @@
 
 Music for one player writes a sound that belongs to two voices with two stems: two
 notes of one pitch that begin together (common practice, no source). Notation keeps
-both; hands, ears and counts take them as one sound that rings for the longer value.
+both; hands, ears and counts take them as one sound that rings for the longer value. A
+sound that another voice strikes again while it is written to last goes on in the new one.
 """
 
 from __future__ import annotations
 
 from collections.abc import Collection
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from workbench.music.model import Bar, Note, Piece
 
@@ -18,13 +20,16 @@ class Sounds:
     """A piece as it sounds. ``piece`` holds one note a sound; ``lead`` names for every
     other written note the one whose sound it shares; ``voices`` gives the voices of every
     shared sound, by the leading note's id; ``low`` are shared sounds that the lower voice
-    moves with, so that the thumb plucks them.
+    moves with, so that the thumb plucks them; ``goes_on`` names for a sound struck again
+    within its value the one in which it goes on (the piece holds the first up to there, the
+    second for what is left of either).
     """
 
     piece: Piece
     lead: dict[str, str]
     voices: dict[str, tuple[int, ...]]
     low: frozenset[str]
+    goes_on: dict[str, str]
 
     def of(self, note: str) -> str:
         """The id of the note that stands for the sound of ``note``."""
@@ -72,7 +77,38 @@ def sounds(piece: Piece, apart: Collection[str] = ()) -> Sounds:
                 notes=tuple(chief.get(n.id, n) for n in bar.notes if n.id not in lead),
             )
         )
-    return Sounds(replace(piece, bars=tuple(bars)), lead, voices, frozenset(low))
+    merged, goes_on = _struck_again(replace(piece, bars=tuple(bars)), apart)
+    return Sounds(merged, lead, voices, frozenset(low), goes_on)
+
+
+def _struck_again(piece: Piece, apart: Collection[str]) -> tuple[Piece, dict[str, str]]:
+    """Sounds that begin within an equal pitch take over what is left of it."""
+    lasting: dict[int, tuple[Fraction, Fraction, str]] = {}  # by pitch: start, end, id
+    length: dict[str, Fraction] = {}
+    goes_on: dict[str, str] = {}
+    for bar, start in zip(piece.bars, piece.starts, strict=True):
+        for n in sorted(bar.notes, key=lambda n: n.onset):
+            if n.grace or n.duration == 0 or n.id in apart:
+                continue
+            at = start + n.onset
+            end = at + n.duration
+            if n.midi in lasting and lasting[n.midi][0] < at < lasting[n.midi][1]:
+                began, ends, old = lasting[n.midi]
+                goes_on[old] = n.id
+                length[old] = at - began
+                end = max(end, ends)
+                length[n.id] = end - at
+            lasting[n.midi] = (at, end, n.id)
+    if not goes_on:
+        return piece, {}
+    bars = tuple(
+        replace(
+            bar,
+            notes=tuple(replace(n, duration=length.get(n.id, n.duration)) for n in bar.notes),
+        )
+        for bar in piece.bars
+    )
+    return replace(piece, bars=bars), goes_on
 
 
 def _moves_low(group: list[Note], notes: tuple[Note, ...]) -> bool:
