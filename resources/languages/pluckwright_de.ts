@@ -676,6 +676,11 @@
         <translation>&amp;Teil aus den gewählten Takten …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>&amp;Semitones</source>
+        <translation>Halb&amp;töne</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Shelf …</source>
         <translation>&amp;Regal …</translation>
@@ -1402,6 +1407,11 @@
         <location filename="../../workbench/ui/music_keys.py"/>
         <source>A to G</source>
         <translation>A bis G</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>A&amp;rrangement</source>
+        <translation>Bea&amp;rbeitung</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
@@ -2686,6 +2696,11 @@
         <translation>F7, Am/C …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>Faithful keeps what can be kept; easy leaves out what makes it hard</source>
+        <translation>Treu behält, was zu behalten ist; leicht lässt weg, was es schwer macht</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/typed.py"/>
         <source>Figure {at}, '{word}', cannot be read; write a fret such as 3, string and fret such as 2/3, a finger after a dot such as 2/3.1, p i m or a, or - for any.</source>
         <translation>Angabe {at}, „{word}“, ist nicht lesbar; schreiben Sie einen Bund wie 3, Saite und Bund wie 2/3, einen Finger nach einem Punkt wie 2/3.1, p, i, m oder a, oder - für beliebig.</translation>
@@ -3189,6 +3204,11 @@
         <location filename="../../workbench/ui/help_window.py"/>
         <source>Help</source>
         <translation>Hilfe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>Highest &amp;fret</source>
+        <translation>Höchster &amp;Bund</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/weights.py"/>
@@ -4240,6 +4260,11 @@
         <location filename="../../workbench/handout/teacher.py"/>
         <source>No note is cut.</source>
         <translation>Kein Ton ist gekürzt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>No note lies above this fret</source>
+        <translation>Kein Ton liegt über diesem Bund</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/recent.py"/>
@@ -5374,6 +5399,11 @@
         <translation>Gewählt: {note}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>Semitones up, or down where below 0; 0 is as written</source>
+        <translation>Halbtöne aufwärts, unter 0 abwärts; 0 ist wie notiert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_commands.py"/>
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Set a repeat</source>
@@ -5474,6 +5504,11 @@
         <location filename="../../workbench/ui/reading_view.py"/>
         <source>Smaller text (-)</source>
         <translation>Kleinerer Text (-)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>So far best in {key}; the search goes on.</source>
+        <translation>Bisher am besten in {key}; die Suche geht weiter.</translation>
     </message>
     <message>
         <location filename="../../workbench/instrument/table.py"/>
@@ -10472,6 +10507,11 @@
         <translation>was es gewichtet</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>where it lies best</source>
+        <translation>wo es am besten liegt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/edits/lengths.py"/>
         <source>whole note</source>
         <translation>Ganze</translation>
@@ -10842,11 +10882,6 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/playing_fields.py"/>
         <source>{key} ({steps} semitones)</source>
         <translation>{key} ({steps} Halbtöne)</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/music_dialog.py"/>
-        <source>{key} ({steps} semitones), as now</source>
-        <translation>{key} ({steps} Halbtöne), wie jetzt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_keys.py"/>
@@ -11332,6 +11367,11 @@ Ihr Text</translation>
         <translation>{n} h</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>{n} left out</source>
+        <translation>{n} weggelassen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/book.py"/>
         <location filename="../../workbench/ui/backups_dialog.py"/>
         <location filename="../../workbench/ui/import_dialog.py"/>
@@ -11691,11 +11731,6 @@ Ihr Text</translation>
         <location filename="../../workbench/music/form.py"/>
         <source>{n} times</source>
         <translation>{n}-mal</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
-        <source>{n} unplayable</source>
-        <translation>{n} nicht spielbar</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bar_rows.py"/>

@@ -67,4 +67,6 @@ def test_the_ranking_is_shown_while_it_grows(qtbot, open_window, settled, tmp_pa
     dialog.fields._grown.connect(lambda row: seen.append(len(row[3])))
     dialog.fields.capo.setValue(1)
     qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
-    assert seen[:3] == [1, 2, 3] and seen[-1] == 12
+    # what an earlier search still had to tell may come first
+    begun = len(seen) - 1 - seen[::-1].index(1)
+    assert seen[begun : begun + 3] == [1, 2, 3] and seen[-1] == 12
