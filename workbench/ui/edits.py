@@ -60,7 +60,8 @@ def new_lesson(
         hand=hand,
         key=placed.key,
         transposition=placed.transposition,
-        changes=(*(c.reason for c in placed.changes), *(told(m.reason) for m in held.left_out)),
+        changes=tuple(told(m.reason) for m in held.left_out),
+        arranged=placed.changes,
         pins=held.pins,
     )
 
@@ -102,10 +103,8 @@ def rearranged(
         capo=instrument.capo,
         key=placed.key,
         transposition=placed.transposition + (lesson.transposition if again else 0),
-        changes=(
-            *(lesson.changes if again else ()),
-            *(change.reason for change in placed.changes),
-        ),
+        changes=lesson.changes if again else (),
+        arranged=(*(lesson.arranged if again else ()), *placed.changes),
         pins=pins,
         notes=notes,
     )
