@@ -1903,6 +1903,11 @@
         <translation>Beide haben {shared}; hier kommt dazu: {alone}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/score_menu.py"/>
+        <source>Both stems on &amp;one string</source>
+        <translation>Beide Hälse auf &amp;einer Saite</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/playing_fields.py"/>
         <source>C&amp;apo at fret</source>
         <translation>K&amp;apodaster im Bund</translation>
@@ -2523,6 +2528,11 @@
         <location filename="../../workbench/ui/tour.py"/>
         <source>Each row is a bar as it is played, repeats written out. Select another bar with the arrow keys or a click: everything else in the window follows.</source>
         <translation>Jede Zeile ist ein Takt, wie er gespielt wird, Wiederholungen ausgeschrieben. Wählen Sie mit den Pfeiltasten oder einem Klick einen anderen Takt: Alles andere im Fenster folgt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score_menu.py"/>
+        <source>Each stem on a &amp;string of its own</source>
+        <translation>Jeder Hals auf &amp;eigener Saite</translation>
     </message>
     <message>
         <location filename="../../workbench/store/archiving.py"/>
@@ -4825,6 +4835,16 @@
         <translation>Übeplan erstellen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/session.py"/>
+        <source>Play a note on one string</source>
+        <translation>Einen Ton auf einer Saite spielen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/session.py"/>
+        <source>Play a note on two strings</source>
+        <translation>Einen Ton auf zwei Saiten spielen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>Play it from memory of the hands first, then look and mend what was lost.</source>
         <translation>Zuerst aus dem Gedächtnis der Hände spielen, dann nachsehen und ausbessern, was verloren ging.</translation>
@@ -6941,6 +6961,11 @@
         <location filename="../../workbench/ui/edits.py"/>
         <source>This note is an open string and takes no left finger; move it to another string to stop it.</source>
         <translation>Dieser Ton ist eine leere Saite und braucht keinen linken Finger; legen Sie ihn auf eine andere Saite, um ihn zu greifen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>This note is written with one stem; only two can be two strings.</source>
+        <translation>Diese Note hat nur einen Hals; nur zwei Hälse können zwei Saiten sein.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/changes_list.py"/>
