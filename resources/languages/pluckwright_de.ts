@@ -2494,6 +2494,11 @@
         <translation>Kleine Taktbilder werden gezeichnet</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>Drawing the two fingerings</source>
+        <translation>Die beiden Fingersätze werden gezeichnet</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score_view.py"/>
         <source>Drop a score here, or choose Import from the Lesson menu.</source>
         <translation>Ziehen Sie Noten hierher, oder wählen Sie „Importieren“ im Menü „Lektion“.</translation>
@@ -8135,6 +8140,11 @@
         <translation>Schlag {beat}: {why}</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>beats cut off</source>
+        <translation>abgeschnittene Schläge</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/fit.py"/>
         <location filename="../../workbench/engraving/charts_grade.py"/>
         <source>before</source>
@@ -8339,11 +8349,6 @@
         <translation>leichte zuerst</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
-        <source>effort</source>
-        <translation>Aufwand</translation>
-    </message>
-    <message>
         <location filename="../../workbench/language/numbers.py"/>
         <source>eight</source>
         <comment>number</comment>
@@ -8490,6 +8495,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers on neighbouring strings</source>
         <translation>Finger auf benachbarten Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>fingers put down</source>
+        <translation>aufgesetzte Finger</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9115,6 +9125,11 @@
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>move the note to the string above or below</source>
         <translation>den Ton auf die Saite darüber oder darunter setzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>moves of the hand</source>
+        <translation>Lagenwechsel</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
@@ -9990,6 +10005,11 @@
         <translation>auf Saite {string} klingt im Bund {fret} {sounds}, nicht {pitch}</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>strings played open</source>
+        <translation>leer gespielte Saiten</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/grading.json"/>
         <source>strings plucked together</source>
         <translation>zugleich gezupfte Saiten</translation>
@@ -10842,6 +10862,11 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/material.py"/>
         <source>{heading} (left-handed: string 1 on the left)</source>
         <translation>{heading} (Linkshänder: Saite 1 links)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/compare_dialog.py"/>
+        <source>{head}, as music</source>
+        <translation>{head}, als Noten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
