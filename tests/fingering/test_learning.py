@@ -40,7 +40,8 @@ def synthetic(hidden: dict[str, int], count: int, seed: int) -> list[Choice]:
 
 def test_the_fit_carries_over_to_choices_it_has_not_seen() -> None:
     hidden = dict(FILE)
-    hidden.update(hop=FILE["hop"] // 4, barre=FILE["barre"] * 4, high=FILE["high"] * 4)
+    hidden.update({t: FILE[t] // 4 for t in ("barre_4", "crossed", "beyond")})
+    hidden.update(inverted=FILE["inverted"] * 4, slur=FILE["slur"] * 3)
     learnt = fit(synthetic(hidden, 40, 1))
     new = synthetic(hidden, 200, 2)
     fitted = weights_for(apply(learnt, Settings())).left
@@ -91,7 +92,7 @@ def test_a_teacher_who_wants_one_and_three_gets_them_on_new_music() -> None:
         found = choice_from(solver, 0, pins)
         assert found is not None
         choices.append(found)
-    learnt = fit(choices)
+    learnt = fit(choices, scale_mm=UKULELE.scale_mm)
     assert learnt.reproduced_before == 0 and learnt.reproduced_after == len(tight)
     assert learnt.changes and all(sentence(c.term) for c in learnt.changes)
     fresh = piece("G4:1 F4+D4:1 C4:1")

@@ -19,6 +19,7 @@ from workbench.fingering.plucking import plucked_frame
 from workbench.fingering.right import Memo, faults, solve_right, window_frame
 from workbench.fingering.shared import apart, lasting, shortened, together
 from workbench.fingering.telling import words
+from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.types import (
     Alternative,
     FingeredBar,
@@ -27,7 +28,6 @@ from workbench.fingering.types import (
     Pin,
     Settings,
 )
-from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.weights import weights_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import Fact, fact

@@ -14,8 +14,8 @@ from dataclasses import dataclass, replace
 
 from workbench.fingering.alternatives import other_ways, pinned_way
 from workbench.fingering.engine import Solver
-from workbench.fingering.types import Pin, Settings
 from workbench.fingering.terms import LEFT_TERMS
+from workbench.fingering.types import Pin, Settings
 from workbench.fingering.weights import weights_for
 
 FACTOR = 4.0  # a weight stays between a quarter of the file's and four times it
@@ -152,12 +152,15 @@ def _solve(
     return {t: round(float(w) * 1000) for t, w in zip(LEFT_TERMS, found.x[:k], strict=True)}
 
 
-def fit(choices: Sequence[Choice], settings: Settings | None = None) -> Fit:
+def fit(
+    choices: Sequence[Choice], settings: Settings | None = None, scale_mm: float = 650.0
+) -> Fit:
     """Fit the left hand's weights to the teacher's choices, starting from the weights
-    of ``settings``. Level and hand setting are left out: they shift the result later."""
+    of ``settings`` on an instrument of that scale length. Level and hand setting are left
+    out: they shift the result later."""
     settings = settings or Settings()
-    file = weights_for(Settings()).left
-    start = weights_for(Settings(weights=settings.weights)).left
+    file = weights_for(Settings(), scale_mm).left
+    start = weights_for(Settings(weights=settings.weights), scale_mm).left
     counted = [c for c in choices if c.rejected]
     after = _solve(counted, start, file)
     unseen = 0

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
 from workbench.fingering.terms import LEFT_TERMS
-from workbench.fingering.weights import LEFT_TERMS
+from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
+from workbench.fingering.weights 
 from workbench.instrument.model import Hand
 from workbench.language.fact import Fact, fact
 

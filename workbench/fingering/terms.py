@@ -29,9 +29,10 @@ class Steps:
     ``hinged``: finger 1 rolls down to a barre while it sounds; ``grown``: (E, 4) the
     finger stays but covers more strings; ``swapped``: fingers put where another stood;
     ``busy``: some finger is at work up to now; ``lost``: sixteenths of written length cut
-    off; ``cuts``: notes cut; ``old_pos``/``pos``: hand positions in half frets; ``hurry`` 0 (time
-    enough) to 3 for the time since the notes before; ``unsteady``: fretted though open
-    would do; ``among``: (E, terms) of holding.among; ``inverted``: pairs of notes whose strings stand the other way round;
+    off; ``cuts``: notes cut; ``old_pos``/``pos``: hand positions in half frets; ``hurry`` 0
+    (time enough) to 3 for the time since the notes before; ``unsteady``: fretted though open
+    would do; ``among``: (E, terms) of holding.among; ``inverted``: pairs of notes whose
+    strings stand the other way round;
     ``displaced``: strings between the notes' places and the lowest on the neck;
     ``lowest_new``: lowest fret stopped anew on another string (99: none);
     ``old_tune``/``tune``: strings of the melody note before and now, 0 = none; ``slurred``:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections import Counter
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from workbench.fingering.engine import Solver
@@ -67,10 +68,18 @@ def fit_to_choices(shelf: Shelf, progress: Callable[[int, int], None] | None = N
                 "fingering in a few bars first."
             )
         )
-    found = fit(choices, Settings(weights=studio_weights(shelf)))
+    found = fit(choices, Settings(weights=studio_weights(shelf)), _scale_mm(lessons))
     _put(shelf, found.weights, say("Fit to my choices"))
     shelf.set_settings({WEIGHTS: list(found.weights), BEFORE: list(found.undo)})
     return found
+
+
+def _scale_mm(lessons: Sequence[Lesson]) -> float:
+    """The scale length of the instrument on which most was pinned."""
+    count: Counter[float] = Counter()
+    for lesson in lessons:
+        count[instrument(lesson.instrument).scale_mm] += len(lesson.pins)
+    return count.most_common(1)[0][0]
 
 
 def undo_fit(shelf: Shelf) -> Pairs:
