@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
-from workbench.fingering.weights 
 from workbench.instrument.model import Hand
 from workbench.language.fact import Fact, fact
 
