@@ -1141,21 +1141,6 @@
         <translation>Einen &amp;Halbton höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>A barre ends before string 1, so its tip joint presses instead of the whole finger.</source>
-        <translation>Ein Barré endet vor Saite 1, sodass das Endglied drückt statt des ganzen Fingers.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>A barre is wide: {n} more than two strings to press.</source>
-        <translation>Ein Barré ist breit: {n} mehr als zwei Saiten zu drücken.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>A barre must stay flat beneath another finger's string.</source>
-        <translation>Ein Barré muss unter der Saite eines anderen Fingers flach bleiben.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/book.py"/>
         <location filename="../../workbench/handout/products.py"/>
         <source>A book needs a lesson at least; choose some.</source>
@@ -1180,21 +1165,6 @@
         <location filename="../../workbench/handout/words.py"/>
         <source>A dash before a number: guide finger, it slides along its string.</source>
         <translation>Strich vor einer Zahl: Führungsfinger, er gleitet auf seiner Saite.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>A finger is skipped though its neighbours stand close together.</source>
-        <translation>Ein Finger wird ausgelassen, obwohl seine Nachbarn eng beieinander stehen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>A finger is spread and must lie flat as well.</source>
-        <translation>Ein Finger ist gespreizt und muss zugleich flach liegen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>A finger other than the first lies over three strings or more.</source>
-        <translation>Ein anderer Finger als der erste liegt über drei oder mehr Saiten.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -1227,11 +1197,6 @@
         <translation>Der Name einer Gruppe hat 1 bis {n} Zeichen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>A higher finger reaches over to the bass side, against the slant of the hand.</source>
-        <translation>Ein höherer Finger greift zur Bassseite hinüber, gegen die Neigung der Hand.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/store/studio.py"/>
         <source>A kept choice</source>
         <translation>Eine gespeicherte Entscheidung</translation>
@@ -1255,11 +1220,6 @@
         <location filename="../../workbench/ui/shortcut_list.py"/>
         <source>A key, or what it does</source>
         <translation>Eine Taste oder ihre Wirkung</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>A laid finger may damp the open string beside it.</source>
-        <translation>Ein gelegter Finger kann die leere Saite daneben dämpfen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/edits.py"/>
@@ -2030,6 +1990,11 @@
     </message>
     <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
+        <source>Change the school of fingering</source>
+        <translation>Fingersatzschule ändern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>Change the student</source>
         <translation>Schüler ändern</translation>
     </message>
@@ -2221,6 +2186,11 @@
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Coda</source>
         <translation>Coda</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/weights.py"/>
+        <source>Common to all editions</source>
+        <translation>Allen Ausgaben gemeinsam</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -2530,6 +2500,11 @@
         <translation>E&amp;xportieren …</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>Each finger keeps its own fret, as scales in method books are fingered; set by those scales, no edition was fitted.</source>
+        <translation>Jeder Finger behält seinen Bund, wie Schulwerke Tonleitern befingern; nach diesen Tonleitern gesetzt, keine Ausgabe wurde angepasst.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/tour.py"/>
         <source>Each row is a bar as it is played, repeats written out. Select another bar with the arrow keys or a click: everything else in the window follows.</source>
         <translation>Jede Zeile ist ein Takt, wie er gespielt wird, Wiederholungen ausgeschrieben. Wählen Sie mit den Pfeiltasten oder einem Klick einen anderen Takt: Alles andere im Fenster folgt.</translation>
@@ -2763,36 +2738,6 @@
         <translation>Finger 0 ist die leere Saite, dieser Ton wird aber im Bund {fret} gegriffen; wählen Sie 1 bis 4 oder legen Sie ihn auf eine Saite, auf der er leer klingt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Finger 1 lies over several strings (barre).</source>
-        <translation>Finger 1 liegt über mehreren Saiten (Barré).</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Finger 2 has to lie over several strings.</source>
-        <translation>Finger 2 muss über mehreren Saiten liegen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Finger 3 has to lie over several strings.</source>
-        <translation>Finger 3 muss über mehreren Saiten liegen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Finger 3 is used, a weaker finger.</source>
-        <translation>Finger 3 wird gebraucht, ein schwächerer Finger.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Finger 4 has to lie over several strings.</source>
-        <translation>Finger 4 muss über mehreren Saiten liegen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Finger 4 is used, the weakest finger.</source>
-        <translation>Finger 4 wird gebraucht, der schwächste Finger.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/technique_shelf.py"/>
         <source>Finger the lessons that never were, to compare with them</source>
         <translation>Den Fingersatz der Lektionen berechnen, die noch keinen haben, um mit ihnen zu vergleichen</translation>
@@ -2833,19 +2778,14 @@
         <translation>Finger 1 und 2</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Fingers 1 and 2 are spread {n} fret(s) more than one each.</source>
-        <translation>Finger 1 und 2 sind gespreizt: {n} weiter als ein Finger je Bund.</translation>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>Fingers 1 and 2 do the work and the hand stands where they fall, often in second position; fitted to the studies opus 35 as printed by Simrock.</source>
+        <translation>Finger 1 und 2 tun die Arbeit, und die Hand steht, wo sie hinfallen, oft in der zweiten Lage; angepasst an die Etüden op. 35 in der Ausgabe von Simrock.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/spans_dialog.py"/>
         <source>Fingers 1 and 4</source>
         <translation>Finger 1 und 4</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Fingers 2 and 3 are spread {n} fret(s) more than one each.</source>
-        <translation>Finger 2 und 3 sind gespreizt: {n} weiter als ein Finger je Bund.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/spans_dialog.py"/>
@@ -2858,11 +2798,6 @@
         <translation>Finger weiter auseinander, als sie es gern haben; die Hand vor dem Ton aus den Grundgelenken öffnen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Fingers on one fret cross: the higher finger is on the higher-numbered string.</source>
-        <translation>Finger im selben Bund kreuzen sich: Der höhere Finger steht auf der Saite mit der höheren Nummer.</translation>
-    </message>
-    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Fingers that leave their strings' places.</source>
         <translation>Finger, die den Platz an ihrer Saite verlassen.</translation>
@@ -2871,6 +2806,11 @@
         <location filename="../../workbench/ui/note_scope.py"/>
         <source>First bar of the note</source>
         <translation>Erster Takt des Hinweises</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>First position, with finger 4 on fret 3 of the strings near the floor and finger 3 on the basses; fitted to the lessons opus 60.</source>
+        <translation>Erste Lage, mit Finger 4 im 3. Bund der bodennahen Saiten und Finger 3 auf den Bässen; angepasst an die Übungsstücke op. 60.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/technique_view.py"/>
@@ -2886,6 +2826,11 @@
         <location filename="../../workbench/ui/score_bar.py"/>
         <source>Fit the piece into the strip</source>
         <translation>Das Stück in die Notenzeile einpassen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/learning.py"/>
+        <source>Fit to fingered scores</source>
+        <translation>An Noten mit Fingersatz angepasst</translation>
     </message>
     <message>
         <location filename="../../workbench/store/learning.py"/>
@@ -3053,6 +2998,11 @@
         <location filename="../../workbench/ui/music_menu.py"/>
         <source>Give it to the next &amp;voice</source>
         <translation>In die nächste &amp;Stimme</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>Give scores to learn from, or --grades, or --undo; not several.</source>
+        <translation>Entweder Noten zum Lernen angeben oder --grades oder --undo, nicht mehreres.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -4076,26 +4026,6 @@
         <translation>Teil benennen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Near the nut, a finger is bunched lower than its own fret (1 on 1, 2 on 2, 3 on 3).</source>
-        <translation>Nahe am Sattel steht ein Finger tiefer gedrängt als in seinem Bund (1 in 1, 2 in 2, 3 in 3).</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Near the nut, the whole hand leaves first position by {n} fret(s).</source>
-        <translation>Nahe am Sattel verlässt die ganze Hand die erste Lage, um {n}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Neighbouring fingers on one fret stand strings apart.</source>
-        <translation>Benachbarte Finger im selben Bund stehen Saiten weit auseinander.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Neighbouring fingers twist against the slant of the hand.</source>
-        <translation>Benachbarte Finger verdrehen sich gegen die Neigung der Hand.</translation>
-    </message>
-    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Neighbouring notes lie on different strings, so that they ring into one another.</source>
         <translation>Benachbarte Töne liegen auf verschiedenen Saiten, sodass sie ineinander klingen.</translation>
@@ -4516,6 +4446,11 @@
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
+        <source>Of {printed} printed fingers the engine met {before:.1%} before and meets {fitted:.1%} now; {after:.1%} where the piece (or, in one score alone, the bar) was left out of the fit.</source>
+        <translation>Von {printed} gedruckten Fingern traf das Programm vorher {before:.1%} und trifft jetzt {fitted:.1%}; {after:.1%}, wo das Stück (bei einer einzigen Datei der Takt) nicht mitgelernt wurde.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
         <source>Of {total} choices the engine would have made {before} before and makes {after} now; {unseen} where the choice itself was left out of the fit.</source>
         <translation>Von {total} Entscheidungen hätte das Programm vorher {before} getroffen und trifft jetzt {after}; {unseen}, wenn die Entscheidung selbst bei der Anpassung ausgelassen wurde.</translation>
     </message>
@@ -4533,6 +4468,11 @@
         <location filename="../../workbench/ui/why_not.py"/>
         <source>One figure a note: fret 3; string and fret 2/3; a left finger after a dot 2/3.1; a right finger at the end 3i; - for any</source>
         <translation>Eine Ziffer je Ton: Bund 3; Saite und Bund 2/3; ein linker Finger nach einem Punkt 2/3.1; ein rechter Finger am Ende 3i; - für beliebig</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>One finger a fret</source>
+        <translation>Ein Finger je Bund</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -5211,6 +5151,11 @@
         <translation>S</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <source>S&amp;chool of fingering</source>
+        <translation>&amp;Fingersatzschule</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/tour.py"/>
         <source>S&amp;kip the tour</source>
         <translation>Rundgang ü&amp;berspringen</translation>
@@ -5280,6 +5225,11 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>Say where the file goes: write a name, or choose one.</source>
         <translation>Geben Sie an, wohin die Datei soll: Schreiben Sie einen Namen oder wählen Sie einen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/differences.py"/>
+        <source>School of fingering: {old}, now {new}.</source>
+        <translation>Fingersatzschule: {old}, jetzt {new}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score_view.py"/>
@@ -5655,6 +5605,11 @@
         <location filename="../../workbench/ui/harmony_view.py"/>
         <source>Strings used</source>
         <translation>Gespielte Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>Strong fingers, the hand where they fall</source>
+        <translation>Starke Finger, die Hand, wo sie hinfallen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/plan_sheet.py"/>
@@ -6106,11 +6061,6 @@
         <translation>Die Sicherung {path} ist selbst beschädigt ({what}); wählen Sie eine andere.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>The barre finger must arch to let an open string nearer the floor ring.</source>
-        <translation>Der Barréfinger muss sich wölben, damit eine leere Saite näher am Boden klingt.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>The bars are measured when they are fingered.</source>
         <translation>Die Takte werden gemessen, sobald der Fingersatz fertig ist.</translation>
@@ -6200,11 +6150,6 @@
         <translation>Der Fingersatz, den die Noten drucken, gilt einem anderen Instrument als dem gewählten ({instrument}) und entfällt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>The fingers stretch {n} mm beyond what is comfortable for this hand.</source>
-        <translation>Die Finger spreizen {n} mm weiter, als es für diese Hand bequem ist.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/passage.py"/>
         <source>The first bar comes after the last; choose them in order.</source>
         <translation>Der erste Takt kommt nach dem letzten; wählen Sie sie der Reihe nach.</translation>
@@ -6273,11 +6218,6 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The hand jumps over a string and must land without looking.</source>
         <translation>Die Hand springt über eine Saite und muss ohne Hinsehen landen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>The hand opens {n} fret(s) wider than one finger a fret.</source>
-        <translation>Die Hand öffnet sich um {n} weiter als ein Finger je Bund.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -6475,6 +6415,11 @@
         <location filename="../../workbench/ui/keeper.py"/>
         <source>The lesson was changed in another window; its newest state is shown now. Look at it, then try again.</source>
         <translation>Die Lektion wurde in einem anderen Fenster geändert; jetzt wird ihr neuester Stand gezeigt. Sehen Sie ihn an und versuchen Sie es dann noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>The little finger on fret three</source>
+        <translation>Der kleine Finger im dritten Bund</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -6680,6 +6625,11 @@
         <location filename="../../workbench/ui/tour.py"/>
         <source>The score with its fingers</source>
         <translation>Die Noten mit Fingersatz</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/learning.py"/>
+        <source>The scores print {n} left fingers that can be held on the {instrument}; give scores with at least {fewest}.</source>
+        <translation>Die Noten drucken {n} linke Finger, die auf dem Instrument ({instrument}) gehalten werden können; es braucht mindestens {fewest}.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7185,11 +7135,6 @@
         <location filename="../../workbench/ui/compare_dialog.py"/>
         <source>Two fingerings compared</source>
         <translation>Zwei Fingersätze im Vergleich</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Two fingers or more crowd on one fret.</source>
-        <translation>Zwei oder mehr Finger drängen sich in einem Bund.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7798,6 +7743,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a barre ends before string 1, so that its tip joint presses</source>
+        <translation>ein Barré endet vor Saite 1, sodass das Endgelenk drücken muss</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a barre has to be laid</source>
         <translation>ein Barré muss gelegt werden</translation>
     </message>
@@ -7805,6 +7755,11 @@
         <location filename="../../workbench/fingering/legato.py"/>
         <source>a barre is laid or lifted</source>
         <translation>ein Barré wird gelegt oder gelöst</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a barre must stay flat beneath strings it does not sound</source>
+        <translation>ein Barré muss unter Saiten flach bleiben, die er nicht klingen lässt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/handout_dialog.py"/>
@@ -7833,6 +7788,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger hops across to another string and cuts the note it leaves</source>
+        <translation>ein Finger springt quer auf eine andere Saite und schneidet seinen Ton ab</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a finger hops to another string and cuts the note it leaves</source>
         <translation>ein Finger springt auf eine andere Saite und kürzt den Ton, den er verlässt</translation>
     </message>
@@ -7840,6 +7800,16 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a finger is drawn back behind its own fret</source>
         <translation>ein Finger ist hinter seinen eigenen Bund zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger is skipped though its neighbours stand close together</source>
+        <translation>ein Finger wird übersprungen, obwohl seine Nachbarn dicht beieinander stehen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger is spread and must lie flat as well</source>
+        <translation>ein Finger ist gespreizt und muss zudem flach liegen</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -7858,8 +7828,23 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger other than the first lies over three strings or more</source>
+        <translation>ein anderer als der erste Finger liegt über drei oder mehr Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a finger outside the chosen alternation</source>
         <translation>ein Finger außerhalb des gewählten Wechselschlags</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger slides along its string while the note still sounds</source>
+        <translation>ein Finger rutscht auf seiner Saite, während der Ton noch klingt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger takes the place of another one</source>
+        <translation>ein Finger löst einen anderen an seiner Stelle ab</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -7878,6 +7863,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a guide finger leads the change of position</source>
+        <translation>ein Führungsfinger leitet den Lagenwechsel</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a guide finger slides along its string</source>
         <translation>ein Führungsfinger gleitet auf seiner Saite</translation>
     </message>
@@ -7890,6 +7880,26 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a held note is cut short</source>
         <translation>ein gehaltener Ton wird gekürzt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a higher finger reaches over to the bass side, against the slant of the hand</source>
+        <translation>ein höherer Finger greift gegen die Schräge der Hand zur Bassseite hinüber</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a laid finger has more than two strings to press</source>
+        <translation>ein liegender Finger muss mehr als zwei Saiten drücken</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a laid finger may damp the open string beside it</source>
+        <translation>ein liegender Finger kann die leere Saite daneben dämpfen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a laid finger must arch clear of an open string nearer the floor</source>
+        <translation>ein liegender Finger muss sich über eine tiefer gelegene leere Saite wölben</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -7927,6 +7937,21 @@
         <translation>eine lockerere Hand</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a narrower barre</source>
+        <translation>ein schmalerer Barré</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a note does not last as long as it is written</source>
+        <translation>ein Ton dauert nicht so lange wie geschrieben</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a note lies further up the neck than it need</source>
+        <translation>ein Ton liegt höher am Hals als nötig</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <source>a repeat begins or ends with the bar</source>
         <translation>eine Wiederholung beginnt oder endet mit dem Takt</translation>
@@ -7943,8 +7968,18 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>a squarer hand, one finger a fret</source>
-        <translation>eine ruhigere Hand, ein Finger je Bund</translation>
+        <source>a slur cannot be played by the left hand alone</source>
+        <translation>ein Bindebogen lässt sich nicht mit der linken Hand allein spielen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a steadier hand</source>
+        <translation>eine ruhigere Hand</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a steadier hand in free moments</source>
+        <translation>eine ruhigere Hand in freien Augenblicken</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -7996,6 +8031,11 @@
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>advanced</source>
         <translation>fortgeschritten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>all fingers within comfort</source>
+        <translation>alle Finger im bequemen Bereich</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/handout_dialog.py"/>
@@ -8382,6 +8422,11 @@
         <translation>jeder Finger behält seine Saite</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>each note nearer its lowest place</source>
+        <translation>jeder Ton näher an seiner tiefsten Stelle</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>early</source>
@@ -8466,6 +8511,11 @@
         <translation>weniger Finger aufzusetzen</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fewer notes cut short</source>
+        <translation>weniger abgeschnittene Töne</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>fifth</source>
         <translation>Quinte</translation>
@@ -8484,6 +8534,76 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>finger 1 rolls down to a barre while it holds</source>
         <translation>Finger 1 rollt zum Barré, während er hält</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 has to lie over several strings</source>
+        <translation>Finger 2 muss über mehreren Saiten liegen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 need not lie flat</source>
+        <translation>Finger 2 muss nicht flach liegen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 has to lie over several strings</source>
+        <translation>Finger 3 muss über mehreren Saiten liegen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 is used, a weaker finger</source>
+        <translation>Finger 3 wird gebraucht, ein schwächerer Finger</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 need not lie flat</source>
+        <translation>Finger 3 muss nicht flach liegen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 stops a string near the floor, where the slanted hand gives it to finger 4</source>
+        <translation>Finger 3 greift eine bodennahe Saite, die die schräge Hand dem Finger 4 gibt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 has to lie over several strings</source>
+        <translation>Finger 4 muss über mehreren Saiten liegen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 is drawn back behind its own fret</source>
+        <translation>Finger 4 wird hinter seinen Bund zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 is used, the weakest finger</source>
+        <translation>Finger 4 wird gebraucht, der schwächste Finger</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 need not lie flat</source>
+        <translation>Finger 4 muss nicht flach liegen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 not drawn back</source>
+        <translation>Finger 4 nicht zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 reaches over to a bass string</source>
+        <translation>Finger 4 greift zu einer Basssaite hinüber</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 stays near the floor</source>
+        <translation>Finger 4 bleibt auf den bodennahen Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 where the hand's slant favours it</source>
+        <translation>Finger 4, wo die Schräge der Hand ihm entgegenkommt</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -8538,13 +8658,53 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers 1 and 2 are spread wider than one finger a fret</source>
+        <translation>Finger 1 und 2 sind weiter gespreizt als ein Finger je Bund</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers 1 and 2 less spread</source>
+        <translation>Finger 1 und 2 weniger gespreizt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 1 and 2 stand tight where 1 and 3 would hang relaxed</source>
         <translation>Finger 1 und 2 stehen eng, wo 1 und 3 locker hingen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers 2 and 3 are spread wider than one finger a fret</source>
+        <translation>Finger 2 und 3 sind weiter gespreizt als ein Finger je Bund</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers 2 and 3 less spread</source>
+        <translation>Finger 2 und 3 weniger gespreizt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers 3 and 4 are spread wider than one finger a fret</source>
+        <translation>Finger 3 und 4 sind weiter gespreizt als ein Finger je Bund</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers 3 and 4 less spread</source>
+        <translation>Finger 3 und 4 weniger gespreizt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers not bunched</source>
+        <translation>Finger nicht gedrängt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>fingers on neighbouring strings</source>
         <translation>Finger auf benachbarten Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers on one fret stand closer</source>
+        <translation>Finger in einem Bund stehen näher beieinander</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/comparing.py"/>
@@ -8990,6 +9150,11 @@
         <translation>aus den Stufen lernen, die Sie Lektionen gegeben haben, nicht aus Festlegungen und Entscheidungen</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>learn from the left fingers that these scores print</source>
+        <translation>aus den linken Fingern lernen, die diese Noten drucken</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>leaves lower fingers free</source>
         <translation>lässt tiefere Finger frei</translation>
@@ -9040,6 +9205,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>less reaching against the slant of the hand</source>
+        <translation>weniger Greifen gegen die Schräge der Hand</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>less shifting</source>
         <translation>weniger Lagenwechsel</translation>
     </message>
@@ -9060,8 +9230,13 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>less work for fingers 3 and 4</source>
-        <translation>weniger Arbeit für Finger 3 und 4</translation>
+        <source>less work for finger 3</source>
+        <translation>weniger Arbeit für Finger 3</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>less work for finger 4</source>
+        <translation>weniger Arbeit für Finger 4</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/backup.py"/>
@@ -9152,6 +9327,11 @@
         <translation>Übeminuten am Tag (sonst 20)</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>more time to change position</source>
+        <translation>mehr Zeit für den Lagenwechsel</translation>
+    </message>
+    <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>most effort</source>
         <translation>größter Aufwand</translation>
@@ -9192,9 +9372,24 @@
         <translation>Auflösungszeichen</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>near the nut, a finger is bunched lower than its own fret</source>
+        <translation>nahe am Sattel steht ein Finger tiefer als sein Bund</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>near the nut, the whole hand leaves finger 1 on fret 1, 2 on 2, 3 on 3</source>
+        <translation>nahe am Sattel verlässt die ganze Hand die Ordnung Finger 1 im 1., 2 im 2., 3 im 3. Bund</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>needs only {reach} mm of reach instead of {other}</source>
         <translation>braucht nur {reach} mm Spannweite statt {other}</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>neighbouring fingers twist against the slant of the hand</source>
+        <translation>benachbarte Finger verdrehen sich gegen die Schräge der Hand</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -9224,6 +9419,31 @@
         <translation>kein Takt</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no barre among open strings</source>
+        <translation>kein Barré zwischen leeren Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no barre arching over an open string</source>
+        <translation>kein Barré, der sich über eine leere Saite wölbt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no barre beneath another finger</source>
+        <translation>kein Barré unter einem anderen Finger</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no barre on inner strings</source>
+        <translation>kein Barré auf inneren Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no change of position while fingers are busy</source>
+        <translation>kein Lagenwechsel, während Finger beschäftigt sind</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/shape.py"/>
         <source>no common chord</source>
         <translation>kein gebräuchlicher Akkord</translation>
@@ -9234,6 +9454,11 @@
         <translation>keine gekreuzten Finger</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no crowding on one fret</source>
+        <translation>kein Gedränge in einem Bund</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/technique_shelf.py"/>
         <source>no earlier lessons {whose}</source>
         <translation>keinen früheren Lektionen {whose}</translation>
@@ -9242,6 +9467,21 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>no finger drawn back</source>
         <translation>kein zurückgezogener Finger</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no finger skipped</source>
+        <translation>kein Finger übersprungen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no finger slides out of a sounding note</source>
+        <translation>kein Finger rutscht aus einem klingenden Ton</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no finger takes another's place</source>
+        <translation>kein Finger löst einen anderen ab</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9272,6 +9512,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>no hop</source>
         <translation>kein Sprung</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no hop across the strings</source>
+        <translation>kein Sprung quer über die Saiten</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9310,9 +9555,24 @@
         <translation>keine Vorzeichen</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no spread finger lying flat</source>
+        <translation>kein gespreizter Finger, der flach liegt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>no string sounds {pitch} at fret {fret}</source>
         <translation>keine Saite gibt im Bund {fret} den Ton {pitch}</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no twisting against the slant of the hand</source>
+        <translation>kein Verdrehen gegen die Schräge der Hand</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no wide barre of a weaker finger</source>
+        <translation>kein breiter Barré eines schwächeren Fingers</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
@@ -9933,6 +10193,11 @@
         <translation>Aufwärtsbindung</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>slurs lie on one string</source>
+        <translation>Bindungen liegen auf einer Saite</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>small</source>
         <translation>klein</translation>
@@ -10055,6 +10320,11 @@
         <translation>auf Saite {string} klingt im Bund {fret} {sounds}, nicht {pitch}</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>strings in the order of the notes</source>
+        <translation>Saiten in der Folge der Töne</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/comparing.py"/>
         <source>strings played open</source>
         <translation>leer gespielte Saiten</translation>
@@ -10146,9 +10416,29 @@
         <translation>die Hand kann {note} nicht halten und zugleich den nächsten Griff bequem erreichen</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand changes position in a hurry</source>
+        <translation>die Hand wechselt in Eile die Lage</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand changes position while fingers are busy</source>
+        <translation>die Hand wechselt die Lage, während Finger beschäftigt sind</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand changes position with no finger to guide it</source>
+        <translation>die Hand wechselt die Lage ohne Führungsfinger</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/rules_left.py"/>
         <source>the hand does not reach so far</source>
         <translation>die Hand reicht nicht so weit</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand in first position</source>
+        <translation>die Hand in der ersten Lage</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10157,18 +10447,33 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>the hand leaves first position</source>
-        <translation>die Hand verlässt die erste Lage</translation>
+        <source>the hand leans to the next position in a free moment</source>
+        <translation>die Hand neigt sich in einem freien Augenblick zur nächsten Lage</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>the hand leaves one finger a fret</source>
-        <translation>die Hand verlässt die Ordnung ein Finger je Bund</translation>
+        <source>the hand leans to the next position while fingers are busy</source>
+        <translation>die Hand neigt sich zur nächsten Lage, während Finger beschäftigt sind</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand leaves first position</source>
+        <translation>die Hand verlässt die erste Lage</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/rules_left.py"/>
         <source>the hand moves on</source>
         <translation>die Hand wandert weiter</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand opens less</source>
+        <translation>die Hand öffnet sich weniger</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand opens wider than one finger a fret</source>
+        <translation>die Hand öffnet sich weiter als ein Finger je Bund</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/legato.py"/>
@@ -10191,10 +10496,25 @@
         <translation>die Hand wechselt die Lage, während Finger beschäftigt sind</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand stays while a finger holds a note</source>
+        <translation>die Hand bleibt, während ein Finger einen Ton hält</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand turns or moves while a finger holds a note</source>
+        <translation>die Hand dreht oder bewegt sich, während ein Finger einen Ton hält</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/products.py"/>
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>the handout</source>
         <translation>das Arbeitsblatt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the higher of two notes lies on the lower-tuned string</source>
+        <translation>der höhere zweier Töne liegt auf der tiefer gestimmten Saite</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -10375,11 +10695,6 @@
         <translation>der Daumen nimmt den Bass</translation>
     </message>
     <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>the weaker fingers do the work</source>
-        <translation>die schwächeren Finger haben die Arbeit</translation>
-    </message>
-    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>there are more notes than strings</source>
         <translation>es sind mehr Töne als Saiten</translation>
@@ -10493,6 +10808,21 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>two fingers are further apart than is comfortable</source>
+        <translation>zwei Finger stehen weiter auseinander, als bequem ist</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>two fingers on one fret stand strings apart</source>
+        <translation>zwei Finger in einem Bund stehen um Saiten auseinander</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>two fingers or more crowd on one fret</source>
+        <translation>zwei oder mehr Finger drängen sich in einem Bund</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>two fingers stand crossed on one fret</source>
         <translation>zwei Finger stehen gekreuzt in einem Bund</translation>
     </message>
@@ -10586,6 +10916,16 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>with --grades: show what the fit finds and put nothing in force</source>
         <translation>mit --grades: zeigen, was die Anpassung ergibt, und nichts in Kraft setzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>with SCORE: small, medium or large</source>
+        <translation>mit NOTEN: small, medium oder large</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>with SCORE: the instrument they are fingered for</source>
+        <translation>mit NOTEN: das Instrument, für das der Fingersatz ist</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_words.py"/>
@@ -11759,6 +12099,11 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/music_changed.py"/>
         <source>{n} pins were let go: their notes have another pitch.</source>
         <translation>{n} Festlegungen wurden aufgehoben: Ihre Töne haben eine andere Höhe.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>{n} printed marks that no hand can hold were left out.</source>
+        <translation>{n} gedruckte Angaben, die keine Hand halten kann, blieben außer Betracht.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>

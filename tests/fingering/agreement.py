@@ -36,7 +36,7 @@ EDITIONS = Path(__file__).resolve().parents[1] / "data" / "guitar-editions"
 FOLDS = 5
 SMALL_RIDGE = 0.05
 SCHOOL_RIDGE = 6.0
-SCHOOLS = {"strong fingers": ("sor-op35",), "little finger": ("sor-op60",)}
+SCHOOLS = {"strong-fingers": ("sor-op35",), "little-finger": ("sor-op60",)}
 SHARPER = 2.5  # charts are this much surer of a grip than editions of a passage
 TRADE = {
     "third_treble": 0, "fourth_bass": 0, "cramped": 250, "position": 1950, "lean": 1600,

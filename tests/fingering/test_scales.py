@@ -41,7 +41,7 @@ def test_one_finger_a_fret(name: str, way: str, level: str) -> None:
         music,
         instrument(on),
         hand("medium"),
-        settings=Settings(level=level, school="" if on == "ukulele" else "finger a fret"),
+        settings=Settings(level=level, school="" if on == "ukulele" else "finger-a-fret"),
     )
     notes = f.bars[0].notes
     assert [n.left for n in notes] == [n.fret for n in notes]

@@ -11,10 +11,24 @@ from workbench.fingering.telling import sentence
 from workbench.language.speech import say
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from workbench.fingering.preferences import Change
     from workbench.store.shelf import Shelf
 
 
 def options(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "scores", nargs="*", metavar="SCORE",
+        help=say("learn from the left fingers that these scores print"),
+    )  # fmt: skip
+    parser.add_argument(
+        "--instrument", default="guitar", metavar="I",
+        help=say("with SCORE: the instrument they are fingered for"),
+    )  # fmt: skip
+    parser.add_argument(
+        "--hand", default="medium", metavar="H", help=say("with SCORE: small, medium or large")
+    )
     parser.add_argument(
         "--grades", action="store_true",
         help=say("learn from the grades you gave to lessons, not from pins and choices"),
@@ -32,10 +46,54 @@ def run(options: argparse.Namespace) -> Result:
 
     if options.dry_run and not options.grades:
         raise BadInput(say("--dry-run goes with --grades; write 'fit --grades --dry-run'."))
+    if options.scores and (options.grades or options.undo):
+        raise BadInput(say("Give scores to learn from, or --grades, or --undo; not several."))
     with Shelf() as shelf:
+        if options.scores:
+            return _scores(shelf, options)
         if options.grades:
             return _undo_grades(shelf) if options.undo else _grades(shelf, options.dry_run)
         return _undo_choices(shelf) if options.undo else _choices(shelf)
+
+
+def _scores(shelf: Shelf, options: argparse.Namespace) -> Result:
+    from workbench.instrument.table import hand, instrument
+    from workbench.music.reading import read_score
+    from workbench.store.learning import fit_to_scores
+
+    on, of = instrument(options.instrument), hand(options.hand)
+    pieces = [read_score(path, parts="all") for path in options.scores]
+    with Meter(say("Learning")) as meter:
+        found = fit_to_scores(shelf, pieces, on, of, meter)
+    share = {
+        "before": found.before / found.printed,
+        "after": found.unseen / found.printed,
+        "fitted": found.after / found.printed,
+    }
+    document = {
+        "scores": len(pieces),
+        "printed": found.printed,
+        **{name: round(value, 4) for name, value in share.items()},
+        "left_out": found.left_out,
+        "changes": [vars(c) for c in found.changes],
+        "weights": dict(found.weights),
+    }
+    text = wrapped(
+        say(
+            "Of {printed} printed fingers the engine met {before:.1%} before and meets "
+            "{fitted:.1%} now; {after:.1%} where the piece (or, in one score alone, the bar) "
+            "was left out of the fit.",
+            printed=found.printed,
+            before=share["before"],
+            fitted=share["fitted"],
+            after=share["after"],
+        )
+    )
+    if found.left_out:
+        text += wrapped(
+            say("{n} printed marks that no hand can hold were left out.", n=found.left_out)
+        )
+    return Result(document, text + _changes(found.changes))
 
 
 def _undo_choices(shelf: Shelf) -> Result:
@@ -71,15 +129,21 @@ def _choices(shelf: Shelf) -> Result:
             unseen=found.leave_one_out,
         )
     )
-    if found.changes:
-        rows = [(c.term, c.before / 1000, c.after / 1000, sentence(c.term)) for c in found.changes]
+    return Result(document, text + _changes(found.changes))
+
+
+def _changes(changes: Sequence[Change]) -> list[str]:
+    """The weights that a fit changed, as a table, and how to take it back."""
+    text: list[str] = []
+    if changes:
+        rows = [(c.term, c.before / 1000, c.after / 1000, sentence(c.term)) for c in changes]
         lines = [(t, f"{b:.2f}", f"{a:.2f}", s) for t, b, a, s in rows]
         heads = [say("term"), say("before"), say("now"), say("what it weighs")]
         undo = say("'fit --undo' takes it back; each lesson's own undo does so for that lesson.")
         text += ["", *table(heads, lines), "", undo]
     else:
         text += ["", say("Nothing had to change.")]
-    return Result(document, text)
+    return text
 
 
 def _undo_grades(shelf: Shelf) -> Result:

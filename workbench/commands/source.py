@@ -52,6 +52,10 @@ def playing_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--level", choices=LEVELS, help="level of the student")
     parser.add_argument("--style", choices=STYLES, help="style of the right hand")
     parser.add_argument(
+        "--school", choices=("strong-fingers", "little-finger", "finger-a-fret"),
+        help="school of fingering; without one, what editions have in common",
+    )  # fmt: skip
+    parser.add_argument(
         "--relaxed-hand", action="store_true",
         help="prefer fingers 1 and 3 to 1 and 2 on neighbouring frets",
     )  # fmt: skip
@@ -183,6 +187,8 @@ def settings(options: argparse.Namespace, lesson: Lesson | None) -> Settings:
         base = replace(base, level=options.level)
     if options.style:
         base = replace(base, style=options.style)
+    if options.school:
+        base = replace(base, school=options.school)
     if options.relaxed_hand:
         base = replace(base, relaxed_hand=True)
     if options.rest_strokes:

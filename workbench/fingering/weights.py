@@ -14,8 +14,10 @@ from typing import Any
 
 from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.types import Settings
+from workbench.language.speech import mark
 
 RESOURCES = Path(__file__).resolve().parents[2] / "resources"
+COMMON = mark("Common to all editions")  # where no school of fingering is chosen
 RIGHT_TERMS = (
     "repeat",
     "bass",
@@ -58,7 +60,7 @@ def least(term: str) -> int:
 
 def schools() -> dict[str, tuple[str, str]]:
     """Schools of fingering by id: what they do, in a few words and in a sentence, in English."""
-    return {k: (str(r["name"]), str(r["about"])) for k, r in _file()["schools"].items()}
+    return {k: (str(r["title"]), str(r["does"])) for k, r in _file()["schools"].items()}
 
 
 def alone_for(scale_mm: float) -> dict[str, int]:

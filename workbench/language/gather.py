@@ -22,7 +22,7 @@ PROGRAM = Path(__file__).resolve().parents[1]
 DATA = {
     "techniques/catalogue.json": ("name", "family", "asks", "watch", "drills"),
     "techniques/grading.json": ("name",),
-    "weights/fingering.json": ("sentence", "less"),
+    "weights/fingering.json": ("sentence", "less", "title", "does"),
 }
 
 Sentence = tuple[str, str]  # source, sense

@@ -7,11 +7,17 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from workbench.fingering.engine import Solver
+from workbench.fingering.fitting import agreement
+from workbench.fingering.observed import chain
 from workbench.fingering.preferences import Choice, Fit, choice_from, fit
+from workbench.fingering.printfit import FEWEST, PrintFit, fit_to_print
 from workbench.fingering.types import Settings
+from workbench.fingering.weights import weights_for
+from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand, instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.music.model import Piece
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
 
@@ -71,6 +77,41 @@ def fit_to_choices(shelf: Shelf, progress: Callable[[int, int], None] | None = N
     found = fit(choices, Settings(weights=studio_weights(shelf)), _scale_mm(lessons))
     _put(shelf, found.weights, say("Fit to my choices"))
     shelf.set_settings({WEIGHTS: list(found.weights), BEFORE: list(found.undo)})
+    return found
+
+
+def fit_to_scores(
+    shelf: Shelf,
+    pieces: Sequence[Piece],
+    on: Instrument,
+    of: Hand,
+    progress: Callable[[int, int], None] | None = None,
+) -> PrintFit:
+    """Fit the weights to the fingers that scores print and put them in force, as
+    ``fit_to_choices`` does. Raises BadInput where too little is printed.
+    """
+    start = weights_for(Settings(weights=studio_weights(shelf)), on.scale_mm).left
+    chains = []
+    for i, piece in enumerate(pieces):
+        if progress:
+            progress(i, 2 * len(pieces))
+        chains.append(chain(piece, piece.written, on, of, start))
+    printed = sum(agreement(c, start)[1] for c in chains)
+    if printed < FEWEST:
+        raise BadInput(
+            say(
+                "The scores print {n} left fingers that can be held on the {instrument}; "
+                "give scores with at least {fewest}.",
+                n=printed,
+                instrument=say(on.name),
+                fewest=FEWEST,
+            )
+        )
+    found = fit_to_print(chains, start, progress)
+    old = studio_weights(shelf)
+    weights = tuple(sorted({**dict(old), **dict(found.weights)}.items()))
+    _put(shelf, weights, say("Fit to fingered scores"))
+    shelf.set_settings({WEIGHTS: list(weights), BEFORE: list(old)})
     return found
 
 

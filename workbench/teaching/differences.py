@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from difflib import SequenceMatcher
 
 from workbench.fingering.types import Pin
+from workbench.fingering.weights import COMMON, schools
 from workbench.instrument.table import instrument
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
@@ -71,6 +72,13 @@ def _settings(before: Lesson, after: Lesson) -> Iterator[str]:
         yield say("Level: {old}, now {new}.", old=say(old.level), new=say(new.level))
     if old.style != new.style:
         yield say("Right hand: {old}, now {new}.", old=say(old.style), new=say(new.style))
+    if old.school != new.school:
+        titles = {"": COMMON, **{name: title for name, (title, _) in schools().items()}}
+        yield say(
+            "School of fingering: {old}, now {new}.",
+            old=say(titles.get(old.school, COMMON)),
+            new=say(titles.get(new.school, COMMON)),
+        )
     if old.relaxed_hand != new.relaxed_hand:
         yield (
             say("The hand is relaxed now: 1 and 3 on neighbouring frets.")

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Settings
+from workbench.fingering.weights import COMMON, schools
 from workbench.instrument.table import HANDS
 from workbench.language.speech import mark, say
 from workbench.music.building import LONGEST_TEXT
@@ -107,6 +108,7 @@ class LessonPanel(QWidget):
         self.spans.clicked.connect(self._measure)
         self.form.addRow(self.spans)
         self.level = self._setting(say("&Level"), edits.LEVELS, "level")
+        self.school = self._schools()
         self.stroke_style = self._setting(say("&Right hand"), edits.STYLES, "style")
         self.relaxed = self._tick(
             say("Relaxed hand: 1 and 3 on neighbouring frets"), "relaxed_hand"
@@ -206,6 +208,27 @@ class LessonPanel(QWidget):
         )
         self._show.append(
             lambda lesson: box.setCurrentIndex(values.index(getattr(lesson.settings, name)))
+        )
+        return box
+
+    def _schools(self) -> QComboBox:
+        """The school of fingering, each told in the tip of its row."""
+        box = QComboBox()
+        box.addItem(say(COMMON), "")
+        for name, (title, does) in schools().items():
+            box.addItem(say(title), name)
+            box.setItemData(box.count() - 1, say(does), Qt.ItemDataRole.ToolTipRole)
+        self._row(say("S&chool of fingering"), box)
+        box.activated.connect(
+            lambda at: self._session.edit(
+                say("Change the school of fingering"),
+                lambda lesson: edits.set_settings(
+                    lesson, replace(lesson.settings, school=str(box.itemData(at)))
+                ),
+            )
+        )
+        self._show.append(
+            lambda lesson: box.setCurrentIndex(max(0, box.findData(lesson.settings.school)))
         )
         return box
 
