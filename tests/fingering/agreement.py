@@ -138,7 +138,8 @@ def learn_alone(name: str, common: Weights, for_fit: bool | None = True) -> Weig
     charts = Charts(chart_rows(name, for_fit), 1.0)
     free = (*HOLDING, *AMONG, "place")
     held = fit([charts], common, rounds=300, ridge=SMALL_RIDGE, only=free, floors=False)
-    return {t: held[t] for t in free}
+    # charts hardly speak of reach; the hand does
+    return {t: max(held[t], least(t)) if t == "stretch" else held[t] for t in free}
 
 
 def learn_school(chains: list[Chain], common: Weights) -> Weights:

@@ -9,14 +9,21 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable
 
-import numpy as np
 import pytest
-from workbench.fingering.shape_terms import Frets, default_weights
 
-from tests.shape.fit_shape import ALL_NAMES, SCALE, agreement, fit, moved_down
+from tests.fingering.agreement import chart_rows, learn_alone
 from tests.shape.shape_charts import Published, read, usable
-from workbench.fingering.shape import shape
+from workbench.fingering.shape import TERMS, shape
+from workbench.fingering.shape_grips import Frets
+from workbench.fingering.types import Settings
+from workbench.fingering.weights import alone_for, weights_for
 from workbench.instrument.table import hand, instrument
+
+
+def moved_down(frets: Frets) -> Frets:
+    """The shape pushed to fret 1, so that one shape in many keys counts as one."""
+    lowest = min((f for f in frets if f), default=1)
+    return tuple(f - lowest + 1 if f else f for f in frets)
 
 
 def shares(rows: Iterable[Published], name: str, of: str = "medium") -> tuple[float, float, int]:
@@ -86,13 +93,12 @@ def test_every_printed_fingering_can_be_held_by_a_large_hand() -> None:
     assert beyond == []
 
 
-def test_it_carries_over_to_six_strings(record_testsuite_property) -> None:
-    """The weights have never seen a guitar chart."""
-    rows, _ = usable("guitar")
+def test_six_strings_on_keys_that_were_not_fitted(record_testsuite_property) -> None:
+    rows = [row for row in usable("guitar")[0] if not row.for_fit]
     first, three, count = shares(rows, "guitar")
     record_testsuite_property("guitar: first, first three, rows", (first, three, count))
-    assert first >= 0.80
-    assert three >= 0.95
+    assert first >= 0.86
+    assert three >= 0.96
 
 
 def test_printed_barres_are_our_barres() -> None:
@@ -111,17 +117,18 @@ def test_printed_barres_are_our_barres() -> None:
 
 
 def test_the_weights_file_holds_what_the_fit_gives() -> None:
-    kept, _ = usable("ukulele")
-    fitted = fit(row for row in kept if row.for_fit)
-    weights = default_weights()
-    for name, exact in zip(ALL_NAMES, fitted, strict=True):
-        assert weights[name] == pytest.approx(exact, abs=2.0), name
-    assert SCALE == 10.0
+    fitted = learn_alone("ukulele", weights_for(Settings()).left)
+    for name, weight in alone_for(381.0).items():
+        assert weight == pytest.approx(fitted[name], abs=150), name
 
 
 def test_fitting_helps() -> None:
     """Against all weights alike, in the same run and on the keys left out."""
-    kept, _ = usable("ukulele")
-    left_out = [row for row in kept if not row.for_fit]
-    plain = agreement(left_out, np.ones(len(ALL_NAMES)))
-    assert shares(left_out, "ukulele")[0] > plain[0] + 0.1
+    left_out = [row for _, row in chart_rows("ukulele", False)]
+    alike = tuple((t, 1000) for t in TERMS)
+    met = sum(
+        shape(r.frets, instrument("ukulele"), hand("medium"), 1, alike).fingerings[0].fingers
+        == r.fingers
+        for r in left_out
+    )
+    assert shares(left_out, "ukulele")[0] > met / len(left_out) + 0.1

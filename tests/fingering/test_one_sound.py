@@ -1,0 +1,90 @@
+"""One sound lies on one string; slurs lie on one string and are not plucked."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from tests.fingering.build import piece
+from tests.fingering.editions import FEW, GUITAR, NAMES, STUDIES, rest_slow
+from workbench.fingering.engine import solve
+from workbench.fingering.types import Pin
+from workbench.instrument.table import hand, instrument
+from workbench.music.model import Piece
+from workbench.music.reading import read_score
+from workbench.music.slurs import slurred
+from workbench.music.sounds import sounds
+
+UKULELE = instrument("ukulele")
+HAND = hand("medium")
+
+
+@pytest.mark.parametrize("name", rest_slow(NAMES, FEW))
+def test_no_sound_of_a_published_study_lies_on_two_strings(name: str) -> None:
+    music = read_score(STUDIES / f"{name}.mxl", parts="all")
+    found = solve(music, GUITAR, HAND)
+    by_id = {n.id: n for bar in found.bars for n in bar.notes}
+    lead = sounds(music).lead
+    for note, chief in lead.items():
+        a, b = by_id[note], by_id[chief]
+        assert (a.string, a.fret, a.left, a.right) == (b.string, b.fret, b.left, b.right)
+        assert a.shares == chief
+    assert found.audit.notes == len(by_id) - len(lead)
+    slurs = slurred(sounds(music).piece)
+    along = [n for n, before in slurs.items() if by_id[n].string == by_id[before].string]
+    assert all(by_id[n].right is None and by_id[n].slurred for n in along)
+    assert not slurs or len(along) >= 0.9 * len(slurs)
+
+
+def test_a_pin_may_ask_for_two_strings() -> None:
+    music = piece("A4:2 | A4:2")
+    one = solve(music, UKULELE, HAND)
+    assert one.note("b0v1n0a").string == one.note("b0v2n0a").string
+    two = solve(music, UKULELE, HAND, pins=[Pin("b0v2n0a", apart=True)])
+    assert two.note("b0v1n0a").string != two.note("b0v2n0a").string
+    pins = [Pin("b0v1n0a", string=1), Pin("b0v2n0a", string=4)]
+    three = solve(music, UKULELE, HAND, pins=pins)
+    assert (three.note("b0v1n0a").string, three.note("b0v2n0a").string) == (1, 4)
+
+
+def test_a_pin_on_either_stem_moves_the_sound() -> None:
+    music = piece("A4:2 | A4:2")
+    for stem in ("b0v1n0a", "b0v2n0a"):
+        found = solve(music, UKULELE, HAND, pins=[Pin(stem, string=4)])
+        assert found.note("b0v1n0a").string == found.note("b0v2n0a").string == 4
+
+
+def test_the_longer_stem_holds_the_sound_and_the_shorter_is_not_cut() -> None:
+    found = solve(piece("C5:1 D5:1 | C5:2"), UKULELE, HAND)
+    short, long = found.note("b0v1n0a"), found.note("b0v2n0a")
+    assert short.held == short.duration == 1
+    assert long.duration == 2
+
+
+def _slurred(music: Piece, *pairs: tuple[str, str]) -> Piece:
+    start, stop = {a for a, _ in pairs}, {b for _, b in pairs}
+    return replace(
+        music,
+        bars=tuple(
+            replace(
+                bar,
+                notes=tuple(
+                    replace(n, slur_start=n.id in start, slur_stop=n.id in stop)
+                    for n in bar.notes
+                ),
+            )
+            for bar in music.bars
+        ),
+    )
+
+
+def test_a_rising_slur_takes_a_higher_finger_and_a_falling_one_a_lower() -> None:
+    up = _slurred(piece("Bb4:1 C5:1"), ("b0v1n0a", "b0v1n1a"))
+    down = _slurred(piece("C5:1 Bb4:1"), ("b0v1n0a", "b0v1n1a"))
+    for music, sign in ((up, 1), (down, -1)):
+        f = solve(music, UKULELE, HAND)
+        a, b = f.note("b0v1n0a"), f.note("b0v1n1a")
+        assert a.string == b.string and b.slurred
+        assert (b.left - a.left) * sign > 0
+        assert a.right in ("i", "m", "a", "p") and b.right is None
