@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -78,8 +77,6 @@ def test_a_finger_alone_is_a_pin_on_the_finger_and_a_string_one_on_the_string():
 def test_an_edition_for_the_instrument_is_not_arranged_anew():
     piece = read_score(STUDIES / "sor-op35-no12.mxl", parts="all")
     assert arrange(piece, GUITAR).piece == piece
-    short = replace(piece, bars=piece.bars[:4])
-    assert arrange(short, GUITAR, transpose=-2).transposition == -2
 
 
 def test_a_finger_of_another_pitch_is_dropped():
