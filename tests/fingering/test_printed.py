@@ -75,7 +75,7 @@ def test_a_finger_alone_is_a_pin_on_the_finger_and_a_string_one_on_the_string():
 
 
 def test_an_edition_for_the_instrument_is_not_arranged_anew():
-    piece = read_score(STUDIES / "sor-op35-no12.mxl", parts="all")
+    piece = read_score(STUDIES / "sor-op60-01.mxl", parts="all")
     assert arrange(piece, GUITAR).piece == piece
 
 
