@@ -1,4 +1,5 @@
-"""How quickly a piece becomes sound: against real time, and against a loop by the sample."""
+"""How quickly a piece becomes sound: a whole piece and one string, each against the same
+loop taken one sample after the other in the same run."""
 
 from __future__ import annotations
 
@@ -32,15 +33,6 @@ def song(bars):
     )
 
 
-def test_64_bars(benchmark):
-    made, guitar = song(64), INSTRUMENTS["guitar"]
-    samples = benchmark(render, made, None, guitar)
-    times = samples.size / RATE / benchmark.stats.stats.median
-    benchmark.extra_info["times_real_time"] = round(times)
-    print(f"\n64 bars: {times:.0f} times as fast as they are played")
-    assert times > 20
-
-
 def by_the_sample(hertz, seconds, tone):
     """The same loop, one sample after the other."""
     loop = tuned_loop(hertz, tone)
@@ -63,4 +55,23 @@ def test_one_pluck(benchmark):
     ratio = (time.perf_counter() - begun) / benchmark.stats.stats.median
     benchmark.extra_info["times_faster_than_by_the_sample"] = round(ratio, 1)
     print(f"\none pluck: {ratio:.1f} times as fast as by the sample")
+    assert ratio > 2
+
+
+def test_64_bars(benchmark):
+    """As long as all its notes sound, by the sample; one string of three seconds stands for
+    each stretch of three seconds."""
+    made, guitar = song(64), INSTRUMENTS["guitar"]
+    samples = benchmark(render, made, None, guitar)
+    begun = time.perf_counter()
+    by_the_sample(146.8, 3.0, Tone(3.0, 0.5))
+    one = time.perf_counter() - begun
+    sounding = sum(float(n.duration) for b in made.bars for n in b.notes) * 60 / 90
+    times, ours = samples.size / RATE, benchmark.stats.stats.median
+    ratio = sounding / 3.0 * one / ours
+    benchmark.extra_info.update(
+        times_real_time=round(times / ours), times_faster_than_by_the_sample=round(ratio, 1)
+    )
+    print(f"\n64 bars: {ratio:.1f} times as fast as by the sample, "
+          f"{times / ours:.0f} times as fast as they are played")  # fmt: skip
     assert ratio > 2

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -170,3 +171,18 @@ def test_full_adds_the_slow_tests():
         return next(words for name, words in check.steps(full) if name == "tests")
 
     assert "slow or not slow" in words(True) and "slow or not slow" not in words(False)
+
+
+@pytest.mark.parametrize("server", [None, "Xvfb", "Xorg"])
+def test_the_check_provides_what_a_window_needs_where_one_can_be_opened(monkeypatch, server):
+    """A machine without a display server needs no window; one that has a server runs the
+    test of the real start, which needs them all."""
+    asked = []
+    for name in ("DISPLAY", "WAYLAND_DISPLAY"):
+        monkeypatch.delenv(name, raising=False)
+    monkeypatch.setattr(shutil, "which", lambda name: name if name == server else None)
+    monkeypatch.setattr(machine, "set_up", lambda extra="": Path("python"))
+    monkeypatch.setattr(libraries, "provide", lambda window, say: asked.append(window) or [])
+    monkeypatch.setattr(check, "run_step", lambda words, environment: (0, "ok"))
+    assert check.main([]) == 0
+    assert asked == [server is not None]
