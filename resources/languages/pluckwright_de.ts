@@ -272,6 +272,11 @@
         <translation>&amp;Griffbild …</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>&amp;Grips</source>
+        <translation>&amp;Griffe</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/groups_dialog.py"/>
         <source>&amp;Groups</source>
         <translation>&amp;Gruppen</translation>
@@ -319,6 +324,7 @@
         <translation>S&amp;prung …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/file_rows.py"/>
         <location filename="../../workbench/ui/learning.py"/>
         <source>&amp;Keep it</source>
         <translation>&amp;Behalten</translation>
@@ -540,6 +546,11 @@
         <translation>Üben ins&amp;gesamt</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>&amp;Practice plan</source>
+        <translation>Ü&amp;beplan</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/grade_view.py"/>
         <source>&amp;Print the estimate from now on</source>
         <translation>Ab jetzt Schätzung &amp;drucken</translation>
@@ -573,6 +584,11 @@
         <location filename="../../workbench/ui/music_menu.py"/>
         <source>&amp;Repeats and jumps</source>
         <translation>Wiederholungen und Sprün&amp;ge</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/file_rows.py"/>
+        <source>&amp;Replace</source>
+        <translation>&amp;Ersetzen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
@@ -2981,6 +2997,11 @@
         <translation>Schwerste Takte</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>Hea&amp;lth cautions</source>
+        <translation>&amp;Hinweise zur Gesundheit</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>Health &amp;cautions …</source>
         <translation>&amp;Gesundheitshinweise …</translation>
@@ -3583,6 +3604,11 @@
         <location filename="../../workbench/ui/plan_view.py"/>
         <source>Likely {minutes} minutes, between {low} and {high}. {left} minutes are left with the warm-ups, to day {last}.</source>
         <translation>Voraussichtlich {minutes} Minuten, zwischen {low} und {high}. Mit dem Einspielen bleiben {left} Minuten, bis Tag {last}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>Lines for own &amp;words</source>
+        <translation>&amp;Zeilen für eigene Worte</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -4819,6 +4845,16 @@
         <translation>Wiederholungen, Klammern oder Sprünge sind geändert.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/file_rows.py"/>
+        <source>Replace it, or keep it and give the new one another name?</source>
+        <translation>Soll sie ersetzt werden, oder bleibt sie und die neue bekommt einen anderen Namen?</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/file_rows.py"/>
+        <source>Replace the file?</source>
+        <translation>Datei ersetzen?</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/differences.py"/>
         <source>Rest strokes are marked now.</source>
         <translation>Angelegte Anschläge sind jetzt bezeichnet.</translation>
@@ -4981,9 +5017,9 @@
         <translation>Noten, Techniken, Übeplan oder Skript</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/services.py"/>
-        <source>Scores (*.musicxml *.xml *.mxl *.mid *.midi *.abc)</source>
-        <translation>Noten (*.musicxml *.xml *.mxl *.mid *.midi *.abc)</translation>
+        <location filename="../../workbench/ui/openers.py"/>
+        <source>Scores ({endings})</source>
+        <translation>Noten ({endings})</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
@@ -6365,11 +6401,6 @@
         <translation>Am Anfang von {bar} stehen Töne; löschen Sie sie zuerst.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/export_dialog.py"/>
-        <source>There is a file of that name; it will be replaced.</source>
-        <translation>Es gibt schon eine Datei dieses Namens; sie wird ersetzt.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/app.py"/>
         <source>There is no display to open the window on; use a verb instead, such as 'read demo' or 'handout demo -o handout.pdf' ('--help' lists them).</source>
         <translation>Es gibt keinen Bildschirm, auf dem das Fenster aufgehen kann; nehmen Sie stattdessen einen Befehl, etwa „read demo“ oder „handout demo -o handout.pdf“ („--help“ zählt sie auf).</translation>
@@ -7060,6 +7091,11 @@
         <translation>Weit: erst aufwärmen, und aufhören, wenn es wehtut.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <source>With</source>
+        <translation>Mit</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <source>With cut notes</source>
         <translation>Mit gekürzten Tönen</translation>
@@ -7246,14 +7282,9 @@
         <translation>ein Barré wird gelegt oder gelöst</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>a book for a class</source>
         <translation>ein Klassenheft</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/products.py"/>
-        <source>a book of several lessons</source>
-        <translation>ein Klassenheft aus mehreren Lektionen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7299,11 +7330,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a fretted note where the open string sounds</source>
         <translation>ein gegriffener Ton, wo die leere Saite klingt</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/products.py"/>
-        <source>a grip sheet</source>
-        <translation>ein Griffblatt</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7391,8 +7417,8 @@
         <translation>ihn zum Akkord an der Schreibmarke hinzufügen</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/types.py"/>
         <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>advanced</source>
         <translation>fortgeschritten</translation>
     </message>
@@ -7402,7 +7428,7 @@
         <translation>gleich gegriffen kosteten sie in ihrer Umgebung {dearer:.1f} mehr Aufwand</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>all grips on one page</source>
         <translation>alle Griffe auf einer Seite</translation>
     </message>
@@ -7477,7 +7503,7 @@
         <translation>wie das System</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>as they appear</source>
         <translation>wie sie vorkommen</translation>
     </message>
@@ -7538,6 +7564,7 @@
     <message>
         <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/ui/handout_dialog.py"/>
         <location filename="../../workbench/ui/note_scope.py"/>
         <location filename="../../workbench/ui/reading_view.py"/>
         <location filename="../../workbench/ui/script_view.py"/>
@@ -7575,6 +7602,7 @@
     <message>
         <location filename="../../workbench/arranging/placing.py"/>
         <location filename="../../workbench/music/edits/bars.py"/>
+        <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>bars {first} to {last}</source>
         <translation>Takt {first} bis {last}</translation>
     </message>
@@ -7596,8 +7624,8 @@
         <translation>vorher</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/types.py"/>
         <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>beginner</source>
         <translation>Anfänger</translation>
     </message>
@@ -7620,6 +7648,11 @@
         <location filename="../../workbench/arranging/placing.py"/>
         <source>between the strings' ranges</source>
         <translation>zwischen den Umfängen der Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>book</source>
+        <translation>Heft</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/right_choices.py"/>
@@ -7763,18 +7796,17 @@
         <translation>jeder Finger behält seine Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/teaching/grade.py"/>
         <source>early</source>
         <translation>Anfang</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/fingering/types.py"/>
         <source>easy</source>
         <translation>leicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>easy ones first</source>
         <translation>leichte zuerst</translation>
     </message>
@@ -7819,6 +7851,11 @@
         <location filename="../../workbench/ui/music_keys.py"/>
         <source>everything else about the bar</source>
         <translation>alles Übrige zum Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/exercise_view.py"/>
+        <source>exercise</source>
+        <translation>Übung</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/batch.py"/>
@@ -7974,14 +8011,12 @@
         <translation>zum Beispiel: 3 2/5 0 2.2m -</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>for the student</source>
         <translation>für den Schüler</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>for the teacher</source>
         <translation>für die Lehrkraft</translation>
     </message>
@@ -8110,6 +8145,11 @@
         <translation>größte Spannweite</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>grips</source>
+        <translation>Griffe</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>guide finger</source>
         <translation>Führungsfinger</translation>
@@ -8130,6 +8170,11 @@
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>half note</source>
         <translation>Halbe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>handout</source>
+        <translation>Blatt</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -8323,8 +8368,7 @@
         <translation>groß</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/teaching/grade.py"/>
         <source>late</source>
         <translation>Ende</translation>
     </message>
@@ -8491,8 +8535,8 @@
         <translation>mittel</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/fingering/types.py"/>
+        <location filename="../../workbench/teaching/grade.py"/>
         <source>middle</source>
         <translation>Mitte</translation>
     </message>
@@ -8536,6 +8580,11 @@
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>move the note to the string above or below</source>
         <translation>den Ton auf die Saite darüber oder darunter setzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>music</source>
+        <translation>Noten</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
@@ -8912,6 +8961,11 @@
         <translation>Auftakt, {bars}</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>picture</source>
+        <translation>Bild</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/fit.py"/>
         <source>piece</source>
         <translation>Stück</translation>
@@ -8980,6 +9034,7 @@
         <translation>Lagen</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
         <location filename="../../workbench/ui/plan_view.py"/>
         <source>practice plan</source>
         <translation>Übeplan</translation>
@@ -9248,7 +9303,7 @@
         <translation>klein</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>some bars as a picture</source>
         <translation>einige Takte als Bild</translation>
     </message>
@@ -9375,6 +9430,11 @@
         <translation>zugleich gezupfte Saiten</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>student's page</source>
+        <translation>Schülerblatt</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>syncopation</source>
         <translation>Synkope</translation>
@@ -9388,6 +9448,11 @@
         <location filename="../../workbench/engraving/charts_grade.py"/>
         <source>teacher's grade</source>
         <translation>Stufe der Lehrkraft</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>teacher's sheet</source>
+        <translation>Lehrerblatt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_words.py"/>
@@ -9516,8 +9581,7 @@
         <translation>die Hand wechselt die Lage, während Finger beschäftigt sind</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/products.py"/>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>the handout</source>
         <translation>das Arbeitsblatt</translation>
     </message>
@@ -9542,7 +9606,7 @@
         <translation>die Melodie bleibt auf benachbarten Saiten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>the music for other programs</source>
         <translation>die Noten für andere Programme</translation>
     </message>
@@ -9599,8 +9663,7 @@
         <translation>die Festlegung auf {pitch} verlangt einen Platz oder Finger, der diesen Ton nicht ergibt</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/products.py"/>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>the practice plan alone</source>
         <translation>der Übeplan allein</translation>
     </message>
@@ -10453,6 +10516,11 @@ Ihr Text</translation>
         <location filename="../../workbench/music/loading.py"/>
         <source>{name} is no score that can be read; give {formats}.</source>
         <translation>{name} enthält keine lesbaren Noten; geben Sie {formats} an.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/file_rows.py"/>
+        <source>{name} is there already.</source>
+        <translation>{name} ist schon da.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading.py"/>

@@ -219,6 +219,11 @@ def test_the_plan_is_exported(qtbot, lesson_window, tmp_path):
     assert text.startswith("# Ferry at dusk: practice plan")
 
 
+def answer(box, words):
+    """Press a button of a question."""
+    next(b for b in box.buttons() if b.text().replace("&", "") == words).click()
+
+
 def test_an_export_that_cannot_be_written_says_so_in_its_dialog(qtbot, lesson_window, tmp_path):
     window = lesson_window
     window.menus.script_action.trigger()
@@ -230,8 +235,12 @@ def test_an_export_that_cannot_be_written_says_so_in_its_dialog(qtbot, lesson_wi
     there = tmp_path / "there.md"
     there.write_text("old", encoding="utf-8")
     dialog.path.setText(str(there))
-    assert "will be replaced" in dialog.problem.words.text()
     dialog.save.click()
+    assert "there.md is there already" in dialog.question.text()
+    answer(dialog.question, "Keep it")
+    assert there.read_text(encoding="utf-8") == "old" and dialog.isVisible()
+    dialog.save.click()
+    answer(dialog.question, "Replace")
     qtbot.waitUntil(lambda: window.dialog is None, timeout=WAIT)
     assert there.read_text(encoding="utf-8").startswith("# Ferry at dusk")
 

@@ -23,8 +23,8 @@ from workbench.commands.output import Meter, Result, table
 from workbench.commands.source import playing_options
 from workbench.language.speech import choose, chosen, say
 from workbench.music.errors import BadInput
+from workbench.music.suffixes import PDF, SCORES, has_suffix
 
-SUFFIXES = (".musicxml", ".xml", ".mxl", ".mid", ".midi", ".abc")
 PIECES_A_PROCESS = 50  # then a fresh one, to keep memory in bounds
 
 Job = tuple[argparse.Namespace, Path, Path]
@@ -81,11 +81,11 @@ def find_scores(folder: Path) -> list[Path]:
         raise BadInput(
             say("{folder} is no folder; name the folder that holds the scores.", folder=folder)
         )
-    found = sorted(p for p in folder.iterdir() if p.suffix.lower() in SUFFIXES and p.is_file())
+    found = sorted(p for p in folder.iterdir() if has_suffix(p, SCORES) and p.is_file())
     if not found:
         raise BadInput(
             say("{folder} holds no score file; scores end in {endings}.", folder=folder,
-                endings=", ".join(SUFFIXES))
+                endings=", ".join(SCORES))
         )  # fmt: skip
     return found
 
@@ -96,7 +96,7 @@ def pages(scores: list[Path], out: Path) -> Iterator[tuple[Path, Path]]:
     for score in scores:
         clash = stems.count(score.stem.lower()) > 1
         name = score.name.replace(".", "-") if clash else score.stem
-        yield score, out / f"{name}.pdf"
+        yield score, out / f"{name}{PDF}"
 
 
 def make_one(job: Job) -> Report:

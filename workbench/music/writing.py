@@ -16,6 +16,7 @@ from xml.etree import ElementTree
 from xml.etree.ElementTree import Element, SubElement
 
 from workbench.language.speech import say
+from workbench.music import suffixes
 from workbench.music.barxml import BarWriter
 from workbench.music.errors import BadInput
 from workbench.music.files import write_whole
@@ -24,6 +25,7 @@ from workbench.music.model import Piece
 from workbench.music.notation import values
 from workbench.music.notexml import PlayedNote
 from workbench.music.segments import Chord, layers, split_at_bars
+from workbench.music.suffixes import has_suffix
 
 _DOCTYPE = (
     '<?xml version="1.0" encoding="UTF-8"?>\n'
@@ -39,10 +41,9 @@ _CONTAINER = (
 
 def form_of_export(path: str | Path) -> str:
     """"MusicXML" or "MIDI", as the name of the file asks for; BadInput for other names."""
-    suffix = Path(path).suffix.lower()
-    if suffix in (".musicxml", ".xml", ".mxl"):
+    if has_suffix(path, suffixes.MUSICXML):
         return "MusicXML"
-    if suffix in (".mid", ".midi"):
+    if has_suffix(path, suffixes.MIDI):
         return "MIDI"
     raise BadInput(
         say("{path}: end the name with .musicxml, .mxl (packed) or .mid.", path=path)
@@ -74,7 +75,7 @@ def write_musicxml(
     plucking finger. Raises BadInput where the file cannot be written.
     """
     data = musicxml_bytes(piece, fingering, instrument)
-    if Path(path).suffix.lower() == ".mxl":
+    if has_suffix(path, (suffixes.PACKED,)):
         data = _packed(data)
     write_whole(path, data)
 

@@ -22,11 +22,14 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import say
+from workbench.music.files import readable_name
+from workbench.music.suffixes import PDF, SOUND
 from workbench.teaching.exercises import Exercise, exercises_for
 from workbench.teaching.lesson import BarNote
 from workbench.teaching.strokes import as_first_word
 from workbench.teaching.techniques import Technique
 from workbench.ui import edits
+from workbench.ui.file_rows import ask_to_replace
 from workbench.ui.grip_neck import GripNeck, frets_for
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
@@ -224,19 +227,30 @@ class ExercisePane(QWidget):
 
     def save(self, *, sound: bool, path: str = "") -> None:
         """Write the exercise as a sound or as a strip of music; asks where without a path."""
-        from workbench.ui.exercise_files import SUFFIXES, write_strip
+        from workbench.ui.exercise_files import SUFFIXES
 
-        exercise, session = self.exercise, self._session
-        if exercise is None:
+        if self.exercise is None:
             return
-        if not path:
+        asked = not path
+        if asked:
             path = self._ask(sound)
         if not path:
             return
         target = Path(path)
-        wanted = (".wav",) if sound else SUFFIXES
+        wanted = (SOUND,) if sound else SUFFIXES
         if target.suffix.lower() not in wanted:
             target = target.with_name(target.name + wanted[0])
+            if asked:  # the dialog asked about the name without its ending
+                self.question = ask_to_replace(self, target, lambda: self._save(sound, target))
+                return
+        self._save(sound, target)
+
+    def _save(self, sound: bool, target: Path) -> None:
+        from workbench.ui.exercise_files import write_strip
+
+        exercise, session = self.exercise, self._session
+        if exercise is None:
+            return
 
         def written(made: Path) -> None:
             session.guard(lambda: session.shelf.set_setting(FOLDER, str(made.parent)))
@@ -254,12 +268,12 @@ class ExercisePane(QWidget):
     def _ask(self, sound: bool) -> str:
         exercise = self.exercise
         assert exercise
-        title = "".join(c if c.isalnum() or c in " -_" else "-" for c in exercise.piece.title)
+        title = readable_name(exercise.piece.title) or say("exercise")
         folder = Path(str(self._session.shelf.setting(FOLDER) or Path.home()))
         if sound:
-            name, what, forms = f"{title}.wav", say("Save the sound"), say("Sound (*.wav)")
+            name, what, forms = title + SOUND, say("Save the sound"), say("Sound (*.wav)")
         else:
-            name, what = f"{title}.pdf", say("Save the exercise")
+            name, what = title + PDF, say("Save the exercise")
             forms = ";;".join((say("PDF (*.pdf)"), say("Picture (*.png)")))
         chosen, _ = QFileDialog.getSaveFileName(self, what, str(folder / name), forms)
         return chosen

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QFileDialog, QInputDialog
 
 from workbench.language.speech import mark, say
-from workbench.ui.services import SCORE_FILES
+from workbench.music.suffixes import SCORES, patterns
 
 if TYPE_CHECKING:
     from workbench.ui.window import Window
@@ -32,7 +32,7 @@ class Openers:
         folder = str(session.shelf.setting(LAST_FOLDER) or Path.home())
         path, _ = QFileDialog.getOpenFileName(
             self._window, say("Import a score"), folder,
-            f"{say(SCORE_FILES)};;{say('All files (*)')}",
+            f"{say('Scores ({endings})', endings=patterns(SCORES))};;{say('All files (*)')}",
         )  # fmt: skip
         if path:
             session.guard(lambda: session.shelf.set_setting(LAST_FOLDER, str(Path(path).parent)))

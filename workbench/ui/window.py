@@ -28,6 +28,7 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import say
 from workbench.music.model import Piece
+from workbench.music.suffixes import SCORES, has_suffix
 from workbench.ui import layout, look
 from workbench.ui.bar_list import BarList
 from workbench.ui.choices import Choices
@@ -44,7 +45,6 @@ from workbench.ui.session import Session
 from workbench.ui.teaching_tabs import TeachingTabs
 
 OF_DIALOGS = ("keys", "read again", "arrange", "handout")  # work that ends with its dialog
-SUFFIXES = (".musicxml", ".xml", ".mxl", ".mid", ".midi", ".abc")
 
 
 class Window(QMainWindow):
@@ -345,7 +345,7 @@ class Window(QMainWindow):
 
     def dropEvent(self, event: QDropEvent) -> None:
         paths = [url.toLocalFile() for url in event.mimeData().urls() if url.isLocalFile()]
-        scores = [path for path in paths if path.lower().endswith(SUFFIXES)]
+        scores = [path for path in paths if has_suffix(path, SCORES)]
         if scores:
             event.acceptProposedAction()
             self.import_score(scores[0])
