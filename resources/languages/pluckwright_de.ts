@@ -9,19 +9,13 @@
         <translation> (Übetempo {tempo:.0f})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source> (your setting for this hand is {comfort:.0f} mm)</source>
-        <translation> (für diese Hand eingestellt: {comfort:.0f} mm)</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <source> and </source>
         <translation> und </translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <location filename="../../workbench/fingering/right_choices.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source> and more</source>
         <translation> und mehr</translation>
     </message>
@@ -945,16 +939,6 @@
         <translation>+, -, D, Esc</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>, but </source>
-        <translation>, aber </translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>, held {held} of {written}</source>
-        <translation>, gehalten {held} von {written}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/music/form.py"/>
         <location filename="../../workbench/teaching/script_files.py"/>
         <source>, then </source>
@@ -1480,6 +1464,11 @@
         <translation>Wie &amp;notiert</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/verdict.py"/>
+        <source>As easy as before, nothing cut.</source>
+        <translation>So leicht wie vorher, nichts gekürzt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/note_panel.py"/>
         <source>As in the other lesson.</source>
         <translation>Wie in der anderen Lektion.</translation>
@@ -1565,6 +1554,11 @@
         <translation>Takt des Hinweises</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/verdict.py"/>
+        <source>Bar {bars} has no fingering that way.</source>
+        <translation>Takt {bars} hat so keinen Fingersatz.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <source>Bar {bar}</source>
@@ -1592,17 +1586,17 @@
         <translation>Takt {bar}, Schlag {beat}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/alternatives.py"/>
-        <source>Bar {bar}, {reason}.</source>
-        <translation>Takt {bar}, {reason}.</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, {why}.</source>
+        <translation>Takt {bar}, {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/alternatives.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}: no hand can hold these fingers together; free one of the notes.</source>
         <translation>Takt {bar}: Keine Hand kann diese Finger zusammen halten; geben Sie einen der Töne frei.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/engine.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}: one right finger would have to pluck two strings at once; free one of them.</source>
         <translation>Takt {bar}: Ein Finger der rechten Hand müsste zwei Saiten zugleich zupfen; geben Sie einen davon frei.</translation>
     </message>
@@ -4900,9 +4894,9 @@
         <translation>Rechte Hand allein auf leeren Saiten, laut zählen, bis es von selbst läuft.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>Right hand, {what}: {words} ({effort:.1f} {more_or_less}).</source>
-        <translation>Rechte Hand, {what}: {words} ({effort:.1f} {more_or_less}).</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Right hand, {what}: {difference} ({effort}).</source>
+        <translation>Rechte Hand, {what}: {difference} ({effort}).</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -7307,9 +7301,9 @@
         <translation>ein Finger ist hinter seinen eigenen Bund zurückgezogen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>a finger laid over string {string} damps the open {name}</source>
-        <translation>ein über Saite {string} gelegter Finger dämpft das leere {name}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>a finger laid over string {string} damps the open {note}</source>
+        <translation>ein über Saite {string} gelegter Finger dämpft das leere {note}</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7423,11 +7417,6 @@
         <translation>fortgeschritten</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/consistency.py"/>
-        <source>alike they would cost {dearer:.1f} more effort in their surroundings</source>
-        <translation>gleich gegriffen kosteten sie in ihrer Umgebung {dearer:.1f} mehr Aufwand</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/offered.py"/>
         <source>all grips on one page</source>
         <translation>alle Griffe auf einer Seite</translation>
@@ -7478,7 +7467,7 @@
         <translation>bearbeitet von {arranger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>as easy</source>
         <translation>gleich leicht</translation>
     </message>
@@ -7513,9 +7502,14 @@
         <translation>wie notiert ({key})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>asks a reach of {reach:.0f} mm</source>
-        <translation>verlangt eine Spannweite von {reach:.0f} mm</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>asks a reach of {reach} mm</source>
+        <translation>verlangt eine Spannweite von {reach} mm</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>asks a reach of {reach} mm (your setting for this hand is {comfort} mm)</source>
+        <translation>verlangt eine Spannweite von {reach} mm (für diese Hand eingestellt: {comfort} mm)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/history_dialog.py"/>
@@ -7547,14 +7541,14 @@
         <translation>Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/playable.py"/>
-        <source>bar {bar}, beat {beat:g}: {why}</source>
-        <translation>Takt {bar}, Schlag {beat:g}: {why}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/grips.py"/>
         <source>bar {bar}, beat {beat}</source>
         <translation>Takt {bar}, Schlag {beat}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>bar {bar}, beat {beat}: {why}</source>
+        <translation>Takt {bar}, Schlag {beat}: {why}</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/placing.py"/>
@@ -7584,7 +7578,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/grading.json"/>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>barres</source>
         <translation>Barrés</translation>
     </message>
@@ -7613,9 +7607,9 @@
         <translation>Takt {first}–{last}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>beat {beat}: {reason}</source>
-        <translation>Schlag {beat}: {reason}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>beat {beat}: {why}</source>
+        <translation>Schlag {beat}: {why}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -7653,11 +7647,6 @@
         <location filename="../../workbench/handout/offered.py"/>
         <source>book</source>
         <translation>Heft</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>but </source>
-        <translation>aber </translation>
     </message>
     <message>
         <location filename="../../workbench/commands/finger.py"/>
@@ -7729,7 +7718,7 @@
         <translation>gekürzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>cuts the {note}</source>
         <translation>kürzt {note}</translation>
     </message>
@@ -7811,7 +7800,7 @@
         <translation>leichte zuerst</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>effort</source>
         <translation>Aufwand</translation>
     </message>
@@ -7878,9 +7867,9 @@
         <translation>weniger Finger aufzusetzen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>finger 1 moves to fret {fret} and lets the {name} go</source>
-        <translation>Finger 1 geht in Bund {fret} und lässt {name} los</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger 1 moves to fret {fret} and lets the {note} go</source>
+        <translation>Finger 1 geht in Bund {fret} und lässt {note} los</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7904,37 +7893,37 @@
         <translation>Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} cannot stop frets {first} and {second} at once</source>
         <translation>Finger {finger} kann die Bünde {first} und {second} nicht zugleich greifen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} cannot stop two strings there; only finger 1 lies as a barre, and nothing may sound below it</source>
         <translation>Finger {finger} kann dort nicht zwei Saiten greifen; nur Finger 1 liegt als Barré, und darunter darf nichts klingen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} hops from string {string} to string {to} (fret {fret}) and cuts the {note}</source>
         <translation>Finger {finger} springt von Saite {string} auf Saite {to} (Bund {fret}) und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>finger {finger} hops from string {string} to string {to} (fret {fret}) {where} and cuts the {note}</source>
-        <translation>Finger {finger} springt von Saite {string} auf Saite {to} (Bund {fret}) {where} und kürzt {note}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger {finger} hops from string {string} to string {to} (fret {fret}) from bar {from_bar} into bar {to_bar} and cuts the {note}</source>
+        <translation>Finger {finger} springt von Saite {string} auf Saite {to} (Bund {fret}) von Takt {from_bar} in Takt {to_bar} und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>finger {finger} is needed on {where} and cuts the {name}</source>
-        <translation>Finger {finger} wird auf {where} gebraucht und kürzt {name}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger {finger} is needed on string {to} (fret {fret}) and cuts the {note}</source>
+        <translation>Finger {finger} wird auf Saite {to} (Bund {fret}) gebraucht und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} on the {note}</source>
         <translation>Finger {finger} auf {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {first} would stand in front of finger {second}: fret {one} and fret {other}</source>
         <translation>Finger {first} stünde vor Finger {second}: Bund {one} und Bund {other}</translation>
     </message>
@@ -7959,7 +7948,7 @@
         <translation>Finger {fingers}   Spannweite {reach:.0f} mm, Aufwand {effort}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>fingers {first} and {second} would be {apart} mm apart; this hand reaches {most} mm at most</source>
         <translation>Finger {first} und {second} wären {apart} mm auseinander; diese Hand reicht höchstens {most} mm</translation>
     </message>
@@ -8068,11 +8057,6 @@
         <translation>Bund {fret}, Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>from bar {source_bar} into bar {target_bar}</source>
-        <translation>von Takt {source_bar} in Takt {target_bar}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
         <source>from the last beats of the one into the other, then both whole</source>
         <translation>von den letzten Schlägen des einen in den anderen, dann beide ganz</translation>
@@ -8140,7 +8124,7 @@
         <translation>Stufe {number}, Mitte</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>greatest reach</source>
         <translation>größte Spannweite</translation>
     </message>
@@ -8155,7 +8139,7 @@
         <translation>Führungsfinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>guide fingers</source>
         <translation>Führungsfinger</translation>
     </message>
@@ -8192,6 +8176,11 @@
         <translation>{held} von {duration} gehalten</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>held {held} of {written}</source>
+        <translation>gehalten {held} von {written}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/grips.py"/>
         <source>held {held} of {written} quarters</source>
         <translation>gehalten {held} von {written} Vierteln</translation>
@@ -8207,7 +8196,7 @@
         <translation>höchster Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>hops</source>
         <translation>Sprünge</translation>
     </message>
@@ -8307,7 +8296,7 @@
         <translation>er ist nicht spielbar</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/engine.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>it is not played</source>
         <translation>der Ton wird nicht gespielt</translation>
     </message>
@@ -8348,7 +8337,7 @@
         <translation>Übergänge</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>keeps the {note} to its full length</source>
         <translation>hält {note} in voller Länge</translation>
     </message>
@@ -8404,7 +8393,7 @@
         <translation>linker Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>left fingers are 0 for the open string and 1 to 4</source>
         <translation>Finger der linken Hand sind 0 für die leere Saite und 1 bis 4</translation>
     </message>
@@ -8435,12 +8424,6 @@
         <location filename="../../resources/techniques/grading.json"/>
         <source>length</source>
         <translation>Länge</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>less effort</source>
-        <translation>weniger Aufwand</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -8551,12 +8534,6 @@
         <translation>Übeminuten am Tag (sonst 20)</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>more effort</source>
-        <translation>mehr Aufwand</translation>
-    </message>
-    <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>most effort</source>
         <translation>größter Aufwand</translation>
@@ -8597,9 +8574,9 @@
         <translation>Auflösungszeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>needs only {reach:.0f} mm of reach instead of {other:.0f}</source>
-        <translation>braucht nur {reach:.0f} mm Spannweite statt {other:.0f}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>needs only {reach} mm of reach instead of {other}</source>
+        <translation>braucht nur {reach} mm Spannweite statt {other}</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -8654,19 +8631,14 @@
         <translation>kein Finger zweimal hintereinander</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>no hand holds {names} like this together</source>
-        <translation>keine Hand hält {names} so zusammen</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>no hand holds {notes} like this together</source>
+        <translation>keine Hand hält {notes} so zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>no hand holds {pitch} and {other} like this together</source>
-        <translation>keine Hand hält {pitch} und {other} so zusammen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/grips.py"/>
-        <source>no hand position reaches {names} together</source>
-        <translation>keine Handstellung erreicht {names} zusammen</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>no hand position reaches {notes} together</source>
+        <translation>keine Handstellung erreicht {notes} zusammen</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/thinning.py"/>
@@ -8684,7 +8656,7 @@
         <translation>kein neues Barré</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>no other difference</source>
         <translation>kein weiterer Unterschied</translation>
     </message>
@@ -8714,7 +8686,7 @@
         <translation>keine Vorzeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>no string sounds {pitch} at fret {fret}</source>
         <translation>keine Saite gibt im Bund {fret} den Ton {pitch}</translation>
     </message>
@@ -8749,7 +8721,7 @@
         <translation>noch nicht angegeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <location filename="../../workbench/handout/grip_boxes.py"/>
         <source>not played</source>
         <translation>nicht gespielt</translation>
@@ -8786,7 +8758,7 @@
         <translation>Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>notes cut</source>
         <translation>gekürzte Töne</translation>
     </message>
@@ -8983,7 +8955,7 @@
         <translation>Plagalschluss</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>planted</source>
         <translation>liegen gelassen</translation>
     </message>
@@ -9179,9 +9151,14 @@
         <translation>gleiche Musik wie in Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/consistency.py"/>
-        <source>same music as bar {bar}, other fingers: {why}</source>
-        <translation>gleiche Musik wie Takt {bar}, andere Finger: {why}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>same music as bar {bar}, other fingers: alike they would cost {dearer} more effort in their surroundings</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: gleich gegriffen kosteten sie in ihrer Umgebung {dearer} mehr Aufwand</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>same music as bar {bar}, other fingers: what stands around it leaves no fingering in common</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/likeness.py"/>
@@ -9377,12 +9354,7 @@
         <translation>Saite {string}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>string {string} (fret {fret})</source>
-        <translation>Saite {string} (Bund {fret})</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>string {string} does not sound {pitch}</source>
         <translation>Saite {string} gibt {pitch} nicht her</translation>
     </message>
@@ -9392,14 +9364,14 @@
         <translation>Saite {string} Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>string {string} fret {fret} finger {finger} {right}{cut}</source>
-        <translation>Saite {string} Bund {fret} Finger {finger} {right}{cut}</translation>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>string {string} fret {fret} finger {finger} {right}</source>
+        <translation>Saite {string} Bund {fret} Finger {finger} {right}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>string {string} is taken by the {taker}, which ends the {name}</source>
-        <translation>Saite {string} wird für {taker} gebraucht, damit endet {name}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>string {string} is taken by the {taker}, which ends the {note}</source>
+        <translation>Saite {string} wird für {taker} gebraucht, damit endet {note}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/grips.py"/>
@@ -9420,7 +9392,7 @@
         <translation>Saite {string}, Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>string {string}, fret {fret} sounds {sounds}, not {pitch}</source>
         <translation>auf Saite {string} klingt im Bund {fret} {sounds}, nicht {pitch}</translation>
     </message>
@@ -9531,9 +9503,9 @@
         <translation>der Griff {grip}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>the hand cannot hold the {name} and reach the next grip in comfort</source>
-        <translation>die Hand kann {name} nicht halten und zugleich den nächsten Griff bequem erreichen</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>the hand cannot hold the {note} and reach the next grip in comfort</source>
+        <translation>die Hand kann {note} nicht halten und zugleich den nächsten Griff bequem erreichen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/rules_left.py"/>
@@ -9566,9 +9538,9 @@
         <translation>die Hand wechselt die Lage</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>the hand shifts to fret {fret} and lets the {name} go</source>
-        <translation>die Hand wechselt in Bund {fret} und lässt {name} los</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>the hand shifts to fret {fret} and lets the {note} go</source>
+        <translation>die Hand wechselt in Bund {fret} und lässt {note} los</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9658,7 +9630,7 @@
         <translation>das Bild ließ sich nicht speichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/playable.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>the pin on {pitch} asks a place or finger that does not sound it</source>
         <translation>die Festlegung auf {pitch} verlangt einen Platz oder Finger, der diesen Ton nicht ergibt</translation>
     </message>
@@ -9936,11 +9908,6 @@
         <translation>was es gewichtet</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/consistency.py"/>
-        <source>what stands around it leaves no fingering in common</source>
-        <translation>die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
-    </message>
-    <message>
         <location filename="../../workbench/music/edits/lengths.py"/>
         <source>whole note</source>
         <translation>Ganze</translation>
@@ -9966,9 +9933,9 @@
         <translation>mit den Festlegungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/playable.py"/>
-        <source>with the pins on {names} no hand reaches {pitch}; lift a pin</source>
-        <translation>mit den Festlegungen auf {names} erreicht keine Hand {pitch}; lösen Sie eine Festlegung</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>with the pins on {pinned} no hand reaches {pitch}; lift a pin</source>
+        <translation>mit den Festlegungen auf {pinned} erreicht keine Hand {pitch}; lösen Sie eine Festlegung</translation>
     </message>
     <message>
         <location filename="../../workbench/music/form.py"/>
@@ -9976,9 +9943,9 @@
         <translation>mit {endings}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>with {names} held like this no hand reaches {others}</source>
-        <translation>mit {names} in dieser Haltung erreicht keine Hand {others}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>with {held} held like this no hand reaches {notes}</source>
+        <translation>mit {held} in dieser Haltung erreicht keine Hand {notes}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/technique_shelf.py"/>
@@ -10016,7 +9983,7 @@
         <translation>den Ton auf der Linie der Schreibmarke schreiben; mit Umschalt zum Akkord hinzufügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>written length held</source>
         <translation>gehaltener Anteil der Notenlängen</translation>
     </message>
@@ -10161,6 +10128,11 @@ Ihr Text</translation>
         <translation>{count} Durchgängen und ihren Klammern</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/verdict.py"/>
+        <source>{cut} and {effort}</source>
+        <translation>{cut} und {effort}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices.py"/>
         <source>{cut} cut (now {was})</source>
         <translation>{cut} gekürzt (jetzt {was})</translation>
@@ -10191,6 +10163,16 @@ Ihr Text</translation>
         <translation>{done} von {all} Arbeitsblättern nach {folder} geschrieben.</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{effort} less effort</source>
+        <translation>{effort} weniger Aufwand</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{effort} more effort</source>
+        <translation>{effort} mehr Aufwand</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/opening.py"/>
         <source>{file} is no lesson store (or is damaged) and was left as it is; put a copy of it back, or name another place in {variable}.</source>
         <translation>{file} ist kein Lektionsspeicher (oder beschädigt) und wurde nicht angetastet; spielen Sie eine Kopie zurück oder nennen Sie in {variable} einen anderen Ort.</translation>
@@ -10206,12 +10188,12 @@ Ihr Text</translation>
         <translation>{file}: {days}, insgesamt {time}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{finger} on the {note}</source>
         <translation>{finger} auf {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{finger} plucks twice running at the {pitch}</source>
         <translation>{finger} zupft bei {pitch} zweimal hintereinander</translation>
     </message>
@@ -10244,6 +10226,11 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/lessons.py"/>
         <source>{found} The store is {place}.</source>
         <translation>{found} Der Lektionsspeicher ist {place}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{good}, but {bad}</source>
+        <translation>{good}, aber {bad}</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -10608,7 +10595,7 @@ Ihr Text</translation>
         <translation>{notes} Töne zugleich sind mehr als die {strings} Saiten des Instruments</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{notes} notes at once, but only {strings} strings</source>
         <translation>{notes} Töne zugleich, aber nur {strings} Saiten</translation>
     </message>
@@ -10628,12 +10615,12 @@ Ihr Text</translation>
         <translation>{notes}, {number}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>{note} at beat {beat:g}</source>
-        <translation>{note} auf Schlag {beat:g}</translation>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>{note} at beat {beat}</source>
+        <translation>{note} auf Schlag {beat}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{note} on string {string}, fret {fret}</source>
         <translation>{note} auf Saite {string}, Bund {fret}</translation>
     </message>
@@ -11129,8 +11116,7 @@ Ihr Text</translation>
         <translation>{piece} – {instrument}; notiert in {key}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} and {other} need the same string at once</source>
         <translation>{pitch} und {other} brauchen zugleich dieselbe Saite</translation>
     </message>
@@ -11150,7 +11136,7 @@ Ihr Text</translation>
         <translation>{pitch} in {bar} ist nicht über den Taktstrich gebunden; es gibt keinen Haltebogen zu lösen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} is an open string there and takes no finger</source>
         <translation>{pitch} ist dort eine leere Saite und braucht keinen Finger</translation>
     </message>
@@ -11160,7 +11146,7 @@ Ihr Text</translation>
         <translation>{pitch} fällt weg, {what}: {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} is stopped there and needs a finger, 1 to 4</source>
         <translation>{pitch} ist dort gegriffen und braucht einen Finger, 1 bis 4</translation>
     </message>
@@ -11170,17 +11156,17 @@ Ihr Text</translation>
         <translation>{pitch} wird dort in dieser Stimme schon angeschlagen; wählen Sie eine andere Tonhöhe.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} lies above the range of the {instrument}</source>
         <translation>{pitch} liegt über dem Umfang ({instrument})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} lies below the range of the {instrument}</source>
         <translation>{pitch} liegt unter dem Umfang ({instrument})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} lies outside the range of the {instrument}</source>
         <translation>{pitch} liegt außerhalb des Umfangs ({instrument})</translation>
     </message>
@@ -11295,12 +11281,12 @@ Ihr Text</translation>
         <translation>{technique}, neu</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>{text} beat</source>
         <translation>{text} Schlag</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>{text} beats</source>
         <translation>{text} Schläge</translation>
     </message>
@@ -11552,9 +11538,9 @@ Ihr Text</translation>
         <translation>{what}, {n} Minuten</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>{what}: {difference} ({effort:.1f} {more_or_less}).</source>
-        <translation>{what}: {difference} ({effort:.1f} {more_or_less}).</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{what}: {difference} ({effort}).</source>
+        <translation>{what}: {difference} ({effort}).</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>

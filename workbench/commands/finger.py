@@ -16,6 +16,7 @@ from workbench.commands.source import (
     score_options,
     settings,
 )
+from workbench.fingering.telling import words as told
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
@@ -107,7 +108,7 @@ def _document(
                     "note": join.note,
                     "from_bar": join.from_bar,
                     "to_bar": join.to_bar,
-                    "reason": join.reason,
+                    "reason": told(join.reason),
                 }
                 for join in fingering.audit.joins
             ],
@@ -143,8 +144,8 @@ def _bar(
         ],
         "effort": bar.effort,
         "reach_mm": round(bar.reach_mm, 1),
-        "remarks": list(bar.remarks),
-        "impossible": bar.impossible,
+        "remarks": [told(r) for r in bar.remarks],
+        "impossible": told(bar.impossible) or None,
         "alternatives": [_alternative(other) for other in others],
         "right_alternatives": [_alternative(other) for other in rights],
     }
@@ -153,7 +154,7 @@ def _bar(
 def _alternative(other: Alternative) -> dict[str, Any]:
     return {
         "cost": other.cost,
-        "reason": other.reason,
+        "reason": told(other.reason),
         "notes": [_note(note) for note in other.notes],
     }
 
@@ -169,11 +170,11 @@ def _note(note: FingeredNote) -> dict[str, Any]:
         "left": note.left,
         "right": note.right,
         "held": str(note.held),
-        "cut_reason": note.cut_reason,
+        "cut_reason": told(note.cut_reason) or None,
         "move": note.move,
         "stroke": note.stroke,
         "pinned": note.pinned,
-        "impossible": note.impossible,
+        "impossible": told(note.impossible) or None,
     }
 
 
@@ -227,13 +228,17 @@ def _text(
             lines += [
                 "",
                 *wrapped(
-                    say("Bar {number}, otherwise: {reason}", number=number, reason=choice.reason)
+                    say(
+                        "Bar {number}, otherwise: {reason}",
+                        number=number,
+                        reason=told(choice.reason),
+                    )
                 ),
                 "  " + _row(choice),
             ]
     if audit.joins:
         lines += ["", say("Cut where the playing order jumps")]
-        lines += [line for join in audit.joins for line in wrapped(join.reason, "  ")]
+        lines += [line for join in audit.joins for line in wrapped(told(join.reason), "  ")]
     if placed.changes:
         lines += ["", say("Changed to suit the instrument")]
         lines += [line for change in placed.changes for line in wrapped(change.reason, "  ")]
@@ -257,10 +262,11 @@ def _explained(fingering: Fingering, names: dict[str, str], written: dict[int, B
     for bar in fingering.bars:
         if bar.impossible:
             lines += wrapped(
-                say("Bar {bar}: {impossible}", bar=bar.number, impossible=bar.impossible), "  "
+                say("Bar {bar}: {impossible}", bar=bar.number, impossible=told(bar.impossible)),
+                "  ",
             )
         for note in bar.notes:
-            reason = note.impossible or note.cut_reason
+            reason = told(note.impossible or note.cut_reason)
             if reason:
                 where = say(
                     "Bar {bar}, beat {beat}",

@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.fingering.telling import words as told
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.music.suffixes import SCORES, has_suffix
@@ -246,7 +247,7 @@ class Window(QMainWindow):
         if note is not None:
             from workbench.ui.grips import spoken
 
-            why = note.cut_reason or note.impossible or ""
+            why = told(note.cut_reason or note.impossible)
             said = spoken(note)
             words = f"{said[:1].upper()}{said[1:]}. {why} {words}"
         else:
