@@ -14,13 +14,8 @@ from itertools import combinations
 from typing import NamedTuple
 
 from workbench.fingering.frame import Frame, Layer
-<<<<<<< HEAD
 from workbench.fingering.types import STYLES, Pin
-from workbench.language.speech import say
-=======
-from workbench.fingering.types import Pin
 from workbench.language.fact import Fact, fact
->>>>>>> main
 
 ORDER = "pima"
 Hold = tuple[tuple[int, str], ...]  # (string, finger), highest-numbered string first
