@@ -26,6 +26,11 @@
         <translation> min</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>&amp;All bars</source>
+        <translation>&amp;Alle Takte</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/grades_dialog.py"/>
         <source>&amp;Apply the fit</source>
         <translation>Anpassung &amp;anwenden</translation>
@@ -61,6 +66,11 @@
         <location filename="../../workbench/ui/note_scope.py"/>
         <source>&amp;Bar</source>
         <translation>&amp;Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>&amp;Bar before</source>
+        <translation>&amp;Takt davor</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/new_piece_dialog.py"/>
@@ -447,6 +457,11 @@
         <translation>&amp;Weiter</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>&amp;Next bar</source>
+        <translation>&amp;Nächster Takt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/printing.py"/>
         <source>&amp;Next page</source>
         <translation>&amp;Nächste Seite</translation>
@@ -673,6 +688,11 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>&amp;Studio</source>
         <translation>St&amp;udio</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>&amp;Take back</source>
+        <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices.py"/>
@@ -917,16 +937,6 @@
         <location filename="../../workbench/commands/batch.py"/>
         <source>({seconds:.1f} s)</source>
         <translation>({seconds:.1f} s)</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <source>**strong** (Ctrl+B)</source>
-        <translation>**stark** (Strg+B)</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <source>*emphasis* (Ctrl+I)</source>
-        <translation>*betont* (Strg+I)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_keys.py"/>
@@ -1427,6 +1437,11 @@
         <location filename="../../workbench/ui/note_rejected.py"/>
         <source>An open string takes finger 0, a stopped note one of 1 to 4.</source>
         <translation>Eine leere Saite hat Finger 0, ein gegriffener Ton einen von 1 bis 4.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_words.py"/>
+        <source>Another pattern: {what}.</source>
+        <translation>Ein anderes Muster: {what}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_filters.py"/>
@@ -2517,8 +2532,8 @@
     </message>
     <message>
         <location filename="../../workbench/ui/script_view.py"/>
-        <source>F2 or a double click writes; Ctrl+Return keeps it, Esc leaves it.</source>
-        <translation>F2 oder Doppelklick zum Schreiben; Strg+Eingabe übernimmt, Esc verwirft.</translation>
+        <source>F2 or a double click opens the page for a bar; Ctrl+Return there goes on.</source>
+        <translation>F2 oder ein Doppelklick öffnet die Seite für einen Takt; dort geht es mit Strg+Eingabe weiter.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_writer.py"/>
@@ -2671,6 +2686,11 @@
         <location filename="../../workbench/fingering/shape_terms.py"/>
         <source>Fingers on one fret cross: the higher finger is on the higher-numbered string.</source>
         <translation>Finger im selben Bund kreuzen sich: Der höhere Finger steht auf der Saite mit der höheren Nummer.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>Fingers take turns on a single line, evenly, and none plays twice running.</source>
+        <translation>Die Finger wechseln sich auf einer einstimmigen Linie gleichmäßig ab, und keiner spielt zweimal hintereinander.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -3162,6 +3182,16 @@
         <translation>Er kürzt {n} Töne:</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/script_words.py"/>
+        <source>It is as {before}.</source>
+        <translation>Er ist wie {before}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_words.py"/>
+        <source>It is played again.</source>
+        <translation>Er wird noch einmal gespielt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>It needs {reach:.0f} mm between fingers {a} and {b}; the greatest span of a {hand} hand there is {most:.0f} mm.</source>
         <translation>Zwischen Finger {a} und {b} sind {reach:.0f} mm nötig; die größte Spannweite ist dort bei dieser Hand ({hand}) {most:.0f} mm.</translation>
@@ -3212,6 +3242,21 @@
         <location filename="../../workbench/ui/choices.py"/>
         <source>Keep the selected fingering (Enter)</source>
         <translation>Den gewählten Fingersatz behalten (Eingabe)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Keep the words and go back (Ctrl+Shift+Return)</source>
+        <translation>Worte behalten und zurückgehen (Strg+Umschalt+Eingabe)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Keep the words and go on (Ctrl+Return)</source>
+        <translation>Worte behalten und weitergehen (Strg+Eingabe)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Keep the words and show all bars (Esc)</source>
+        <translation>Worte behalten und alle Takte zeigen (Esc)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/session.py"/>
@@ -3876,6 +3921,11 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/script_words.py"/>
+        <source>New here: positions {most} and {last}.</source>
+        <translation>Neu hier: Lagen {most} und {last}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_words.py"/>
         <source>New here: {what}.</source>
         <translation>Neu hier: {what}.</translation>
     </message>
@@ -4188,6 +4238,11 @@
         <translation>Nichts wird in Kraft gesetzt; ohne --dry-run schon.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Nothing is said here: the words before speak for {bars}. Write what you say here.</source>
+        <translation>Hier wird nichts gesagt: Die Worte davor gelten für {bars}. Schreiben Sie, was Sie hier sagen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>Nothing is stretched, crossed or crowded.</source>
         <translation>Nichts ist gespreizt, gekreuzt oder gedrängt.</translation>
@@ -4480,7 +4535,6 @@
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <location filename="../../workbench/ui/music_marks.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
         <source>Pickup</source>
         <translation>Auftakt</translation>
     </message>
@@ -5330,6 +5384,11 @@
         <translation>Gespielte Saiten</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/note_panel.py"/>
+        <source>Strong words (Ctrl+B)</source>
+        <translation>Starke Worte (Strg+B)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/plan_sheet.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -5424,6 +5483,7 @@
         <translation>Haken bei „{item}“ entfernen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
         <location filename="../../workbench/ui/script_view.py"/>
         <source>Take back the words for {place}</source>
         <translation>Text für {place} zurücknehmen</translation>
@@ -5505,6 +5565,7 @@
         <translation>Vom Hinweis entfernen; „Rückgängig“ bringt es zurück</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
         <location filename="../../workbench/ui/script_view.py"/>
         <source>Take your words back: the bar says again what it said</source>
         <translation>Eigenen Text zurücknehmen: Im Takt steht wieder, was vorher dort stand</translation>
@@ -6069,6 +6130,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/music_strip.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>The music in notes and tablature</source>
         <translation>Die Musik in Noten und Tabulatur</translation>
     </message>
@@ -6688,13 +6750,8 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <source>Two fingers pluck neighbouring strings as one, from the knuckles.</source>
-        <translation>Zwei Finger zupfen benachbarte Saiten wie eine, aus dem Grundgelenk.</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
-        <source>Two fingers take turns on a single line, evenly, and neither plays twice running.</source>
-        <translation>Zwei Finger wechseln sich in einer einzelnen Linie gleichmäßig ab; keiner spielt zweimal hintereinander.</translation>
+        <source>Two or more fingers pluck their strings as one, from the knuckles.</source>
+        <translation>Zwei oder mehr Finger zupfen ihre Saiten wie einer, aus den Grundgelenken.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -6945,6 +7002,11 @@
         <translation>Worum es im Hinweis geht</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>What the program says; write over it.</source>
+        <translation>Das sagt das Programm; schreiben Sie darüber.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>What the small picture of each bar shows</source>
         <translation>Was das kleine Bild jedes Takts zeigt</translation>
@@ -7105,7 +7167,7 @@
         <translation>In der Stufe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>Words for {place}</source>
         <translation>Text für {place}</translation>
     </message>
@@ -7128,6 +7190,11 @@
         <location filename="../../workbench/ui/help_window.py"/>
         <source>Words to find in the help</source>
         <translation>Suchwörter für die Hilfe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_panel.py"/>
+        <source>Words with emphasis (Ctrl+I)</source>
+        <translation>Betonte Worte (Strg+I)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -7185,9 +7252,14 @@
         <translation>Die Übung als Unterrichtshinweis an ihren Takt schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>Write the words for {place}</source>
         <translation>Text für {place} schreiben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Write what you say here.</source>
+        <translation>Schreiben Sie, was Sie hier sagen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/script_view.py"/>
@@ -7244,6 +7316,11 @@
         <location filename="../../workbench/ui/grade_view.py"/>
         <source>Your word: {word}. Estimate: {estimate}.</source>
         <translation>Ihr Urteil: {word}. Schätzung: {estimate}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Your words.</source>
+        <translation>Ihre Worte.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/printing.py"/>
@@ -7561,7 +7638,7 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <location filename="../../workbench/ui/note_scope.py"/>
         <location filename="../../workbench/ui/reading_view.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>bar {number}</source>
         <translation>Takt {number}</translation>
     </message>
@@ -7584,6 +7661,7 @@
     </message>
     <message>
         <location filename="../../workbench/handout/grip_sheet.py"/>
+        <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
         <source>bars {bars}</source>
         <translation>Takt {bars}</translation>
@@ -7596,6 +7674,7 @@
     <message>
         <location filename="../../workbench/arranging/placing.py"/>
         <location filename="../../workbench/music/edits/bars.py"/>
+        <location filename="../../workbench/teaching/script_spans.py"/>
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>bars {first} to {last}</source>
         <translation>Takt {first} bis {last}</translation>
@@ -7943,6 +8022,11 @@
         <translation>die Finger bleiben auf ihren Saiten</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>fingers together</source>
+        <translation>Finger zusammen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/shape.py"/>
         <source>fingers {fingers}   reach {reach:.0f} mm, effort {effort}</source>
         <translation>Finger {fingers}   Spannweite {reach:.0f} mm, Aufwand {effort}</translation>
@@ -8032,6 +8116,11 @@
         <location filename="../../workbench/handout/grips.py"/>
         <source>four fingers</source>
         <translation>vier Finger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/seen.py"/>
+        <source>four fingers together</source>
+        <translation>vier Finger zusammen</translation>
     </message>
     <message>
         <location filename="../../workbench/music/form.py"/>
@@ -8919,7 +9008,6 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <location filename="../../workbench/handout/teacher.py"/>
         <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
         <location filename="../../workbench/ui/note_scope.py"/>
@@ -8996,6 +9084,7 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/teaching/script_words.py"/>
         <location filename="../../workbench/teaching/seen.py"/>
         <source>position {position}</source>
         <translation>Lage {position}</translation>
@@ -9463,7 +9552,7 @@
         <translation>der Bass {pitch} geht {way} zu {other}: Er kann dort nicht zusammen mit der Melodie angeschlagen werden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>the closing</source>
         <translation>den Schluss</translation>
     </message>
@@ -9598,7 +9687,7 @@
         <translation>der Ton liegt hoch am Hals</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>the opening</source>
         <translation>die Einleitung</translation>
     </message>
@@ -9620,9 +9709,15 @@
     <message>
         <location filename="../../workbench/music/edits/line.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <location filename="../../workbench/ui/why_not.py"/>
         <source>the pickup</source>
         <translation>Auftakt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>the pickup to bar {last}</source>
+        <translation>der Auftakt bis Takt {last}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_files.py"/>
@@ -9761,6 +9856,11 @@
         <translation>drei</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/seen.py"/>
+        <source>three fingers together</source>
+        <translation>drei Finger zusammen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/form.py"/>
         <source>three times</source>
         <translation>dreimal</translation>
@@ -9837,7 +9937,7 @@
         <translation>zwei Finger stehen gekreuzt in einem Bund</translation>
     </message>
     <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
+        <location filename="../../workbench/teaching/seen.py"/>
         <source>two fingers together</source>
         <translation>zwei Finger zusammen</translation>
     </message>
@@ -9999,6 +10099,16 @@
         <translation>Noten oder Griffbrett vergrößern und verkleinern</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars} again.</source>
+        <translation>{bars} noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars} are as {before}.</source>
+        <translation>{bars} sind wie {before}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/material.py"/>
         <source>{bars} in notes and tablature</source>
         <translation>{bars} in Noten und Tabulatur</translation>
@@ -10012,6 +10122,11 @@
         <location filename="../../workbench/music/edits/signs.py"/>
         <source>{bars} would be a later ending without a first one before it; mark the first ending first.</source>
         <translation>{bars} wäre eine spätere Klammer ohne eine erste davor; markieren Sie zuerst die erste Klammer.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars}: as before.</source>
+        <translation>{bars}: wie bisher.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -10034,6 +10149,16 @@
         <translation>{bars}: Hinweis war „{old}“, jetzt „{new}“</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars}: nothing new.</source>
+        <translation>{bars}: nichts Neues.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars}: rest.</source>
+        <translation>{bars}: Pause.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/script_view.py"/>
         <source>{bar}
 your words</source>
@@ -10041,12 +10166,12 @@ your words</source>
 Ihr Text</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/script_spans.py"/>
         <source>{bar} again.</source>
         <translation>{bar} noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/script_spans.py"/>
         <source>{bar} is as in {before}.</source>
         <translation>{bar}: genauso wie {before}.</translation>
     </message>
@@ -10054,6 +10179,11 @@ Ihr Text</translation>
         <location filename="../../workbench/music/edits/signs.py"/>
         <source>{bar} is in no ending; choose a bar under a bracket.</source>
         <translation>{bar} steht unter keiner Klammer; wählen Sie einen Takt unter einer Klammer.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>{bar} of {last}, at {time}</source>
+        <translation>{bar} von {last}, bei {time}</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -10085,6 +10215,11 @@ Ihr Text</translation>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>{bar}, takes longest</source>
         <translation>{bar}, dauert am längsten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_words.py"/>
+        <source>{bar}.</source>
+        <translation>{bar}.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>

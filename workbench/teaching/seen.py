@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import count, say
+from workbench.language.speech import count, mark, say
 from workbench.music.model import Piece
 from workbench.teaching.rules_left import roman
 from workbench.teaching.strokes import Stroke, strokes
@@ -21,6 +21,12 @@ from workbench.teaching.techniques import Found, find_techniques, technique
 BY_KIND = frozenset(
     {"alternation", "arpeggio", "thumb-finger", "fingers-together", "finger-swap", "compound-time"}
 )
+TOGETHER = "fingers-together"
+_TOGETHER = {
+    2: mark("two fingers together"),
+    3: mark("three fingers together"),
+    4: mark("four fingers together"),
+}
 SAME_LEVEL = 1.0  # grades a piece may lie above or below what was just learned
 
 
@@ -39,6 +45,8 @@ class Move:
         if self.kind == "technique":
             base, _, detail = self.name.partition(": ")
             said = say(technique(base).name)
+            if base == TOGETHER and detail:
+                said = say(_TOGETHER[len(detail.split())])
             return f"{said} ({kind_words(detail)})" if detail else said
         if self.kind == "position":
             return say("position {position}", position=self.name)

@@ -30,6 +30,7 @@ from workbench.language.speech import say
 from workbench.teaching.formatting import as_html, plain
 from workbench.teaching.lesson import BarNote
 from workbench.ui.look import em
+from workbench.ui.mark_ink import MarkInk
 
 ID = Qt.ItemDataRole.UserRole
 RICH = Qt.ItemDataRole.UserRole + 1
@@ -49,6 +50,7 @@ class NoteWords(QPlainTextEdit):
         self.setAccessibleName(say("Words of the note"))
         self.setPlaceholderText(say("What should the student know, feel or listen for here?"))
         self.setMinimumHeight(em(self, 3))
+        self.ink = MarkInk(self.document())
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         super().focusOutEvent(event)
