@@ -71,6 +71,7 @@ class ScriptPage(QWidget):
         text.addWidget(self.whose)
         text.addWidget(self.words, 1)
         self.parts = QSplitter(Qt.Orientation.Horizontal)
+        self.parts.setObjectName("script_page")
         self.parts.addWidget(Scrolled(seen, say("The music in notes and tablature")))
         self.parts.addWidget(page)
         self.parts.setChildrenCollapsible(False)
