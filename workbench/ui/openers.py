@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFileDialog, QInputDialog
 
 from workbench.language.speech import mark, say
 from workbench.music.suffixes import SCORES, patterns
+from workbench.ui.services import expect_a_score
 
 if TYPE_CHECKING:
     from workbench.ui.window import Window
@@ -30,6 +31,7 @@ class Openers:
         """Ask for a file, then import it."""
         session = self._session
         folder = str(session.shelf.setting(LAST_FOLDER) or Path.home())
+        expect_a_score()
         path, _ = QFileDialog.getOpenFileName(
             self._window, say("Import a score"), folder,
             f"{say('Scores ({endings})', endings=patterns(SCORES))};;{say('All files (*)')}",

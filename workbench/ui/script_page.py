@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -22,6 +22,7 @@ from workbench.teaching.strokes import as_first_word
 from workbench.ui.look import em
 from workbench.ui.mark_ink import MarkInk
 from workbench.ui.music_strip import MusicStrip
+from workbench.ui.note_words import PAUSE
 from workbench.ui.parts import Faint, Heading, Scrolled
 from workbench.ui.session import Session
 
@@ -40,7 +41,7 @@ class ScriptPage(QWidget):
         super().__init__()
         self._session = session
         self.script: Script | None = None
-        self.place = 0  # in playing order, or OPENING, CLOSING
+        self.place = CLOSING - 1  # in playing order, or OPENING, CLOSING; none yet
         self.heading, self.whose, self.about = Heading(""), Faint(), Faint()
         self.music = MusicStrip(session, "script page")
         self.words = _Writing(self)
@@ -117,7 +118,8 @@ class ScriptPage(QWidget):
     def show_place(self, script: Script, place: int) -> None:
         """Show a place of a script; words under way at the same place stay."""
         stays = place == self.place and self.changed
-        another = place != self.place or script is not self.script
+        turned = place != self.place
+        another = turned or script is not self.script
         self.script, self.place = script, place
         own = script.is_edited(place)
         heading = place_name(script, place)
@@ -130,9 +132,9 @@ class ScriptPage(QWidget):
         )
         self.words.setAccessibleName(say("Words for {place}", place=place_name(script, place)))
         self.words.setPlaceholderText(self._silence(place))
-        if not stays:
+        if turned or not (stays or self.written == script.words_at(place)):
             self.words.setPlainText(script.words_at(place))
-            if not own:  # to be written over at once
+            if turned and not own:  # to be written over at once
                 self.words.selectAll()
         self.take_button.setEnabled(own)
         at = self.places.index(place)
@@ -178,14 +180,15 @@ class ScriptPage(QWidget):
             self.moved.emit()
         self.words.setFocus()
 
-    def keep(self) -> None:
-        """Keep what is written at this place."""
+    def keep(self, *, merge: bool = False) -> None:
+        """Keep what is written at this place; with ``merge`` as one step with what was kept
+        a moment ago."""
         place, words, script = self.place, self.written, self.script
         if script is not None and self.changed:
             self._session.edit(
                 say("Write the words for {place}", place=place_name(script, place)),
-                lambda lesson: with_edit(lesson, place, words),
-            )
+                lambda lesson: with_edit(lesson, place, words), merge=merge,
+            )  # fmt: skip
 
     def take_back(self) -> None:
         """Give the words of this place back to the program."""
@@ -212,6 +215,10 @@ class _Writing(QPlainTextEdit):
         self.setTabChangesFocus(True)
         self.setMinimumHeight(self.fontMetrics().lineSpacing() * 3)
         self.ink = MarkInk(self.document())
+        self._pause = QTimer(self)  # a long page is not lost with the power
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(PAUSE)
+        self._pause.timeout.connect(lambda: page.keep(merge=True))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         held, key = event.modifiers(), event.key()
@@ -225,6 +232,7 @@ class _Writing(QPlainTextEdit):
             self._page.leave()
         else:
             super().keyPressEvent(event)
+            self._pause.start()
 
 
 def place_name(script: Script, place: int) -> str:
