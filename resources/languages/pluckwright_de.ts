@@ -682,6 +682,11 @@
         <translation>&amp;Rechte Hand</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>&amp;Same in {bars}</source>
+        <translation>&amp;Ebenso in {bars}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/report_dialog.py"/>
         <source>&amp;Save …</source>
         <translation>Speiche&amp;rn …</translation>
@@ -6685,9 +6690,24 @@
         <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick zu früh losgelassen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/session.py"/>
+        <source>The same in {n} bar like it</source>
+        <translation>Ebenso in {n} gleichem Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/session.py"/>
+        <source>The same in {n} bars like it</source>
+        <translation>Ebenso in {n} gleichen Takten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/tour.py"/>
         <source>The same lesson seen otherwise: what it teaches, how it is practised day by day, and what you will say. Ctrl+1 to Ctrl+4 turn to them.</source>
         <translation>Dieselbe Lektion, anders gesehen: was sie lehrt, wie sie Tag für Tag geübt wird und was Sie sagen werden. Strg+1 bis Strg+4 wechseln dorthin.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>The same music: {bars}</source>
+        <translation>Dieselbe Musik: {bars}</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -8219,7 +8239,6 @@
         <translation>Takt {bars}, insgesamt {n}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
         <location filename="../../workbench/music/edits/bars.py"/>
         <location filename="../../workbench/teaching/script_spans.py"/>
         <location filename="../../workbench/ui/handout_dialog.py"/>
@@ -8440,6 +8459,7 @@
         <translation>Anfang</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/weights.py"/>
         <location filename="../../workbench/fingering/types.py"/>
         <source>easy</source>
         <translation>leicht</translation>
@@ -11450,6 +11470,11 @@ Ihr Text</translation>
         <translation>{n} Takt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>{n} bar like it</source>
+        <translation>{n} gleichem Takt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/script.py"/>
         <location filename="../../workbench/ui/script_view.py"/>
         <source>{n} bar, about {time}</source>
@@ -11460,6 +11485,11 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <source>{n} bars</source>
         <translation>{n} Takte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>{n} bars like it</source>
+        <translation>{n} gleichen Takten</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/script.py"/>

@@ -137,10 +137,10 @@ class Window(QMainWindow):
         column = QVBoxLayout(whole)
         gap = em(self, 0.4)
         column.setContentsMargins(gap, gap, gap, 0)
-        column.addWidget(self.notice)
         column.addWidget(self.title)
         column.addWidget(self.across, 1)
         self.setCentralWidget(whole)
+        self.notice.lie_over(whole)
         self.shape_sizes()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
