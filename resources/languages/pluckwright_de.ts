@@ -2737,6 +2737,11 @@
         <translation>Angabe {at}, „{word}“, ist nicht lesbar; schreiben Sie einen Bund wie 3, Saite und Bund wie 2/3, einen Finger nach einem Punkt wie 2/3.1, p, i, m oder a, oder - für beliebig.</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/cautions.py"/>
+        <source>Figures about hands are guidance, not medical advice.</source>
+        <translation>Angaben zu Händen sind Anhaltspunkte, kein ärztlicher Rat.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>Figures about hands are guidance, not medical advice. Warm up, rest between tries, stop at pain, and ask a teacher or a health professional where it stays.</source>
         <translation>Angaben über Hände sind Richtwerte, kein ärztlicher Rat. Wärmen Sie auf, machen Sie Pausen zwischen den Versuchen, hören Sie bei Schmerzen auf und fragen Sie, wenn sie bleiben, eine Lehrkraft oder Ärztin/Arzt oder Therapeut:in.</translation>
@@ -8137,6 +8142,7 @@
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/ui/playing_fields.py"/>
         <source>as written</source>
         <translation>wie notiert</translation>
     </message>
@@ -11082,14 +11088,9 @@ Ihr Text</translation>
         <translation>{jump} führt zum Zeichen {sign}, und das Stück hat keines; markieren Sie zuerst den Takt dafür.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
-        <source>{key} ({steps} semitones)</source>
-        <translation>{key} ({steps} Halbtöne)</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/music_dialog.py"/>
-        <source>{key} ({steps} semitones), as now</source>
-        <translation>{key} ({steps} Halbtöne), wie jetzt</translation>
+        <source>{key} ({moved}), as now</source>
+        <translation>{key} ({moved}), wie jetzt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_keys.py"/>
@@ -11917,6 +11918,26 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/score_menu.py"/>
         <source>{n} selected notes</source>
         <translation>{n} gewählte Töne</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>{n} semitone higher</source>
+        <translation>{n} Halbton höher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>{n} semitone lower</source>
+        <translation>{n} Halbton tiefer</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>{n} semitones higher</source>
+        <translation>{n} Halbtöne höher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>{n} semitones lower</source>
+        <translation>{n} Halbtöne tiefer</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>

@@ -98,7 +98,9 @@ class BarDelegate(QStyledItemDelegate):
                 Qt.AlignmentFlag.AlignVCenter, row.which,
             )  # fmt: skip
         which = "" if beside else row.which
-        parts = [part for part in (which, row.chords, row.jumps, facts.seen) if part]
+        # The band has room for a letter; a name stands whole in its first bar.
+        section = row.section if row.starts_section and len(row.section) > 2 else ""
+        parts = [part for part in (section, which, row.chords, row.jumps, facts.seen) if part]
         if row.impossible:
             parts, ink = [say("cannot be played")], c.alarm
             painter.setPen(QColor(ink))

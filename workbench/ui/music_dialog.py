@@ -7,13 +7,14 @@ from typing import Any
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
+from workbench.language.names import key_words
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.ui import edits
 from workbench.ui.look import em
 from workbench.ui.parts import Caution, Faint
-from workbench.ui.playing_fields import PlayingFields
+from workbench.ui.playing_fields import PlayingFields, moved_words
 from workbench.ui.session import Session
 
 
@@ -34,9 +35,9 @@ class MusicDialog(QDialog):
             self.fields.key.insertItem(
                 1,
                 say(
-                    "{key} ({steps} semitones), as now",
-                    key=lesson.key,
-                    steps=f"{lesson.transposition:+d}",
+                    "{key} ({moved}), as now",
+                    key=key_words(lesson.key),
+                    moved=moved_words(lesson.transposition),
                 ),
                 lesson.transposition,
             )

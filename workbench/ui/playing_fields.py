@@ -11,7 +11,8 @@ from workbench.instrument.model import Instrument
 from workbench.instrument.table import HANDS, INSTRUMENTS
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
-from workbench.language.speech import say
+from workbench.language.names import key_words
+from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.ui.parts import Faint, Words
@@ -152,9 +153,18 @@ class PlayingFields(QWidget):
             self.key.setItemData(at, self.key.itemText(at), Qt.ItemDataRole.ToolTipRole)
 
 
+def moved_words(semitones: int) -> str:
+    """How far a piece is moved: "as written", "1 semitone higher", "3 semitones lower"."""
+    if semitones == 0:
+        return say("as written")
+    if semitones > 0:
+        return count(semitones, "{n} semitone higher", "{n} semitones higher")
+    return count(-semitones, "{n} semitone lower", "{n} semitones lower")
+
+
 def candidate_words(one: Any) -> str:
     """A key in the list: its name, how far it moves the piece, what it costs."""
-    words = say("{key} ({steps} semitones)", key=one.key, steps=f"{one.transposition:+d}")
+    words = f"{key_words(one.key)} ({moved_words(one.transposition)})"
     if one.unplayable:
         return f"{words}, " + say("{n} unplayable", n=one.unplayable)
     return f"{words}, " + say("{n} changed", n=one.changed) if one.changed else words
