@@ -3071,6 +3071,11 @@
         <translation>Geben Sie entweder eine Tonart oder eine Zahl von Halbtönen an, nicht beides.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>Give every score more than 0 s and at least 256 MB.</source>
+        <translation>Geben Sie jeder Partitur mehr als 0 s und mindestens 256 MB.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_menu.py"/>
         <source>Give it to the next &amp;voice</source>
         <translation>In die nächste &amp;Stimme</translation>
@@ -4336,6 +4341,11 @@
         <location filename="../../workbench/handout/teacher.py"/>
         <source>No note is cut.</source>
         <translation>Kein Ton ist gekürzt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>No note of '{title}' lies on the neck of this instrument; choose another tuning.</source>
+        <translation>Keine Note von „{title}“ liegt auf dem Griffbrett dieses Instruments; wählen Sie eine andere Stimmung.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/recent.py"/>
@@ -5660,6 +5670,11 @@
         <location filename="../../workbench/ui/history_dialog.py"/>
         <source>Steps, the newest first</source>
         <translation>Schritte, der neueste zuerst</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>Stopped with {done} of {all} scores done; call it again with --resume to go on.</source>
+        <translation>Angehalten, {done} von {all} Partituren sind fertig; rufen Sie es noch einmal mit --resume auf, um weiterzumachen.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -11245,6 +11260,11 @@ Ihr Text</translation>
         <translation>{name} ist ein Ordner; nennen Sie ein Archiv.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>{name} is a link that leads nowhere; mend or delete it.</source>
+        <translation>{name} ist ein Verweis ins Leere; berichtigen oder löschen Sie ihn.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/loading.py"/>
         <source>{name} is a web page, not a score; use the download link of the page itself.</source>
         <translation>{name} ist eine Webseite, keine Notendatei; verwenden Sie den Download-Link auf der Seite selbst.</translation>
@@ -12247,8 +12267,18 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/batch.py"/>
-        <source>{score}: its process died; the score is skipped, please report it.</source>
-        <translation>{score}: Der Prozess ist abgestürzt; diese Noten werden übergangen, bitte melden Sie das.</translation>
+        <source>{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more (--memory).</source>
+        <translation>{score} braucht mehr als {memory} MB; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--memory).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more (--seconds).</source>
+        <translation>{score} braucht mehr als {seconds:g} s; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--seconds).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>{score}: its process died; it may need more memory (--memory) or fewer parts (--parts 1).</source>
+        <translation>{score}: Der Prozess brach ab; vielleicht braucht er mehr Speicher (--memory) oder weniger Stimmen (--parts 1).</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>

@@ -32,8 +32,13 @@ LISTS = {
 }
 
 
+def _says(value):
+    """Whether a value is words: a mapping to figures gives what is registered a measure."""
+    return isinstance(value, ast.Call) or isinstance(getattr(value, "value", None), str)
+
+
 def written_lists(tree):
-    """The strings that stand in each list, tuple, set and keys of a mapping."""
+    """The strings that stand in each list, tuple, set and keys of a mapping to words."""
     types = {  # Literal["a4", "letter"]
         id(part) for node in ast.walk(tree) if isinstance(node, ast.Subscript)
         for part in ast.walk(node.slice)
@@ -43,7 +48,7 @@ def written_lists(tree):
             continue
         if isinstance(node, ast.Tuple | ast.List | ast.Set):
             parts = node.elts
-        elif isinstance(node, ast.Dict):
+        elif isinstance(node, ast.Dict) and any(_says(value) for value in node.values):
             parts = node.keys
         else:
             continue

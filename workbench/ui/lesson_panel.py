@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 from workbench.fingering.types import LEVELS, STYLES, Settings
 from workbench.instrument.table import HANDS
 from workbench.language.speech import mark, say
+from workbench.music.building import LONGEST_TEXT
 from workbench.teaching.grade import LEVEL_WORDS
 from workbench.teaching.lesson import Lesson, altered
 from workbench.ui import edits
@@ -164,6 +165,7 @@ class LessonPanel(QWidget):
 
     def _line(self, label: str, name: str) -> QLineEdit:
         line = QLineEdit()
+        line.setMaxLength(LONGEST_TEXT)
         self._row(label, line)
         line.editingFinished.connect(lambda: self._write(name, line.text().strip()))
         self._show.append(lambda lesson: line.setText(getattr(lesson, name)))
