@@ -99,7 +99,7 @@ def test_the_same_piece_gives_the_same_samples():
 def test_progress_is_told_and_can_stop_the_work():
     told = []
     render(line(), bars=(0, 1), progress=told.append)
-    assert told == sorted(told) and told[0] == 0 and told[-1] == 1 and len(told) == 9
+    assert told == sorted(told) and told[0] == 0 and told[-1] == 1 and len(told) == 10
 
     class Stop(Exception):
         pass

@@ -141,6 +141,7 @@ def _divisions(piece: Piece, rows: list[dict[int, list[Chord]]]) -> int:
     lengths: set[Fraction] = set()
     for bar in piece.bars:
         lengths |= {bar.length, *(c.onset for c in bar.chords)}
+        lengths |= {d.onset for d in bar.dynamics}
     for voices in rows:
         for chords in voices.values():
             end = Fraction(0)

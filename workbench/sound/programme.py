@@ -1,0 +1,192 @@
+"""What is to be played: a span of the playing order, round after round."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field, replace
+from fractions import Fraction
+
+from workbench.fingering.types import Fingering
+from workbench.instrument.model import Instrument
+from workbench.language.speech import mark, say
+from workbench.music.errors import BadInput
+from workbench.music.model import Piece
+from workbench.sound.bank import Bank
+from workbench.sound.clicks import beat_length, beats_of, placed_click
+from workbench.sound.mix import Mix, frame
+from workbench.sound.timing import BarTime, Sounding, bar_times, soundings
+
+SLOWEST, FASTEST = 25, 150  # percent of the written tempo
+
+#: Who can be heard alone or louder: voices by number, and what the right hand's thumb
+#: and fingers pluck.
+WHO = (
+    mark("all notes"),
+    mark("the upper voice"),
+    mark("the lower voices"),
+    mark("the thumb"),
+    mark("the fingers"),
+)
+QUIET = 0.28  # the others', where one is louder
+
+
+@dataclass(frozen=True)
+class Trainer:
+    """Climb from ``start`` by ``step`` percent after every ``rounds`` rounds, to ``top``."""
+
+    start: float
+    step: float = 5.0
+    rounds: int = 2
+    top: float = 100.0
+
+    def tempo(self, number: int) -> float:
+        """The tempo of a round, counted from 0."""
+        return min(self.top, self.start + self.step * (number // max(1, self.rounds)))
+
+
+@dataclass(frozen=True)
+class Manner:
+    """How it is played. ``tempo`` in percent of the written one; ``who`` one of ``WHO``,
+    heard ``alone`` or else louder than the rest."""
+
+    tempo: float = 100.0
+    loop: bool = False
+    count_in: bool = False
+    metronome: bool = False
+    who: str = WHO[0]
+    alone: bool = True
+    trainer: Trainer | None = None
+
+    def gain(self, s: Sounding) -> float:
+        """The share of its loudness with which a note is heard."""
+        chosen = {
+            WHO[0]: True,
+            WHO[1]: s.voice == 1,
+            WHO[2]: s.voice != 1,
+            WHO[3]: s.finger == "p",
+            WHO[4]: s.finger != "p",
+        }[self.who]
+        return 1.0 if chosen else 0.0 if self.alone else QUIET
+
+
+@dataclass(frozen=True)
+class Round:
+    """One round as samples: ``size`` frames until the next begins (what still rings then
+    sounds into it). ``counting`` marks the bar counted in before."""
+
+    mix: Mix
+    size: int
+    times: tuple[BarTime, ...]
+    notes: tuple[Sounding, ...]
+    tempo: float
+    number: int = 0
+    counting: bool = False
+
+    def sounding(self, at: int) -> frozenset[str]:
+        """Ids of the notes that sound at a frame of the round."""
+        return frozenset(
+            s.note for s in self.notes if frame(s.start) <= at < frame(s.end) and s.note
+        )
+
+    def bar_at(self, at: int) -> BarTime | None:
+        """The bar that is played at a frame of the round."""
+        found = None
+        for time in self.times:
+            if frame(time.start) > at:
+                break
+            found = time
+        return found
+
+
+@dataclass
+class Programme:
+    """A span of a piece: ``order`` are written bar indices as played, the first of which
+    stands at ``position`` of the whole playing order; play begins at ``onset`` of it.
+    ``alternate`` (another fingering of the same piece) is played in every other round.
+    """
+
+    piece: Piece
+    fingering: Fingering | None
+    instrument: Instrument | None
+    order: Sequence[int]
+    manner: Manner = field(default_factory=Manner)
+    position: int = 0
+    onset: Fraction = Fraction(0)
+    bank: Bank | None = None
+    alternate: Fingering | None = None
+
+    def __post_init__(self) -> None:
+        if not self.order:
+            raise BadInput(say("There is nothing to play here; choose a bar with music."))
+        self.bank = self.bank or Bank(self.instrument)
+
+    def rounds(self) -> Iterator[Round]:
+        """Round after round; without a loop there is one, with another fingering two."""
+        manner, number = self.manner, 0
+        made: dict[tuple[float, bool], Round] = {}
+        if manner.count_in:
+            yield self._count_in(self._tempo(0))
+        while True:
+            tempo = self._tempo(number)
+            other = self.alternate is not None and number % 2 == 1
+            if (tempo, other) not in made:
+                if len(made) > 3:
+                    made.clear()
+                made[tempo, other] = self._round(tempo, other)
+            yield replace(made[tempo, other], number=number)
+            number += 1
+            if not manner.loop and number >= (2 if self.alternate is not None else 1):
+                return
+
+    def _tempo(self, number: int) -> float:
+        trainer = self.manner.trainer
+        return trainer.tempo(number) if trainer else self.manner.tempo
+
+    def _round(self, tempo: float, other: bool) -> Round:
+        whole = bar_times(self.piece, self.order, tempo)
+        first = self.piece.bars[whole[0].index]
+        skip = float(self.onset) * whole[0].seconds / float(first.length) if first.length else 0.0
+        hand = self.alternate if other else self.fingering
+        notes = tuple(
+            replace(s, start=s.start - skip, after=None if s.after and _before(s, skip) else s.after)
+            for s in soundings(self.piece, whole, hand, self.instrument)
+            if s.start >= skip - 1e-9
+        )
+        times = tuple(
+            replace(t, start=t.start - skip, position=self.position + t.position) for t in whole
+        )
+        assert self.bank is not None
+        mix = Mix(notes, self.bank, self.manner.gain)
+        if self.manner.metronome:
+            mix.add(
+                [
+                    placed_click(t.start + float(onset) * t.seconds / float(bar.length), accented)
+                    for t in times
+                    for bar in (self.piece.bars[t.index],)
+                    for onset, accented in (beats_of(bar) if bar.length else ())
+                    if t.start + float(onset) * t.seconds / float(bar.length) >= -1e-9
+                ]
+            )
+        size = frame(times[-1].start + times[-1].seconds)
+        return Round(mix, max(1, size), times, notes, tempo)
+
+    def _count_in(self, tempo: float) -> Round:
+        """One bar of clicks; before a pickup or a bar's middle, also what leads there."""
+        bar = self.piece.bars[self.order[0]]
+        (time,) = bar_times(self.piece, self.order[:1], tempo)
+        quarter = time.seconds / float(bar.length) if bar.length else 60 / self.piece.tempo
+        full = Fraction(4 * bar.time_signature[0], bar.time_signature[1])
+        missing = full - bar.length if bar.pickup else Fraction(0)
+        length = full + max(Fraction(0), missing) + self.onset
+        beat, at, clicks = beat_length(bar.time_signature), Fraction(0), []
+        while at < length:
+            clicks.append(placed_click(float(at) * quarter, at % full == 0))
+            at += beat
+        assert self.bank is not None
+        mix = Mix((), self.bank)
+        mix.add(clicks)
+        return Round(mix, frame(float(length) * quarter), (), (), tempo, counting=True)
+
+
+def _before(s: Sounding, skip: float) -> bool:
+    return s.after is not None and s.after.start < skip - 1e-9
