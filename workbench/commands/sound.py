@@ -26,7 +26,7 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.sound.wav import make_sound
+    from workbench.sound.files import make_sound
 
     target = Path(options.output)
     if target.is_dir():

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import contextlib
+import ctypes
+import sys
 import time
 from collections.abc import Callable, Generator
 from typing import Any, Protocol
@@ -70,6 +72,7 @@ class SoundCard:
             import miniaudio
         except (ImportError, OSError) as fault:
             raise BadInput(no_device()) from fault
+        _hush()
         kinds = miniaudio.Backend
         real = [kind for kind in kinds if kind not in (kinds.NULL, kinds.CUSTOM)]
         try:
@@ -116,6 +119,17 @@ class SoundCard:
     @property
     def heard(self) -> int:
         return self._clock.heard
+
+
+#: Kept, for the library calls it as long as the program runs.
+_SILENT = ctypes.CFUNCTYPE(None)(lambda: None)
+
+
+def _hush() -> None:
+    """Keep ALSA from writing to the terminal what it misses; the user gets one sentence."""
+    if sys.platform.startswith("linux"):
+        with contextlib.suppress(OSError, AttributeError):
+            ctypes.CDLL("libasound.so.2").snd_lib_error_set_handler(_SILENT)
 
 
 def no_device() -> str:

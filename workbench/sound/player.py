@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from workbench.sound.device import Device, SoundCard
+from workbench.sound.plucked import RATE
 from workbench.sound.programme import Programme, Round
 from workbench.sound.transport import Transport
 
@@ -15,7 +16,8 @@ from workbench.sound.transport import Transport
 class Heard:
     """What is heard now: position in playing order, written bar, note ids, round and tempo.
 
-    ``position`` is -1 while counting in or where nothing plays."""
+    ``position`` is -1 while counting in or where nothing plays; ``missed`` are notes that
+    are cut and still written; ``version`` 1 is the one compared with."""
 
     playing: bool
     position: int = -1
@@ -24,6 +26,9 @@ class Heard:
     round: int = 0
     tempo: float = 0.0
     counting: bool = False
+    missed: frozenset[str] = frozenset()
+    version: int = 0
+    share: float = field(default=0.0, compare=False)  # of the bar that is over
 
 
 SILENCE = Heard(False)
@@ -120,4 +125,8 @@ def heard_in(made: Round | None, at: int) -> Heard:
     bar = made.bar_at(at)
     if bar is None:
         return Heard(True, round=made.number, tempo=made.tempo)
-    return Heard(True, bar.position, bar.index, made.sounding(at), made.number, made.tempo)
+    return Heard(
+        True, bar.position, bar.index, made.sounding(at), made.number, made.tempo,
+        missed=made.missed(at), version=made.version,
+        share=max(0.0, min(1.0, (at / RATE - bar.start) / bar.seconds)) if bar.seconds else 0.0,
+    )  # fmt: skip

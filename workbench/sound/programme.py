@@ -81,6 +81,12 @@ class Round:
     tempo: float
     number: int = 0
     counting: bool = False
+    version: int = 0
+    gaps: tuple[tuple[int, int, str], ...] = ()  # from, until, note: cut, and still written
+
+    def missed(self, at: int) -> frozenset[str]:
+        """Ids of the notes that are written to sound at a frame, and are cut."""
+        return frozenset(note for begin, end, note in self.gaps if begin <= at < end)
 
     def sounding(self, at: int) -> frozenset[str]:
         """Ids of the notes that sound at a frame of the round."""
@@ -98,11 +104,20 @@ class Round:
         return found
 
 
+@dataclass(frozen=True)
+class Version:
+    """What the same bars are heard as: a piece with a fingering, or as written without."""
+
+    piece: Piece
+    fingering: Fingering | None = None
+    instrument: Instrument | None = None
+
+
 @dataclass
 class Programme:
     """A span of a piece: ``order`` are written bar indices as played, the first of which
     stands at ``position`` of the whole playing order; play begins at ``onset`` of it.
-    ``alternate`` (another fingering of the same piece) is played in every other round.
+    ``against`` is another version of the same bars, played in every other round.
     """
 
     piece: Piece
@@ -113,7 +128,7 @@ class Programme:
     position: int = 0
     onset: Fraction = Fraction(0)
     bank: Bank | None = None
-    alternate: Fingering | None = None
+    against: Version | None = None
 
     def __post_init__(self) -> None:
         if not self.order:
@@ -128,14 +143,14 @@ class Programme:
             yield self._count_in(self._tempo(0))
         while True:
             tempo = self._tempo(number)
-            other = self.alternate is not None and number % 2 == 1
+            other = self.against is not None and number % 2 == 1
             if (tempo, other) not in made:
                 if len(made) > 3:
                     made.clear()
                 made[tempo, other] = self._round(tempo, other)
             yield replace(made[tempo, other], number=number)
             number += 1
-            if not manner.loop and number >= (2 if self.alternate is not None else 1):
+            if not manner.loop and number >= (2 if self.against is not None else 1):
                 return
 
     def _tempo(self, number: int) -> float:
@@ -143,15 +158,14 @@ class Programme:
         return trainer.tempo(number) if trainer else self.manner.tempo
 
     def _round(self, tempo: float, other: bool) -> Round:
-        whole = bar_times(self.piece, self.order, tempo)
-        first = self.piece.bars[whole[0].index]
+        as_ = Version(self.piece, self.fingering, self.instrument)
+        if other and self.against is not None:
+            as_ = self.against
+        whole = bar_times(as_.piece, self.order, tempo)
+        first = as_.piece.bars[whole[0].index]
         skip = float(self.onset) * whole[0].seconds / float(first.length) if first.length else 0.0
-        hand = self.alternate if other else self.fingering
-        notes = tuple(
-            replace(s, start=s.start - skip, after=None if s.after and _before(s, skip) else s.after)
-            for s in soundings(self.piece, whole, hand, self.instrument)
-            if s.start >= skip - 1e-9
-        )
+        played = soundings(as_.piece, whole, as_.fingering, as_.instrument)
+        notes = _from(played, skip)
         times = tuple(
             replace(t, start=t.start - skip, position=self.position + t.position) for t in whole
         )
@@ -162,13 +176,14 @@ class Programme:
                 [
                     placed_click(t.start + float(onset) * t.seconds / float(bar.length), accented)
                     for t in times
-                    for bar in (self.piece.bars[t.index],)
+                    for bar in (as_.piece.bars[t.index],)
                     for onset, accented in (beats_of(bar) if bar.length else ())
                     if t.start + float(onset) * t.seconds / float(bar.length) >= -1e-9
                 ]
             )
         size = frame(times[-1].start + times[-1].seconds)
-        return Round(mix, max(1, size), times, notes, tempo)
+        gaps = _gaps(notes, times, as_)
+        return Round(mix, max(1, size), times, notes, tempo, version=int(other), gaps=gaps)
 
     def _count_in(self, tempo: float) -> Round:
         """One bar of clicks; before a pickup or a bar's middle, also what leads there."""
@@ -188,5 +203,31 @@ class Programme:
         return Round(mix, frame(float(length) * quarter), (), (), tempo, counting=True)
 
 
-def _before(s: Sounding, skip: float) -> bool:
-    return s.after is not None and s.after.start < skip - 1e-9
+def _from(notes: Sequence[Sounding], skip: float) -> tuple[Sounding, ...]:
+    """What begins after so many seconds, told from there; slurs keep what they carry on."""
+    if not skip:
+        return tuple(notes)
+
+    def moved(s: Sounding) -> Sounding:
+        return replace(s, start=s.start - skip, after=moved(s.after) if s.after else None)
+
+    return tuple(moved(s) for s in notes if s.start >= skip - 1e-9)
+
+
+def _gaps(
+    notes: Sequence[Sounding], times: Sequence[BarTime], as_: Version
+) -> tuple[tuple[int, int, str], ...]:
+    """Where notes are missed: from their cut until their written end."""
+    if as_.fingering is None:
+        return ()
+    cut = {n.id: n for bar in as_.fingering.bars for n in bar.notes if n.held < n.duration}
+    out = []
+    for s in notes:
+        note = cut.get(s.note)
+        if note is None:
+            continue
+        time = next(t for t in reversed(times) if t.index == s.bar and t.start <= s.start + 1e-6)
+        quarter = time.seconds / float(as_.piece.bars[s.bar].length)
+        until = s.start + float(note.duration) * quarter
+        out.append((frame(s.end), frame(until), s.note))
+    return tuple(out)

@@ -27,6 +27,7 @@ from workbench.ui import note_keys
 from workbench.ui.jobs import Progress
 from workbench.ui.look import BASE_POINTS, colours
 from workbench.ui.note_panel import note_numbers
+from workbench.ui.player.heard_paint import NOTHING_HEARD, paint_heard
 from workbench.ui.score_band import Band
 from workbench.ui.score_bar import ScoreBar, voice_inks
 from workbench.ui.score_menu import note_menu
@@ -65,6 +66,7 @@ class ScoreView(QAbstractScrollArea):
         self.zoom = 1.0
         self.shows = {"tab": True, "left": True, "right": True, "voices": True}
         self.writer: Any = None  # while music is written: takes keys and clicks, paints its caret
+        self.heard = NOTHING_HEARD
         self._pictures = Pictures()
         self._band = Band(self)
         self.bar = ScoreBar(self, self._zoom_by, self.fit, self.show_parts)
@@ -234,15 +236,27 @@ class ScoreView(QAbstractScrollArea):
         if notes:
             words += ", " + count(notes, "{n} note", "{n} notes", sense="music")
         self.setAccessibleDescription(words)
-        if self.image is not None and bar is not None and not self._band.drawn:
-            rect = self.image.system_rect(bar.index)
-            if rect is not None:
-                shown = self.from_image(rect)
-                scroll, view = self.verticalScrollBar(), self.viewport().height()
-                if shown.top() < 0 or shown.height() > view:
-                    scroll.setValue(scroll.value() + round(shown.top() - MARGIN))
-                elif shown.bottom() > view:
-                    scroll.setValue(scroll.value() + round(shown.bottom() - view + MARGIN))
+        if bar is not None and not self._band.drawn:
+            self._bring(bar.index)
+        self.viewport().update()
+
+    def _bring(self, bar: int) -> None:
+        """Scroll a written bar into view."""
+        rect = self.image.system_rect(bar) if self.image is not None else None
+        if rect is not None:
+            shown = self.from_image(rect)
+            scroll, view = self.verticalScrollBar(), self.viewport().height()
+            if shown.top() < 0 or shown.height() > view:
+                scroll.setValue(scroll.value() + round(shown.top() - MARGIN))
+            elif shown.bottom() > view:
+                scroll.setValue(scroll.value() + round(shown.bottom() - view + MARGIN))
+
+    def show_heard(self, bar: int, notes: frozenset[str], missed: frozenset[str]) -> None:
+        """Mark the notes that are heard now, and those that are cut and missed."""
+        moved = bar >= 0 and bar != self.heard[0]
+        self.heard = (bar, notes, missed)
+        if moved:
+            self._bring(bar)
         self.viewport().update()
 
     # Painting.
@@ -275,6 +289,7 @@ class ScoreView(QAbstractScrollArea):
         for note in self._session.note_ids:
             for rect in self.image.rects_of_note(note):
                 painter.drawRoundedRect(self.from_image(rect).adjusted(-3, -3, 3, 3), 5, 5)
+        paint_heard(painter, self, c)
         self._band.paint(painter, accent)
         if self.writer is not None:
             self.writer.paint(painter)

@@ -39,6 +39,9 @@ from workbench.ui.neck import NeckView
 from workbench.ui.note_panel import NotePanel
 from workbench.ui.notice import Notice
 from workbench.ui.parts import Faint, Heading
+from workbench.ui.player.bar import PlayerBar, space_plays
+from workbench.ui.player.conductor import Conductor
+from workbench.ui.player.following import Follower
 from workbench.ui.score_view import ScoreView
 from workbench.ui.session import Session
 from workbench.ui.teaching_tabs import TeachingTabs
@@ -73,6 +76,8 @@ class Window(QMainWindow):
         self.notes = NotePanel(session)
         self.choices = Choices(session)
         self.lesson_panel = LessonPanel(session)
+        self.conductor = Conductor(session)
+        self.player = PlayerBar(self.conductor)
         self._lay_out()
         self._make_status()
         self.menus = Menus(self)
@@ -87,6 +92,10 @@ class Window(QMainWindow):
         session.jobs.busy.connect(self._busy)
         self.bars.view.selectionModel().selectionChanged.connect(self._rows_selected)
         self.lesson_panel.wants_music_changed.connect(self.menus.change_music)
+        Follower(self, self.conductor)
+        self.conductor.rows = lambda: self.bars.selected_bars
+        for part in (self.score, self.bars.view, self.neck.neck):
+            space_plays(part, self.conductor)
         layout.restore(self)
         hints = QApplication.styleHints()
         hints.colorSchemeChanged.connect(self._system_colours)
@@ -137,6 +146,7 @@ class Window(QMainWindow):
         column.addWidget(self.notice)
         column.addWidget(self.title)
         column.addWidget(self.across, 1)
+        column.addWidget(self.player)
         self.setCentralWidget(whole)
         self.shape_sizes()
 
@@ -381,5 +391,6 @@ class Window(QMainWindow):
         """Keep what is half written, then go."""
         self.keep_all()
         self.hide()  # what still runs may take a moment to stop
+        self.conductor.close()
         self.session.close()
         event.accept()
