@@ -20,6 +20,7 @@ from workbench.sound.mix import frame
 from workbench.sound.player import Player, heard_in
 from workbench.sound.plucked import RATE
 from workbench.sound.programme import Manner, Programme, Trainer, Version
+from workbench.sound.timing import bar_times, soundings
 from workbench.sound.transport import Transport
 
 UKE = instrument("ukulele")
@@ -301,3 +302,34 @@ def test_the_rounds_are_made_ahead():
     starts = [p.start for p in transport.at(0)[0].mix.placed]
     assert all(b >= a for a, b in pairwise(starts))
     assert say(programmes.WHO[0])
+
+
+def test_parts_of_a_long_span_join_without_a_seam():
+    """Twenty bars in parts sound as they do in one piece, held and slurred notes too."""
+    names = ("C4", "D4", "E4", "F4")
+    made = piece(
+        *(
+            bar(
+                i,
+                *(note(f"n{i}-{k}", names[(i + k) % 4], k, 1, slur_start=k == 3, slur_stop=k == 0)
+                  for k in range(4)),
+                note(f"b{i}", "G4", 0, 6 if i % 2 == 0 else 1, voice=2),
+            )
+            for i in range(20)
+        ),
+        tempo=240.0,
+    )  # fmt: skip
+    places = {"C4": (3, 0), "D4": (3, 2), "E4": (3, 4), "F4": (3, 5), "G4": (4, 0)}
+    hand = fingered(
+        made, **{n.id: (*places[n.pitch.name], n.duration) for n in made.notes}
+    )
+    plan = Programme(made, hand, UKE, range(20), Manner(tempo=100))
+    parts = list(plan.rounds())
+    assert len(parts) == 3 and sum(r.size for r in parts) == frame(20.0)
+    together = [(s.note, round(at + s.start, 6), round(s.seconds, 6), s.ends, bool(s.after))
+                for at, r in zip((0.0, 8.0, 16.0), parts, strict=True) for s in r.notes]  # fmt: skip
+    whole = soundings(made, bar_times(made, range(20)), hand, UKE)
+    assert together == [
+        (s.note, round(s.start, 6), round(s.seconds, 6), s.ends, bool(s.after)) for s in whole
+    ]
+    assert [t.position for r in parts for t in r.times] == list(range(20))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bisect import bisect_left
+from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
@@ -113,6 +113,8 @@ def _placed(notes: Sequence[Sounding], bank: Bank, gain: Gain | None) -> list[Pl
     for s in notes:
         if s.string is not None:
             used.setdefault(s.string, []).append((s.start, s.end))
+    for spans in used.values():
+        spans.sort()
     for s in notes:
         loud = MASTER * s.gain * (gain(s) if gain else 1.0)
         start, stop = frame(s.start), frame(s.end)
@@ -142,9 +144,10 @@ def _along(
     out = []
     for other in bank.along(key):
         spans = used.get(other.along or 0, [])
-        if any(begin <= s.start < end for begin, end in spans):
+        place = bisect_right(spans, (s.start, float("inf")))
+        if place and spans[place - 1][1] > s.start:
             continue
-        nxt = min((begin for begin, _ in spans if begin > s.start), default=float("inf"))
+        nxt = spans[place][0] if place < len(spans) else float("inf")
         seconds = min(nxt - s.start, ALONG_SECONDS, other.size / RATE)
         fade = min(STRIKE if nxt - s.start == seconds else LIFT, frame(seconds))
         held = frame(seconds) - fade

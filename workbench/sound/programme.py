@@ -13,7 +13,7 @@ from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.sound.bank import Bank
 from workbench.sound.clicks import beat_length, beats_of, placed_click
-from workbench.sound.mix import Mix, frame
+from workbench.sound.mix import Mix, Placed, frame
 from workbench.sound.timing import BarTime, Sounding, bar_times, soundings
 
 SLOWEST, FASTEST = 25, 150  # percent of the written tempo
@@ -28,6 +28,8 @@ WHO = (
     mark("the fingers"),
 )
 QUIET = 0.28  # the others', where one is louder
+PART = 8  # bars made in one go
+AROUND = 2  # bars before and after that may bear on how their notes end
 
 
 @dataclass(frozen=True)
@@ -71,7 +73,7 @@ class Manner:
 
 @dataclass(frozen=True)
 class Round:
-    """One round as samples: ``size`` frames until the next begins (what still rings then
+    """One round, or a part of it, as samples: ``size`` frames until the next begins (what still rings then
     sounds into it). ``counting`` marks the bar counted in before."""
 
     mix: Mix
@@ -136,19 +138,21 @@ class Programme:
         self.bank = self.bank or Bank(self.instrument)
 
     def rounds(self) -> Iterator[Round]:
-        """Round after round; without a loop there is one, with another fingering two."""
+        """Round after round, each in parts of a few bars, so that the first is there at
+        once; without a loop there is one round, with another version two."""
         manner, number = self.manner, 0
-        made: dict[tuple[float, bool], Round] = {}
+        made: dict[tuple[float, bool, int], Round] = {}
         if manner.count_in:
             yield self._count_in(self._tempo(0))
         while True:
             tempo = self._tempo(number)
             other = self.against is not None and number % 2 == 1
-            if (tempo, other) not in made:
-                if len(made) > 3:
-                    made.clear()
-                made[tempo, other] = self._round(tempo, other)
-            yield replace(made[tempo, other], number=number)
+            if made and next(iter(made))[0] != tempo:
+                made.clear()
+            for first in range(0, len(self.order), PART):
+                if (tempo, other, first) not in made:
+                    made[tempo, other, first] = self._part(tempo, other, first)
+                yield replace(made[tempo, other, first], number=number)
             number += 1
             if not manner.loop and number >= (2 if self.against is not None else 1):
                 return
@@ -157,33 +161,33 @@ class Programme:
         trainer = self.manner.trainer
         return trainer.tempo(number) if trainer else self.manner.tempo
 
-    def _round(self, tempo: float, other: bool) -> Round:
+    def _part(self, tempo: float, other: bool, first: int) -> Round:
+        """The bars from ``first`` of the order on, played with their neighbours in mind."""
         as_ = Version(self.piece, self.fingering, self.instrument)
         if other and self.against is not None:
             as_ = self.against
-        whole = bar_times(as_.piece, self.order, tempo)
-        first = as_.piece.bars[whole[0].index]
-        skip = float(self.onset) * whole[0].seconds / float(first.length) if first.length else 0.0
-        played = soundings(as_.piece, whole, as_.fingering, as_.instrument)
-        notes = _from(played, skip)
+        last = min(len(self.order), first + PART)
+        low = max(0, first - AROUND)
+        around = bar_times(as_.piece, self.order[low : last + AROUND], tempo)
+        played = soundings(as_.piece, around, as_.fingering, as_.instrument)
+        begin, closing = around[first - low], around[last - 1 - low]
+        opening = as_.piece.bars[begin.index]
+        skip = begin.start
+        if not first and opening.length:
+            skip += float(self.onset) * begin.seconds / float(opening.length)
+        end = closing.start + closing.seconds
+        notes = _between(played, skip, end, last == len(self.order) and self.manner.loop)
         times = tuple(
-            replace(t, start=t.start - skip, position=self.position + t.position) for t in whole
+            replace(t, start=t.start - skip, position=self.position + low + t.position)
+            for t in around[first - low : last - low]
         )
         assert self.bank is not None
         mix = Mix(notes, self.bank, self.manner.gain)
         if self.manner.metronome:
-            mix.add(
-                [
-                    placed_click(t.start + float(onset) * t.seconds / float(bar.length), accented)
-                    for t in times
-                    for bar in (as_.piece.bars[t.index],)
-                    for onset, accented in (beats_of(bar) if bar.length else ())
-                    if t.start + float(onset) * t.seconds / float(bar.length) >= -1e-9
-                ]
-            )
-        size = frame(times[-1].start + times[-1].seconds)
+            mix.add(_clicks(as_.piece, times))
         gaps = _gaps(notes, times, as_)
-        return Round(mix, max(1, size), times, notes, tempo, version=int(other), gaps=gaps)
+        size = max(1, frame(end - skip))
+        return Round(mix, size, times, notes, tempo, version=int(other), gaps=gaps)
 
     def _count_in(self, tempo: float) -> Round:
         """One bar of clicks; before a pickup or a bar's middle, also what leads there."""
@@ -203,15 +207,31 @@ class Programme:
         return Round(mix, frame(float(length) * quarter), (), (), tempo, counting=True)
 
 
-def _from(notes: Sequence[Sounding], skip: float) -> tuple[Sounding, ...]:
-    """What begins after so many seconds, told from there; slurs keep what they carry on."""
-    if not skip:
-        return tuple(notes)
+def _between(
+    notes: Sequence[Sounding], skip: float, end: float, ends_here: bool
+) -> tuple[Sounding, ...]:
+    """What begins from ``skip`` to ``end`` seconds, told from there; slurs keep what they
+    carry on. ``ends_here``: nothing is held past the end, for a loop begins anew."""
 
     def moved(s: Sounding) -> Sounding:
         return replace(s, start=s.start - skip, after=moved(s.after) if s.after else None)
 
-    return tuple(moved(s) for s in notes if s.start >= skip - 1e-9)
+    found = [moved(s) for s in notes if skip - 1e-9 <= s.start < end - 1e-9]
+    if ends_here:
+        found = [replace(s, seconds=min(s.seconds, end - skip - s.start)) for s in found]
+    return tuple(found)
+
+
+def _clicks(piece: Piece, times: Sequence[BarTime]) -> list[Placed]:
+    """The metronome through these bars."""
+    out = []
+    for time in times:
+        bar = piece.bars[time.index]
+        for onset, accented in beats_of(bar) if bar.length else ():
+            at = time.start + float(onset) * time.seconds / float(bar.length)
+            if at >= -1e-9:
+                out.append(placed_click(max(0.0, at), accented))
+    return out
 
 
 def _gaps(
@@ -226,7 +246,10 @@ def _gaps(
         note = cut.get(s.note)
         if note is None:
             continue
-        time = next(t for t in reversed(times) if t.index == s.bar and t.start <= s.start + 1e-6)
+        time = next((t for t in reversed(times) if t.index == s.bar and t.start <= s.start + 0.2),
+                    None)  # fmt: skip
+        if time is None:
+            continue
         quarter = time.seconds / float(as_.piece.bars[s.bar].length)
         until = s.start + float(note.duration) * quarter
         out.append((frame(s.end), frame(until), s.note))

@@ -21,6 +21,7 @@ REST_STROKE = (0.03, 0.08)
 LOUD_SOFTNESS = 0.45  # a loud pluck is brighter: from softest to loudest
 
 
+@lru_cache(maxsize=4096)
 def string_tone(
     instrument: Instrument | None,
     fret_share: float = 1.0,
@@ -33,7 +34,7 @@ def string_tone(
     open length that still swings (1 for the open string), ``finger`` one of p i m a,
     ``loud`` 0 (softest) to 1."""
     scale = instrument.scale_mm if instrument else GUITAR_MM
-    seconds = float(np.clip(4.5 * (scale / GUITAR_MM) ** 1.2, 1.2, 5.0))
+    seconds = max(1.2, min(5.0, 4.5 * (scale / GUITAR_MM) ** 1.2))
     tone = Tone(seconds, 0.16 * seconds, pick=0.2, softness=0.55)
     if instrument and instrument.id in STEEL:
         tone = replace(tone, high_seconds=0.3 * seconds, pick=0.13, softness=0.25)
@@ -46,8 +47,8 @@ def string_tone(
         tone.seconds * share,
         tone.high_seconds * share,
         # The fretting finger shortens the string, the plucking one stays where it is.
-        float(np.clip((tone.pick + along) / max(0.4, fret_share), 0.06, 0.48)),
-        float(np.clip(tone.softness + soft, 0.0, 1.0)),
+        max(0.06, min(0.48, (tone.pick + along) / max(0.4, fret_share))),
+        max(0.0, min(1.0, tone.softness + soft)),
         node,
     )
 
