@@ -17,6 +17,7 @@ VERBS = {
     "handout": "write the student's or the teacher's page as PDF",
     "export": "write the arranged and fingered piece as MusicXML or MIDI",
     "sound": "write the piece as plucked sound",
+    "pack": "make the student's pack: sheet, tracks and a page that plays them",
     "lessons": "list the lessons that the store holds",
     "fit": "learn from the pins and fingerings that the teacher chose",
     "batch": "make handouts of all scores in a folder",

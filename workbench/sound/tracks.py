@@ -19,7 +19,7 @@ from workbench.music.model import Piece
 from workbench.sound.bank import Bank
 from workbench.sound.files import write_sound
 from workbench.sound.plucked import RATE
-from workbench.sound.programme import FASTEST, SLOWEST, Manner, Programme
+from workbench.sound.programme import FASTEST, Manner, Programme
 from workbench.sound.render import PEAK
 from workbench.sound.transport import Transport
 from workbench.teaching.plan_items import PlanItem
@@ -77,38 +77,30 @@ class Track:
 
 
 def tracks_of(
-    piece: Piece, items: Sequence[PlanItem], order: Sequence[int], suffix: str = ".flac"
+    items: Sequence[PlanItem], order: Sequence[int], suffix: str = ".flac"
 ) -> tuple[Track, ...]:
     """A slow track for the first tempo of every plan item, a track at the last one, and the
     whole piece at full tempo; one for equal bars and tempos."""
     found: dict[tuple[tuple[int, ...], int], list[str]] = {}
+    named: dict[tuple[int, ...], str] = {tuple(order): say("whole piece")}
     for item in items:
         if not item.bars or not item.tempo_to:
             continue
+        named.setdefault(item.bars, item.where or say("whole piece"))
         for tempo in (item.tempo_from or item.tempo_to, item.tempo_to):
             found.setdefault((item.bars, _rounded(tempo)), []).append(item.id)
     whole = (tuple(order), round(FULL))
     found.setdefault(whole, [])
     out = []
     for number, ((bars, tempo), ids) in enumerate(found.items(), 1):
-        words = _where(piece, bars, tuple(order))
-        name = say("{number} {where} at {tempo} percent", number=f"{number:02}", where=words,
-                   tempo=tempo)  # fmt: skip
+        name = say("{number} {where} at {tempo} percent", number=f"{number:02}",
+                   where=named[bars].replace("–", "-"), tempo=tempo)  # fmt: skip
         out.append(Track(_as_file(name) + suffix, bars, tempo, tuple(dict.fromkeys(ids))))
     return tuple(out)
 
 
 def _rounded(tempo: float) -> int:
-    return int(min(FASTEST, max(SLOWEST, STEP * round(tempo / STEP))))
-
-
-def _where(piece: Piece, bars: tuple[int, ...], order: tuple[int, ...]) -> str:
-    if bars == order:
-        return say("whole piece")
-    first, last = piece.bars[bars[0]].number, piece.bars[bars[-1]].number
-    if first == last:
-        return say("bar {first}", first=first)
-    return say("bars {first}-{last}", first=first, last=last)
+    return int(min(FASTEST, max(STEP * 2, STEP * round(tempo / STEP))))
 
 
 def _as_file(name: str) -> str:
