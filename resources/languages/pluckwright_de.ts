@@ -9,19 +9,13 @@
         <translation> (Übetempo {tempo:.0f})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source> (your setting for this hand is {comfort:.0f} mm)</source>
-        <translation> (für diese Hand eingestellt: {comfort:.0f} mm)</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <source> and </source>
         <translation> und </translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <location filename="../../workbench/fingering/right_choices.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source> and more</source>
         <translation> und mehr</translation>
     </message>
@@ -30,6 +24,11 @@
         <location filename="../../workbench/ui/plan_view.py"/>
         <source> min</source>
         <translation> min</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;All strings in turn</source>
+        <translation>&amp;Alle Saiten nacheinander</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/grades_dialog.py"/>
@@ -89,6 +88,11 @@
         <translation>A&amp;kkorde</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Climb while a span is looped</source>
+        <translation>&amp;Steigern, während ein Ausschnitt als Schleife läuft</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/reading_view.py"/>
         <location filename="../../workbench/ui/why_not.py"/>
         <source>&amp;Close</source>
@@ -103,6 +107,11 @@
         <location filename="../../workbench/ui/choices.py"/>
         <source>&amp;Compare</source>
         <translation>&amp;Vergleichen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>&amp;Compare by ear</source>
+        <translation>Mit dem Ohr &amp;vergleichen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/new_piece_dialog.py"/>
@@ -154,6 +163,11 @@
         <translation>Gruppe &amp;auflösen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;Done</source>
+        <translation>&amp;Fertig</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>&amp;Dots an inch</source>
         <translation>Punkte pro &amp;Zoll</translation>
@@ -167,6 +181,11 @@
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Error report …</source>
         <translation>&amp;Fehlerbericht …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>&amp;Export sound …</source>
+        <translation>Klang e&amp;xportieren …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/why_not.py"/>
@@ -233,6 +252,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/player/trainer.py"/>
         <source>&amp;From</source>
         <translation>&amp;Von</translation>
     </message>
@@ -530,6 +550,16 @@
         <translation>Ton so &amp;festlegen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;Pitch of A4</source>
+        <translation>&amp;Höhe des A4</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>&amp;Play or stop</source>
+        <translation>Ab&amp;spielen oder anhalten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/note_dialogs.py"/>
         <source>&amp;Point to it</source>
         <translation>&amp;Verweisen</translation>
@@ -595,6 +625,11 @@
         <translation>&amp;Rechte Hand</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Rounds at each tempo</source>
+        <translation>&amp;Runden in jedem Tempo</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/report_dialog.py"/>
         <source>&amp;Save …</source>
         <translation>Speiche&amp;rn …</translation>
@@ -630,9 +665,24 @@
         <translation>Griff &amp;zeigen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;Silence</source>
+        <translation>S&amp;tille</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/reading_view.py"/>
         <source>&amp;Smaller</source>
         <translation>&amp;Kleiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Sound</source>
+        <translation>&amp;Klang</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Step</source>
+        <translation>&amp;Schritt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/history_dialog.py"/>
@@ -711,6 +761,11 @@
         <translation>Tite&amp;l, Komponist, Bearbeitung …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;To</source>
+        <translation>&amp;Bis</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Tour of the window</source>
         <translation>&amp;Rundgang durch das Fenster</translation>
@@ -731,6 +786,11 @@
         <location filename="../../workbench/ui/music_menu.py"/>
         <source>&amp;Untie</source>
         <translation>Haltebogen löse&amp;n</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Use it</source>
+        <translation>&amp;Anwenden</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/versions_dialog.py"/>
@@ -929,16 +989,6 @@
         <translation>+, -, D, Esc</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>, but </source>
-        <translation>, aber </translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>, held {held} of {written}</source>
-        <translation>, gehalten {held} von {written}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/music/form.py"/>
         <location filename="../../workbench/teaching/script_files.py"/>
         <source>, then </source>
@@ -953,6 +1003,12 @@
         <location filename="../../workbench/commands/batch.py"/>
         <source>- about {n} min left</source>
         <translation>– noch etwa {n} min</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/pack.py"/>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>--a4 {hertz:g}: choose 390 to 470 hertz.</source>
+        <translation>--a4 {hertz:g}: bitte 390 bis 470 Hertz wählen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
@@ -1003,6 +1059,11 @@
         <location filename="../../workbench/ui/score_menu.py"/>
         <source>0, open string</source>
         <translation>0, leere Saite</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <source>00 whole piece at {tempo} percent</source>
+        <translation>00 ganzes Stück mit {tempo} Prozent</translation>
     </message>
     <message>
         <location filename="../../workbench/music/choosing.py"/>
@@ -1408,6 +1469,11 @@
         <translation>Hier sehen Sie alle Plätze des gewählten Tons. Doppelklicken Sie auf einen anderen: Der Ton wird dort festgelegt, und der übrige Fingersatz des Stücks richtet sich danach. Strg+Z nimmt es zurück.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Alone, or louder than the others</source>
+        <translation>Allein oder lauter als die anderen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>Alt+Up, Alt+Down</source>
@@ -1459,9 +1525,19 @@
         <translation>Bearbeitung</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>As &amp;fingered, then as written</source>
+        <translation>Wie &amp;gegriffen, dann wie notiert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>As &amp;written</source>
         <translation>Wie &amp;notiert</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/verdict.py"/>
+        <source>As easy as before, nothing cut.</source>
+        <translation>So leicht wie vorher, nichts gekürzt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_panel.py"/>
@@ -1549,6 +1625,13 @@
         <translation>Takt des Hinweises</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/verdict.py"/>
+        <source>Bar {bars} has no fingering that way.</source>
+        <translation>Takt {bars} hat so keinen Fingersatz.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <source>Bar {bar}</source>
@@ -1576,17 +1659,42 @@
         <translation>Takt {bar}, Schlag {beat}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/alternatives.py"/>
-        <source>Bar {bar}, {reason}.</source>
-        <translation>Takt {bar}, {reason}.</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, beat {beat}: the printed finger {finger} on {pitch} is left out: {why}.</source>
+        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/alternatives.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, beat {beat}: the printed fret {fret} for {pitch} is left out: {why}.</source>
+        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, beat {beat}: the printed string {string} for {pitch} is left out: {why}.</source>
+        <translation>Takt {bar}, Zählzeit {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Bar {bar}, round {round}, {tempo} %</source>
+        <translation>Takt {bar}, Runde {round}, {tempo} %</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, {why}.</source>
+        <translation>Takt {bar}, {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}: no hand can hold these fingers together; free one of the notes.</source>
         <translation>Takt {bar}: Keine Hand kann diese Finger zusammen halten; geben Sie einen der Töne frei.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/engine.py"/>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Bar {bar}: notes and tablature</source>
+        <translation>Takt {bar}: Noten und Tabulatur</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}: one right finger would have to pluck two strings at once; free one of them.</source>
         <translation>Takt {bar}: Ein Finger der rechten Hand müsste zwei Saiten zugleich zupfen; geben Sie einen davon frei.</translation>
     </message>
@@ -2028,6 +2136,16 @@
         <translation>Hier klicken und Pedal oder Taste drücken</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Click track alone (*.wav)</source>
+        <translation>Nur die Klickspur (*.wav)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Climb</source>
+        <translation>Steigern</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/grades_dialog.py"/>
         <source>Close</source>
         <translation>Schließen</translation>
@@ -2116,6 +2234,16 @@
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>Copy the lesson</source>
         <translation>Lektion kopieren</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Count in</source>
+        <translation>Einzählen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Counting in</source>
+        <translation>Es wird eingezählt</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -2441,6 +2569,11 @@
         <translation>Alles ist erledigt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Everything of the plan is done.</source>
+        <translation>Alles im Plan ist erledigt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
         <source>Exercise</source>
         <translation>Übung</translation>
@@ -2464,6 +2597,11 @@
         <location filename="../../workbench/ui/technique_view.py"/>
         <source>Exercises</source>
         <translation>Übungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Export sound</source>
+        <translation>Klang exportieren</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/plan_view.py"/>
@@ -2708,6 +2846,11 @@
         <translation>Mehr Saiten niederdrücken als nötig.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Folder (*)</source>
+        <translation>Ordner (*)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/cautions_dialog.py"/>
         <source>For every lesson</source>
         <translation>Für jede Lektion</translation>
@@ -2808,6 +2951,11 @@
         <location filename="../../workbench/ui/neck.py"/>
         <source>Fretboard view</source>
         <translation>Ansicht des Griffbretts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/following.py"/>
+        <source>Fretboard: what is heard in bar {bar}</source>
+        <translation>Griffbrett: was in Takt {bar} erklingt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/plan_view.py"/>
@@ -2991,6 +3139,11 @@
         <translation>Gesundheitshinweise</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Hear {what} at {tempo} percent</source>
+        <translation>{what} mit {tempo} Prozent anhören</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>Held</source>
         <translation>Gehalten</translation>
@@ -3024,6 +3177,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Hold the note longer than written, and decide together how long.</source>
         <translation>Den Ton länger halten als notiert und gemeinsam entscheiden, wie lange.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/import_dialog.py"/>
+        <source>Hold to the &amp;fingering that the score prints</source>
+        <translation>An den gedruckten &amp;Fingersatz halten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
@@ -3293,6 +3451,11 @@
         <translation>Größere Noten</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Larger text</source>
+        <translation>Größere Schrift</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/reading_view.py"/>
         <source>Larger text (+)</source>
         <translation>Größerer Text (+)</translation>
@@ -3452,6 +3615,11 @@
         <translation>Aufwand der linken Hand</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Left-handed</source>
+        <translation>Linkshändig</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>Legato</source>
         <translation>Legato</translation>
@@ -3585,6 +3753,11 @@
         <translation>Voraussichtlich {minutes} Minuten, zwischen {low} und {high}. Mit dem Einspielen bleiben {left} Minuten, bis Tag {last}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>Long loops tire the hands: warm up first, rest five minutes after every twenty-five, and stop at once where anything hurts; pain that stays belongs before a teacher and a health professional.</source>
+        <translation>Lange Schleifen ermüden die Hände: erst aufwärmen, nach je fünfundzwanzig Minuten fünf Minuten Pause, und sofort aufhören, wenn etwas weh tut; mit Schmerz, der bleibt, zur Lehrkraft und in ärztliche Hände.</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Looking for every fret afresh.</source>
         <translation>Jeden Bund neu suchen.</translation>
@@ -3621,6 +3794,12 @@
         <translation>Regal durchsehen</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Loop</source>
+        <translation>Schleife</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>Loop {bar} {times} times without a gap at the bar line.</source>
         <translation>{bar} {times}-mal als Schleife, ohne Lücke am Taktstrich.</translation>
@@ -3646,6 +3825,11 @@
         <translation>M</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>MIDI with the lengths really held (*.mid)</source>
+        <translation>MIDI mit den wirklich gehaltenen Längen (*.mid)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bar_view.py"/>
         <source>Make a section</source>
         <translation>Teil anlegen</translation>
@@ -3654,11 +3838,6 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>Make the &amp;file</source>
         <translation>Datei er&amp;stellen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
-        <source>Make the sound and open it in the player of this computer; it repeats four times</source>
-        <translation>Den Klang erzeugen und im Player dieses Computers öffnen; er wiederholt sich viermal</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/versions_dialog.py"/>
@@ -3672,8 +3851,14 @@
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/player/export.py"/>
         <source>Making the sound</source>
         <translation>Klang wird erzeugt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Making the student's pack</source>
+        <translation>Das Schülerpaket wird gemacht</translation>
     </message>
     <message>
         <location filename="../../workbench/instrument/table.py"/>
@@ -3704,6 +3889,11 @@
         <location filename="../../workbench/ui/bar_facts.py"/>
         <source>Measuring the bars</source>
         <translation>Takte werden gemessen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Metronome</source>
+        <translation>Metronom</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -4183,6 +4373,11 @@
         <translation>Nichts ist offen: Jeder Takt ist festgelegt oder hat einen Hinweis.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>Nothing of the plan is left to be played.</source>
+        <translation>Im Plan ist nichts mehr zu spielen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
         <source>Nothing that fits lies within a grade. Further off:</source>
         <translation>Nichts Passendes liegt innerhalb einer Stufe. Weiter entfernt:</translation>
@@ -4368,6 +4563,11 @@
         <location filename="../../workbench/ui/exercise_view.py"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Packed (*.zip)</source>
+        <translation>Gepackt (*.zip)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/help_window.py"/>
@@ -4558,6 +4758,31 @@
         <translation>Zuerst aus dem Gedächtnis der Hände spielen, dann nachsehen und ausbessern, was verloren ging.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Play or stop</source>
+        <translation>Abspielen oder anhalten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/exercise_view.py"/>
+        <source>Play or stop the exercise; it repeats four times</source>
+        <translation>Die Übung abspielen oder anhalten; sie wird viermal gespielt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Play or stop: Space on score, bars and fretboard, Ctrl+Space anywhere</source>
+        <translation>Abspielen oder anhalten: Leertaste auf Noten, Takten und Griffbrett, Strg+Leertaste überall</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>Play the plan's item in a loop</source>
+        <translation>Den Punkt des Plans als Schleife spielen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>Play the selected item, or the first of today, at its tempo in a loop</source>
+        <translation>Den gewählten Punkt, oder den ersten von heute, in seinem Tempo als Schleife spielen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>Play through</source>
         <translation>Durchspielen</translation>
@@ -4568,6 +4793,11 @@
         <translation>{bar} im halben Tempo spielen, jeden Ton so lang wie notiert; dann etwas schneller, solange nichts verrutscht.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Play {what}</source>
+        <translation>Abspielen: {what}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Played how many times in all</source>
         <translation>Wie oft insgesamt gespielt</translation>
@@ -4576,6 +4806,12 @@
         <location filename="../../workbench/commands/read.py"/>
         <source>Played: {bars}</source>
         <translation>Gespielt: {bars}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Player</source>
+        <translation>Abspielen</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -4704,6 +4940,16 @@
         <location filename="../../workbench/ui/harmony_view.py"/>
         <source>Printed</source>
         <translation>Gedruckt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/import_dialog.py"/>
+        <source>Printed fingers and strings become fixed, and the rest is fingered around them. Without it everything is fingered anew.</source>
+        <translation>Gedruckte Finger und Saiten werden festgelegt, das Übrige wird darum herum gegriffen. Ohne dies entsteht der ganze Fingersatz neu.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>Printed in the score and left out</source>
+        <translation>In den Noten gedruckt und weggelassen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/printing.py"/>
@@ -4864,9 +5110,9 @@
         <translation>Rechte Hand allein auf leeren Saiten, laut zählen, bis es von selbst läuft.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>Right hand, {what}: {words} ({effort:.1f} {more_or_less}).</source>
-        <translation>Rechte Hand, {what}: {words} ({effort:.1f} {more_or_less}).</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Right hand, {what}: {difference} ({effort}).</source>
+        <translation>Rechte Hand, {what}: {difference} ({effort}).</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -5209,6 +5455,16 @@
         <translation>Tondatei (*.wav)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Sound as it is played now (*.wav)</source>
+        <translation>Klang, wie er jetzt gespielt wird (*.wav)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Sound as it is played now, packed (*.flac)</source>
+        <translation>Klang, wie er jetzt gespielt wird, gepackt (*.flac)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/harmony_view.py"/>
         <source>Sounding</source>
         <translation>Klingend</translation>
@@ -5295,6 +5551,11 @@
         <translation>Saite {string}: Bund {fret} gibt es auf {instrument} nicht; geben Sie 0 bis {playable_frets} an.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>String {string}: {note}</source>
+        <translation>Saite {string}: {note}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/harmony_view.py"/>
         <source>Strings used</source>
         <translation>Gespielte Saiten</translation>
@@ -5323,6 +5584,11 @@
         <translation>Schüler oder Gruppe</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Student's &amp;pack …</source>
+        <translation>Schüler&amp;paket …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/plan_view.py"/>
         <source>Student's grade</source>
         <translation>Stufe des Schülers</translation>
@@ -5331,6 +5597,11 @@
         <location filename="../../workbench/teaching/practice.py"/>
         <source>Student's grade {grade}: give a grade from 0 to 8.</source>
         <translation>Schülerstufe {grade}: Geben Sie eine Stufe von 0 bis 8 an.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Student's pack</source>
+        <translation>Schülerpaket</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
@@ -5373,6 +5644,11 @@
         <translation>&amp;Melodie</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>T&amp;uner tones …</source>
+        <translation>Stimm&amp;töne …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bar_thumbs.py"/>
         <location filename="../../workbench/ui/score_bar.py"/>
         <source>Tablature</source>
@@ -5401,6 +5677,7 @@
     <message>
         <location filename="../../workbench/commands/grade.py"/>
         <location filename="../../workbench/commands/plan.py"/>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/teaching/plan_files.py"/>
         <source>Take care</source>
         <translation>Vorsicht</translation>
@@ -5483,6 +5760,11 @@
         <location filename="../../workbench/teaching/seen.py"/>
         <source>Takes up again {again}; adds {added}.</source>
         <translation>Greift auf: {again}; dazu kommt: {added}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Tap a bar to hear it and what follows. With Loop on, tap the first bar, then the last. Keys: Space plays and stops, arrows go to a bar, Enter plays it, L loops, plus and minus change the tempo.</source>
+        <translation>Tippe auf einen Takt, um ihn und was folgt zu hören. Mit Schleife: erst auf den ersten Takt tippen, dann auf den letzten. Tasten: Leertaste spielt und hält an, Pfeile gehen zu einem Takt, Eingabe spielt ihn, L schaltet die Schleife, Plus und Minus ändern das Tempo.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
@@ -5618,6 +5900,7 @@
         <translation>Die Stimmen farblich unterscheiden</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/handout/plan_sheet.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -5625,6 +5908,11 @@
         <location filename="../../workbench/ui/plan_table.py"/>
         <source>Tempo</source>
         <translation>Tempo</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Tempo &amp;trainer …</source>
+        <translation>Tempot&amp;rainer …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
@@ -5637,6 +5925,16 @@
         <translation>Erreichtes Tempo (%)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>Tempo trainer</source>
+        <translation>Tempotrainer</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Tempo trainer: faster by steps; Sound, Tempo trainer sets them</source>
+        <translation>Tempotrainer: schrittweise schneller; die Schritte stehen unter Klang, Tempotrainer</translation>
+    </message>
+    <message>
         <location filename="../../workbench/sound/timing.py"/>
         <source>Tempo {percent:g} %: choose {slowest} to {fastest} percent of the written one.</source>
         <translation>Tempo {percent:g} %: Wählen Sie {slowest} bis {fastest} Prozent des notierten Tempos.</translation>
@@ -5645,6 +5943,11 @@
         <location filename="../../workbench/teaching/practice.py"/>
         <source>Tempo {percent} %: aim at 20 to 200 % of the written tempo.</source>
         <translation>Tempo {percent} %: Wählen Sie 20 bis 200 % des notierten Tempos.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Tempo, percent of the written one</source>
+        <translation>Tempo, Prozent des notierten</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
@@ -5675,6 +5978,11 @@
         <location filename="../../workbench/ui/verdict.py"/>
         <source>That cannot be played: bar {bars} has no fingering that way; undo takes it back.</source>
         <translation>Das ist nicht spielbar: Takt {bars} hat so keinen Fingersatz; Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/tracks.py"/>
+        <source>That is more than three hours of sound; choose fewer bars.</source>
+        <translation>Das sind mehr als drei Stunden Klang; bitte weniger Takte wählen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window.py"/>
@@ -5712,6 +6020,11 @@
         <translation>Das war {title}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>The &amp;original, then this arrangement</source>
+        <translation>Das &amp;Original, dann diese Bearbeitung</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/report_dialog.py"/>
         <source>The &amp;report</source>
         <translation>Der &amp;Bericht</translation>
@@ -5735,6 +6048,11 @@
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>The bars in written order with their marks</source>
         <translation>Die Takte in notierter Folge mit ihren Zeichen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>The bars of the original are no longer those of this lesson; it cannot be played against it.</source>
+        <translation>Die Takte des Originals sind nicht mehr die dieser Stunde; es lässt sich nicht dagegen spielen.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/form_words.py"/>
@@ -5809,6 +6127,11 @@
         <location filename="../../workbench/ui/teaching_tabs.py"/>
         <source>The fingering is still being worked out; try again in a moment.</source>
         <translation>Der Fingersatz wird noch berechnet; versuchen Sie es gleich noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>The fingering that the score prints is for another instrument than the {instrument} and is left out.</source>
+        <translation>Der Fingersatz, den die Noten drucken, gilt einem anderen Instrument als dem gewählten ({instrument}) und entfällt.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
@@ -6053,6 +6376,11 @@
         <translation>Die Noten zu {what} fehlen im Lektionsspeicher.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>The music, bar by bar</source>
+        <translation>Die Musik, Takt für Takt</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The note arriving on the beat.</source>
         <translation>Der Ton landet auf dem Schlag.</translation>
@@ -6138,6 +6466,11 @@
         <translation>Der Plan geht bis Tag {last} weiter.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>The plan goes on to day {last}; what is ticked is remembered here.</source>
+        <translation>Der Plan geht bis Tag {last}; was abgehakt ist, bleibt hier gemerkt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/printing.py"/>
         <source>The printer does not answer, and nothing was printed; check it and try again.</source>
         <translation>Der Drucker antwortet nicht, es wurde nichts gedruckt; prüfen Sie ihn und versuchen Sie es noch einmal.</translation>
@@ -6209,6 +6542,16 @@
     </message>
     <message>
         <location filename="../../workbench/music/reading.py"/>
+        <source>The score prints a finger at {n} note and does not say for what instrument; it is kept where you choose the instrument and leave the pitch as written.</source>
+        <translation>Die Noten drucken bei {n} Note einen Finger und sagen nicht, für welches Instrument; er bleibt, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/reading.py"/>
+        <source>The score prints fingers at {n} notes and does not say for what instrument; they are kept where you choose the instrument and leave the pitch as written.</source>
+        <translation>Die Noten drucken bei {n} Noten Finger und sagen nicht, für welches Instrument; sie bleiben, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/reading.py"/>
         <source>The score prints the fingering of {n} note; it is kept where it fits the instrument and the key.</source>
         <translation>Die Noten enthalten den Fingersatz von {n} Ton; er bleibt erhalten, wo er zu Instrument und Tonart passt.</translation>
     </message>
@@ -6243,14 +6586,29 @@
         <translation>Die Form hat {frets} Stellen, aber {instrument} hat {strings} Saiten; geben Sie für jede einen Bund an, von der Saite mit der höchsten Nummer bis zu Saite 1.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>The sheet (PDF)</source>
+        <translation>Das Blatt (PDF)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/calibrate.py"/>
         <source>The shipped model does better; keep it, or grade more pieces.</source>
         <translation>Das ausgelieferte Modell ist besser; behalten Sie es oder stufen Sie mehr Stücke ein.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>The sound is written: {path}</source>
+        <translation>Der Klang ist geschrieben: {path}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/spans_dialog.py"/>
         <source>The span of 1 and 4 must be the widest of the three.</source>
         <translation>Die Spannweite von 1 und 4 muss die größte der drei sein.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>The student's pack is written: {path}</source>
+        <translation>Das Schülerpaket ist geschrieben: {path}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/grade.py"/>
@@ -6263,6 +6621,11 @@
         <translation>Die Technik ausführlich</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>The tempo climbs: choose a last tempo not below the first.</source>
+        <translation>Das Tempo steigt: bitte ein letztes Tempo wählen, das nicht unter dem ersten liegt.</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The thumb staying behind.</source>
         <translation>Der Daumen bleibt zurück.</translation>
@@ -6271,6 +6634,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The tone thins out while the left finger lifts too soon.</source>
         <translation>Der Ton wird dünn, wenn der linke Finger zu früh loslässt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/plan_grid.py"/>
+        <source>The tracks to play along with lie in the folder '{folder}', named by bars and tempo.</source>
+        <translation>Die Spuren zum Mitspielen liegen im Ordner '{folder}', benannt nach Takten und Tempo.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading.py"/>
@@ -6402,6 +6770,16 @@
         <translation>Diesen Takt gibt es nicht; wählen Sie einen des Stücks.</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>There is nothing to play here; choose a bar with music.</source>
+        <translation>Hier ist nichts zu spielen; bitte einen Takt mit Musik wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>This &amp;bar, then its other fingering</source>
+        <translation>Dieser &amp;Takt, dann sein anderer Fingersatz</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score_menu.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>This bar</source>
@@ -6418,14 +6796,24 @@
         <translation>Für diesen Takt gibt es noch keinen Fingersatz zum Vergleichen; versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>This bar has no other fingering to compare with yet.</source>
+        <translation>Dieser Takt hat noch keinen anderen Fingersatz zum Vergleichen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window.py"/>
         <source>This bar, or the whole lesson</source>
         <translation>Dieser Takt oder die ganze Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
-        <source>This computer names no player for sound files; use Save as sound and open the file with a player of your own.</source>
-        <translation>Dieser Computer nennt keinen Player für Tondateien; nehmen Sie „Als Tondatei speichern“ und öffnen Sie die Datei mit einem eigenen Player.</translation>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>This browser cannot play the sound; open the files in the folder tracks.</source>
+        <translation>Dieser Browser kann den Klang nicht abspielen; bitte die Dateien im Ordner tracks öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/device.py"/>
+        <source>This computer has no sound device that can be used; save the sound as a WAV file (Sound, Export sound) and play it elsewhere.</source>
+        <translation>Dieser Computer hat kein brauchbares Tongerät; bitte den Klang als WAV-Datei speichern (Klang, Klang exportieren) und anderswo abspielen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/faults.py"/>
@@ -6581,6 +6969,11 @@
         <translation>Aufgabe</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Today: day {day} of the plan</source>
+        <translation>Heute: Tag {day} des Plans</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Touch the string right over the fret, pluck near the bridge, lift at once.</source>
         <translation>Die Saite genau über dem Bundstab berühren, nah am Steg zupfen, sofort abheben.</translation>
@@ -6621,6 +7014,11 @@
         <translation>Stück {number}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>Tuner tones</source>
+        <translation>Stimmtöne</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>Tunes in this book (choose one with --tune N)</source>
         <translation>Stücke in diesem Heft (eines wählen mit --tune N)</translation>
@@ -6645,6 +7043,11 @@
         <location filename="../../workbench/handout/words.py"/>
         <source>Tuning (string, note)</source>
         <translation>Stimmung (Saite, Ton)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/conductor.py"/>
+        <source>Tuning up</source>
+        <translation>Die Saiten werden gestimmt</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -6808,6 +7211,16 @@
         <translation>Warten Sie, bis der Takt einen Fingersatz hat, dann legen Sie seine Töne fest.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Wait until the lesson is fingered, then listen.</source>
+        <translation>Bitte warten, bis der Fingersatz da ist, dann hören.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Wait until the lesson is fingered, then make the pack.</source>
+        <translation>Bitte warten, bis der Fingersatz da ist, dann das Paket machen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>Warm up</source>
         <translation>Aufwärmen</translation>
@@ -6866,6 +7279,16 @@
         <location filename="../../workbench/ui/notice.py"/>
         <source>What happened …</source>
         <translation>Was ist passiert …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>What is heard now</source>
+        <translation>Was jetzt erklingt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>What is played</source>
+        <translation>Was gespielt wird</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_view.py"/>
@@ -6998,6 +7421,11 @@
         <location filename="../../workbench/ui/shelf_filters.py"/>
         <source>Which lessons</source>
         <translation>Welche Lektionen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Which notes are brought out</source>
+        <translation>Welche Noten hervortreten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shortcut_list.py"/>
@@ -7276,9 +7704,9 @@
         <translation>ein Finger ist hinter seinen eigenen Bund zurückgezogen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>a finger laid over string {string} damps the open {name}</source>
-        <translation>ein über Saite {string} gelegter Finger dämpft das leere {name}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>a finger laid over string {string} damps the open {note}</source>
+        <translation>ein über Saite {string} gelegter Finger dämpft das leere {note}</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7329,6 +7757,11 @@
         <location filename="../../workbench/arranging/thinning.py"/>
         <source>a new note needs its string</source>
         <translation>ein neuer Ton braucht seine Saite</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>a note is missed</source>
+        <translation>eine Note fehlt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
@@ -7397,14 +7830,19 @@
         <translation>fortgeschritten</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/consistency.py"/>
-        <source>alike they would cost {dearer:.1f} more effort in their surroundings</source>
-        <translation>gleich gegriffen kosteten sie in ihrer Umgebung {dearer:.1f} mehr Aufwand</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>all grips on one page</source>
         <translation>alle Griffe auf einer Seite</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>all notes</source>
+        <translation>alle Noten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>alone</source>
+        <translation>allein</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/legend.py"/>
@@ -7452,7 +7890,7 @@
         <translation>bearbeitet von {arranger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>as easy</source>
         <translation>gleich leicht</translation>
     </message>
@@ -7487,9 +7925,14 @@
         <translation>wie notiert ({key})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>asks a reach of {reach:.0f} mm</source>
-        <translation>verlangt eine Spannweite von {reach:.0f} mm</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>asks a reach of {reach} mm</source>
+        <translation>verlangt eine Spannweite von {reach} mm</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>asks a reach of {reach} mm (your setting for this hand is {comfort} mm)</source>
+        <translation>verlangt eine Spannweite von {reach} mm (für diese Hand eingestellt: {comfort} mm)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/history_dialog.py"/>
@@ -7521,14 +7964,14 @@
         <translation>Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/playable.py"/>
-        <source>bar {bar}, beat {beat:g}: {why}</source>
-        <translation>Takt {bar}, Schlag {beat:g}: {why}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/grips.py"/>
         <source>bar {bar}, beat {beat}</source>
         <translation>Takt {bar}, Schlag {beat}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>bar {bar}, beat {beat}: {why}</source>
+        <translation>Takt {bar}, Schlag {beat}: {why}</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/placing.py"/>
@@ -7557,7 +8000,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/grading.json"/>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>barres</source>
         <translation>Barrés</translation>
     </message>
@@ -7585,9 +8028,9 @@
         <translation>Takt {first}–{last}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>beat {beat}: {reason}</source>
-        <translation>Schlag {beat}: {reason}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>beat {beat}: {why}</source>
+        <translation>Schlag {beat}: {why}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -7620,11 +8063,6 @@
         <location filename="../../workbench/arranging/placing.py"/>
         <source>between the strings' ranges</source>
         <translation>zwischen den Umfängen der Saiten</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>but </source>
-        <translation>aber </translation>
     </message>
     <message>
         <location filename="../../workbench/commands/finger.py"/>
@@ -7696,7 +8134,7 @@
         <translation>gekürzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>cuts the {note}</source>
         <translation>kürzt {note}</translation>
     </message>
@@ -7779,7 +8217,7 @@
         <translation>leichte zuerst</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>effort</source>
         <translation>Aufwand</translation>
     </message>
@@ -7841,9 +8279,9 @@
         <translation>weniger Finger aufzusetzen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>finger 1 moves to fret {fret} and lets the {name} go</source>
-        <translation>Finger 1 geht in Bund {fret} und lässt {name} los</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger 1 moves to fret {fret} and lets the {note} go</source>
+        <translation>Finger 1 geht in Bund {fret} und lässt {note} los</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7867,37 +8305,37 @@
         <translation>Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} cannot stop frets {first} and {second} at once</source>
         <translation>Finger {finger} kann die Bünde {first} und {second} nicht zugleich greifen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} cannot stop two strings there; only finger 1 lies as a barre, and nothing may sound below it</source>
         <translation>Finger {finger} kann dort nicht zwei Saiten greifen; nur Finger 1 liegt als Barré, und darunter darf nichts klingen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} hops from string {string} to string {to} (fret {fret}) and cuts the {note}</source>
         <translation>Finger {finger} springt von Saite {string} auf Saite {to} (Bund {fret}) und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>finger {finger} hops from string {string} to string {to} (fret {fret}) {where} and cuts the {note}</source>
-        <translation>Finger {finger} springt von Saite {string} auf Saite {to} (Bund {fret}) {where} und kürzt {note}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger {finger} hops from string {string} to string {to} (fret {fret}) from bar {from_bar} into bar {to_bar} and cuts the {note}</source>
+        <translation>Finger {finger} springt von Saite {string} auf Saite {to} (Bund {fret}) von Takt {from_bar} in Takt {to_bar} und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>finger {finger} is needed on {where} and cuts the {name}</source>
-        <translation>Finger {finger} wird auf {where} gebraucht und kürzt {name}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger {finger} is needed on string {to} (fret {fret}) and cuts the {note}</source>
+        <translation>Finger {finger} wird auf Saite {to} (Bund {fret}) gebraucht und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {finger} on the {note}</source>
         <translation>Finger {finger} auf {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {first} would stand in front of finger {second}: fret {one} and fret {other}</source>
         <translation>Finger {first} stünde vor Finger {second}: Bund {one} und Bund {other}</translation>
     </message>
@@ -7922,7 +8360,7 @@
         <translation>Finger {fingers}   Spannweite {reach:.0f} mm, Aufwand {effort}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>fingers {first} and {second} would be {apart} mm apart; this hand reaches {most} mm at most</source>
         <translation>Finger {first} und {second} wären {apart} mm auseinander; diese Hand reicht höchstens {most} mm</translation>
     </message>
@@ -7986,6 +8424,7 @@
         <translation>für die Lehrkraft</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/ui/recent.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>for {student}</source>
@@ -8033,14 +8472,14 @@
         <translation>Bund {fret}, Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>from bar {source_bar} into bar {target_bar}</source>
-        <translation>von Takt {source_bar} in Takt {target_bar}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
         <source>from the last beats of the one into the other, then both whole</source>
         <translation>von den letzten Schlägen des einen in den anderen, dann beide ganz</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>from the note</source>
+        <translation>ab der Note</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/plan_files.py"/>
@@ -8105,7 +8544,7 @@
         <translation>Stufe {number}, Mitte</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>greatest reach</source>
         <translation>größte Spannweite</translation>
     </message>
@@ -8115,7 +8554,7 @@
         <translation>Führungsfinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>guide fingers</source>
         <translation>Führungsfinger</translation>
     </message>
@@ -8147,6 +8586,11 @@
         <translation>{held} von {duration} gehalten</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>held {held} of {written}</source>
+        <translation>gehalten {held} von {written}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/grips.py"/>
         <source>held {held} of {written} quarters</source>
         <translation>gehalten {held} von {written} Vierteln</translation>
@@ -8162,7 +8606,7 @@
         <translation>höchster Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>hops</source>
         <translation>Sprünge</translation>
     </message>
@@ -8262,7 +8706,7 @@
         <translation>er ist nicht spielbar</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/engine.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>it is not played</source>
         <translation>der Ton wird nicht gespielt</translation>
     </message>
@@ -8303,7 +8747,7 @@
         <translation>Übergänge</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>keeps the {note} to its full length</source>
         <translation>hält {note} in voller Länge</translation>
     </message>
@@ -8360,7 +8804,7 @@
         <translation>linker Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>left fingers are 0 for the open string and 1 to 4</source>
         <translation>Finger der linken Hand sind 0 für die leere Saite und 1 bis 4</translation>
     </message>
@@ -8391,12 +8835,6 @@
         <location filename="../../resources/techniques/grading.json"/>
         <source>length</source>
         <translation>Länge</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>less effort</source>
-        <translation>weniger Aufwand</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -8466,6 +8904,11 @@
         <translation>Schleife</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>louder</source>
+        <translation>lauter</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/words.py"/>
         <source>lower intermediate</source>
         <translation>untere Mittelstufe</translation>
@@ -8507,12 +8950,6 @@
         <translation>Übeminuten am Tag (sonst 20)</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <location filename="../../workbench/fingering/right_choices.py"/>
-        <source>more effort</source>
-        <translation>mehr Aufwand</translation>
-    </message>
-    <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>most effort</source>
         <translation>größter Aufwand</translation>
@@ -8548,9 +8985,9 @@
         <translation>Auflösungszeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>needs only {reach:.0f} mm of reach instead of {other:.0f}</source>
-        <translation>braucht nur {reach:.0f} mm Spannweite statt {other:.0f}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>needs only {reach} mm of reach instead of {other}</source>
+        <translation>braucht nur {reach} mm Spannweite statt {other}</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -8605,19 +9042,14 @@
         <translation>kein Finger zweimal hintereinander</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>no hand holds {names} like this together</source>
-        <translation>keine Hand hält {names} so zusammen</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>no hand holds {notes} like this together</source>
+        <translation>keine Hand hält {notes} so zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>no hand holds {pitch} and {other} like this together</source>
-        <translation>keine Hand hält {pitch} und {other} so zusammen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/grips.py"/>
-        <source>no hand position reaches {names} together</source>
-        <translation>keine Handstellung erreicht {names} zusammen</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>no hand position reaches {notes} together</source>
+        <translation>keine Handstellung erreicht {notes} zusammen</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/thinning.py"/>
@@ -8635,7 +9067,7 @@
         <translation>kein neues Barré</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>no other difference</source>
         <translation>kein weiterer Unterschied</translation>
     </message>
@@ -8665,7 +9097,7 @@
         <translation>keine Vorzeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>no string sounds {pitch} at fret {fret}</source>
         <translation>keine Saite gibt im Bund {fret} den Ton {pitch}</translation>
     </message>
@@ -8700,7 +9132,7 @@
         <translation>noch nicht angegeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <location filename="../../workbench/handout/grip_boxes.py"/>
         <source>not played</source>
         <translation>nicht gespielt</translation>
@@ -8737,7 +9169,7 @@
         <translation>Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>notes cut</source>
         <translation>gekürzte Töne</translation>
     </message>
@@ -8929,7 +9361,7 @@
         <translation>Plagalschluss</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>planted</source>
         <translation>liegen gelassen</translation>
     </message>
@@ -9124,9 +9556,14 @@
         <translation>gleiche Musik wie in Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/consistency.py"/>
-        <source>same music as bar {bar}, other fingers: {why}</source>
-        <translation>gleiche Musik wie Takt {bar}, andere Finger: {why}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>same music as bar {bar}, other fingers: alike they would cost {dearer} more effort in their surroundings</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: gleich gegriffen kosteten sie in ihrer Umgebung {dearer} mehr Aufwand</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>same music as bar {bar}, other fingers: what stands around it leaves no fingering in common</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/likeness.py"/>
@@ -9322,12 +9759,7 @@
         <translation>Saite {string}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>string {string} (fret {fret})</source>
-        <translation>Saite {string} (Bund {fret})</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>string {string} does not sound {pitch}</source>
         <translation>Saite {string} gibt {pitch} nicht her</translation>
     </message>
@@ -9337,14 +9769,14 @@
         <translation>Saite {string} Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>string {string} fret {fret} finger {finger} {right}{cut}</source>
-        <translation>Saite {string} Bund {fret} Finger {finger} {right}{cut}</translation>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>string {string} fret {fret} finger {finger} {right}</source>
+        <translation>Saite {string} Bund {fret} Finger {finger} {right}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>string {string} is taken by the {taker}, which ends the {name}</source>
-        <translation>Saite {string} wird für {taker} gebraucht, damit endet {name}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>string {string} is taken by the {taker}, which ends the {note}</source>
+        <translation>Saite {string} wird für {taker} gebraucht, damit endet {note}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/grips.py"/>
@@ -9365,7 +9797,7 @@
         <translation>Saite {string}, Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>string {string}, fret {fret} sounds {sounds}, not {pitch}</source>
         <translation>auf Saite {string} klingt im Bund {fret} {sounds}, nicht {pitch}</translation>
     </message>
@@ -9446,6 +9878,11 @@
         <translation>der Finger wird auf einer anderen Saite gebraucht</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the fingers</source>
+        <translation>die Finger</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the fingers do not lie on neighbouring strings</source>
         <translation>die Finger liegen nicht auf benachbarten Saiten</translation>
@@ -9466,9 +9903,9 @@
         <translation>der Griff {grip}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>the hand cannot hold the {name} and reach the next grip in comfort</source>
-        <translation>die Hand kann {name} nicht halten und zugleich den nächsten Griff bequem erreichen</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>the hand cannot hold the {note} and reach the next grip in comfort</source>
+        <translation>die Hand kann {note} nicht halten und zugleich den nächsten Griff bequem erreichen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/rules_left.py"/>
@@ -9501,9 +9938,9 @@
         <translation>die Hand wechselt die Lage</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/audit.py"/>
-        <source>the hand shifts to fret {fret} and lets the {name} go</source>
-        <translation>die Hand wechselt in Bund {fret} und lässt {name} los</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>the hand shifts to fret {fret} and lets the {note} go</source>
+        <translation>die Hand wechselt in Bund {fret} und lässt {note} los</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9530,6 +9967,11 @@
         <location filename="../../workbench/ui/versions_dialog.py"/>
         <source>the lesson as it is now</source>
         <translation>die Lektion, wie sie jetzt ist</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the lower voices</source>
+        <translation>die unteren Stimmen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9594,7 +10036,7 @@
         <translation>das Bild ließ sich nicht speichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/playable.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>the pin on {pitch} asks a place or finger that does not sound it</source>
         <translation>die Festlegung auf {pitch} verlangt einen Platz oder Finger, der diesen Ton nicht ergibt</translation>
     </message>
@@ -9655,6 +10097,11 @@
         <translation>derselbe Ton wird auf der einzigen freien Saite neu angeschlagen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>the selected bars</source>
+        <translation>die gewählten Takte</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the string crossing is awkward</source>
         <translation>der Saitenwechsel ist unbequem</translation>
@@ -9680,6 +10127,11 @@
         <translation>die Subdominante</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the thumb</source>
+        <translation>der Daumen</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the thumb plays the melody</source>
         <translation>der Daumen spielt die Melodie</translation>
@@ -9690,6 +10142,11 @@
         <translation>der Daumen nimmt den Bass</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the upper voice</source>
+        <translation>die Oberstimme</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the weaker fingers do the work</source>
         <translation>die schwächeren Finger haben die Arbeit</translation>
@@ -9698,6 +10155,11 @@
         <location filename="../../workbench/arranging/placing.py"/>
         <source>the whole of {name}</source>
         <translation>{name} im Ganzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>the whole piece</source>
+        <translation>das ganze Stück</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/thinning.py"/>
@@ -9718,6 +10180,16 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>thirds and sixths</source>
         <translation>Terzen und Sexten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>this bar</source>
+        <translation>dieser Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>this section</source>
+        <translation>dieser Abschnitt</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -9873,16 +10345,12 @@
         <translation>was es gewichtet</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/consistency.py"/>
-        <source>what stands around it leaves no fingering in common</source>
-        <translation>die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
-    </message>
-    <message>
         <location filename="../../workbench/music/edits/lengths.py"/>
         <source>whole note</source>
         <translation>Ganze</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/tracks.py"/>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>whole piece</source>
         <translation>ganzes Stück</translation>
@@ -9903,9 +10371,9 @@
         <translation>mit den Festlegungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/playable.py"/>
-        <source>with the pins on {names} no hand reaches {pitch}; lift a pin</source>
-        <translation>mit den Festlegungen auf {names} erreicht keine Hand {pitch}; lösen Sie eine Festlegung</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>with the pins on {pinned} no hand reaches {pitch}; lift a pin</source>
+        <translation>mit den Festlegungen auf {pinned} erreicht keine Hand {pitch}; lösen Sie eine Festlegung</translation>
     </message>
     <message>
         <location filename="../../workbench/music/form.py"/>
@@ -9913,9 +10381,9 @@
         <translation>mit {endings}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <source>with {names} held like this no hand reaches {others}</source>
-        <translation>mit {names} in dieser Haltung erreicht keine Hand {others}</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>with {held} held like this no hand reaches {notes}</source>
+        <translation>mit {held} in dieser Haltung erreicht keine Hand {notes}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/technique_shelf.py"/>
@@ -9953,7 +10421,7 @@
         <translation>den Ton auf der Linie der Schreibmarke schreiben; mit Umschalt zum Akkord hinzufügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>written length held</source>
         <translation>gehaltener Anteil der Notenlängen</translation>
     </message>
@@ -10098,6 +10566,11 @@ Ihr Text</translation>
         <translation>{count} Durchgängen und ihren Klammern</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/verdict.py"/>
+        <source>{cut} and {effort}</source>
+        <translation>{cut} und {effort}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices.py"/>
         <source>{cut} cut (now {was})</source>
         <translation>{cut} gekürzt (jetzt {was})</translation>
@@ -10128,6 +10601,16 @@ Ihr Text</translation>
         <translation>{done} von {all} Arbeitsblättern nach {folder} geschrieben.</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{effort} less effort</source>
+        <translation>{effort} weniger Aufwand</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{effort} more effort</source>
+        <translation>{effort} mehr Aufwand</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/opening.py"/>
         <source>{file} is no lesson store (or is damaged) and was left as it is; put a copy of it back, or name another place in {variable}.</source>
         <translation>{file} ist kein Lektionsspeicher (oder beschädigt) und wurde nicht angetastet; spielen Sie eine Kopie zurück oder nennen Sie in {variable} einen anderen Ort.</translation>
@@ -10143,12 +10626,12 @@ Ihr Text</translation>
         <translation>{file}: {days}, insgesamt {time}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right_choices.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{finger} on the {note}</source>
         <translation>{finger} auf {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/right.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{finger} plucks twice running at the {pitch}</source>
         <translation>{finger} zupft bei {pitch} zweimal hintereinander</translation>
     </message>
@@ -10178,9 +10661,24 @@ Ihr Text</translation>
         <translation>{folder} ist kein Ordner; geben Sie den Ordner mit den Noten an.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>{folder}: {n} track.</source>
+        <translation>{folder}: {n} Spur.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>{folder}: {n} tracks.</source>
+        <translation>{folder}: {n} Spuren.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/lessons.py"/>
         <source>{found} The store is {place}.</source>
         <translation>{found} Der Lektionsspeicher ist {place}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{good}, but {bad}</source>
+        <translation>{good}, aber {bad}</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -10525,6 +11023,11 @@ Ihr Text</translation>
         <translation>{name}: {old}, jetzt {new}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>{name}; the tone is repeated until another or Silence. The usual A4 is 440 Hz.</source>
+        <translation>{name}; der Ton wird wiederholt, bis ein anderer oder Stille gewählt wird. Das übliche A4 hat 440 Hz.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{notes} moved by an octave or shortened.</source>
         <translation>{notes} um eine Oktave versetzt oder gekürzt.</translation>
@@ -10540,7 +11043,7 @@ Ihr Text</translation>
         <translation>{notes} Töne zugleich sind mehr als die {strings} Saiten des Instruments</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{notes} notes at once, but only {strings} strings</source>
         <translation>{notes} Töne zugleich, aber nur {strings} Saiten</translation>
     </message>
@@ -10560,12 +11063,12 @@ Ihr Text</translation>
         <translation>{notes}, {number}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>{note} at beat {beat:g}</source>
-        <translation>{note} auf Schlag {beat:g}</translation>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>{note} at beat {beat}</source>
+        <translation>{note} auf Schlag {beat}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{note} on string {string}, fret {fret}</source>
         <translation>{note} auf Saite {string}, Bund {fret}</translation>
     </message>
@@ -10573,6 +11076,11 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>{note} on string {string}, fret {fret}, finger {finger}</source>
         <translation>{note} auf Saite {string}, Bund {fret}, Finger {finger}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/tracks.py"/>
+        <source>{number} {where} at {tempo} percent</source>
+        <translation>{number} {where} mit {tempo} Prozent</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -10960,7 +11468,8 @@ Ihr Text</translation>
         <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/wav.py"/>
+        <location filename="../../workbench/handout/pack.py"/>
+        <location filename="../../workbench/sound/files.py"/>
         <source>{path} cannot be written ({reason}); choose another place.</source>
         <translation>{path} kann nicht geschrieben werden ({reason}); wählen Sie einen anderen Ort.</translation>
     </message>
@@ -10984,6 +11493,21 @@ Ihr Text</translation>
         <location filename="../../workbench/music/loading.py"/>
         <source>{path} does not exist; check the name and the folder.</source>
         <translation>{path} gibt es nicht; prüfen Sie Namen und Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <source>{path} is a file; name a folder for the pack, or a .zip file.</source>
+        <translation>{path} ist eine Datei; bitte einen Ordner für das Paket nennen oder eine .zip-Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>{path} is a file; name a folder for the tracks.</source>
+        <translation>{path} ist eine Datei; bitte einen Ordner für die Spuren nennen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <source>{path} is a folder with other things in it; name a new folder or a .zip file.</source>
+        <translation>{path} ist ein Ordner mit anderen Dingen; bitte einen neuen Ordner oder eine .zip-Datei nennen.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/files.py"/>
@@ -11021,7 +11545,13 @@ Ihr Text</translation>
         <translation>{path}: Der Name muss auf .musicxml, .mxl (gepackt) oder .mid enden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/wav.py"/>
+        <location filename="../../workbench/commands/sound.py"/>
+        <location filename="../../workbench/sound/files.py"/>
+        <source>{path}: sound is written as .wav or .flac; end the name with one of them.</source>
+        <translation>{path}: Klang wird als .wav oder .flac geschrieben; bitte den Namen so enden lassen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/files.py"/>
         <source>{path}: that is more sound than a WAVE file holds; choose fewer bars.</source>
         <translation>{path}: Das ist mehr Klang, als eine WAVE-Datei fasst; wählen Sie weniger Takte.</translation>
     </message>
@@ -11061,8 +11591,7 @@ Ihr Text</translation>
         <translation>{piece} – {instrument}; notiert in {key}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} and {other} need the same string at once</source>
         <translation>{pitch} und {other} brauchen zugleich dieselbe Saite</translation>
     </message>
@@ -11082,7 +11611,7 @@ Ihr Text</translation>
         <translation>{pitch} in {bar} ist nicht über den Taktstrich gebunden; es gibt keinen Haltebogen zu lösen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} is an open string there and takes no finger</source>
         <translation>{pitch} ist dort eine leere Saite und braucht keinen Finger</translation>
     </message>
@@ -11092,7 +11621,7 @@ Ihr Text</translation>
         <translation>{pitch} fällt weg, {what}: {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/conflicts.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} is stopped there and needs a finger, 1 to 4</source>
         <translation>{pitch} ist dort gegriffen und braucht einen Finger, 1 bis 4</translation>
     </message>
@@ -11102,17 +11631,17 @@ Ihr Text</translation>
         <translation>{pitch} wird dort in dieser Stimme schon angeschlagen; wählen Sie eine andere Tonhöhe.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} lies above the range of the {instrument}</source>
         <translation>{pitch} liegt über dem Umfang ({instrument})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} lies below the range of the {instrument}</source>
         <translation>{pitch} liegt unter dem Umfang ({instrument})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/grips.py"/>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} lies outside the range of the {instrument}</source>
         <translation>{pitch} liegt außerhalb des Umfangs ({instrument})</translation>
     </message>
@@ -11207,6 +11736,11 @@ Ihr Text</translation>
         <translation>{target} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/pack.py"/>
+        <source>{target}: the student's pack.</source>
+        <translation>{target}: das Schülerpaket.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/sound.py"/>
         <source>{target}: {seconds:.1f} seconds.</source>
         <translation>{target}: {seconds:.1f} Sekunden.</translation>
@@ -11227,12 +11761,12 @@ Ihr Text</translation>
         <translation>{technique}, neu</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>{text} beat</source>
         <translation>{text} Schlag</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
+        <location filename="../../workbench/fingering/comparing.py"/>
         <source>{text} beats</source>
         <translation>{text} Schläge</translation>
     </message>
@@ -11484,9 +12018,9 @@ Ihr Text</translation>
         <translation>{what}, {n} Minuten</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/reasons.py"/>
-        <source>{what}: {difference} ({effort:.1f} {more_or_less}).</source>
-        <translation>{what}: {difference} ({effort:.1f} {more_or_less}).</translation>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>{what}: {difference} ({effort}).</source>
+        <translation>{what}: {difference} ({effort}).</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -11567,6 +12101,23 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/words.py"/>
         <source>ˇ after a letter: rest stroke, the finger comes to rest on the next string.</source>
         <translation>ˇ nach einem Buchstaben: angelegter Anschlag, der Finger kommt auf der nächsten Saite zur Ruhe.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>■ Stop</source>
+        <translation>■ Halt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>▶ &amp;Practise</source>
+        <translation>▶ Ü&amp;ben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>▶ Play</source>
+        <translation>▶ Abspielen</translation>
     </message>
 </context>
 </TS>

@@ -22,10 +22,7 @@ def song(bars):
         *(
             bar(
                 index,
-                *(
-                    note(f"n{index}-{i}", SCALE[(index * 3 + i) % 8], i / 2, 0.5)
-                    for i in range(8)
-                ),
+                *(note(f"n{index}-{i}", SCALE[(index * 3 + i) % 8], i / 2, 0.5) for i in range(8)),
                 note(f"b{index}", "C3", 0, 4, voice=2),
             )
             for index in range(bars)

@@ -23,6 +23,7 @@ from workbench.engraving.charts import (
 )
 from workbench.engraving.charts_grade import Moved, demands_chart, grades_chart
 from workbench.instrument.table import hand, instrument
+from workbench.language.fact import fact
 from workbench.teaching.assess import assess
 from workbench.teaching.demo import demo_lessons
 
@@ -105,7 +106,7 @@ def test_a_click_finds_the_bar_that_is_drawn_there(lesson, fingering):
 
 def test_cut_notes_are_drawn_below_their_bars_and_told(lesson, fingering):
     bars = sorted(fingering.bars, key=lambda b: b.index)
-    cut = replace(bars[1].notes[0], cut_reason="the finger is needed", cut_kind="hop")
+    cut = replace(bars[1].notes[0], cut_reason=fact("out of stretch", note="C"), cut_kind="hop")
     spoilt = replace(bars[1], notes=(cut, *bars[1].notes[1:]))
     others = [replace(b, notes=tuple(replace(n, cut_reason=None, cut_kind="") for n in b.notes))
               for b in bars]  # fmt: skip

@@ -8,6 +8,7 @@ import pytest
 
 from tests.fingering.build import piece
 from workbench.fingering.engine import Solver
+from workbench.fingering.telling import words
 from workbench.fingering.types import Fingering, Pin, Settings
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Piece
@@ -66,10 +67,10 @@ def test_the_reason_against_two_and_one_is_the_hop_that_cuts_a_note() -> None:
             Pin("b0v1n1b", left=2)],
     )  # fmt: skip
     assert two_one.cost > s.solution().cost
-    assert "cuts the A" in two_one.reason
+    assert "cuts the A" in words(two_one.reason)
     hopped = next(n for n in two_one.notes if n.id == "b0v1n0a")
     assert hopped.cut_kind == "hop" and "hops from string 4 to string 3" in (
-        hopped.cut_reason or ""
+        words(hopped.cut_reason)
     )
 
 
@@ -94,7 +95,7 @@ def test_frets_one_and_two_alone_take_one_and_three_only_when_asked(
     wanted = [1, 3] if not relaxed else [1, 2]
     assert wanted in [[n.left for n in a.notes] for a in others]
     assert f.bars[0].reach_mm > 0
-    assert all("mm" in a.reason or "effort" in a.reason for a in others)
+    assert all("mm" in words(a.reason) or "effort" in words(a.reason) for a in others)
 
 
 def test_two_note_d_minor_leaves_finger_two_free_for_a_major() -> None:
@@ -130,7 +131,7 @@ def test_single_line_alternates_and_names_a_pinned_repetition() -> None:
     rights = [n.right for n in free.bars[0].notes]
     assert all(a != b for a, b in itertools.pairwise(rights))
     forced = solver(music, Pin("b0v1n0a", right="m"), Pin("b0v1n1a", right="m")).solution()
-    assert any("plucks twice running" in r for r in forced.bars[0].remarks)
+    assert any("plucks twice running" in words(r) for r in forced.bars[0].remarks)
 
 
 def test_style_a_m_i_admits_the_ring_finger_and_i_m_does_not() -> None:

@@ -6,6 +6,7 @@ import pytest
 
 from tests.fingering.build import piece
 from workbench.fingering.engine import Solver, solve
+from workbench.fingering.telling import words
 from workbench.fingering.types import Pin
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
@@ -23,7 +24,7 @@ def test_a_cut_at_the_repeat_join_is_found_and_counted() -> None:
     ]  # fmt: skip
     f = solve(music, UKULELE, HAND, pins=pins)
     assert [(j.note, j.from_bar, j.to_bar) for j in f.audit.joins] == [("b1v1n1a", 1, 0)]
-    assert "from bar 2 into bar 1" in f.audit.joins[0].reason
+    assert "from bar 2 into bar 1" in words(f.audit.joins[0].reason)
     assert f.note("b1v1n1a").held < f.note("b1v1n1a").duration
     without = solve(piece("D4:1 F4:1", "E4:1 A4:1"), UKULELE, HAND, pins=pins)
     assert without.audit.joins == () and f.cost > without.cost
@@ -59,16 +60,16 @@ def test_an_impossible_bar_is_named_and_the_rest_goes_on() -> None:
     f = solve(piece("C5:1 A4:1", "C2:1 A4:1", "C4+C#4+D4:1 A4:1"), UKULELE, HAND)
     assert f.bars[0].impossible is None
     low = f.note("b1v1n0a")
-    assert low.string is None and "C2 lies below the range" in (low.impossible or "")
-    assert "bar 2, beat 1" in (f.bars[1].impossible or "")
-    assert f.bars[2].impossible and "string" in f.bars[2].impossible
+    assert low.string is None and "C2 lies below the range" in words(low.impossible)
+    assert "bar 2, beat 1" in words(f.bars[1].impossible)
+    assert "string" in words(f.bars[2].impossible)
     assert all(n.string for n in f.bars[1].notes[1:])
     assert f.audit.cut >= 2
 
 
 def test_a_pin_that_does_not_sound_the_note_is_named() -> None:
     f = solve(piece("C5:1 A4:1"), UKULELE, HAND, pins=[Pin("b0v1n0a", string=1, fret=4)])
-    assert "pin on C5" in (f.note("b0v1n0a").impossible or "")
+    assert "pin on C5" in words(f.note("b0v1n0a").impossible)
     assert f.note("b0v1n1a").string is not None
 
 
@@ -86,7 +87,7 @@ def test_three_truly_different_alternatives_each_with_a_reason() -> None:
     shapes = [tuple((n.string, n.fret, n.left) for n in a.notes) for a in found]
     assert len(set(shapes)) == 3 and tuple(now) not in shapes
     assert all(a.cost >= s.solution().cost - 1 for a in found)
-    assert all(a.reason.endswith("effort).") for a in found)
+    assert all(words(a.reason).endswith("effort).") for a in found)
 
 
 def test_a_rest_gives_the_hand_time_so_nothing_hops() -> None:
@@ -133,7 +134,7 @@ def test_other_right_hands_leave_the_left_as_it_is_and_say_why() -> None:
         assert [(n.string, n.fret, n.left) for n in a.notes] == [
             (n.string, n.fret, n.left) for n in now
         ]
-        assert a.reason.startswith("Right hand, ") and "effort" in a.reason
+        assert words(a.reason).startswith("Right hand, ") and "effort" in words(a.reason)
 
 
 def test_other_right_hands_keep_the_pins() -> None:

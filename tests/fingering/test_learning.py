@@ -16,6 +16,7 @@ from workbench.fingering.preferences import (
     reproduced,
     undo,
 )
+from workbench.fingering.telling import sentence
 from workbench.fingering.types import Pin, Settings
 from workbench.fingering.weights import LEFT_TERMS, weights_for
 from workbench.instrument.table import hand, instrument
@@ -92,7 +93,7 @@ def test_a_teacher_who_wants_one_and_three_gets_them_on_new_music() -> None:
         choices.append(found)
     learnt = fit(choices)
     assert learnt.reproduced_before == 0 and learnt.reproduced_after == len(tight)
-    assert learnt.changes and all(c.sentence for c in learnt.changes)
+    assert learnt.changes and all(sentence(c.term) for c in learnt.changes)
     fresh = piece("G4:1 F4+D4:1 C4:1")
     settings = apply(learnt, Settings())
     before = Solver(fresh, UKULELE, HAND).solution()

@@ -22,6 +22,7 @@ from workbench.handout.blocks import SystemBlock
 from workbench.handout.grips import grips_of
 from workbench.handout.page import Handout, HandoutOptions, make_handout
 from workbench.instrument.table import hand, instrument
+from workbench.language.fact import Fact
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.lesson import BarNote, Lesson
@@ -85,7 +86,7 @@ def test_what_cannot_be_played_is_told_to_the_teacher(tmp_path) -> None:
     made = lesson()
     hands = fingered(made.piece, instrument("ukulele"))
     bars = list(hands.bars)
-    bars[3] = replace(bars[3], impossible="five strings at once")
+    bars[3] = replace(bars[3], impossible=Fact.from_text("five strings at once"))
     target = tmp_path / "page.pdf"
     make_handout(made, replace(hands, bars=tuple(bars)), target, HandoutOptions(audience="teacher"))
     assert "Bar 3: five strings at once" in text_of(PdfReader(target))
@@ -96,7 +97,8 @@ def test_cuts_are_listed_with_written_and_held_length(tmp_path) -> None:
     hands = fingered(made.piece, instrument("ukulele"))
     bars = list(hands.bars)
     first, *rest = bars[10].notes
-    cut = replace(first, held=Fraction(5, 2), cut_reason="finger 1 hops", cut_kind="hop")
+    why = Fact.from_text("finger 1 hops")
+    cut = replace(first, held=Fraction(5, 2), cut_reason=why, cut_kind="hop")
     bars[10] = replace(bars[10], notes=(cut, *rest))
     target = tmp_path / "page.pdf"
     make_handout(made, replace(hands, bars=tuple(bars)), target, HandoutOptions(audience="teacher"))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import numpy as np
 import pytest
 
@@ -23,7 +25,9 @@ def sounds(made, hand=None, played_on=UKE):
 
 
 def samples(notes, seconds, played_on=UKE, start=0.0):
-    return Mix(notes, Bank(played_on)).block(round(start * RATE), round(seconds * RATE)).astype(float)
+    return (
+        Mix(notes, Bank(played_on)).block(round(start * RATE), round(seconds * RATE)).astype(float)
+    )
 
 
 def hertz(midi):
@@ -127,7 +131,9 @@ def test_a_slide_passes_every_fret_between():
     made = piece(bar(0, note("a", "D4", 0, 1, articulations=("slide",)), note("b", "G4", 1, 1)))
     found = sounds(made, fingered(made, a=(3, 2, 1), b=(3, 7, 1)))
     assert [s.midi for s in found] == [62, 63, 64, 65, 66, 67]
-    assert found[-1].start == 1.0 and all(b.after == a for a, b in zip(found, found[1:], strict=False))
+    assert found[-1].start == 1.0 and all(
+        b.after == a for a, b in pairwise(found)
+    )
     heard = samples(found, 2, None)
     assert abs(cents(by_spectrum(heard[round(1.05 * RATE) :][: 1 << 15], hertz(67)), hertz(67))) < 2
 

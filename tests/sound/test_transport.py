@@ -91,9 +91,7 @@ def test_the_trainer_climbs_by_steps_after_so_many_rounds():
     rounds = programme(manner=Manner(loop=True, trainer=trainer)).rounds()
     first = [next(rounds) for _ in range(8)]
     assert [r.tempo for r in first] == [60, 60, 70, 70, 80, 80, 85, 85]
-    assert [r.size for r in first[::2]] == [
-        frame(8 * 60 / 137 * 100 / t) for t in (60, 70, 80, 85)
-    ]
+    assert [r.size for r in first[::2]] == [frame(8 * 60 / 137 * 100 / t) for t in (60, 70, 80, 85)]
     assert [r.number for r in first] == list(range(8))
 
 
@@ -320,14 +318,15 @@ def test_parts_of_a_long_span_join_without_a_seam():
         tempo=240.0,
     )  # fmt: skip
     places = {"C4": (3, 0), "D4": (3, 2), "E4": (3, 4), "F4": (3, 5), "G4": (4, 0)}
-    hand = fingered(
-        made, **{n.id: (*places[n.pitch.name], n.duration) for n in made.notes}
-    )
+    hand = fingered(made, **{n.id: (*places[n.pitch.name], n.duration) for n in made.notes})
     plan = Programme(made, hand, UKE, range(20), Manner(tempo=100))
     parts = list(plan.rounds())
     assert len(parts) == 3 and sum(r.size for r in parts) == frame(20.0)
-    together = [(s.note, round(at + s.start, 6), round(s.seconds, 6), s.ends, bool(s.after))
-                for at, r in zip((0.0, 8.0, 16.0), parts, strict=True) for s in r.notes]  # fmt: skip
+    together = [
+        (s.note, round(at + s.start, 6), round(s.seconds, 6), s.ends, bool(s.after))
+        for at, r in zip((0.0, 8.0, 16.0), parts, strict=True)
+        for s in r.notes
+    ]
     whole = soundings(made, bar_times(made, range(20)), hand, UKE)
     assert together == [
         (s.note, round(s.start, 6), round(s.seconds, 6), s.ends, bool(s.after)) for s in whole

@@ -16,6 +16,7 @@ from workbench.fingering.types import (
     Pin,
     Settings,
 )
+from workbench.language.fact import fact
 from workbench.music.model import Bar, ChordName, Key, Note, PartInfo, Piece, Pitch
 from workbench.teaching.lesson import BarNote, Lesson
 
@@ -76,17 +77,18 @@ def fingering(cost=1234) -> Fingering:
     """A fingering of one bar, every field in use."""
     note = FingeredNote(
         "n1-0", 1, Fraction(1, 3), Fraction(1), 69, 1, 0, 0, "i", Fraction(2, 3),
-        "The finger hops.", "hop", "open", "rest", True,
+        fact("hop", finger=2, string=4, to=3, fret=2, note="Bb4"), "hop", "open", "rest", True,
     )  # fmt: skip
     lost = FingeredNote(
         "n1-1", 1, Fraction(1), Fraction(1), 30, None, None, None, None, Fraction(0),
-        impossible="E1 lies below the lowest string.",
+        impossible=fact("out of range", note="E1", where="below", instrument="ukulele"),
     )  # fmt: skip
     bar = FingeredBar(
         1, "1", (note, lost), (Barre(Fraction(0), 2, (1, 2)),), 77, 41.5,
-        ((Fraction(1, 2), 1, 2, 1),), ("A stretch.",), None,
+        ((Fraction(1, 2), 1, 2, 1),), (fact("unlike", bar="1", dearer=4800),),
+        fact("several", why=(fact("pins in the way", pinned=("B3", "D4"), note="F4"),)),
     )  # fmt: skip
-    audit = Audit(2, 1, 0.75, (JoinCut("n1-0", 4, 1, "The hand moves down."),))
+    audit = Audit(2, 1, 0.75, (JoinCut("n1-0", 4, 1, fact("hand shifts", fret=2, note="A4")),))
     return Fingering(cost, False, (bar,), audit, bound=1200, terms={"shift": 34, "stretch": 1})
 
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 
 from tests.store.lessons_made import fingering, lesson, piece
+from workbench.language.fact import fact
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
 
@@ -53,7 +54,7 @@ def test_choices_are_kept_to_learn_from(file):
             instrument="ukulele",
             hand="small",
             level="beginner",
-            reason="keeps the F",
+            reason=fact("keeps", note="F"),
         )
         other = shelf.remember_choice("pin", lesson_id=None, bar=2, chosen=bar.notes)
         shelf.set_choice_active(other.id, False)

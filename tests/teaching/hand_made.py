@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from workbench.fingering.types import Audit, Barre, FingeredBar, FingeredNote, Fingering
 from workbench.instrument.table import HANDS, INSTRUMENTS
+from workbench.language.fact import fact
 from workbench.music.model import Bar, Key, Note, Piece, Pitch
 
 UKE = INSTRUMENTS["ukulele"]
@@ -118,7 +119,7 @@ def build(*bars, instrument=UKE, key=C_MAJOR, tempo=80.0, time=(4, 4), title="St
                     left,
                     e.right or ("im"[k % 2]),
                     held=e.held if e.held is not None else e.duration,
-                    cut_reason="cut by hand" if e.cut else None,
+                    cut_reason=fact("out of stretch", note="C") if e.cut else None,
                     cut_kind=e.cut,
                     move=e.move,
                 )

@@ -8,6 +8,7 @@ import pytest
 
 from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Pin
+from workbench.language.fact import Fact
 from workbench.music.model import ChordName
 from workbench.teaching.lesson import BarNote, Lesson
 from workbench.teaching.likeness import Likeness
@@ -111,7 +112,7 @@ def test_a_bar_is_unfinished_until_the_teacher_has_been_there(rows_of):
 
 def test_what_cannot_be_played_is_unfinished_and_rests_are_finished():
     piece, fingering = build(bar(n("C4", 4)), bar())
-    broken = replace(fingering.bars[0], impossible="bar 1, beat 1: too low")
+    broken = replace(fingering.bars[0], impossible=Fact.from_text("bar 1, beat 1: too low"))
     lesson = Lesson("l", "Study", piece, "ukulele", notes=(BarNote("a", "sound", "x", 0, 0),))
     rows = bar_rows(lesson, replace(fingering, bars=(broken, fingering.bars[1])))
     assert [r.index for r in kept(rows, "unfinished", {})] == [0]
@@ -128,7 +129,7 @@ def test_notes_of_a_section_count_in_its_bars(rows_of):
 def test_rows_without_a_fingering_yet(rows_of):
     lesson, _ = rows_of
     rows = bar_rows(lesson, None)
-    assert [(row.cuts, row.impossible) for row in rows] == [(0, None)] * 5
+    assert [(row.cuts, row.impossible) for row in rows] == [(0, "")] * 5
 
 
 @pytest.mark.parametrize(

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Barre, Pin
+from workbench.language.fact import fact
 from workbench.ui.grips import Way, moment_of, moments, pinned, quarters, spoken, ways
 
 
@@ -65,7 +66,7 @@ def test_pins_show_before_the_bar_is_fingered_anew():
 def test_notes_in_words():
     note = fingered().notes[1]
     assert spoken(note) == "string 2 fret 5, left finger 3, right finger m"
-    cut = replace(note, held=Fraction(1, 2), cut_reason="The finger is needed elsewhere.")
+    cut = replace(note, held=Fraction(1, 2), cut_reason=fact("out of stretch", note="C"))
     assert spoken(cut).endswith("held ½ of 1 quarters")
     shown = [quarters(Fraction(v)) for v in ("3", "3/2", "1/3", "4/3")]
     assert shown == ["3", "1½", "1/3", "1 1/3"]

@@ -9,6 +9,7 @@ from PySide6.QtTest import QTest
 from tests.ui.conftest import WAIT, make_lesson, write_score
 from tests.ui.test_access import nameless
 from tests.ui.test_teaching_views import click_bar
+from workbench.fingering.telling import words
 from workbench.teaching.lesson import NOTE_KINDS, SCOPES
 from workbench.ui.note_scope import BAR, BARS, NOTE, SECTION
 from workbench.ui.note_words import RICH
@@ -131,16 +132,16 @@ def test_why_not_the_other_fingering(qtbot, panel, lesson_window):
     dialog = panel.dialog
     assert nameless(dialog) == []
     other = dialog.choices[0]
-    assert dialog.why.text() == other.reason
+    assert dialog.why.text() == words(other.reason)
     moved = {n.id for n in dialog.neck._hands.notes} & {row[0] for row in dialog.other_rows}
     assert moved
     dialog.ok.click()
     note = session.lesson.notes[0]
     now = {n.id: (n.string, n.fret, n.left) for n in session.bar_hands.notes}
-    assert note.why == note.text == other.reason
+    assert note.why == note.text == words(other.reason)
     assert note.rejected and all(now[row[0]] != row[1:] for row in note.rejected)
     assert panel.attached.rejected.isVisibleTo(panel)
-    assert panel.attached.why.text() == other.reason
+    assert panel.attached.why.text() == words(other.reason)
     drawn = {m.note.id: (m.note.string, m.note.fret) for m in
              panel.attached.neck.figure.picture.markers}  # fmt: skip
     assert all(drawn[row[0]] == row[1:3] for row in note.rejected)

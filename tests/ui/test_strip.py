@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication, QMenu
 from tests.benchmarks.test_sound import song
 from tests.ui.conftest import WAIT
 from workbench.fingering.types import FingeredNote
+from workbench.language.fact import fact
 from workbench.music.model import Note, Pitch
 from workbench.teaching.lesson import Lesson
 from workbench.ui.score_tips import note_tip
@@ -292,18 +293,19 @@ def test_a_tip_tells_how_long_a_note_is_held_and_why_it_is_cut():
         "Held: all of it",
     ]  # fmt: skip
     cut = replace(OPEN, fret=2, left=3, held=Fraction(1, 2), pinned=True,
-                  cut_reason="finger 3 hops to string 2.", cut_kind="hop")  # fmt: skip
+                  cut_reason=fact("out of stretch", note="C"), cut_kind="hop")  # fmt: skip
     assert note_tip(QUARTER, cut, voice=2).split("\n") == [
         "E4, voice 2",
         "String 1, fret 2, left finger 3, right finger m, pinned",
         "Written: quarter note (1 quarters)",
         "Held: ½ quarters",
-        "Cut short: finger 3 hops to string 2.",
+        "Cut short: the hand cannot hold the C and reach the next grip in comfort",
     ]
 
 
 def test_a_tip_of_a_note_that_has_no_place_says_why():
-    stuck = replace(OPEN, string=None, fret=None, left=None, impossible="below the lowest string")
+    low = fact("too many notes", notes=5, strings=4)
+    stuck = replace(OPEN, string=None, fret=None, left=None, impossible=low)
     lines = note_tip(QUARTER, stuck).split("\n")
-    assert lines[1] == "No place on the neck: below the lowest string"
+    assert lines[1] == "No place on the neck: 5 notes at once, but only 4 strings"
     assert not any(line.startswith("Held") for line in lines)

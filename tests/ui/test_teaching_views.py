@@ -279,6 +279,16 @@ def test_the_script_and_the_bars_select_each_other(qtbot, lesson_window):
     assert window.bars.view.currentIndex().row() == 1
 
 
+def test_a_note_can_be_selected_after_the_script_was_open(qtbot, lesson_window):
+    window, session = lesson_window, lesson_window.session
+    script = show(qtbot, window, "script")
+    window.teaching.setCurrentWidget(window.teaching.score)
+    for bar in (0, 2):
+        for note in session.lesson.piece.bars[bar].notes[:2]:
+            session.select(bar, note.id)
+            assert (session.note_id, script.cue.position) == (note.id, bar)
+
+
 def test_a_place_of_a_technique_leads_to_its_bar(qtbot, lesson_window):
     window, session = lesson_window, lesson_window.session
     view = show(qtbot, window, "techniques")

@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 
 from workbench.fingering.types import Audit, FingeredBar, Fingering
+from workbench.language.fact import fact
 from workbench.ui.verdict import verdict
 
 BEFORE = Fingering(1000, True, (FingeredBar(0, "7", ()),), Audit(8, 2, 0.9))
@@ -27,7 +28,7 @@ def test_cut_notes_and_effort_against_the_fingering_before(cost, cut, words):
 
 
 def test_a_bar_that_cannot_be_played_any_more_comes_first():
-    stuck = replace(BEFORE.bars[0], impossible="two notes, one string")
+    stuck = replace(BEFORE.bars[0], impossible=fact("same string", note="C4", other="D4"))
     words = verdict(BEFORE, replace(BEFORE, bars=(stuck,), cost=1))
     assert words.startswith("That cannot be played: bar 7 has no fingering that way")
     # What could not be played before either is not the fault of this change.

@@ -19,7 +19,8 @@ def options(parser: argparse.ArgumentParser) -> None:
         help="a name in .musicxml or .mxl (MusicXML 4.0, packed), or .mid (Standard MIDI File)",
     )  # fmt: skip
     parser.add_argument(
-        "--plain", action="store_true", help="the notes alone, without strings and fingers; in MIDI as long as written, not as held"
+        "--plain", action="store_true", 
+        help="the notes alone, without strings and fingers; in MIDI as long as written"
     )
     playing_options(parser)
 

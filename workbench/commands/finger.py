@@ -13,15 +13,18 @@ from workbench.commands.source import (
     pins,
     player,
     playing_options,
+    printed,
     score_options,
     settings,
 )
+from workbench.fingering.telling import words as told
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
     from workbench.fingering.types import Alternative, FingeredBar, FingeredNote, Fingering
+    from workbench.fingering.written import PrintedPins
     from workbench.instrument.model import Instrument
     from workbench.music.model import Bar
 
@@ -50,6 +53,7 @@ def run(options: argparse.Namespace) -> Result:
     placed = arranged(options, source, instrument)
     if options.compare is not None:
         return compared(options, source, placed, instrument, hand)
+    held = printed(options, placed.piece, source.lesson, instrument, hand)
     others: dict[int, tuple[Alternative, ...]] = {}
     rights: dict[int, tuple[Alternative, ...]] = {}
     with Meter("Fingering") as meter:
@@ -58,7 +62,7 @@ def run(options: argparse.Namespace) -> Result:
             instrument,
             hand,
             settings=settings(options, source.lesson),
-            pins=pins(options, placed.piece, source.lesson, instrument),
+            pins=pins(options, placed.piece, source.lesson, held),
             progress=meter,
         )
         fingering = solver.solution()
@@ -71,8 +75,8 @@ def run(options: argparse.Namespace) -> Result:
     if options.audit:
         return audited(placed, fingering)
     return Result(
-        _document(placed, instrument, fingering, others, rights),
-        _text(placed, instrument, fingering, {i: o + rights[i] for i, o in others.items()}),
+        _document(placed, instrument, fingering, held, others, rights),
+        _text(placed, instrument, fingering, held, {i: o + rights[i] for i, o in others.items()}),
     )
 
 
@@ -80,6 +84,7 @@ def _document(
     placed: Arranged,
     instrument: Instrument,
     fingering: Fingering,
+    held: PrintedPins,
     others: dict[int, tuple[Alternative, ...]],
     rights: dict[int, tuple[Alternative, ...]],
 ) -> dict[str, Any]:
@@ -107,7 +112,7 @@ def _document(
                     "note": join.note,
                     "from_bar": join.from_bar,
                     "to_bar": join.to_bar,
-                    "reason": join.reason,
+                    "reason": told(join.reason),
                 }
                 for join in fingering.audit.joins
             ],
@@ -122,6 +127,13 @@ def _document(
             }
             for change in placed.changes
         ],
+        "printed": {
+            "held": len(held.pins),
+            "left_out": [
+                {"note": m.note, "bar": m.bar_number, "beat": str(m.beat), "reason": told(m.reason)}
+                for m in held.left_out
+            ],
+        },
     }
 
 
@@ -143,8 +155,8 @@ def _bar(
         ],
         "effort": bar.effort,
         "reach_mm": round(bar.reach_mm, 1),
-        "remarks": list(bar.remarks),
-        "impossible": bar.impossible,
+        "remarks": [told(r) for r in bar.remarks],
+        "impossible": told(bar.impossible) or None,
         "alternatives": [_alternative(other) for other in others],
         "right_alternatives": [_alternative(other) for other in rights],
     }
@@ -153,7 +165,7 @@ def _bar(
 def _alternative(other: Alternative) -> dict[str, Any]:
     return {
         "cost": other.cost,
-        "reason": other.reason,
+        "reason": told(other.reason),
         "notes": [_note(note) for note in other.notes],
     }
 
@@ -169,11 +181,11 @@ def _note(note: FingeredNote) -> dict[str, Any]:
         "left": note.left,
         "right": note.right,
         "held": str(note.held),
-        "cut_reason": note.cut_reason,
+        "cut_reason": told(note.cut_reason) or None,
         "move": note.move,
         "stroke": note.stroke,
         "pinned": note.pinned,
-        "impossible": note.impossible,
+        "impossible": told(note.impossible) or None,
     }
 
 
@@ -181,6 +193,7 @@ def _text(
     placed: Arranged,
     instrument: Instrument,
     fingering: Fingering,
+    held: PrintedPins,
     others: dict[int, tuple[Alternative, ...]],
 ) -> list[str]:
     piece = placed.piece
@@ -227,13 +240,20 @@ def _text(
             lines += [
                 "",
                 *wrapped(
-                    say("Bar {number}, otherwise: {reason}", number=number, reason=choice.reason)
+                    say(
+                        "Bar {number}, otherwise: {reason}",
+                        number=number,
+                        reason=told(choice.reason),
+                    )
                 ),
                 "  " + _row(choice),
             ]
     if audit.joins:
         lines += ["", say("Cut where the playing order jumps")]
-        lines += [line for join in audit.joins for line in wrapped(join.reason, "  ")]
+        lines += [line for join in audit.joins for line in wrapped(told(join.reason), "  ")]
+    if held.left_out:
+        lines += ["", say("Printed in the score and left out")]
+        lines += [line for slip in held.left_out for line in wrapped(told(slip.reason), "  ")]
     if placed.changes:
         lines += ["", say("Changed to suit the instrument")]
         lines += [line for change in placed.changes for line in wrapped(change.reason, "  ")]
@@ -257,10 +277,11 @@ def _explained(fingering: Fingering, names: dict[str, str], written: dict[int, B
     for bar in fingering.bars:
         if bar.impossible:
             lines += wrapped(
-                say("Bar {bar}: {impossible}", bar=bar.number, impossible=bar.impossible), "  "
+                say("Bar {bar}: {impossible}", bar=bar.number, impossible=told(bar.impossible)),
+                "  ",
             )
         for note in bar.notes:
-            reason = note.impossible or note.cut_reason
+            reason = told(note.impossible or note.cut_reason)
             if reason:
                 where = say(
                     "Bar {bar}, beat {beat}",

@@ -6,7 +6,8 @@ import argparse
 from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter, Result, beat, table, wrapped
-from workbench.commands.source import pins, settings
+from workbench.commands.source import pins, printed, settings
+from workbench.fingering.telling import words as told
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
@@ -33,7 +34,7 @@ def audited(placed: Arranged, fingering: Fingering) -> Result:
             {
                 "id": n.id, "bar": piece.bars[n.bar].number, "onset": str(n.onset), "midi": n.midi,
                 "written": str(n.duration), "held": str(n.held), "cause": n.cut_kind,
-                "reason": n.impossible or n.cut_reason,
+                "reason": told(n.impossible or n.cut_reason),
             }
             for n in cut
         ],
@@ -65,7 +66,7 @@ def audited(placed: Arranged, fingering: Fingering) -> Result:
                 n.duration,
                 n.held,
                 lost(n),
-                n.impossible or n.cut_reason,
+                told(n.impossible or n.cut_reason),
             )
             for n in cut
         ]
@@ -86,8 +87,8 @@ def compared(
     hand: Hand,
 ) -> Result:
     """A bar as the engine fingers it beside the same bar with the teacher's pins."""
+    from workbench.fingering.comparing import compare
     from workbench.fingering.engine import Solver
-    from workbench.fingering.reasons import compare
 
     piece = placed.piece
     bar = next((b for b in piece.bars if b.number == options.compare), None)
@@ -102,7 +103,8 @@ def compared(
         )
     tried = {p.note for p in asked}
     options.pin = []
-    kept = [p for p in pins(options, piece, source.lesson, instrument) if p.note not in tried]
+    held = printed(options, piece, source.lesson, instrument, hand)
+    kept = [p for p in pins(options, piece, source.lesson, held) if p.note not in tried]
     with Meter("Fingering") as meter:
         solver = Solver(
             piece, instrument, hand,
@@ -114,7 +116,7 @@ def compared(
     rows = compare(present, other.bar)
     document = {
         "bar": bar.number,
-        "reason": other.reason,
+        "reason": told(other.reason),
         "cost": [solver.solution().cost, other.cost],
         "rows": [vars(r) for r in rows],
     }
@@ -122,5 +124,9 @@ def compared(
     lines = table(heads, [(r.what, r.first, r.second) for r in rows])
     return Result(
         document,
-        [*wrapped(say("Bar {bar}: {reason}", bar=bar.number, reason=other.reason)), "", *lines],
+        [
+            *wrapped(say("Bar {bar}: {reason}", bar=bar.number, reason=told(other.reason))),
+            "",
+            *lines,
+        ],
     )

@@ -10,9 +10,10 @@ from workbench.fingering.conflicts import conflict
 from workbench.fingering.grips import IntArray
 from workbench.fingering.paths import FAR, Path
 from workbench.fingering.reasons import difference
+from workbench.fingering.telling import words
 from workbench.fingering.types import Alternative, Pin
 from workbench.fingering.window import Window
-from workbench.language.speech import say
+from workbench.language.fact import fact
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
@@ -131,11 +132,10 @@ def pinned_way(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> P
         written = solver.piece.bars[bar]
         why = conflict(written, by_note, solver.instrument, solver.hand, solver.neck)
         raise BadInput(
-            say("Bar {bar}, {reason}.", bar=written.number, reason=why)
-            if why
-            else say(
-                "Bar {bar}: no hand can hold these fingers together; free one of the notes.",
-                bar=written.number,
+            words(
+                fact("refused", bar=written.number, why=(why,))
+                if why
+                else fact("cannot be held", bar=written.number)
             )
         )
     return found

@@ -8,7 +8,7 @@ from fractions import Fraction
 from workbench.fingering.frame import Join, Layer
 from workbench.fingering.lattice import Lattice
 from workbench.fingering.types import Audit, Barre, FingeredNote, JoinCut, Pin
-from workbench.language.speech import say
+from workbench.language.fact import Fact, fact
 from workbench.music.model import Note, Piece
 
 GAP = Fraction(1, 8)  # quarter lengths a finger needs to hop; at most half of the note it leaves
@@ -36,10 +36,6 @@ def _hand(lattice: Lattice, t: int, state: int) -> list[tuple[int, int, int]]:
     return [(int(s.fret[state, f]), int(s.lo[state, f]), int(s.hi[state, f])) for f in range(4)]
 
 
-def _name(note: Note) -> str:
-    return note.pitch.name[:-1].replace("#", "♯").replace("b", "♭")
-
-
 def tell(lattice: Lattice, path: tuple[int, ...], piece: Piece, pins: dict[str, Pin]) -> Told:
     """Read notes, moves, cuts, barres and reach off a path."""
     out = Told()
@@ -49,7 +45,7 @@ def tell(lattice: Lattice, path: tuple[int, ...], piece: Piece, pins: dict[str, 
     placed: dict[str, tuple[int, int, int]] = {}  # note id -> string, fret, finger
     starts: dict[str, Fraction] = {}
     held: dict[str, Fraction] = {}
-    cuts: dict[str, tuple[str, str]] = {}
+    cuts: dict[str, tuple[str, Fact | None]] = {}
     moves: dict[str, str] = {}
     for layer in layers:
         t = layer.index
@@ -68,7 +64,7 @@ def tell(lattice: Lattice, path: tuple[int, ...], piece: Piece, pins: dict[str, 
             if n.id not in placed:
                 continue
             string, fret, finger = placed[n.id]
-            kind, reason = cuts.get(n.id, ("", ""))
+            kind, reason = cuts.get(n.id, ("", None))
             pin = pins.get(n.id)
             out.notes[n.id] = FingeredNote(
                 n.id,
@@ -81,10 +77,11 @@ def tell(lattice: Lattice, path: tuple[int, ...], piece: Piece, pins: dict[str, 
                 finger,
                 None,
                 held[n.id],
-                reason or None,
+                reason,
                 kind,
                 moves[n.id],
                 pinned=pin is not None,
+                pitch=n.pitch.name,
             )
     return out
 
@@ -145,7 +142,7 @@ def _cuts(
     placed: dict[str, tuple[int, int, int]],
     starts: dict[str, Fraction],
     held: dict[str, Fraction],
-    cuts: dict[str, tuple[str, str]],
+    cuts: dict[str, tuple[str, Fact | None]],
 ) -> None:
     """Notes of the parent that end here before their time, and why."""
     above = lattice.frame.layers[layer.parent]
@@ -181,14 +178,13 @@ def _cuts(
             to = asked[finger - 1]
             cuts[note.id] = (
                 "hop",
-                say(
-                    "finger {finger} hops from string {string} to string {to} (fret {fret}) and "
-                    "cuts the {note}",
+                fact(
+                    "hop",
                     finger=finger,
                     string=string,
                     to=to[1],
                     fret=to[0],
-                    note=_name(note),
+                    note=note.pitch.name,
                 ),
             )
 
@@ -201,44 +197,23 @@ def _why_cut(
     onsets: dict[int, Note],
     asked: tuple[tuple[int, int, int], ...],
     after: list[tuple[int, int, int]],
-) -> tuple[str, str]:
-    name = _name(note)
+) -> tuple[str, Fact | None]:
+    name = note.pitch.name
     if string in onsets:
-        taker = _name(onsets[string])
-        return "string", say(
-            "string {string} is taken by the {taker}, which ends the {name}",
-            string=string,
-            taker=taker,
-            name=name,
-        )
+        taker = onsets[string].pitch.name
+        return "string", fact("string taken", string=string, taker=taker, note=name)
     if finger == 0:
-        return "barre", say(
-            "a finger laid over string {string} damps the open {name}", string=string, name=name
-        )
+        return "barre", fact("open damped", string=string, note=name)
     to = asked[finger - 1]
     if to[0]:
         if finger == 1 and to[0] != fret:
-            return "shift", say(
-                "finger 1 moves to fret {fret} and lets the {name} go", fret=to[0], name=name
-            )
-        where = say("string {string} (fret {fret})", string=to[1], fret=to[0])
-        return "hop", say(
-            "finger {finger} is needed on {where} and cuts the {name}",
-            finger=finger,
-            where=where,
-            name=name,
-        )
+            return "shift", fact("first finger moves", fret=to[0], note=name)
+        return "hop", fact("finger needed", finger=finger, to=to[1], fret=to[0], note=name)
     far = [a for a in after if a[0]]
     away = max((abs(a[0] - fret) for a in far), default=0)
     if away >= 4:
-        return "shift", say(
-            "the hand shifts to fret {fret} and lets the {name} go",
-            fret=min(a[0] for a in far),
-            name=name,
-        )
-    return "stretch", say(
-        "the hand cannot hold the {name} and reach the next grip in comfort", name=name
-    )
+        return "shift", fact("hand shifts", fret=min(a[0] for a in far), note=name)
+    return "stretch", fact("out of stretch", note=name)
 
 
 def _surroundings(
@@ -270,7 +245,7 @@ def _join_cuts(
     hands: list[list[tuple[int, int, int]]],
     placed: dict[str, tuple[int, int, int]],
     held: dict[str, Fraction],
-    cuts: dict[str, tuple[str, str]],
+    cuts: dict[str, tuple[str, Fact | None]],
     piece: Piece,
 ) -> None:
     """Notes at the end of a bar whose finger must hop at once when the order jumps."""
@@ -288,20 +263,15 @@ def _join_cuts(
         if not to[0] or to[1] <= string <= to[2]:
             continue
         source_bar, target_bar = piece.bars[join.from_bar], piece.bars[join.to_bar]
-        where = say(
-            "from bar {source_bar} into bar {target_bar}",
-            source_bar=source_bar.number,
-            target_bar=target_bar.number,
-        )
-        reason = say(
-            "finger {finger} hops from string {string} to string {to} (fret {fret}) "
-            "{where} and cuts the {note}",
+        reason = fact(
+            "hop at join",
             finger=finger,
             string=string,
             to=to[1],
             fret=to[0],
-            where=where,
-            note=_name(note),
+            from_bar=source_bar.number,
+            to_bar=target_bar.number,
+            note=note.pitch.name,
         )
         out.joins.append(JoinCut(note.id, join.from_bar, join.to_bar, reason))
         if note.id not in cuts:

@@ -8,7 +8,7 @@ import numpy as np
 
 from workbench.fingering.grips import IntArray
 from workbench.fingering.paths import Path, Sweeper
-from workbench.language.speech import say
+from workbench.language.fact import Fact, fact
 from workbench.music.model import Bar, Piece
 
 MARGIN = 4500  # thousandths: a little more than one hop for each bar that is made alike
@@ -25,13 +25,13 @@ def _grips(sweeper: Sweeper, path: Path, bar: int) -> tuple[int, ...]:
 
 def settle(
     sweeper: Sweeper, piece: Piece, masks: dict[int, IntArray]
-) -> tuple[Path, dict[int, list[str]], int]:
+) -> tuple[Path, dict[int, list[Fact]], int]:
     """The best path, then bars of the same music made alike where it costs no more
     than MARGIN each. Returns the path, remarks by bar where they stay different, and a
     lower bound for any path whether alike or not."""
     path = sweeper.solve(masks)
     free = path.bound
-    remarks: dict[int, list[str]] = {}
+    remarks: dict[int, list[Fact]] = {}
     groups: dict[tuple[object, ...], list[int]] = {}
     for bar in piece.bars:
         if sweeper.lattice.frame.of_bar[bar.index]:
@@ -54,7 +54,7 @@ def settle(
         if best and best[0].cost - path.cost <= MARGIN * (len(bars) - 1):
             path, kept = best
         else:
-            _say(piece, bars, seen, remarks, best[0].cost - path.cost if best else None)
+            _remark(piece, bars, seen, remarks, best[0].cost - path.cost if best else None)
     return path, remarks, free
 
 
@@ -78,28 +78,18 @@ def _like(
     return out
 
 
-def _say(
+def _remark(
     piece: Piece,
     bars: list[int],
     seen: dict[int, tuple[int, ...]],
-    remarks: dict[int, list[str]],
+    remarks: dict[int, list[Fact]],
     dearer: int | None,
 ) -> None:
     first = bars[0]
     for b in bars[1:]:
         if seen[b] != seen[first]:
-            why = (
-                say("what stands around it leaves no fingering in common")
-                if dearer is None
-                else say(
-                    "alike they would cost {dearer:.1f} more effort in their surroundings",
-                    dearer=dearer / 1000,
-                )
-            )
             remarks.setdefault(b, []).append(
-                say(
-                    "same music as bar {bar}, other fingers: {why}",
-                    bar=piece.bars[first].number,
-                    why=why,
-                )
+                fact("unlike", bar=piece.bars[first].number)
+                if dearer is None
+                else fact("unlike", bar=piece.bars[first].number, dearer=dearer)
             )

@@ -15,6 +15,7 @@ from workbench.fingering.lattice import Lattice, build_lattice
 from workbench.fingering.paths import Path, Sweeper
 from workbench.fingering.playable import split_playable
 from workbench.fingering.right import Memo, faults, solve_right, window_frame
+from workbench.fingering.telling import words
 from workbench.fingering.types import (
     Alternative,
     FingeredBar,
@@ -25,7 +26,7 @@ from workbench.fingering.types import (
 )
 from workbench.fingering.weights import LEFT_TERMS, weights_for
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import say
+from workbench.language.fact import Fact, fact
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 
@@ -148,7 +149,7 @@ class Solver:
 
     # -- telling ---------------------------------------------------------------
 
-    def describe(self, path: Path, remarks: dict[int, list[str]] | None = None) -> Fingering:
+    def describe(self, path: Path, remarks: dict[int, list[Fact]] | None = None) -> Fingering:
         """A path as a Fingering, right hand and audit included."""
         pins = {p.note: p for p in self.pins}
         told = tell(self.lattice, path.states, self.piece, pins)
@@ -221,7 +222,7 @@ class Solver:
         told: Told,
         right: dict[str, str],
         effort: dict[int, int],
-        said: dict[int, list[str]],
+        said: dict[int, list[Fact]],
     ) -> FingeredBar:
         bar = self.piece.bars[index]
         notes: list[FingeredNote] = []
@@ -244,10 +245,11 @@ class Solver:
                         None,
                         None,
                         n.duration * 0,
-                        impossible=self.impossible.get(n.id, say("it is not played")),
+                        impossible=self.impossible.get(n.id, fact("not played")),
+                        pitch=n.pitch.name,
                     )
                 )
-        reasons = [self.impossible[n.id] for n in bar.notes if n.id in self.impossible]
+        reasons = tuple(self.impossible[n.id] for n in bar.notes if n.id in self.impossible)
         return FingeredBar(
             index,
             bar.number,
@@ -257,7 +259,7 @@ class Solver:
             told.reach.get(index, 0.0),
             tuple(told.planted.get(index, ())),
             tuple(said.get(index, ())),
-            "; ".join(reasons) or None,
+            fact("several", why=reasons) if reasons else None,
         )
 
     def _rest_stroke(self, note: FingeredNote, bar: int) -> bool:
@@ -340,18 +342,12 @@ class Solver:
             asked,
         )
         if found is None:
-            raise BadInput(
-                say(
-                    "Bar {bar}: one right finger would have to pluck two strings at once; "
-                    "free one of them.",
-                    bar=self.piece.bars[bar].number,
-                )
-            )
+            raise BadInput(words(fact("right finger twice", bar=self.piece.bars[bar].number)))
         rights, reason = found
         notes = tuple(replace(n, right=rights.get(n.id, n.right)) for n in told.notes)
         assert told.bar is not None
         if moved(self.solution().bars[bar], told.bar):
-            reason = f"{told.reason} {reason}"
+            reason = fact("in a row", why=(told.reason, reason))
         return Alternative(told.cost, reason, notes, replace(told.bar, notes=notes))
 
     def why_not(self, bar: int, pins: Iterable[Pin]) -> Alternative:

@@ -13,7 +13,7 @@ import numpy.typing as npt
 from workbench.fingering.reach import pair_limits, tip_mm
 from workbench.fingering.types import Pin
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import chosen, say
+from workbench.language.fact import Fact, fact
 from workbench.music.model import Note
 
 IntArray = npt.NDArray[Any]
@@ -161,45 +161,21 @@ def grips(
     return out
 
 
-def why_impossible(notes: Sequence[Note], instrument: Instrument, table: Neck) -> str:
-    """One sentence: why no grip sounds these notes together."""
-    names = " and ".join(n.pitch.name for n in notes)
+def why_impossible(notes: Sequence[Note], instrument: Instrument, table: Neck) -> Fact:
+    """Why no grip sounds these notes together."""
     for n in notes:
         if not instrument.places(n.midi):
-            own = say(instrument.name)
-            own = own.lower() if chosen() == "en" else own
+            where = "outside"
             if n.midi < instrument.lowest:
-                words = say(
-                    "{pitch} lies below the range of the {instrument}",
-                    pitch=n.pitch.name,
-                    instrument=own,
-                )
+                where = "below"
             elif n.midi > instrument.highest:
-                words = say(
-                    "{pitch} lies above the range of the {instrument}",
-                    pitch=n.pitch.name,
-                    instrument=own,
-                )
-            else:
-                words = say(
-                    "{pitch} lies outside the range of the {instrument}",
-                    pitch=n.pitch.name,
-                    instrument=own,
-                )
-            return words
+                where = "above"
+            return fact("out of range", note=n.pitch.name, where=where, instrument=instrument.id)
     if len(notes) > instrument.strings:
-        return say(
-            "{notes} notes at once, but only {strings} strings",
-            notes=len(notes),
-            strings=instrument.strings,
-        )
+        return fact("too many notes", notes=len(notes), strings=instrument.strings)
     lone = [n for n in notes if len(instrument.places(n.midi)) == 1]
     for a in lone:
         for b in lone:
             if a is not b and instrument.places(a.midi)[0][0] == instrument.places(b.midi)[0][0]:
-                return say(
-                    "{pitch} and {other} need the same string at once",
-                    pitch=a.pitch.name,
-                    other=b.pitch.name,
-                )
-    return say("no hand position reaches {names} together", names=names)
+                return fact("same string", note=a.pitch.name, other=b.pitch.name)
+    return fact("out of reach", notes=tuple(n.pitch.name for n in notes))

@@ -8,20 +8,20 @@ from workbench.fingering.frame import moments_of
 from workbench.fingering.grips import Neck, grips, why_impossible
 from workbench.fingering.types import Pin
 from workbench.instrument.model import Instrument
-from workbench.language.speech import say
+from workbench.language.fact import Fact, fact
 from workbench.music.model import Note, Piece
 
 
 def split_playable(
     piece: Piece, instrument: Instrument, neck: Neck, pins: dict[str, Pin]
-) -> tuple[frozenset[str], dict[str, str]]:
+) -> tuple[frozenset[str], dict[str, Fact]]:
     """(ids that can be played, reason by id for those that cannot).
 
     Where notes that begin together have no grip, inner notes are given up
     first, then the lower ones; the top note stays as long as it can.
     """
     playable: set[str] = set()
-    reasons: dict[str, str] = {}
+    reasons: dict[str, Fact] = {}
     known: dict[tuple[int, ...], bool] = {}
 
     def fits(notes: Sequence[Note]) -> bool:
@@ -41,11 +41,11 @@ def split_playable(
             beat = float(onset) * bar.time_signature[1] / 4 + 1
             while notes and not fits(notes):
                 out = _give_up(notes, instrument, pins)
-                reasons[out.id] = say(
-                    "bar {bar}, beat {beat:g}: {why}",
+                reasons[out.id] = fact(
+                    "at bar",
                     bar=bar.number,
                     beat=beat,
-                    why=_why(notes, out, instrument, neck, pins),
+                    why=(_why(notes, out, instrument, neck, pins),),
                 )
                 notes.remove(out)
             playable.update(n.id for n in notes)
@@ -63,20 +63,13 @@ def _give_up(notes: list[Note], instrument: Instrument, pins: dict[str, Pin]) ->
 
 def _why(
     notes: list[Note], out: Note, instrument: Instrument, neck: Neck, pins: dict[str, Pin]
-) -> str:
+) -> Fact:
     if instrument.places(out.midi) and any(n.id in pins for n in notes):
         pinned = [n for n in notes if n.id in pins]
         for n in pinned:
             if not grips([n], instrument, neck, {n.id: pins[n.id]}):
-                return say(
-                    "the pin on {pitch} asks a place or finger that does not sound it",
-                    pitch=n.pitch.name,
-                )
+                return fact("silent pin", note=n.pitch.name)
         if grips(notes, instrument, neck, {}):
-            names = " and ".join(n.pitch.name for n in pinned)
-            return say(
-                "with the pins on {names} no hand reaches {pitch}; lift a pin",
-                names=names,
-                pitch=out.pitch.name,
-            )
+            names = tuple(n.pitch.name for n in pinned)
+            return fact("pins in the way", pinned=names, note=out.pitch.name)
     return why_impossible([out] if not instrument.places(out.midi) else notes, instrument, neck)

@@ -15,7 +15,7 @@ from dataclasses import dataclass, replace
 from workbench.fingering.alternatives import other_ways, pinned_way
 from workbench.fingering.engine import Solver
 from workbench.fingering.types import Pin, Settings
-from workbench.fingering.weights import LEFT_TERMS, sentence, weights_for
+from workbench.fingering.weights import LEFT_TERMS, weights_for
 
 FACTOR = 4.0  # a weight stays between a quarter of the file's and four times it
 ROOM = 3000  # thousandths a weight may grow to where the file has it at nothing
@@ -38,12 +38,11 @@ class Choice:
 
 @dataclass(frozen=True)
 class Change:
-    """A weight that the fit moved, in thousandths, with the term's sentence."""
+    """A weight that the fit moved, in thousandths."""
 
     term: str
     before: int
     after: int
-    sentence: str
 
 
 @dataclass(frozen=True)
@@ -164,9 +163,7 @@ def fit(choices: Sequence[Choice], settings: Settings | None = None) -> Fit:
     for i, choice in enumerate(counted):
         rest = _solve([*counted[:i], *counted[i + 1 :]], start, file)
         unseen += reproduced(choice, rest)
-    changes = tuple(
-        Change(t, start[t], after[t], sentence(t)) for t in LEFT_TERMS if start[t] != after[t]
-    )
+    changes = tuple(Change(t, start[t], after[t]) for t in LEFT_TERMS if start[t] != after[t])
     kept = tuple((t, w) for t, w in settings.weights if t not in LEFT_TERMS)
     weights = (*kept, *((t, after[t]) for t in LEFT_TERMS if after[t] != file[t]))
     return Fit(

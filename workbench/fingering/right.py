@@ -15,7 +15,7 @@ from typing import NamedTuple
 
 from workbench.fingering.frame import Frame, Layer
 from workbench.fingering.types import Pin
-from workbench.language.speech import say
+from workbench.language.fact import Fact, fact
 
 ORDER = "pima"
 Hold = tuple[tuple[int, str], ...]  # (string, finger), highest-numbered string first
@@ -377,23 +377,14 @@ class Trellis:
 
 def faults(
     frame: Frame, strings: dict[str, int], picked: dict[str, str]
-) -> list[tuple[Layer, str]]:
+) -> list[tuple[Layer, Fact]]:
     """Repetitions of a finger on successive melody notes, named."""
-    out: list[tuple[Layer, str]] = []
+    out: list[tuple[Layer, Fact]] = []
     for layer in frame.layers:
         if layer.parent < 0:
             continue
         before = {picked[n.id] for n in frame.layers[layer.parent].notes if n.voice == 1}
         for n in layer.notes:
             if n.voice == 1 and picked[n.id] in before and picked[n.id] != "p":
-                out.append(
-                    (
-                        layer,
-                        say(
-                            "{finger} plucks twice running at the {pitch}",
-                            finger=picked[n.id],
-                            pitch=n.pitch.name,
-                        ),
-                    )
-                )
+                out.append((layer, fact("twice", finger=picked[n.id], note=n.pitch.name)))
     return out

@@ -15,8 +15,7 @@ from workbench.fingering.right import (
     price,
     window_frame,
 )
-from workbench.fingering.weights import gain, sentence
-from workbench.language.speech import say
+from workbench.language.fact import Fact, fact
 from workbench.music.model import Note
 
 NEVER = 2**40
@@ -33,7 +32,7 @@ def other_rights(
     present: dict[str, str],
     pinned: set[str],
     most: int,
-) -> list[tuple[dict[str, str], str]]:
+) -> list[tuple[dict[str, str], Fact]]:
     """Up to ``most`` (finger by note id, reason) for a bar, the easiest first. ``count``:
     strings of the instrument; ``present``: the right hand as it is, which the other
     bars and the ``pinned`` notes keep."""
@@ -77,7 +76,7 @@ def asked_right(
     style: str,
     present: dict[str, str],
     asked: dict[str, str],
-) -> tuple[dict[str, str], str] | None:
+) -> tuple[dict[str, str], Fact] | None:
     """A bar's right hand with the fingers ``asked`` for by note id, the other notes' the
     best beside them, and what that brings against ``present``; None where one finger
     would have to do two things at once. The other bars keep theirs."""
@@ -127,28 +126,19 @@ def _reason(
     mine: dict[str, str],
     before: Counter[str],
     after: Counter[str],
-) -> str:
-    moved = [
-        say("{finger} on the {note}", finger=mine[n.id], note=n.pitch.name[:-1])
+) -> Fact:
+    moved = tuple(
+        fact("plucks", finger=mine[n.id], note=n.pitch.name)
         for n in notes
         if mine[n.id] != now[n.id]
-    ]
-    head = "; ".join(moved[:3]) + (say(" and more") if len(moved) > 3 else "")
+    )
     change = {t: after[t] - before[t] for t in {*before, *after} if after[t] != before[t]}
     worse = sorted((t for t in change if change[t] > 0), key=lambda t: -change[t])
     better = sorted((t for t in change if change[t] < 0), key=lambda t: change[t])
-    said = []
-    if better:
-        said.append(gain(better[0]))
-    if worse:
-        said.append((say("but ") if better else "") + sentence(worse[0]))
-    effort = sum(change.values()) / 1000
-    sign = say("more effort") if effort >= 0 else say("less effort")
-    words = ", ".join(said) or say("as easy")
-    return say(
-        "Right hand, {what}: {words} ({effort:.1f} {more_or_less}).",
-        what=head,
-        words=words,
-        effort=abs(effort),
-        more_or_less=sign,
+    return fact(
+        "right hand",
+        moved=moved,
+        good=tuple(fact("less", term=t) for t in better[:1]),
+        bad=tuple(fact("more", term=t) for t in worse[:1]),
+        effort=sum(change.values()),
     )

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from fractions import Fraction
 
+from workbench.language.fact import Fact
+
 
 @dataclass(frozen=True)
 class Pin:
@@ -26,11 +28,13 @@ class FingeredNote:
     """One note with both hands' fingers.
 
     ``string``/``fret``/``left`` are None where the note cannot be played
-    (``impossible`` says why). ``held`` is the quarter length really held;
-    ``cut_reason`` is a sentence where that is less than ``duration``, else
+    (``impossible`` tells why). ``held`` is the quarter length really held;
+    ``cut_reason`` tells why where that is less than ``duration``, else
     None; ``cut_kind`` is "", "hop", "string", "barre", "shift" or "stretch".
+    Reasons are facts; ``telling.words`` makes sentences of them.
     ``move`` tells the left finger's way here: "", "open", "place", "planted",
-    "guide", "hop", "shift". ``stroke`` is "free" or "rest".
+    "guide", "hop", "shift". ``stroke`` is "free" or "rest". ``pitch`` is the name as
+    spelled in the score, such as "Bb4".
     """
 
     id: str
@@ -43,12 +47,13 @@ class FingeredNote:
     left: int | None
     right: str | None
     held: Fraction
-    cut_reason: str | None = None
+    cut_reason: Fact | None = None
     cut_kind: str = ""
     move: str = ""
     stroke: str = "free"
     pinned: bool = False
-    impossible: str | None = None
+    impossible: Fact | None = None
+    pitch: str = ""
 
 
 @dataclass(frozen=True)
@@ -73,8 +78,8 @@ class FingeredBar:
     effort: int = 0
     reach_mm: float = 0.0
     planted: tuple[tuple[Fraction, int, int, int], ...] = ()
-    remarks: tuple[str, ...] = ()
-    impossible: str | None = None
+    remarks: tuple[Fact, ...] = ()
+    impossible: Fact | None = None
 
 
 @dataclass(frozen=True)
@@ -86,7 +91,7 @@ class Alternative:
     """
 
     cost: int
-    reason: str
+    reason: Fact
     notes: tuple[FingeredNote, ...]
     bar: FingeredBar | None = None
 
@@ -98,7 +103,7 @@ class JoinCut:
     note: str
     from_bar: int
     to_bar: int
-    reason: str
+    reason: Fact
 
 
 @dataclass(frozen=True)

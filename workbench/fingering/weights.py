@@ -13,7 +13,6 @@ from pathlib import Path
 from typing import Any
 
 from workbench.fingering.types import Settings
-from workbench.language.speech import say
 
 RESOURCES = Path(__file__).resolve().parents[2] / "resources"
 LEFT_TERMS = (
@@ -66,18 +65,11 @@ class Weights:
     right: dict[str, int]
 
 
-def sentence(term: str) -> str:
-    """What a teacher would say of a term."""
+def sentences(term: str) -> tuple[str, str]:
+    """What a teacher would say of a term, and of having less of it, in English."""
     data = _file()
     side = data["left"] if term in data["left"] else data["right"]
-    return say(str(side[term]["sentence"]))
-
-
-def gain(term: str) -> str:
-    """What a teacher would say of having less of a term."""
-    data = _file()
-    side = data["left"] if term in data["left"] else data["right"]
-    return say(str(side[term]["less"]))
+    return str(side[term]["sentence"]), str(side[term]["less"])
 
 
 def weights_for(settings: Settings) -> Weights:

@@ -190,9 +190,7 @@ def _plan(
     )  # fmt: skip
 
 
-def _pictures(
-    lesson: Lesson, fingering: Fingering, folder: Path, tell: Progress
-) -> dict[int, str]:
+def _pictures(lesson: Lesson, fingering: Fingering, folder: Path, tell: Progress) -> dict[int, str]:
     """A picture of every written bar, by its index."""
     (folder / "bars").mkdir()
     out = {}

@@ -29,8 +29,8 @@ def page_words(
 
 
 def _words(
-    lesson: Lesson, instrument: Instrument, plan: Plan | None, tracks: Mapping[str, Sequence[Track]],
-    folder: str, code: str,
+    lesson: Lesson, instrument: Instrument, plan: Plan | None,
+    tracks: Mapping[str, Sequence[Track]], folder: str, code: str,
 ) -> dict[str, Any]:  # fmt: skip
     other = next(name for other, name in OFFERED.items() if other != code)
     about = [say(instrument.name), lesson.key or lesson.piece.key.name]

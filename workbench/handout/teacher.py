@@ -12,6 +12,7 @@ from PySide6.QtSvg import QSvgRenderer
 
 from workbench.engraving.charts import charts_for
 from workbench.fingering.engine import Solver
+from workbench.fingering.telling import words as told
 from workbench.fingering.types import Fingering, Pin
 from workbench.handout.blocks import Column, Space, TableRow, TextBlock
 from workbench.handout.compose import Loose, Part, Table
@@ -64,7 +65,7 @@ def rejected_reasons(lesson: Lesson) -> dict[Rejected, str]:
         if note in lesson.piece.bar_of:
             try:
                 pins = (Pin(note, string, fret, finger),)
-                out[row] = solver.why_not(lesson.piece.bar_of[note], pins).reason
+                out[row] = told(solver.why_not(lesson.piece.bar_of[note], pins).reason)
             except BadInput as fault:
                 out[row] = str(fault)
     return out
@@ -120,15 +121,15 @@ def audit_parts(piece: Piece, fingering: Fingering, width: float, scale: float) 
             names.get(note.id, ""),
             length_word(note.duration),
             length_word(note.held),
-            note.cut_reason or "",
+            told(note.cut_reason),
         )
         rows.append(TableRow(cells, _AUDIT, width, scale))
     parts: list[Part] = [Table(title, _head(_AUDIT, width, scale), rows) if rows else title]
     lost = [
         say("Bar {bar}: {reason}", bar=b.number, reason=reason)
         for b in fingering.bars
-        for reason in dict.fromkeys([b.impossible, *(n.impossible for n in b.notes)])
-        if reason
+        for reason in dict.fromkeys(told(n.impossible) for n in b.notes if n.impossible)
+        or ([told(b.impossible)] if b.impossible else [])
     ]
     if lost:
         heading = say("Cannot be played as written")
@@ -138,7 +139,7 @@ def audit_parts(piece: Piece, fingering: Fingering, width: float, scale: float) 
             "From {before} into {after}: {reason}",
             before=within(bars_word(piece, j.from_bar, j.from_bar)),
             after=within(bars_word(piece, j.to_bar, j.to_bar)),
-            reason=j.reason,
+            reason=told(j.reason),
         )
         for j in audit.joins
     ]

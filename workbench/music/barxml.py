@@ -11,7 +11,7 @@ from workbench.music.model import Bar, Key, Piece
 from workbench.music.notexml import Look, NoteWriter
 from workbench.music.segments import Chord
 
-_DYNAMICS = frozenset("pppp ppp pp p mp mf f ff fff ffff fp sf sfz".split())
+_DYNAMICS = ("pppp", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff", "ffff", "fp", "sf", "sfz")
 _JUMP_SOUND = {"D.C.": {"dacapo": "yes"}, "D.S.": {"dalsegno": "segno"}}
 
 

@@ -78,6 +78,8 @@ def _hints(cls: type) -> dict[str, Any]:
 
 
 def _read_dataclass(cls: type, data: Any, where: str) -> Any:
+    if isinstance(data, str) and hasattr(cls, "from_text"):  # once it was a plain text
+        return cls.from_text(data)
     if not isinstance(data, dict):
         raise _misfit(where, "a group of fields", data)
     hints = _hints(cls)

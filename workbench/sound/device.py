@@ -136,5 +136,5 @@ def no_device() -> str:
     """The sentence for a computer without sound."""
     return say(
         "This computer has no sound device that can be used; save the sound as a WAV file "
-        "(File, Export sound) and play it elsewhere."
+        "(Sound, Export sound) and play it elsewhere."
     )

@@ -19,7 +19,6 @@ from workbench.music.model import Piece
 from workbench.sound.plucked import RATE
 from workbench.sound.render import Progress, render
 
-
 SUFFIXES = (".wav", ".flac")
 
 

@@ -11,32 +11,16 @@ from workbench.sound.timing import GRACE_SECONDS, Sounding
 
 ROLL_SECONDS = 0.035  # from one note of a rolled chord to the next
 SLIDE_SECONDS = 0.022  # on every fret that a slide passes
-NEAR = 1e-6
 
 
 def as_played(
     found: Sequence[Sounding], piece: Piece, instrument: Instrument | None
 ) -> tuple[Sounding, ...]:
     """The sounds of notes that are given by their start, then by pitch."""
-    made = one_sound(found)
-    made = _leading_graces(made, piece)
+    made = _leading_graces(list(found), piece)
     made = _rolled(made, piece)
     made = one_at_a_time(made)
     return _slurred(made, piece, instrument)
-
-
-def one_sound(found: Sequence[Sounding]) -> list[Sounding]:
-    """Notes of one pitch that begin together are one sound, as long as the longest."""
-    kept: dict[tuple[float, int, int | None], Sounding] = {}
-    for s in found:
-        key = (s.start, s.midi, s.string)
-        other = kept.get(key)
-        if other is None:
-            kept[key] = s
-        else:
-            longer = s if s.seconds > other.seconds else other
-            kept[key] = replace(longer, gain=max(s.gain, other.gain))
-    return list(kept.values())
 
 
 def _leading_graces(found: list[Sounding], piece: Piece) -> list[Sounding]:

@@ -45,9 +45,7 @@ class Placed:
 class Mix:
     """Notes as samples. ``block`` gives any stretch of them."""
 
-    def __init__(
-        self, notes: Sequence[Sounding], bank: Bank, gain: Gain | None = None
-    ) -> None:
+    def __init__(self, notes: Sequence[Sounding], bank: Bank, gain: Gain | None = None) -> None:
         self.bank = bank
         self.placed = sorted(_placed(notes, bank, gain), key=lambda p: p.start)
         self._starts = [p.start for p in self.placed]

@@ -73,8 +73,8 @@ class Manner:
 
 @dataclass(frozen=True)
 class Round:
-    """One round, or a part of it, as samples: ``size`` frames until the next begins (what still rings then
-    sounds into it). ``counting`` marks the bar counted in before."""
+    """One round, or a part of it, as samples: ``size`` frames until the next begins (what still
+    rings then sounds into it). ``counting`` marks the bar counted in before."""
 
     mix: Mix
     size: int
@@ -93,7 +93,11 @@ class Round:
     def sounding(self, at: int) -> frozenset[str]:
         """Ids of the notes that sound at a frame of the round."""
         return frozenset(
-            s.note for s in self.notes if frame(s.start) <= at < frame(s.end) and s.note
+            name
+            for s in self.notes
+            if frame(s.start) <= at < frame(s.end)
+            for name in (s.note, *s.also)
+            if name
         )
 
     def bar_at(self, at: int) -> BarTime | None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.fingering.types import FingeredNote, Fingering
@@ -12,6 +12,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.form import playing_order
 from workbench.music.model import Bar, Note, Piece
+from workbench.music.sounds import Sounds, sounds
 from workbench.sound.loudness import Loudness, gain_of
 
 SLOWEST, FASTEST = 10, 400  # percent of the written tempo
@@ -58,6 +59,7 @@ class Sounding:
     node: int = 1
     after: Sounding | None = None
     ends: str = "damped"
+    also: tuple[str, ...] = ()  # further notes that are written for the same sound
 
     @property
     def end(self) -> float:
@@ -159,18 +161,34 @@ def soundings(
 
     fingered = _by_id(fingering)
     level = Loudness(piece)
+    one = _as_sounds(piece, fingered)
+    shared: dict[str, list[str]] = {}
+    for name, lead in one.lead.items():
+        shared.setdefault(lead, []).append(name)
     found = []
     for time in times:
-        bar = piece.bars[time.index]
+        bar = one.piece.bars[time.index]
         quarter = time.seconds / float(bar.length) if bar.length else 0.0
         for note in bar.notes:
             hand = fingered.get(note.id)
             if hand is not None and (hand.string is None or hand.fret is None):
                 continue
             loud = level.at(bar.index, note)
-            found.append(_sounding(note, bar, time.start, quarter, hand, instrument, loud))
+            made = _sounding(note, bar, time.start, quarter, hand, instrument, loud)
+            found.append(replace(made, also=tuple(shared.get(note.id, ()))))
     found.sort(key=lambda s: (s.start, s.midi))
     return as_played(found, piece, instrument)
+
+
+def _as_sounds(piece: Piece, fingered: dict[str, FingeredNote]) -> Sounds:
+    """The piece with one note a sound; a unison that is fingered on two strings is two."""
+    first = sounds(piece)
+    apart = set()
+    for note, lead in first.lead.items():
+        one, other = fingered.get(note), fingered.get(lead)
+        if one and other and (one.string, one.fret) != (other.string, other.fret):
+            apart |= {note, lead}
+    return sounds(piece, apart) if apart else first
 
 
 def _by_id(fingering: Fingering | None) -> dict[str, FingeredNote]:

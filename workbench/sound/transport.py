@@ -111,8 +111,10 @@ class Transport:
     def ringing(self) -> bool:
         """Whether anything is to be heard still."""
         with self._lock:
-            return self.playing or bool(self._active) or (
-                bool(self._fading) and self.delivered < self._fade_from + FADE
+            return (
+                self.playing
+                or bool(self._active)
+                or (bool(self._fading) and self.delivered < self._fade_from + FADE)
             )
 
     def at(self, frame: int) -> tuple[Round | None, int]:

@@ -10,6 +10,7 @@ from datetime import datetime
 from typing import Any
 
 from workbench.fingering.types import FingeredNote
+from workbench.language.fact import Fact
 
 
 @dataclass(frozen=True)
@@ -134,5 +135,5 @@ class Choice:
     rejected: tuple[FingeredNote, ...]
     chosen_terms: dict[str, int]
     rejected_terms: dict[str, int]
-    reason: str = ""
+    reason: Fact | None = None
     active: bool = True

@@ -8,6 +8,7 @@ from typing import Any
 from sqlalchemy import delete, select
 
 from workbench.fingering.types import FingeredNote
+from workbench.language.fact import Fact
 from workbench.language.speech import say
 from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
@@ -108,7 +109,7 @@ class StudioShelf(ShelfBase):
         instrument: str = "",
         hand: str = "",
         level: str = "",
-        reason: str = "",
+        reason: Fact | None = None,
     ) -> Choice:
         """Keep a decision of the teacher to learn from; see ``Choice``.
 
@@ -165,6 +166,7 @@ def _text(choice: Choice) -> str:
     rows = {
         "chosen": [to_dict(note) for note in choice.chosen],
         "rejected": [to_dict(note) for note in choice.rejected],
+        "reason": to_dict(choice.reason) if choice.reason else None,
     }
     plain = {k: v for k, v in vars(choice).items() if k not in _BESIDE}
     return as_text(plain | rows)
@@ -176,6 +178,7 @@ def _choice(record: ChoiceRecord, lesson_id: str | None) -> Choice:
     def notes(name: str) -> tuple[FingeredNote, ...]:
         return tuple(from_dict(FingeredNote, row) for row in data.pop(name))
 
+    reason = data.pop("reason", None)  # once a sentence, "" for none
     return Choice(
         id=record.id,
         made=aware(record.made),
@@ -184,5 +187,6 @@ def _choice(record: ChoiceRecord, lesson_id: str | None) -> Choice:
         active=record.active,
         chosen=notes("chosen"),
         rejected=notes("rejected"),
+        reason=from_dict(Fact, reason) if reason else None,
         **data,
     )

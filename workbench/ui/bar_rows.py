@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from typing import TypeVar
 from weakref import finalize
 
+from workbench.fingering.telling import words as told
 from workbench.fingering.types import FingeredBar, Fingering
 from workbench.language.speech import count, mark, say
 from workbench.music.form import playing_order
@@ -64,7 +65,7 @@ class BarRow:
     notes: int
     pins: int
     cuts: int
-    impossible: str | None
+    impossible: str  # why, in words; "" where it can be played
     finished: bool = False
     chords: str = ""
     jumps: str = ""
@@ -234,7 +235,7 @@ def _rows(lesson: Lesson, fingering: Fingering | None) -> Iterator[BarRow]:
     for position, index in enumerate(order):
         bar, hands = piece.bars[index], by_index.get(index)
         turns[index] += 1
-        impossible = hands.impossible if hands else None
+        impossible = told(hands.impossible) if hands else ""
         yield BarRow(
             position=position,
             index=index,

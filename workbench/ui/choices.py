@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.fingering.telling import words as told
 from workbench.fingering.types import Alternative, FingeredNote
 from workbench.language.speech import say
 from workbench.ui import edits
@@ -100,7 +101,7 @@ class Choices(QWidget):
         choices = session.choices
         self.list.clear()
         for at, other in enumerate(choices or (), 1):
-            words = f"{at}  {other.reason}\n{compared(other, hands.notes if hands else ())}"
+            words = f"{at}  {told(other.reason)}\n{compared(other, hands.notes if hands else ())}"
             item = QListWidgetItem(words)
             item.setToolTip(words)
             self.list.addItem(item)
@@ -109,7 +110,7 @@ class Choices(QWidget):
         if session.lesson is None:
             status = ""
         elif hands is not None and hands.impossible:
-            status = hands.impossible
+            status = told(hands.impossible)
         elif choices is None:
             status = say("Looking for other fingerings …")
         elif not choices:
@@ -121,7 +122,7 @@ class Choices(QWidget):
         self.list.setVisible(bool(choices))
         self.keep_button.setEnabled(hands is not None)
         self.why_button.setEnabled(hands is not None and bool(hands.notes))
-        self.remarks.setText("\n".join(hands.remarks) if hands else "")
+        self.remarks.setText("\n".join(map(told, hands.remarks)) if hands else "")
         self.remarks.setVisible(bool(hands and hands.remarks))
         self.caution.say(stretch_caution(session))
         self._allow()
@@ -159,7 +160,7 @@ class Choices(QWidget):
             take = say("&Take the other")
             if len(found) == 2:
                 take = say("Take fingering &{number}", number=row + 1)
-            sides.append(Compared(other.bar, head, other.reason, take))
+            sides.append(Compared(other.bar, head, told(other.reason), take))
         if len(found) == 1:
             sides.insert(0, Compared(hands, say("As it is")))
         dialog = CompareDialog(sides, self.window())

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QSize, Signal
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
-from workbench.fingering.reasons import compare
+from workbench.fingering.comparing import compare
 from workbench.fingering.types import FingeredBar
 from workbench.language.speech import say
 from workbench.ui.look import em

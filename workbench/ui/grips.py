@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from workbench.fingering.telling import words as told
 from workbench.fingering.types import Barre, FingeredBar, FingeredNote, Pin
 from workbench.language.speech import say
 
@@ -114,7 +115,7 @@ def _by_finger(moment: Moment) -> dict[int, list[tuple[int, int]]]:
 def spoken(note: FingeredNote) -> str:
     """A fingered note in words."""
     if note.string is None or note.fret is None:
-        return say("no place: {reason}", reason=note.impossible or say("cannot be played"))
+        return say("no place: {reason}", reason=told(note.impossible) or say("cannot be played"))
     if note.fret == 0:
         words = [say("string {string} open", string=note.string)]
     else:

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.fingering.telling import sentence
 from workbench.language.speech import say
 from workbench.ui.chart_view import ChartView, form_of
 from workbench.ui.look import em
@@ -44,7 +45,7 @@ def chart_of(found: Fit, form: Format) -> Chart | None:
     """The weights that a fit moved; None where it moved none."""
     from workbench.engraving.charts_grade import Moved, weights_chart
 
-    rows = [Moved(say(c.sentence), c.before / 1000, c.after / 1000) for c in found.changes]
+    rows = [Moved(sentence(c.term), c.before / 1000, c.after / 1000) for c in found.changes]
     return weights_chart(rows, form) if rows else None
 
 
@@ -63,7 +64,7 @@ class FitDialog(QDialog):
             say("Weights that changed"),
             (say("What it weighs"), say("Before"), say("Now")),
             [
-                (say(c.sentence), f"{c.before / 1000:.2f}", f"{c.after / 1000:.2f}")
+                (sentence(c.term), f"{c.before / 1000:.2f}", f"{c.after / 1000:.2f}")
                 for c in found.changes
             ],
             lead=True,

@@ -18,6 +18,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QToolTip, QWidget
 
+from workbench.fingering.telling import words as told
 from workbench.language.speech import say
 from workbench.ui import note_keys
 from workbench.ui.grips import Moment, moments, spoken
@@ -218,7 +219,7 @@ class Neck(QWidget):
             found = next((n for n in hands.notes if n.id == note), None) if hands else None
             QToolTip.showText(
                 event.globalPos(),
-                f"{spoken(found)}\n{found.cut_reason or ''}".strip() if found else "", self,
+                f"{spoken(found)}\n{told(found.cut_reason)}".strip() if found else "", self,
             )  # fmt: skip
             return True
         return super().event(event)

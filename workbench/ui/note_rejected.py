@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.fingering.telling import words as told
 from workbench.fingering.types import FingeredBar, Pin
 from workbench.language.speech import say
 from workbench.ui.grip_neck import GripNeck, frets_for
@@ -49,7 +50,7 @@ class RejectedDialog(Asking):
             c for c in session.choices or () if differing(hands, _rows_of(c.notes))
         )
         self.choice.addItem(say("Put together by hand"))
-        self.choice.addItems([found.reason for found in self.choices])
+        self.choice.addItems([told(found.reason) for found in self.choices])
         self.table = QTableWidget(0, 3)
         self.table.setHorizontalHeaderLabels([say("Note"), say("Place"), say("Finger")])
         self.table.verticalHeader().hide()
@@ -136,7 +137,7 @@ class RejectedDialog(Asking):
         if at > 0:
             found = self.choices[at - 1]
             self._set({n.id: (n.string, n.fret, n.left) for n in found.notes})
-            self.why.setText(found.reason)
+            self.why.setText(told(found.reason))
             self.why.setCursorPosition(0)
 
     def _placed(self) -> None:
@@ -179,7 +180,7 @@ class RejectedDialog(Asking):
 
     def ask_cost(self) -> None:
         """Finger the piece with these places and write down what that brings."""
-        from workbench.ui.verdict import verdict
+        from workbench.ui.verdict import price
 
         lesson, session, before = self._lesson, self._session, self._session.fingering
         if before is None:
@@ -193,7 +194,7 @@ class RejectedDialog(Asking):
 
         def done(found: object) -> None:
             self.cost_button.setEnabled(True)
-            self.why.setText(verdict(before, found).partition(": ")[2].capitalize())  # type: ignore[arg-type]
+            self.why.setText(price(before, found))  # type: ignore[arg-type]
 
         self.cost_button.setEnabled(False)
         session.jobs.start("cost", say("Fingering it the other way"), work, done, lane="work")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from workbench.fingering.telling import words as told
 from workbench.fingering.types import FingeredNote
 from workbench.handout.words import pretty_pitch
 from workbench.language.speech import say
@@ -50,13 +51,13 @@ def note_tip(note: Note, hands: FingeredNote | None, voice: int = 0) -> str:
         else:
             lines.append(say("Held: all of it"))
         if hands.cut_reason:
-            lines.append(say("Cut short: {why}", why=hands.cut_reason))
+            lines.append(say("Cut short: {why}", why=told(hands.cut_reason)))
     return "\n".join(lines)
 
 
 def _place(hands: FingeredNote) -> str:
     if hands.string is None or hands.fret is None:
-        why = hands.impossible or say("it cannot be played")
+        why = told(hands.impossible) or say("it cannot be played")
         return say("No place on the neck: {why}", why=why)
     if hands.fret == 0:
         words = [say("String {string}, open", string=hands.string)]

@@ -22,16 +22,14 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractScrollArea, QToolTip, QWidget
 
 from workbench.language.speech import count, say
-from workbench.teaching.lesson import BarNote
 from workbench.ui import note_keys
 from workbench.ui.jobs import Progress
 from workbench.ui.look import BASE_POINTS, colours
-from workbench.ui.note_panel import note_numbers
 from workbench.ui.player.heard_paint import NOTHING_HEARD, paint_heard
 from workbench.ui.score_band import Band
 from workbench.ui.score_bar import ScoreBar, voice_inks
 from workbench.ui.score_menu import note_menu
-from workbench.ui.score_pictures import Pictures, make_strip
+from workbench.ui.score_pictures import Pictures, make_strip, note_marks
 from workbench.ui.score_tips import tip_of
 from workbench.ui.session import Session
 
@@ -237,10 +235,10 @@ class ScoreView(QAbstractScrollArea):
             words += ", " + count(notes, "{n} note", "{n} notes", sense="music")
         self.setAccessibleDescription(words)
         if bar is not None and not self._band.drawn:
-            self._bring(bar.index)
+            self.bring(bar.index)
         self.viewport().update()
 
-    def _bring(self, bar: int) -> None:
+    def bring(self, bar: int) -> None:
         """Scroll a written bar into view."""
         rect = self.image.system_rect(bar) if self.image is not None else None
         if rect is not None:
@@ -250,14 +248,6 @@ class ScoreView(QAbstractScrollArea):
                 scroll.setValue(scroll.value() + round(shown.top() - MARGIN))
             elif shown.bottom() > view:
                 scroll.setValue(scroll.value() + round(shown.bottom() - view + MARGIN))
-
-    def show_heard(self, bar: int, notes: frozenset[str], missed: frozenset[str]) -> None:
-        """Mark the notes that are heard now, and those that are cut and missed."""
-        moved = bar >= 0 and bar != self.heard[0]
-        self.heard = (bar, notes, missed)
-        if moved:
-            self._bring(bar)
-        self.viewport().update()
 
     # Painting.
 
@@ -406,9 +396,3 @@ class ScoreView(QAbstractScrollArea):
         """What is told of the note under a point of the viewport; empty without one."""
         name = self.image.note_at(self.to_image(point)) if self.image else None
         return tip_of(self._session, name) if name is not None else ""
-
-
-def note_marks(notes: tuple[BarNote, ...]) -> tuple[tuple[int, int], ...]:
-    """(bar index, number) of the teaching notes for the score."""
-    numbers = note_numbers(notes)
-    return tuple(sorted((note.first_bar, numbers[note.id]) for note in notes))

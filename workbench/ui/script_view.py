@@ -182,7 +182,7 @@ class ScriptView(TeachingPage):
         )
         self.length.setAccessibleName(self.length.text())
         if self.place in (OPENING, CLOSING):
-            self._row_chosen()
+            self._offer()
         else:
             self._follow()
         table.fit_soon()
@@ -261,12 +261,18 @@ class ScriptView(TeachingPage):
             )
 
     def _row_chosen(self, *_cells: int) -> None:
+        """A row was chosen here: its bar is selected everywhere, unless it is already, for that
+        would take the note's selection away."""
+        self._offer()
         cue = self.cue
+        if cue is not None and not self._filling and cue.position != self.session.position:
+            self.session.select(cue.position, None)
+
+    def _offer(self) -> None:
+        """Offer what can be done with the row."""
         script = self.script if self.place != HEADING else None
         self.write_button.setEnabled(script is not None)
         self.back_button.setEnabled(script is not None and script.is_edited(self.place))
-        if cue is not None and not self._filling:
-            self.session.select(cue.position, None)
 
     def _follow(self) -> None:
         """Select the row of the bar that is selected elsewhere."""
@@ -275,7 +281,7 @@ class ScriptView(TeachingPage):
             self._filling = True
             self.table.setCurrentCell(row, SAID)
             self._filling = False
-        self._row_chosen()
+        self._offer()
 
     def _known_toggled(self, on: bool) -> None:
         self.session.guard(lambda: self.session.shelf.set_setting(LEAVES_OUT, on))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from workbench.fingering.types import Fingering
+from workbench.language.names import plain
 from workbench.language.speech import count, say
 
 
@@ -14,6 +15,29 @@ def verdict(before: Fingering, after: Fingering) -> str:
             "That cannot be played: bar {bars} has no fingering that way; undo takes it back.",
             bars=", ".join(sorted(stuck)),
         )
+    parts = _parts(before, after)
+    if not parts:
+        return say("Done: as easy as before, nothing cut.")
+    if len(parts) == 1:
+        return say("Done: {what}.", what=parts[0])
+    return say("Done: {cut} and {effort}.", cut=parts[0], effort=parts[1])
+
+
+def price(before: Fingering, after: Fingering) -> str:
+    """What a fingering that is not taken would bring, as a sentence of its own."""
+    stuck = _impossible(after) - _impossible(before)
+    if stuck:
+        return say("Bar {bars} has no fingering that way.", bars=", ".join(sorted(stuck)))
+    parts = _parts(before, after)
+    if not parts:
+        return say("As easy as before, nothing cut.")
+    words = parts[0] if len(parts) == 1 else say("{cut} and {effort}", cut=parts[0],
+                                                 effort=parts[1])  # fmt: skip
+    return f"{words[:1].upper()}{words[1:]}."
+
+
+def _parts(before: Fingering, after: Fingering) -> list[str]:
+    """More or fewer cut notes, more or less effort; nothing where both are as before."""
     parts = []
     cut = after.audit.cut - before.audit.cut
     if cut > 0:
@@ -23,14 +47,10 @@ def verdict(before: Fingering, after: Fingering) -> str:
     if before.cost:
         share = round(100 * (after.cost - before.cost) / before.cost, 1)
         if share >= 0.1:
-            parts.append(say("{share} % more effort in the whole piece", share=f"{share:g}"))
+            parts.append(say("{share} % more effort in the whole piece", share=plain(share)))
         elif share <= -0.1:
-            parts.append(say("{share} % less effort in the whole piece", share=f"{-share:g}"))
-    if not parts:
-        return say("Done: as easy as before, nothing cut.")
-    if len(parts) == 1:
-        return say("Done: {what}.", what=parts[0])
-    return say("Done: {cut} and {effort}.", cut=parts[0], effort=parts[1])
+            parts.append(say("{share} % less effort in the whole piece", share=plain(-share)))
+    return parts
 
 
 def _impossible(fingering: Fingering) -> set[str]:

@@ -18,7 +18,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.fingering.reasons import compare
+from workbench.fingering.comparing import compare
+from workbench.fingering.telling import words as told
 from workbench.fingering.typed import in_order, read_figures, write_figures
 from workbench.fingering.types import Alternative, FingeredBar, Pin
 from workbench.language.speech import count, say
@@ -41,9 +42,9 @@ def cuts_in_words(now: FingeredBar, other: FingeredBar, beats: dict[str, str]) -
     cut = [n for n in other.notes if n.cut_reason is not None]
     cut.sort(key=lambda n: n.id not in held)
     return tuple(
-        say("New: beat {beat}: {reason}", beat=beats[n.id], reason=n.cut_reason)
+        say("New: beat {beat}: {reason}", beat=beats[n.id], reason=told(n.cut_reason))
         if n.id in held
-        else say("As now: beat {beat}: {reason}", beat=beats[n.id], reason=n.cut_reason)
+        else say("As now: beat {beat}: {reason}", beat=beats[n.id], reason=told(n.cut_reason))
         for n in cut
     )
 
@@ -204,7 +205,7 @@ class WhyNotDialog(QDialog):
             self.holder.removeWidget(self.comparison)
             self.comparison.deleteLater()
             self.comparison = None
-        self.reason.setText(found.reason if found else "")
+        self.reason.setText(told(found.reason) if found else "")
         cuts: tuple[str, ...] = ()
         if found is not None and found.bar is not None and now is not None:
             cuts = cuts_in_words(now, found.bar, self._beats)
@@ -267,7 +268,7 @@ class WhyNotDialog(QDialog):
     def write_down(self) -> None:
         """Attach the typed fingering, and why it is not taken, to a teaching note."""
         index, rows = self._bar.index, self._rejected()
-        why = self.wrong or (self.found.reason if self.found else "")
+        why = self.wrong or (told(self.found.reason) if self.found else "")
         chosen = self.note_box.currentData()
         note = next((n for n in self._session.bar_notes if n.id == chosen), None)
         if note is None:

@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.fingering.telling import words as told
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.ui import layout, look
@@ -84,8 +85,8 @@ class Window(QMainWindow):
 
         session.opened.connect(self._opened)
         session.changed.connect(self._retitle)
-        session.selected.connect(self._tell_moment)
-        session.fingered.connect(self._tell_moment)
+        session.selected.connect(self.tell_moment)
+        session.fingered.connect(self.tell_moment)
         session.failed.connect(self._failed)
         self.notice.report_button.clicked.connect(self.menus.show_report)
         session.told.connect(lambda words: self.statusBar().showMessage(words, 12_000))
@@ -211,7 +212,7 @@ class Window(QMainWindow):
 
     def _opened(self) -> None:
         self._retitle()
-        self._tell_moment()
+        self.tell_moment()
 
     def _retitle(self) -> None:
         lesson = self.session.lesson
@@ -229,7 +230,7 @@ class Window(QMainWindow):
         self.title.setText("  ·  ".join(words))
         self.setWindowTitle(f"{lesson.title} – Pluckwright")
 
-    def _tell_moment(self) -> None:
+    def tell_moment(self) -> None:
         """What the hand does in the selected bar, in words above the neck."""
         bar, hands = self.session.bar, self.session.bar_hands
         if bar is None:
@@ -256,7 +257,7 @@ class Window(QMainWindow):
         if note is not None:
             from workbench.ui.grips import spoken
 
-            why = note.cut_reason or note.impossible or ""
+            why = told(note.cut_reason or note.impossible)
             said = spoken(note)
             words = f"{said[:1].upper()}{said[1:]}. {why} {words}"
         else:

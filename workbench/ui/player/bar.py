@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, QSize
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -68,7 +68,7 @@ class PlayerBar(QWidget):
             box.setSizeAdjustPolicy(
                 QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
             )
-            box.setMinimumContentsLength(7)
+            box.setMinimumContentsLength(12)
         self._filling = False
         self.play.clicked.connect(conductor.toggle)
         self.what.activated.connect(lambda at: conductor.set_span(SPANS[at]))

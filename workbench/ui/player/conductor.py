@@ -114,7 +114,7 @@ class Conductor(QObject):
             )  # fmt: skip
             self.trainer = Trainer(**kept.get("trainer", {"start": 60.0}))
             self.a4 = float(kept.get("a4", A4_HZ))
-            self.span = kept.get("span") if kept.get("span") in SPANS else SPANS[4]
+            self.span = next((s for s in SPANS if s == kept.get("span")), SPANS[4])
         except (BadInput, TypeError, ValueError):
             pass  # what cannot be read is as at the first start
 
@@ -213,9 +213,13 @@ class Conductor(QObject):
 
     def stop(self) -> None:
         """Silence."""
-        if self._player is not None and (self._player.playing or self._tick.isActive()):
+        if self._player is not None and self._programme is not None:
             self._player.stop()
-            self._look()
+            self._over()
+
+    def _over(self) -> None:
+        self._programme = self._last = None
+        self.state.emit(False)
 
     def close(self) -> None:
         """Silence, and the sound device is let go."""
@@ -230,7 +234,7 @@ class Conductor(QObject):
         if player is None:
             return
         now = player.heard()
-        if now != self._last:
+        if now != self._last and self._programme is not None:
             self._last = now
             self.heard.emit(now if self._shown else replace(now, position=-1, bar=-1))
         if not player.transport.playing and not now.playing:
@@ -238,8 +242,7 @@ class Conductor(QObject):
             if not player.transport.ringing:
                 self._tick.stop()
             if self._programme is not None:
-                self._programme = None
-                self.state.emit(False)
+                self._over()
 
     def _warm(self) -> None:
         """Make the first sounds of the lesson before anybody asks for them."""

@@ -6,7 +6,9 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
+from workbench.language.speech import say
 from workbench.sound.player import SILENCE, Heard
+from workbench.ui.player.heard_paint import show_heard
 
 if TYPE_CHECKING:
     from workbench.ui.player.conductor import Conductor
@@ -26,8 +28,19 @@ class Follower(QObject):
     def show(self, heard: Heard) -> None:
         """Show what is heard now; silence shows the selection again."""
         window = self._window
-        window.score.show_heard(heard.bar, heard.notes, heard.missed)
+        show_heard(window.score, heard.bar, heard.notes, heard.missed)
         window.neck.show_heard(heard.bar, heard.notes)
         if heard.position != self._bar:
             self._bar = heard.position
             window.bars.show_heard(heard.position, heard.bar)
+            self._name_bar(heard.bar)
+
+    def _name_bar(self, bar: int) -> None:
+        """The heading above the fretboard says which bar is on it."""
+        window, lesson = self._window, self._window.session.lesson
+        if bar < 0 or lesson is None:
+            window.tell_moment()
+            return
+        number = lesson.piece.bars[bar].number
+        window.neck_heading.setText(say("Fretboard: what is heard in bar {bar}", bar=number))
+        window.moment.setText("")

@@ -29,3 +29,13 @@ def paint_heard(painter: QPainter, view: Any, c: Colours) -> None:
                 painter.drawRoundedRect(view.from_image(rect).adjusted(-4, -4, 4, 4), 6, 6)
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.setPen(QPen(QColor(c.accent), 2.0))
+
+
+def show_heard(view: Any, bar: int, notes: frozenset[str], missed: frozenset[str]) -> None:
+    """Mark the notes that are heard now, and those that are cut and missed; the bar they
+    are in is brought into view."""
+    moved = bar >= 0 and bar != view.heard[0]
+    view.heard = (bar, notes, missed)
+    if moved:
+        view.bring(bar)
+    view.viewport().update()

@@ -94,9 +94,7 @@ class SoundMenu(QObject):
         if other is None or other.bar is None:
             session.failed.emit(say("This bar has no other fingering to compare with yet."))
             return
-        bars = tuple(
-            other.bar if bar.index == session.bar_index else bar for bar in fingering.bars
-        )
+        bars = tuple(other.bar if bar.index == session.bar_index else bar for bar in fingering.bars)
         changed = replace(fingering, bars=bars)
         version = Version(session.lesson.piece, changed, session.instrument)
         self._conductor.play(SPANS[1], version)

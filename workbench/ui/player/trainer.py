@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QCheckBox, QSpinBox, QVBoxLayout, QWidget
 
 from workbench.language.speech import mark, say
 from workbench.sound.programme import FASTEST, SLOWEST, Trainer
 from workbench.ui.file_rows import form_layout
+from workbench.ui.look import em
 from workbench.ui.note_dialogs import Asking
 from workbench.ui.parts import Caution
 from workbench.ui.player.conductor import Conductor
@@ -45,6 +47,9 @@ class TrainerDialog(Asking):
         layout.addWidget(caution)
         layout.addWidget(self.problem)
         layout.addWidget(self.buttons)
+
+    def sizeHint(self) -> QSize:
+        return QSize(em(self, 26), super().sizeHint().height())
 
     def _box(self, low: int, high: int, unit: str, value: float) -> QSpinBox:
         box = QSpinBox()

@@ -4,12 +4,19 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from PySide6.QtWidgets import QDoubleSpinBox, QGridLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QDialogButtonBox,
+    QDoubleSpinBox,
+    QGridLayout,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
+from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingering
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.model import Bar, Note, Piece, Pitch
-from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingering
 from workbench.sound.programme import Manner, Programme
 from workbench.ui.file_rows import form_layout
 from workbench.ui.neck_paint import STEPS
@@ -64,12 +71,12 @@ class TunerDialog(Asking):
         self.every.clicked.connect(lambda: self.play(tuple(range(instrument.strings, 0, -1))))
         self.silence = QPushButton(say("&Silence"))
         self.silence.clicked.connect(conductor.stop)
-        words = Faint()
-        words.setText(
+        about = Faint()
+        about.setText(
             say("{name}; the tone is repeated until another or Silence. The usual A4 is 440 Hz.",
                 name=say(instrument.name))
         )  # fmt: skip
-        words.setWordWrap(True)
+        about.setWordWrap(True)
         rows = form_layout()
         rows.addRow(self.field(say("&Pitch of A4"), self.a4), self.a4)
         layout = QVBoxLayout(self)
@@ -77,8 +84,9 @@ class TunerDialog(Asking):
         layout.addWidget(self.every)
         layout.addWidget(self.silence)
         layout.addLayout(rows)
-        layout.addWidget(words)
+        layout.addWidget(about)
         layout.addWidget(self.buttons)
+        self.buttons.removeButton(self.buttons.button(QDialogButtonBox.StandardButton.Cancel))
         self.finished.connect(conductor.stop)
         self._strings: tuple[int, ...] = ()
 

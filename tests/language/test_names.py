@@ -1,0 +1,47 @@
+"""Names of notes and keys and numbers, as either language writes them."""
+
+from __future__ import annotations
+
+import pytest
+from music21 import pitch
+
+from workbench.language.names import decimal, key_words, note_words, percent, pitch_words, plain
+from workbench.language.speech import choose
+
+
+@pytest.fixture
+def german():
+    choose("de")
+    yield
+    choose("en")
+
+
+def test_english_names_have_real_signs():
+    assert [pitch_words(p) for p in ("Bb4", "B3", "F#2", "Cb5", "C-1")] == [
+        "B♭4", "B3", "F♯2", "C♭5", "C-1",
+    ]  # fmt: skip
+    assert note_words("Eb4") == "E♭" and note_words("G") == "G"
+    assert [key_words(k) for k in ("Bb major", "F# minor")] == ["B♭ major", "F♯ minor"]
+    assert (decimal(1.25, 2), plain(1.5), percent(0.875, 1)) == ("1.25", "1.5", "87.5%")
+
+
+# outside reference: music21's own German names of pitches
+@pytest.mark.parametrize("step", "CDEFGAB")
+@pytest.mark.parametrize("signs", ["", "#", "b", "##", "bb"])
+def test_german_names_are_those_of_the_library(german, step, signs):
+    name = step + signs
+    if name == "Bbb":  # the library says B with a second "es"; Heses (Duden, from memory)
+        assert note_words(name) == "Heses"
+        return
+    assert note_words(name) == pitch.Pitch(name.replace("b", "-")).german
+    assert pitch_words(f"{name}3") == note_words(name) + "3"
+
+
+def test_german_keys_and_numbers(german):
+    keys = ("E minor", "Eb major", "Bb major", "B minor", "F# minor", "Ab minor", "C")
+    assert [key_words(k) for k in keys] == [
+        "e-Moll", "Es-Dur", "B-Dur", "h-Moll", "fis-Moll", "as-Moll", "C",
+    ]  # fmt: skip
+    assert key_words("in any key") == "in any key"
+    assert (decimal(1.25, 2), plain(1.5), percent(0.875, 1)) == ("1,25", "1,5", "87,5\u00a0%")
+    assert decimal(-0.01) == "0,0"

@@ -1,0 +1,71 @@
+"""Two fingerings of a bar as a table in words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from workbench.fingering.legato import held_fraction
+from workbench.fingering.reasons import name
+from workbench.fingering.types import FingeredBar, FingeredNote
+from workbench.language.names import decimal, note_words, percent, plain
+from workbench.language.speech import say
+
+
+@dataclass(frozen=True)
+class Row:
+    """One line of a comparison: what, and its figure in either fingering."""
+
+    what: str
+    first: str
+    second: str
+
+
+def compare(a: FingeredBar, b: FingeredBar) -> tuple[Row, ...]:
+    """The comparison table of two fingerings of one bar."""
+    both = (a, b)
+    rows = [
+        Row(say("written length held"), *(percent(held_fraction(x)) for x in both)),
+        Row(say("notes cut"), *(str(sum(n.held < n.duration for n in x.notes)) for x in both)),
+        Row(say("greatest reach"), *(f"{x.reach_mm:.0f} mm" for x in both)),
+        Row(say("barres"), *(str(len(x.barres)) for x in both)),
+        Row(say("effort"), *(decimal(x.effort / 1000) for x in both)),
+    ]
+    for kind, label in (
+        ("hop", say("hops")),
+        ("guide", say("guide fingers")),
+        ("planted", say("planted")),
+    ):
+        rows.append(Row(label, *(str(sum(n.move == kind for n in x.notes)) for x in both)))
+    for x, y in zip(a.notes, b.notes, strict=True):
+        first, second = _figure(x), _figure(y)
+        if first != second:
+            beat = plain(float(x.onset) + 1)
+            words = say("{note} at beat {beat}", note=note_words(name(x)), beat=beat)
+            rows.append(Row(words, first, second))
+    return tuple(rows)
+
+
+def _length(q: Fraction) -> str:
+    """A quarter length in words a teacher uses: ``1 1/2 beats`` counted in quarters."""
+    whole, part = divmod(q, 1)
+    text = str(whole) if whole or not part else ""
+    if part:
+        text = f"{text} {part}".strip()
+    return say("{text} beat", text=text) if q <= 1 else say("{text} beats", text=text)
+
+
+def _figure(n: FingeredNote) -> str:
+    if n.string is None:
+        return say("not played")
+    place = say(
+        "string {string} fret {fret} finger {finger} {right}",
+        string=n.string,
+        fret=n.fret,
+        finger=n.left,
+        right=n.right,
+    )
+    if n.held >= n.duration:
+        return place
+    held = say("held {held} of {written}", held=_length(n.held), written=_length(n.duration))
+    return f"{place}, {held}"

@@ -1,0 +1,82 @@
+"""Names of notes and keys, and numbers, as the chosen language writes them.
+
+What the code holds is English spelling with ASCII signs (``Bb4``, ``F# minor``). German
+calls B natural H and B flat B, has Fis and Es for F sharp and E flat, and writes minor
+keys small (Duden, "Tonbezeichnungen"; from memory).
+"""
+
+from __future__ import annotations
+
+import re
+
+from workbench.language.speech import chosen
+
+_PITCH = re.compile(r"^([A-Ga-g])(#{0,3}|b{0,3})(-?\d+)?$")
+_KEY = re.compile(r"^([A-G])(#{0,3}|b{0,3})[ ]?(major|minor)?$")
+_REAL = {"#": "♯", "b": "♭"}
+
+
+def pitch_words(name: str) -> str:
+    """A note's name, with its octave where ``name`` has one: ``Bb4`` is B♭4, in German B4.
+    What is no note name comes back as it is."""
+    found = _PITCH.match(name)
+    if not found:
+        return name
+    step, signs, octave = found[1].upper(), found[2], found[3] or ""
+    if chosen() == "de":
+        return _german(step, signs) + octave
+    return step + "".join(_REAL[s] for s in signs) + octave
+
+
+def note_words(name: str) -> str:
+    """A note's name without its octave."""
+    return pitch_words(name.rstrip("0123456789").rstrip("-"))
+
+
+def key_words(name: str) -> str:
+    """A key's name: ``Bb major`` is B♭ major, in German B-Dur; ``E minor`` is e-Moll.
+    What is no key name comes back as it is."""
+    found = _KEY.match(name.strip())
+    if not found:
+        return name
+    step, signs, mode = found[1], found[2], found[3] or ""
+    if chosen() == "de":
+        tonic = _german(step, signs)
+        if mode == "minor":
+            tonic = tonic.lower()
+        return tonic + {"major": "-Dur", "minor": "-Moll", "": ""}[mode]
+    return f"{step}{''.join(_REAL[s] for s in signs)} {mode}".strip()
+
+
+def _german(step: str, signs: str) -> str:
+    if step == "B":
+        if signs == "b":
+            return "B"
+        step = "H"
+    if not signs:
+        return step
+    if signs[0] == "#":
+        return step + "is" * len(signs)
+    # Es and As drop the vowel of the ending, and B flat flat is Heses
+    first = "s" if step in "EA" else "es"
+    return step + first + "es" * (len(signs) - 1)
+
+
+def decimal(value: float, places: int = 1) -> str:
+    """A number with so many decimals: 1.5, in German 1,5. No minus before nothing."""
+    text = f"{value:.{places}f}"
+    if text.startswith("-") and not text.strip("-0."):
+        text = text[1:]
+    return text.replace(".", ",") if chosen() == "de" else text
+
+
+def plain(value: float) -> str:
+    """A number with the decimals it needs, at most six figures: 2, 1.5, in German 1,5."""
+    text = f"{value:g}"
+    return text.replace(".", ",") if chosen() == "de" else text
+
+
+def percent(share: float, places: int = 0) -> str:
+    """A share of 1 in per cent: 98%, in German 98 %."""
+    figure = decimal(share * 100, places)
+    return f"{figure}\u00a0%" if chosen() == "de" else f"{figure}%"
