@@ -97,7 +97,7 @@ def test_the_controls_change_the_manner_and_are_remembered(heard_window, open_wi
 
 def test_a_change_of_tempo_while_it_plays_goes_on_from_there(qtbot, heard_window):
     window = heard_window
-    window.session.select(0)
+    window.conductor.set_manner(loop=True)
     window.conductor.play(spans.WHOLE)
     qtbot.waitUntil(lambda: now(window) and now(window).position >= 0, timeout=WAIT)
     window.player.tempo.setValue(150)
