@@ -62,6 +62,16 @@
         <translation>&amp;Zurück ins Regal</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>&amp;Backups</source>
+        <translation>&amp;Sicherungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Backups …</source>
+        <translation>&amp;Sicherungen …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_menu.py"/>
         <location filename="../../workbench/ui/note_scope.py"/>
         <source>&amp;Bar</source>
@@ -71,6 +81,11 @@
         <location filename="../../workbench/ui/new_piece_dialog.py"/>
         <source>&amp;Bars</source>
         <translation>T&amp;akte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>&amp;Begin a new store</source>
+        <translation>&amp;Neuen Speicher beginnen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/handout_dialog.py"/>
@@ -179,6 +194,11 @@
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Empty the bin …</source>
+        <translation>&amp;Papierkorb leeren …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Error report …</source>
         <translation>&amp;Fehlerbericht …</translation>
     </message>
@@ -227,6 +247,11 @@
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Forget a student …</source>
+        <translation>Schüler &amp;vergessen …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Free note or bar</source>
         <translation>Ton oder Takt frei&amp;geben</translation>
     </message>
@@ -265,6 +290,11 @@
         <location filename="../../workbench/ui/plan_view.py"/>
         <source>&amp;From day</source>
         <translation>&amp;Ab Tag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;From the other window's state to mine</source>
+        <translation>&amp;Vom Stand des anderen Fensters zu meinem</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -339,6 +369,11 @@
         <translation>S&amp;prung …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;Keep both</source>
+        <translation>&amp;Beide behalten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/learning.py"/>
         <source>&amp;Keep it</source>
         <translation>&amp;Behalten</translation>
@@ -386,6 +421,11 @@
         <translation>Text g&amp;rößer</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Later</source>
+        <translation>&amp;Später</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_dialog.py"/>
         <source>&amp;Lay it out anew</source>
         <translation>&amp;Neu einrichten</translation>
@@ -416,6 +456,11 @@
         <translation>&amp;Lektionen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Lessons with changes</source>
+        <translation>&amp;Lektionen mit Änderungen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>&amp;Level</source>
         <translation>Ni&amp;veau</translation>
@@ -440,6 +485,11 @@
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>&amp;Measured hand …</source>
         <translation>Ge&amp;messene Hand …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;Mine stands</source>
+        <translation>&amp;Meiner gilt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -575,7 +625,13 @@
         <translation>Ab jetzt Schätzung &amp;drucken</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Put back</source>
+        <translation>&amp;Zurückholen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
     </message>
@@ -605,9 +661,15 @@
         <translation>Wiederholungen und Sprün&amp;ge</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>&amp;Restore</source>
         <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>&amp;Restore the backup</source>
+        <translation>Sicherung &amp;wiederherstellen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score_menu.py"/>
@@ -715,6 +777,11 @@
         <translation>St&amp;udio</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Take in an archive …</source>
+        <translation>Archiv &amp;aufnehmen …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices.py"/>
         <source>&amp;Take it</source>
         <translation>&amp;Nehmen</translation>
@@ -738,6 +805,16 @@
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Text size</source>
         <translation>Te&amp;xtgröße</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;Theirs stands</source>
+        <translation>&amp;Der andere gilt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Throw away</source>
+        <translation>&amp;Wegwerfen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_menu.py"/>
@@ -774,6 +851,11 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>&amp;Transparent ground</source>
         <translation>&amp;Transparenter Grund</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>&amp;Try again</source>
+        <translation>&amp;Noch einmal versuchen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -923,6 +1005,11 @@
         <translation>„{title}“ hat keine Töne zum Lernen; lesen Sie Noten ein, die Töne enthalten.</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>'{title}' has no notes, so no key suits it better than another.</source>
+        <translation>„{title}“ hat keine Noten, darum liegt keine Tonart besser als eine andere.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/grip_sheet.py"/>
         <source>'{title}' has {n} grips, more than one page can show readably; print the handout, which shows the new and hard ones.</source>
         <translation>„{title}“ hat {n} Griffe, mehr, als eine Seite lesbar zeigen kann; drucken Sie das Arbeitsblatt, das die neuen und schweren zeigt.</translation>
@@ -952,6 +1039,11 @@
         <location filename="../../workbench/handout/products.py"/>
         <source>'{what}' cannot be printed; choose one of {known}.</source>
         <translation>„{what}“ kann nicht gedruckt werden; wählen Sie eines von {known}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>'{word}' is no way to arrange; choose one of {known}.</source>
+        <translation>„{word}“ ist keine Art zu bearbeiten; möglich sind {known}.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/sound.py"/>
@@ -1222,6 +1314,11 @@
         <translation>Ein gespeicherter Fingersatz</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archiving.py"/>
+        <source>A kept state</source>
+        <translation>Ein aufbewahrter Stand</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/edits/meters.py"/>
         <source>A key has at most seven sharps or flats; choose one of the list.</source>
         <translation>Eine Tonart hat höchstens sieben Kreuze oder B; wählen Sie eine aus der Liste.</translation>
@@ -1384,11 +1481,6 @@
         <translation>A bis G</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>About {notes} cannot be reached by this hand.</source>
-        <translation>Etwa {notes} sind für diese Hand nicht erreichbar.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>About {n} minute in all.</source>
         <translation>Insgesamt etwa {n} Minute.</translation>
@@ -1435,6 +1527,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/openers.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
         <source>All files (*)</source>
         <translation>Alle Dateien (*)</translation>
     </message>
@@ -1442,6 +1535,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>All four right-hand fingers pluck at once, the top note a little louder.</source>
         <translation>Alle vier Finger der rechten Hand zupfen zugleich, der oberste Ton etwas lauter.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>All lessons for {name}, the name in groups and in earlier states, and the older backups, will be gone for good. This cannot be undone. Archives and printed pages are yours to look after.</source>
+        <translation>Alle Lektionen für {name}, der Name in Gruppen und früheren Ständen und die älteren Sicherungen sind dann endgültig fort. Das lässt sich nicht rückgängig machen. Um Archive und gedruckte Blätter kümmern Sie sich selbst.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -1520,6 +1618,16 @@
         <translation>Alle Techniken</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Archive of all lessons</source>
+        <translation>Archiv aller Lektionen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Archives (*.pluckwright)</source>
+        <translation>Archive (*.pluckwright)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Arranger</source>
         <translation>Bearbeitung</translation>
@@ -1571,6 +1679,11 @@
         <translation>Wie eingegeben</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>As written the piece does not lie on this instrument; it is moved {way}, to {key}.</source>
+        <translation>Wie notiert liegt das Stück nicht auf diesem Instrument; es wird verschoben: {way}, nach {key}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>At the joins</source>
         <translation>An den Übergängen</translation>
@@ -1596,6 +1709,11 @@
         <translation>B mit einer römischen Zahl: Barré in diesem Bund.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>B&amp;ackups</source>
+        <translation>Sich&amp;erungen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/keeping.py"/>
         <source>Back to '{name}'</source>
         <translation>Zurück zu „{name}“</translation>
@@ -1606,10 +1724,30 @@
         <translation>Zurück zur Lektion (Esc)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Back up &amp;now</source>
+        <translation>&amp;Jetzt sichern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Backing up</source>
+        <translation>Es wird gesichert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>Backspace, Delete</source>
         <translation>Rücktaste, Entf</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Backups</source>
+        <translation>Sicherungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Backups of the lesson store</source>
+        <translation>Sicherungen des Lektionsspeichers</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -1653,7 +1791,7 @@
         <translation>Takt {bar} gewählt</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/spots.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <location filename="../../workbench/commands/finger.py"/>
         <source>Bar {bar}, beat {beat}</source>
         <translation>Takt {bar}, Schlag {beat}</translation>
@@ -1828,6 +1966,11 @@
         <translation>Vorher</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archiving.py"/>
+        <source>Before the archive was merged</source>
+        <translation>Bevor das Archiv aufgenommen wurde</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/why_not.py"/>
         <source>Being worked out …</source>
         <translation>Wird berechnet …</translation>
@@ -1847,6 +1990,11 @@
         <location filename="../../workbench/ui/technique_shelf.py"/>
         <source>Both have {shared}; it has besides {alone}.</source>
         <translation>Beide haben {shared}; hier kommt dazu: {alone}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score_menu.py"/>
+        <source>Both stems on &amp;one string</source>
+        <translation>Beide Hälse auf &amp;einer Saite</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/playing_fields.py"/>
@@ -1881,6 +2029,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
@@ -1999,9 +2148,19 @@
         <translation>Ändern: {what}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Changed in two windows</source>
+        <translation>In zwei Fenstern geändert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/finger.py"/>
         <source>Changed to suit the instrument</source>
         <translation>Für das Instrument geändert</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>Changes that were not saved</source>
+        <translation>Änderungen, die nicht gespeichert wurden</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/text_file.py"/>
@@ -2121,7 +2280,7 @@
         <translation>Klicken Sie auf einen Tag, um zu ihm zu gehen; die Pfeiltasten gehen von Tag zu Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Click a note to move it.</source>
         <translation>Klicken Sie einen Ton an, um ihn zu verlegen.</translation>
     </message>
@@ -2220,12 +2379,18 @@
         <translation>Konzertukulele, hohes G</translation>
     </message>
     <message>
+        <location filename="../../workbench/instrument/table.py"/>
+        <source>Concert ukulele, low G</source>
+        <translation>Konzertukulele, tiefes G</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/book.py"/>
         <source>Contents</source>
         <translation>Inhalt</translation>
     </message>
     <message>
         <location filename="../../workbench/store/lessons.py"/>
+        <location filename="../../workbench/ui/keeper.py"/>
         <source>Copy of '{title}'</source>
         <translation>Kopie von „{title}“</translation>
     </message>
@@ -2474,6 +2639,12 @@
         <translation>Jede Zeile ist ein Takt, wie er gespielt wird, Wiederholungen ausgeschrieben. Wählen Sie mit den Pfeiltasten oder einem Klick einen anderen Takt: Alles andere im Fenster folgt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/score_menu.py"/>
+        <source>Each stem on a &amp;string of its own</source>
+        <translation>Jeder Hals auf &amp;eigener Saite</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/archiving.py"/>
         <location filename="../../workbench/store/lessons.py"/>
         <source>Edit</source>
         <translation>Bearbeitung</translation>
@@ -2482,6 +2653,11 @@
         <location filename="../../workbench/engraving/charts.py"/>
         <source>Effort and cut notes along the bars</source>
         <translation>Aufwand und gekürzte Töne im Verlauf der Takte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Empty the bin</source>
+        <translation>Papierkorb leeren</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
@@ -2550,11 +2726,6 @@
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>Every bar once, as written, instead of as played ({key})</source>
         <translation>Jeden Takt einmal wie notiert statt wie gespielt ({key})</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>Every note stays as it is.</source>
-        <translation>Jeder Ton bleibt, wie er ist.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/plan_sheet.py"/>
@@ -2872,6 +3043,11 @@
         <translation>For&amp;mat</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Forget a student</source>
+        <translation>Schüler vergessen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>Forget what &amp;was learnt</source>
         <translation>Gelerntes verge&amp;ssen</translation>
@@ -2932,18 +3108,19 @@
         <translation>Bund</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <location filename="../../workbench/ui/neck.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>Fretboard</source>
         <translation>Griffbrett</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Fretboard in bar {bar}</source>
         <translation>Griffbrett in Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Fretboard in the pickup</source>
         <translation>Griffbrett im Auftakt</translation>
     </message>
@@ -2956,6 +3133,11 @@
         <location filename="../../workbench/ui/player/following.py"/>
         <source>Fretboard: what is heard in bar {bar}</source>
         <translation>Griffbrett: was in Takt {bar} erklingt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/archiving.py"/>
+        <source>From an archive</source>
+        <translation>Aus einem Archiv</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/plan_view.py"/>
@@ -3164,6 +3346,11 @@
         <translation>Hilfe</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Highest fret {fret}: choose a fret from 1 to 24.</source>
+        <translation>Höchster Bund {fret}: Wählen Sie einen Bund von 1 bis 24.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/playing_fields.py"/>
         <source>Highest-numbered string to string 1, then @ and the scale length in millimetres</source>
         <translation>Saite mit der höchsten Nummer bis Saite 1, dann @ und die Mensur in Millimetern</translation>
@@ -3303,6 +3490,12 @@
         <location filename="../../workbench/ui/why_not.py"/>
         <source>It cuts {n} notes:</source>
         <translation>Er kürzt {n} Töne:</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>It holds your students' names: keep it to yourself.</source>
+        <translation>Darin stehen die Namen Ihrer Schüler: Behalten Sie es für sich.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/shape.py"/>
@@ -3655,6 +3848,11 @@
         <translation>Lektion „{title}“ ist im Lektionsspeicher beschädigt: Ihr aktueller Stand fehlt; gehen Sie auf eine Fassung zurück oder stellen Sie den Speicher aus einer Kopie wieder her.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/conflict.py"/>
+        <source>Lesson '{title}' was changed in another window meanwhile; nothing was overwritten. Choose which of the two stands.</source>
+        <translation>Die Lektion „{title}“ wurde inzwischen in einem anderen Fenster geändert; nichts wurde überschrieben. Wählen Sie, welcher der beiden Stände gilt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>Lesson history</source>
         <translation>Verlauf der Lektion</translation>
@@ -3706,6 +3904,11 @@
         <location filename="../../workbench/ui/shelf_pieces.py"/>
         <source>Lessons made of the piece keep their music</source>
         <translation>Lektionen zu diesem Stück behalten ihre Musik</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>Lessons with changes</source>
+        <translation>Lektionen mit Änderungen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_dialog.py"/>
@@ -3891,9 +4094,19 @@
         <translation>Takte werden gemessen</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <source>Merging</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/player/bar.py"/>
         <source>Metronome</source>
         <translation>Metronom</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Mine becomes a lesson of its own; theirs is shown</source>
+        <translation>Mein Stand wird eine eigene Lektion; der andere wird gezeigt</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -3943,6 +4156,11 @@
         <translation>Teil verschieben</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/arrange.py"/>
+        <source>Moved {way}. Kept: {tune} of the tune, {bass} of the bass, {inner} of the inner notes.</source>
+        <translation>Verschoben: {way}. Erhalten: {tune} der Melodie, {bass} des Basses, {inner} der Mittelstimmen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/blocks.py"/>
         <source>Music</source>
         <translation>Musik</translation>
@@ -3971,6 +4189,11 @@
         <location filename="../../workbench/ui/printed_job.py"/>
         <source>MusicXML holds strings, frets and the fingers of both hands; MIDI the notes as they sound, in playing order.</source>
         <translation>MusicXML enthält Saiten, Bünde und die Finger beider Hände; MIDI die Töne, wie sie klingen, in Spielfolge.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>My last change is given up</source>
+        <translation>Meine letzte Änderung wird aufgegeben</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/material.py"/>
@@ -4125,6 +4348,11 @@
         <translation>Als Nächstes: {title}, Stufe {grade}</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>No backup of the lesson store can be written into {folder} ({fault}); make room or change the folder's rights.</source>
+        <translation>In {folder} lässt sich keine Sicherung des Lektionsspeichers schreiben ({fault}); schaffen Sie Platz oder ändern Sie die Rechte des Ordners.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/harmony_view.py"/>
         <source>No bar has three different notes, so that no chord is named.</source>
         <translation>Kein Takt hat drei verschiedene Töne, daher wird kein Akkord benannt.</translation>
@@ -4158,6 +4386,11 @@
         <location filename="../../workbench/commands/lessons.py"/>
         <source>No lesson fits.</source>
         <translation>Keine Lektion passt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>No lesson is for a student yet.</source>
+        <translation>Noch ist keine Lektion für einen Schüler.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window.py"/>
@@ -4196,11 +4429,6 @@
         <translation>Kein Ton ist gekürzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>No note needs a fret above {top_fret}.</source>
-        <translation>Kein Ton braucht einen Bund über {top_fret}.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/recent.py"/>
         <source>No other lesson yet</source>
         <translation>Noch keine andere Lektion</translation>
@@ -4224,11 +4452,6 @@
         <location filename="../../workbench/teaching/sectioning.py"/>
         <source>No section begins at this bar; choose a bar where one does.</source>
         <translation>In diesem Takt beginnt kein Teil; wählen Sie einen Takt, in dem einer beginnt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>No sharps or flats in the signature.</source>
-        <translation>Keine Vorzeichen.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/shape.py"/>
@@ -4353,6 +4576,11 @@
         <translation>Es gibt keine Unterschiede.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>Nothing is missing in it.</source>
+        <translation>Es fehlt nichts darin.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/fit.py"/>
         <source>Nothing is put in force; without --dry-run it is.</source>
         <translation>Nichts wird in Kraft gesetzt; ohne --dry-run schon.</translation>
@@ -4376,6 +4604,11 @@
         <location filename="../../workbench/ui/plan_view.py"/>
         <source>Nothing of the plan is left to be played.</source>
         <translation>Im Plan ist nichts mehr zu spielen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Nothing that can be seen.</source>
+        <translation>Nichts, was man sehen kann.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -4449,6 +4682,11 @@
         <translation>Ein Finger greift zwei oder mehr Saiten, nicht alle; legen Sie ihn auf die Seite.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>One is made every day and kept for a week, then one a week and one a month. They lie beside the store: copy them to another disk now and then.</source>
+        <translation>Jeden Tag wird eine gemacht und eine Woche behalten, danach eine je Woche und eine je Monat. Sie liegen neben dem Speicher: Kopieren Sie sie ab und zu auf einen anderen Datenträger.</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>One note keeps sounding while another voice moves on above or below it.</source>
         <translation>Ein Ton klingt weiter, während sich eine andere Stimme darüber oder darunter bewegt.</translation>
@@ -4507,6 +4745,11 @@
         <location filename="../../workbench/ui/note_attach.py"/>
         <source>Open the lesson that teaches the move</source>
         <translation>Die Lektion zu dieser Technik öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>Open the lesson with the changes; undo takes them back</source>
+        <translation>Die Lektion mit den Änderungen öffnen; Rückgängig nimmt sie zurück</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/script_files.py"/>
@@ -4696,6 +4939,7 @@
         <translation>Griffbild {grip}</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archiving.py"/>
         <location filename="../../workbench/store/pieces.py"/>
         <source>Piece '{title}'</source>
         <translation>Stück „{title}“</translation>
@@ -4751,6 +4995,16 @@
         <location filename="../../workbench/ui/plan_view.py"/>
         <source>Planning the practice</source>
         <translation>Übeplan erstellen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/session.py"/>
+        <source>Play a note on one string</source>
+        <translation>Einen Ton auf einer Saite spielen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/session.py"/>
+        <source>Play a note on two strings</source>
+        <translation>Einen Ton auf zwei Saiten spielen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/plan_items.py"/>
@@ -4967,9 +5221,19 @@
         <translation>Legen Sie mindestens einen Ton auf einen anderen Platz oder Finger.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>Put back: {label}</source>
+        <translation>Zurückgeholt: {label}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/report_dialog.py"/>
         <source>Put the report on the clipboard</source>
         <translation>Den Bericht in die Zwischenablage kopieren</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Put the selected backup in the store's place; what is there is moved aside</source>
+        <translation>Die gewählte Sicherung an die Stelle des Speichers setzen; was dort ist, wird beiseitegelegt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_rejected.py"/>
@@ -4992,8 +5256,8 @@
         <translation>R</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <location filename="../../workbench/ui/neck_reach.py"/>
-        <location filename="../../workbench/ui/window.py"/>
         <source>Reach {reach} mm of {comfort} mm in comfort.</source>
         <translation>Spannweite {reach} mm von bequemen {comfort} mm.</translation>
     </message>
@@ -5138,6 +5402,16 @@
         <location filename="../../workbench/ui/menus.py"/>
         <source>S&amp;maller text</source>
         <translation>&amp;Text kleiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>Sa&amp;fe keeping</source>
+        <translation>Aufbe&amp;wahren</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>Save all in an &amp;archive …</source>
+        <translation>Alles in ein &amp;Archiv schreiben …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
@@ -5450,6 +5724,11 @@
         <translation>Sopranukulele, hohes G</translation>
     </message>
     <message>
+        <location filename="../../workbench/instrument/table.py"/>
+        <source>Soprano ukulele, low G</source>
+        <translation>Sopranukulele, tiefes G</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
         <source>Sound (*.wav)</source>
         <translation>Tondatei (*.wav)</translation>
@@ -5564,6 +5843,7 @@
         <location filename="../../workbench/handout/plan_sheet.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
         <location filename="../../workbench/ui/shelf_model.py"/>
         <source>Student</source>
         <translation>Für wen</translation>
@@ -5696,6 +5976,11 @@
         <translation>Fingersatz &amp;{number} nehmen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Take in an archive</source>
+        <translation>Archiv aufnehmen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/estimate_row.py"/>
         <source>Take it</source>
         <translation>Übernehmen</translation>
@@ -5760,6 +6045,11 @@
         <location filename="../../workbench/teaching/seen.py"/>
         <source>Takes up again {again}; adds {added}.</source>
         <translation>Greift auf: {again}; dazu kommt: {added}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Taking in the archive</source>
+        <translation>Das Archiv wird aufgenommen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/pack_words.py"/>
@@ -6030,6 +6320,27 @@
         <translation>Der &amp;Bericht</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The backup cannot be put in place of {file} ({fault}); make room or change the folder's rights.</source>
+        <translation>Die Sicherung lässt sich nicht an die Stelle von {file} setzen ({fault}); schaffen Sie Platz oder ändern Sie die Rechte des Ordners.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>The backup is in place.</source>
+        <translation>Die Sicherung ist eingesetzt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>The backup is {path}.</source>
+        <translation>Die Sicherung ist {path}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The backup {path} is damaged itself ({what}); choose another one.</source>
+        <translation>Die Sicherung {path} ist selbst beschädigt ({what}); wählen Sie eine andere.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
         <source>The barre finger must arch to let an open string nearer the floor ring.</source>
         <translation>Der Barréfinger muss sich wölben, damit eine leere Saite näher am Boden klingt.</translation>
@@ -6055,6 +6366,11 @@
         <translation>Die Takte des Originals sind nicht mehr die dieser Stunde; es lässt sich nicht dagegen spielen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>The bin is empty.</source>
+        <translation>Der Papierkorb ist leer.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>The chords met most: {chords}.</source>
         <translation>Die häufigsten Akkorde: {chords}.</translation>
@@ -6063,16 +6379,6 @@
         <location filename="../../workbench/teaching/demo.py"/>
         <source>The demo pieces are missing; they belong in {folder}: install the program from its complete folder.</source>
         <translation>Die Beispielstücke fehlen; sie gehören in {folder}: Installieren Sie das Programm aus seinem vollständigen Ordner.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>The effort is estimated from open strings and frets, not fingered.</source>
-        <translation>Der Aufwand ist aus leeren Saiten und Bünden geschätzt, ohne Fingersatz.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>The effort was measured on {bars} bars, the densest among them.</source>
-        <translation>Der Aufwand wurde an {bars} Takten gemessen, den dichtesten darunter.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_view.py"/>
@@ -6111,8 +6417,8 @@
         <translation>Der Finger kommt auf der nächsten Saite zur Ruhe, für einen volleren Melodieton.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <location filename="../../workbench/ui/teaching_page.py"/>
-        <location filename="../../workbench/ui/window.py"/>
         <source>The fingering is being worked out …</source>
         <translation>Der Fingersatz wird berechnet …</translation>
     </message>
@@ -6250,9 +6556,24 @@
         <translation>Auf dem Arbeitsblatt steht {printed}; die Schätzung ist jetzt {now}. Die gedruckte Stufe bleibt, bis Sie sie ändern.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>The highest note lies at fret {top_fret} or above.</source>
-        <translation>Der höchste Ton liegt im Bund {top_fret} oder darüber.</translation>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The last change is not saved yet; it is tried again.</source>
+        <translation>Die letzte Änderung ist noch nicht gespeichert; es wird weiter versucht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/leaving.py"/>
+        <source>The last change is not saved. Close again to leave all the same: it is written aside and offered at the next start.</source>
+        <translation>Die letzte Änderung ist nicht gespeichert. Schließen Sie noch einmal, um trotzdem zu gehen: Sie ist beiseitegelegt und wird beim nächsten Start angeboten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>The last changes of {n} lesson are not in it: {titles}.</source>
+        <translation>Die letzten Änderungen von {n} Lektion sind nicht darin: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>The last changes of {n} lessons are not in it: {titles}.</source>
+        <translation>Die letzten Änderungen von {n} Lektionen sind nicht darin: {titles}.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/exercises.py"/>
@@ -6276,6 +6597,16 @@
         <translation>Die Lektion ist wieder wie in „{name}“; „Rückgängig“ nimmt es zurück.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson is saved now.</source>
+        <translation>Die Lektion ist jetzt gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>The lesson store cannot be opened</source>
+        <translation>Der Lektionsspeicher lässt sich nicht öffnen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/opening.py"/>
         <source>The lesson store {file} cannot be opened ({fault}); check the folder, or name another place in {variable}.</source>
         <translation>Der Lektionsspeicher {file} kann nicht geöffnet werden ({fault}); prüfen Sie den Ordner oder nennen Sie in {variable} einen anderen Ort.</translation>
@@ -6284,6 +6615,11 @@
         <location filename="../../workbench/store/opening.py"/>
         <source>The lesson store {file} is a folder; name a file in it.</source>
         <translation>Der Lektionsspeicher {file} ist ein Ordner; nennen Sie eine Datei darin.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/opening.py"/>
+        <source>The lesson store {file} is empty: what was in it is lost, or it was never made. Restore a backup, or delete the file to start a new store.</source>
+        <translation>Der Lektionsspeicher {file} ist leer: Sein Inhalt ist verloren, oder er wurde nie angelegt. Stellen Sie eine Sicherung wieder her, oder löschen Sie die Datei, um einen neuen zu beginnen.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/opening.py"/>
@@ -6316,6 +6652,11 @@
         <translation>In den Lektionsspeicher {place} schreibt gerade ein anderes Programm; schließen Sie es oder versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The lesson store {place} is damaged ({what}); restore a backup: Lesson, Safe keeping, Backups.</source>
+        <translation>Der Lektionsspeicher {place} ist beschädigt ({what}); stellen Sie eine Sicherung wieder her: Lektion, Aufbewahren, Sicherungen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/faults.py"/>
         <source>The lesson store {place} is damaged and was left as it is; put a copy of it back, or move it away to start a new one.</source>
         <translation>Der Lektionsspeicher {place} ist beschädigt und wurde nicht angetastet; spielen Sie eine Kopie zurück oder verschieben Sie ihn, um einen neuen zu beginnen.</translation>
@@ -6324,6 +6665,16 @@
         <location filename="../../workbench/store/faults.py"/>
         <source>The lesson store {place} is no lesson store (or is damaged) and was left as it is; put a copy of it back, or name another place in PLUCKWRIGHT_DB.</source>
         <translation>Der Lektionsspeicher {place} ist kein Lektionsspeicher (oder beschädigt) und wurde nicht angetastet; spielen Sie eine Kopie zurück oder nennen Sie in PLUCKWRIGHT_DB einen anderen Ort.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The lesson store {place} is older than its backup of {day}: changes are missing in it. Look at the backups: Lesson, Safe keeping, Backups.</source>
+        <translation>Der Lektionsspeicher {place} ist älter als seine Sicherung vom {day}: Es fehlen Änderungen darin. Sehen Sie nach den Sicherungen: Lektion, Aufbewahren, Sicherungen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>The lesson store {place} is sound.</source>
+        <translation>Der Lektionsspeicher {place} ist in Ordnung.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/faults.py"/>
@@ -6337,8 +6688,8 @@
     </message>
     <message>
         <location filename="../../workbench/store/opening.py"/>
-        <source>The lesson store {place} was written by a newer version of the program (its tables are at {found}, this version knows {known}) and was left as it is; update the program.</source>
-        <translation>Der Lektionsspeicher {place} wurde von einer neueren Programmversion geschrieben (seine Tabellen sind auf {found}, diese Version kennt {known}) und wurde nicht angetastet; aktualisieren Sie das Programm.</translation>
+        <source>The lesson store {place} was written by a newer version of the program; it can be read here and is left as it is. Update the program to work on it.</source>
+        <translation>Der Lektionsspeicher {place} wurde von einer neueren Version des Programms geschrieben; er kann hier gelesen werden und bleibt, wie er ist. Aktualisieren Sie das Programm, um daran zu arbeiten.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
@@ -6349,6 +6700,21 @@
         <location filename="../../workbench/ui/note_attach.py"/>
         <source>The lesson this note leads to is no longer on the shelf; point to another one, or remove the link.</source>
         <translation>Die Lektion, auf die dieser Hinweis verweist, ist nicht mehr im Regal; wählen Sie eine andere oder entfernen Sie den Verweis.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson was changed in another window meanwhile; choose which state stands.</source>
+        <translation>Die Lektion wurde inzwischen in einem anderen Fenster geändert; wählen Sie, welcher Stand gilt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson was changed in another window too; both changes are kept.</source>
+        <translation>Die Lektion wurde auch in einem anderen Fenster geändert; beide Änderungen sind behalten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson was changed in another window; its newest state is shown now. Look at it, then try again.</source>
+        <translation>Die Lektion wurde in einem anderen Fenster geändert; jetzt wird ihr neuester Stand gezeigt. Sehen Sie ihn an und versuchen Sie es dann noch einmal.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -6536,9 +6902,9 @@
         <translation>Derselbe Ton mehrmals mit wechselnden Fingern, jeder so klar wie der erste.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
-        <source>The score is marked {key}, and moving it does not change its mode: {wanted} was taken by its key signature, which is that of {same}.</source>
-        <translation>Die Noten stehen in {key}; das Versetzen ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen, und die sind die von {same}.</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>The score is marked {key}, and moving it does not change its mode: {wanted} was taken by its key signature.</source>
+        <translation>Die Noten stehen in {key}, und Verschieben ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading.py"/>
@@ -6581,6 +6947,21 @@
         <translation>Der gewählte Ton</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/faults.py"/>
+        <source>The server has no database for the lesson store {place}; check its name in PLUCKWRIGHT_DB, or have it made.</source>
+        <translation>Der Server hat keine Datenbank für den Lektionsspeicher {place}; prüfen Sie den Namen in PLUCKWRIGHT_DB, oder lassen Sie sie anlegen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/faults.py"/>
+        <source>The server lets this user only look at the lesson store {place}, so nothing was saved; ask whoever looks after the server for the right to write.</source>
+        <translation>Der Server lässt diesen Benutzer den Lektionsspeicher {place} nur ansehen, daher wurde nichts gespeichert; bitten Sie den Betreuer des Servers um das Recht zu schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/faults.py"/>
+        <source>The server of the lesson store {place} does not let this user in; check the user's name and password in PLUCKWRIGHT_DB.</source>
+        <translation>Der Server des Lektionsspeichers {place} lässt diesen Benutzer nicht ein; prüfen Sie Benutzernamen und Passwort in PLUCKWRIGHT_DB.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>The shape has {frets} places, but {instrument} has {strings} strings; give one fret for each, from the highest-numbered string to string 1.</source>
         <translation>Die Form hat {frets} Stellen, aber {instrument} hat {strings} Saiten; geben Sie für jede einen Bund an, von der Saite mit der höchsten Nummer bis zu Saite 1.</translation>
@@ -6604,6 +6985,32 @@
         <location filename="../../workbench/ui/spans_dialog.py"/>
         <source>The span of 1 and 4 must be the widest of the three.</source>
         <translation>Die Spannweite von 1 und 4 muss die größte der drei sein.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>The store cannot be moved aside ({fault}).</source>
+        <translation>Der Speicher lässt sich nicht beiseitelegen ({fault}).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>The store could not take these changes when they were made; they were written aside. Put them back into their lessons, or throw them away.</source>
+        <translation>Der Lektionsspeicher konnte diese Änderungen nicht annehmen, als sie gemacht wurden; sie wurden beiseitegelegt. Holen Sie sie in ihre Lektionen zurück, oder werfen Sie sie weg.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>The store does not take them yet; they stay where they are.</source>
+        <translation>Der Lektionsspeicher nimmt sie noch nicht an; sie bleiben, wo sie sind.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>The store that is there is moved aside, not deleted</source>
+        <translation>Der vorhandene Speicher wird beiseitegelegt, nicht gelöscht</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>The store {place} lies on a server; its backups are made there.</source>
+        <translation>Der Speicher {place} liegt auf einem Server; seine Sicherungen werden dort gemacht.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/export.py"/>
@@ -6677,9 +7084,9 @@
         <translation>Die ganze Stelle im Tempo, dreimal hintereinander ohne Fehler.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
-        <source>The whole piece goes {way} {octaves}{further}: from {low} to {high} it would lie badly on an instrument from {lowest} to {highest}.</source>
-        <translation>Das ganze Stück geht {octaves} {way}{further}: von {low} bis {high} läge es schlecht auf einem Instrument von {lowest} bis {highest}.</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>The whole piece goes {way} beyond what was asked: elsewhere the tune leaves the instrument.</source>
+        <translation>Das ganze Stück geht über das Gewünschte hinaus {way}: Sonst verlässt die Melodie das Instrument.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/app.py"/>
@@ -6717,6 +7124,16 @@
         <translation>Dann die Stelle, jedes Mal etwas schneller, wenn sie zweimal gelungen ist.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>There are no backups of it yet.</source>
+        <translation>Es gibt noch keine Sicherungen davon.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>There are no backups yet.</source>
+        <translation>Es gibt noch keine Sicherungen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/learning.py"/>
         <source>There are no choices to learn from yet; pin some fingers or take another fingering in a few bars first.</source>
         <translation>Es gibt noch keine Entscheidungen, aus denen sich lernen lässt; legen Sie zuerst einige Finger fest oder nehmen Sie in einigen Takten einen anderen Fingersatz.</translation>
@@ -6736,6 +7153,11 @@
         <location filename="../../workbench/ui/export_dialog.py"/>
         <source>There is a file of that name; it will be replaced.</source>
         <translation>Es gibt schon eine Datei dieses Namens; sie wird ersetzt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>There is no backup {n}; 'backup --list' tells the numbers.</source>
+        <translation>Es gibt keine Sicherung {n}; „backup --list“ nennt die Nummern.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/app.py"/>
@@ -6773,6 +7195,11 @@
         <location filename="../../workbench/sound/programme.py"/>
         <source>There is nothing to play here; choose a bar with music.</source>
         <translation>Hier ist nichts zu spielen; bitte einen Takt mit Musik wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>They are offered again at the next start</source>
+        <translation>Sie werden beim nächsten Start wieder angeboten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/menu.py"/>
@@ -6821,6 +7248,11 @@
         <translation>Das ist ein Fehler von uns ({what}); {report}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>This lesson was changed here and in another window, in the same place. Nothing is lost: what gives way stays in the history or as a lesson of its own.</source>
+        <translation>Diese Lektion wurde hier und in einem anderen Fenster an derselben Stelle geändert. Nichts geht verloren: Was weicht, bleibt im Verlauf oder als eigene Lektion.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <source>This music is on your shelf already: '{title}', with {lessons}. Open it, or make another lesson on the same piece.</source>
         <translation>Diese Musik steht schon in Ihrem Regal: „{title}“ ({lessons}). Öffnen Sie sie, oder legen Sie eine weitere Lektion zum selben Stück an.</translation>
@@ -6844,6 +7276,11 @@
         <location filename="../../workbench/ui/edits.py"/>
         <source>This note is an open string and takes no left finger; move it to another string to stop it.</source>
         <translation>Dieser Ton ist eine leere Saite und braucht keinen linken Finger; legen Sie ihn auf eine andere Saite, um ihn zu greifen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>This note is written with one stem; only two can be two strings.</source>
+        <translation>Diese Note hat nur einen Hals; nur zwei Hälse können zwei Saiten sein.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/changes_list.py"/>
@@ -7105,6 +7542,11 @@
         <translation>Unter der Tabulatur: {hand}, p Daumen, i Zeige-, m Mittel-, a Ringfinger.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Undo brings theirs back</source>
+        <translation>Rückgängig holt den anderen zurück</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>Undo histor&amp;y …</source>
         <translation>&amp;Verlauf …</translation>
@@ -7276,6 +7718,11 @@
         <translation>Was sich geändert hat</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>What differs</source>
+        <translation>Was sich unterscheidet</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/notice.py"/>
         <source>What happened …</source>
         <translation>Was ist passiert …</translation>
@@ -7358,6 +7805,11 @@
         <translation>Was als Nächstes kommt</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>What was changed after the backup cannot be told and is lost.</source>
+        <translation>Was nach der Sicherung geändert wurde, lässt sich nicht feststellen und ist verloren.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/base.py"/>
         <source>What was last looked at</source>
         <translation>Das zuletzt Angesehene</translation>
@@ -7368,6 +7820,12 @@
         <translation>Was gemessen wurde, das Schwerste zuerst</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>What was there lies in {path}.</source>
+        <translation>Was dort war, liegt in {path}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/compare_dialog.py"/>
         <source>What would the other choice cost?</source>
         <translation>Was würde die andere Wahl kosten?</translation>
@@ -7376,6 +7834,11 @@
         <location filename="../../workbench/ui/tour.py"/>
         <source>What you will say in this bar. Press Ctrl+N, choose what the note is about, and write a sentence; Ctrl+Return keeps it.</source>
         <translation>Was Sie in diesem Takt sagen werden. Drücken Sie Strg+N, wählen Sie, worum es geht, und schreiben Sie einen Satz; Strg+Eingabe übernimmt ihn.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/leaving.py"/>
+        <source>What you wrote can be kept nowhere; copy it before you close again.</source>
+        <translation>Was Sie geschrieben haben, kann nirgends abgelegt werden; kopieren Sie es, bevor Sie noch einmal schließen.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
@@ -7483,7 +7946,7 @@
         <translation>Weite Spreizung: {reach} mm; diese Hand spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Wide: warm up first, and stop if it hurts.</source>
         <translation>Weit: erst aufwärmen, und aufhören, wenn es wehtut.</translation>
     </message>
@@ -7598,6 +8061,11 @@
         <translation>{pitch} schreiben</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Writing the archive</source>
+        <translation>Das Archiv wird geschrieben</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
         <source>Writing the exercise</source>
         <translation>Übung wird gespeichert</translation>
@@ -7684,6 +8152,11 @@
         <translation>ein Klassenheft aus mehreren Lektionen</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a fifth</source>
+        <translation>eine Quinte</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>a finger has to be put down</source>
         <translation>ein Finger muss aufgesetzt werden</translation>
@@ -7724,6 +8197,11 @@
         <translation>ein Finger außerhalb des gewählten Wechselschlags</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a fourth</source>
+        <translation>eine Quarte</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>a fretted note where the open string sounds</source>
         <translation>ein gegriffener Ton, wo die leere Saite klingt</translation>
@@ -7749,14 +8227,39 @@
         <translation>ein gehaltener Ton wird gekürzt</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a major seventh</source>
+        <translation>eine große Septime</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a major sixth</source>
+        <translation>eine große Sexte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a major third</source>
+        <translation>eine große Terz</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a minor seventh</source>
+        <translation>eine kleine Septime</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a minor sixth</source>
+        <translation>eine kleine Sexte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a minor third</source>
+        <translation>eine kleine Terz</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>a more relaxed hand</source>
         <translation>eine lockerere Hand</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>a new note needs its string</source>
-        <translation>ein neuer Ton braucht seine Saite</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -7774,14 +8277,24 @@
         <translation>ein Teil</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a semitone</source>
+        <translation>einen Halbton</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>a squarer hand, one finger a fret</source>
         <translation>eine ruhigere Hand, ein Finger je Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>a unison with another voice</source>
-        <translation>ein Einklang mit einer anderen Stimme</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a tone</source>
+        <translation>einen Ganzton</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a tritone</source>
+        <translation>einen Tritonus</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7807,11 +8320,6 @@
         <location filename="../../workbench/handout/words.py"/>
         <source>about {time}</source>
         <translation>etwa {time}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>above the highest fret ({note})</source>
-        <translation>über dem höchsten Bund ({note})</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7860,24 +8368,14 @@
         <translation>ein leichterer Saitenwechsel</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>an inner fifth above the bass</source>
-        <translation>eine innere Quinte über dem Bass</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>an inner note</source>
-        <translation>ein innerer Ton</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>an inner note that doubles another in the octave</source>
-        <translation>ein innerer Ton, der einen anderen in der Oktave verdoppelt</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>an octave</source>
         <translation>eine Oktave</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>another note that stays has the same name</source>
+        <translation>ein anderer Ton, der bleibt, hat denselben Namen</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7920,9 +8418,19 @@
         <translation>wie sie vorkommen</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>as written</source>
+        <translation>wie notiert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/playing_fields.py"/>
         <source>as written ({key})</source>
         <translation>wie notiert ({key})</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>as you wished</source>
+        <translation>auf Ihren Wunsch</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -7974,11 +8482,6 @@
         <translation>Takt {bar}, Schlag {beat}: {why}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>bar {first}</source>
-        <translation>Takt {first}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
         <location filename="../../workbench/ui/note_scope.py"/>
@@ -8016,7 +8519,6 @@
         <translation>Takt {bars}, insgesamt {n}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
         <location filename="../../workbench/music/edits/bars.py"/>
         <source>bars {first} to {last}</source>
         <translation>Takt {first} bis {last}</translation>
@@ -8026,6 +8528,11 @@
         <location filename="../../workbench/ui/note_scope.py"/>
         <source>bars {first}–{last}</source>
         <translation>Takt {first}–{last}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>bass</source>
+        <translation>Bass</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -8050,19 +8557,14 @@
         <translation>Glockenleiter</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>below the lowest string ({note})</source>
-        <translation>unter der tiefsten Saite ({note})</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>best key</source>
+        <translation>beste Tonart</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <source>between staff and tablature</source>
         <translation>zwischen Notensystem und Tabulatur wechseln</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>between the strings' ranges</source>
-        <translation>zwischen den Umfängen der Saiten</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/finger.py"/>
@@ -8071,6 +8573,11 @@
         <location filename="../../workbench/ui/grips.py"/>
         <source>cannot be played</source>
         <translation>nicht spielbar</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>cannot be read</source>
+        <translation>nicht lesbar</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/faults.py"/>
@@ -8144,6 +8651,11 @@
         <translation>dunkel</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/plan.py"/>
         <source>days with practice (default 6)</source>
         <translation>Tage mit Üben (sonst 6)</translation>
@@ -8190,10 +8702,24 @@
         <translation>doppelt punktierte {value}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>down</source>
-        <translation>abwärts</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>down an octave</source>
+        <translation>eine Oktave abwärts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>down {interval}</source>
+        <translation>{interval} abwärts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>down {word} octaves</source>
+        <translation>{word} Oktaven abwärts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>dropped</source>
+        <translation>weggelassen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -8207,6 +8733,7 @@
         <translation>Anfang</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/weights.py"/>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>easy</source>
         <translation>leicht</translation>
@@ -8254,6 +8781,11 @@
         <translation>wie ausgeliefert schätzen, gleich was aus Ihren Stufen gelernt wurde</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>every note stays as it is</source>
+        <translation>jeder Ton bleibt, wie er ist</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <source>everything else about the bar</source>
         <translation>alles Übrige zum Takt</translation>
@@ -8269,6 +8801,11 @@
         <translation>fehlgeschlagen: {reason}</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>faithful</source>
+        <translation>treu</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>fermata</source>
         <translation>Fermate</translation>
@@ -8277,6 +8814,16 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fewer fingers to put down</source>
         <translation>weniger Finger aufzusetzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>fifth</source>
+        <translation>Quinte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>file</source>
+        <translation>Datei</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -8666,6 +9213,11 @@
         <translation>in diesem Takt</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>inner motion</source>
+        <translation>Mittelstimme</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/words.py"/>
         <source>intermediate</source>
         <translation>Mittelstufe</translation>
@@ -8711,14 +9263,9 @@
         <translation>der Ton wird nicht gespielt</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>it lies {cause}; {name} moves with it</source>
-        <translation>der Ton liegt {cause}; {name} geht mit</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>its phrase ({bars})</source>
-        <translation>die Phrase ({bars})</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>it lies on the high fourth string, above the inner notes</source>
+        <translation>er liegt auf der hohen vierten Saite, über den Mittelstimmen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/rules_left.py"/>
@@ -8729,6 +9276,11 @@
         <location filename="../../workbench/fingering/legato.py"/>
         <source>its string is taken</source>
         <translation>die Saite wird gebraucht</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>its texts are no texts any more</source>
+        <translation>ihre Texte sind keine Texte mehr</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
@@ -8758,6 +9310,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/grading.json"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>key</source>
         <translation>Tonart</translation>
     </message>
@@ -8860,6 +9413,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>less work for fingers 3 and 4</source>
         <translation>weniger Arbeit für Finger 3 und 4</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>lessons</source>
+        <translation>Lektionen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -9042,6 +9600,11 @@
         <translation>kein Finger zweimal hintereinander</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>no fret above {fret}, {open} open strings</source>
+        <translation>kein Bund über {fret}, {open} leere Saiten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>no hand holds {notes} like this together</source>
         <translation>keine Hand hält {notes} so zusammen</translation>
@@ -9052,9 +9615,9 @@
         <translation>keine Handstellung erreicht {notes} zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>no hand reaches all notes of the chord at once</source>
-        <translation>keine Hand erreicht alle Töne des Akkords zugleich</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>no hand reaches it together with the others</source>
+        <translation>keine Hand erreicht ihn mit den anderen zusammen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9092,6 +9655,7 @@
         <translation>weder Kreuz noch Be</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
         <location filename="../../workbench/teaching/features.py"/>
         <source>no sharps or flats</source>
         <translation>keine Vorzeichen</translation>
@@ -9119,6 +9683,11 @@
         <source>none</source>
         <comment>capo</comment>
         <translation>keiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>not at all</source>
+        <translation>gar nicht</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/grades_dialog.py"/>
@@ -9184,6 +9753,11 @@
         <translation>Töne, die gekürzt werden müssen</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/grade.py"/>
         <source>nothing beyond first lessons</source>
         <translation>nichts über den Anfangsunterricht hinaus</translation>
@@ -9215,6 +9789,16 @@
         <location filename="../../workbench/ui/history_dialog.py"/>
         <source>now</source>
         <translation>jetzt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>octave</source>
+        <translation>Oktave</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/technique_shelf.py"/>
@@ -9273,12 +9857,7 @@
         <translation>ein Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>one of its notes lies</source>
-        <translation>einer seiner Töne liegt</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>one quarter</source>
         <translation>einer Viertel</translation>
     </message>
@@ -9329,6 +9908,11 @@
         <translation>übergehen, was frühere gespeicherte Lektionen dieses Schülers (oder dieser Gruppe) gelehrt haben</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>phrase</source>
+        <translation>Phrase</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../workbench/handout/teacher.py"/>
         <location filename="../../workbench/teaching/script_files.py"/>
@@ -9374,6 +9958,11 @@
         <location filename="../../workbench/handout/plan_grid.py"/>
         <source>play through</source>
         <translation>Durchspielen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>playable</source>
+        <translation>spielbar</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -9541,6 +10130,11 @@
         <translation>Muster der rechten Hand</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>root</source>
+        <translation>Grundton</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/likeness.py"/>
         <source>same grips as bar {bar}</source>
         <translation>gleiche Griffe wie in Takt {bar}</translation>
@@ -9618,6 +10212,11 @@
         <translation>sieben</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>seventh</source>
+        <translation>Septime</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/lesson.py"/>
         <source>several bars</source>
         <translation>mehrere Takte</translation>
@@ -9646,6 +10245,11 @@
         <location filename="../../resources/techniques/grading.json"/>
         <source>shifts</source>
         <translation>Lagenwechsel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>shortened</source>
+        <translation>gekürzt</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -9843,19 +10447,9 @@
         <translation>der Barré kommt oder geht</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>the bass</source>
-        <translation>der Bass</translation>
-    </message>
-    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the bass is not taken by the thumb</source>
         <translation>der Bass wird nicht mit dem Daumen genommen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>the bass {pitch} goes {way} to {other}: it cannot be struck together with the melody where it was.</source>
-        <translation>der Bass {pitch} geht {way} zu {other}: Er kann dort nicht zusammen mit der Melodie angeschlagen werden.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/script_view.py"/>
@@ -9891,11 +10485,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>the fingers keep the melody</source>
         <translation>die Finger behalten die Melodie</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>the grace note {name} goes with the note it led to.</source>
-        <translation>die Vorschlagsnote {name} fällt mit dem Ton weg, zu dem sie führt.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/seen.py"/>
@@ -9957,6 +10546,21 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>the handout</source>
         <translation>das Arbeitsblatt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>the instrument does not have it in any octave that is free</source>
+        <translation>das Instrument hat ihn in keiner freien Oktave</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>the instrument does not have it where it was</source>
+        <translation>das Instrument hat ihn an seiner Stelle nicht</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>the instrument has it in no octave below the tune</source>
+        <translation>das Instrument hat ihn in keiner Oktave unter der Melodie</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/seen.py"/>
@@ -10092,11 +10696,6 @@
         <translation>dieselbe Tonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>the same note is struck again on the only string left for it</source>
-        <translation>derselbe Ton wird auf der einzigen freien Saite neu angeschlagen</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>the selected bars</source>
         <translation>die gewählten Takte</translation>
@@ -10152,19 +10751,24 @@
         <translation>die schwächeren Finger haben die Arbeit</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>the whole of {name}</source>
-        <translation>{name} im Ganzen</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>the whole piece</source>
         <translation>das ganze Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>there is no string of its own for every note of the chord</source>
-        <translation>nicht jeder Ton des Akkords hat eine eigene Saite</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>there are more notes than strings</source>
+        <translation>es sind mehr Töne als Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>there it can be played with the others, below the tune</source>
+        <translation>dort ist er mit den anderen zu spielen, unter der Melodie</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>third</source>
+        <translation>Terz</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/harmony.py"/>
@@ -10258,6 +10862,11 @@
         <translation>Triolen</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>tune</source>
+        <translation>Melodie</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/form.py"/>
         <source>twice</source>
         <translation>zweimal</translation>
@@ -10284,15 +10893,24 @@
         <translation>rückgängig</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>up</source>
-        <translation>aufwärts</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>up an octave</source>
+        <translation>eine Oktave aufwärts</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/features.py"/>
         <source>up to fret {whole}</source>
         <translation>bis zum Bund {whole}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>up {interval}</source>
+        <translation>{interval} aufwärts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>up {word} octaves</source>
+        <translation>{word} Oktaven aufwärts</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10303,16 +10921,6 @@
         <location filename="../../workbench/ui/score_bar.py"/>
         <source>voice 1: the score's own ink, stems up, bold figures</source>
         <translation>Stimme 1: Farbe der Noten, Hälse nach oben, fette Ziffern</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/spots.py"/>
-        <source>voice {voice}</source>
-        <translation>Stimme {voice}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/spots.py"/>
-        <source>voice {voice} of part {part}</source>
-        <translation>Stimme {voice} von Part {part}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_writer.py"/>
@@ -10350,6 +10958,7 @@
         <translation>Ganze</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
         <location filename="../../workbench/sound/tracks.py"/>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>whole piece</source>
@@ -10364,6 +10973,11 @@
         <location filename="../../workbench/ui/note_words.py"/>
         <source>with a grip</source>
         <translation>mit einem Griff</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>with the others it would be hard to play</source>
+        <translation>mit den anderen zusammen wäre er schwer zu spielen</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/legato.py"/>
@@ -10556,11 +11170,6 @@ Ihr Text</translation>
         <translation>{before} nach {after}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{count} of its notes lie</source>
-        <translation>{count} seiner Töne liegen</translation>
-    </message>
-    <message>
         <location filename="../../workbench/music/form.py"/>
         <source>{count} passes and their endings</source>
         <translation>{count} Durchgängen und ihren Klammern</translation>
@@ -10609,6 +11218,11 @@ Ihr Text</translation>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>{effort} more effort</source>
         <translation>{effort} mehr Aufwand</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>{fault} Your change is kept in {path} meanwhile and is tried again.</source>
+        <translation>{fault} Ihre Änderung liegt inzwischen in {path}, und es wird weiter versucht.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/opening.py"/>
@@ -10799,6 +11413,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/store/archive.py"/>
         <source>{name} cannot be read: {reason}.</source>
         <translation>{name} kann nicht gelesen werden: {reason}.</translation>
     </message>
@@ -10873,6 +11488,11 @@ Ihr Text</translation>
         <translation>{name} ist ein Ordner; geben Sie eine Notendatei an: {formats}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} is a folder; name an archive.</source>
+        <translation>{name} ist ein Ordner; nennen Sie ein Archiv.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/loading.py"/>
         <source>{name} is a web page, not a score; use the download link of the page itself.</source>
         <translation>{name} ist eine Webseite, keine Notendatei; verwenden Sie den Download-Link auf der Seite selbst.</translation>
@@ -10934,8 +11554,18 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
+        <source>{name} is nested too deeply to be a score; export it again.</source>
+        <translation>{name} ist zu tief verschachtelt für Noten; exportieren Sie die Datei noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/loading.py"/>
         <source>{name} is no MIDI file: its header is missing; export it again.</source>
         <translation>{name} ist keine MIDI-Datei: Der Kopf fehlt; exportieren Sie die Datei neu.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} is no archive of lessons, or is damaged; get it again from where it was made.</source>
+        <translation>{name} ist kein Archiv von Lektionen oder ist beschädigt; holen Sie es noch einmal von dort, wo es gemacht wurde.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
@@ -10968,9 +11598,14 @@ Ihr Text</translation>
         <translation>{name} darf nicht gelesen werden; lassen Sie sich das Leserecht geben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{name} moves together, since {some} {cause}</source>
-        <translation>{name} geht zusammen, denn {some} {cause}</translation>
+        <location filename="../../workbench/music/apart.py"/>
+        <source>{name} needs more than {most} MB of memory to read and was given up; it is damaged, or it has to be split into its movements.</source>
+        <translation>{name} braucht zum Lesen mehr als {most} MB Speicher und wurde aufgegeben; die Datei ist beschädigt, oder sie muss in ihre Sätze geteilt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/apart.py"/>
+        <source>{name} takes too long to read and was given up; it is damaged, or it has to be split into its movements.</source>
+        <translation>{name} zu lesen dauert zu lange und wurde aufgegeben; die Datei ist beschädigt, oder sie muss in ihre Sätze geteilt werden.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
@@ -10978,9 +11613,19 @@ Ihr Text</translation>
         <translation>{name} wird entpackt weit größer, als Noten es je brauchen; die Datei wird nicht geöffnet.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} unpacks to more than lessons need; it is not opened.</source>
+        <translation>{name} enthält ausgepackt mehr, als Lektionen brauchen; es wird nicht geöffnet.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/loading.py"/>
         <source>{name} unpacks to {size} MB, far more than a score needs; it is not opened. Export the score again.</source>
         <translation>{name} wird entpackt {size} MB groß, weit mehr, als Noten brauchen; die Datei wird nicht geöffnet. Exportieren Sie die Noten neu.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} was written by a newer version of the program; update this one.</source>
+        <translation>{name} wurde von einer neueren Version des Programms geschrieben; aktualisieren Sie dieses.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/building.py"/>
@@ -11028,21 +11673,6 @@ Ihr Text</translation>
         <translation>{name}; der Ton wird wiederholt, bis ein anderer oder Stille gewählt wird. Das übliche A4 hat 440 Hz.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{notes} moved by an octave or shortened.</source>
-        <translation>{notes} um eine Oktave versetzt oder gekürzt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{notes} must be left out.</source>
-        <translation>{notes} müssen wegfallen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>{notes} notes at once are more than the instrument's {strings} strings</source>
-        <translation>{notes} Töne zugleich sind mehr als die {strings} Saiten des Instruments</translation>
-    </message>
-    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>{notes} notes at once, but only {strings} strings</source>
         <translation>{notes} Töne zugleich, aber nur {strings} Saiten</translation>
@@ -11076,6 +11706,11 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>{note} on string {string}, fret {fret}, finger {finger}</source>
         <translation>{note} auf Saite {string}, Bund {fret}, Finger {finger}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{number} octaves</source>
+        <translation>{number} Oktaven</translation>
     </message>
     <message>
         <location filename="../../workbench/sound/tracks.py"/>
@@ -11157,6 +11792,16 @@ Ihr Text</translation>
         <translation>{n} früheren Lektionen {whose}</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} end early</source>
+        <translation>{n} enden früher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} ends early</source>
+        <translation>{n} endet früher</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/verdict.py"/>
         <source>{n} fewer cut note</source>
         <translation>{n} gekürzter Ton weniger</translation>
@@ -11167,11 +11812,13 @@ Ihr Text</translation>
         <translation>{n} gekürzte Töne weniger</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>{n} flat</source>
         <translation>{n} Be</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>{n} flats</source>
         <translation>{n} Be</translation>
@@ -11188,15 +11835,43 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lesson</source>
         <translation>{n} Lektion</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lesson in the bin will be gone for good, with its history. This cannot be undone.</source>
+        <translation>{n} Lektion im Papierkorb ist dann mit ihrem Verlauf endgültig fort. Das lässt sich nicht rückgängig machen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lesson is gone for good.</source>
+        <translation>{n} Lektion ist endgültig fort.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lesson is in the archive.</source>
         <translation>{n} Lektion ist im Archiv.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lesson is in {path}.</source>
+        <translation>{n} Lektion ist in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson is new: {titles}.</source>
+        <translation>{n} Lektion ist neu: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson is newer here and stays; the archive's state is kept as a version: {titles}.</source>
+        <translation>{n} Lektion ist hier neuer und bleibt; der Stand des Archivs wird als Version behalten: {titles}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -11214,11 +11889,28 @@ Ihr Text</translation>
         <translation>{n} Lektion ist wieder im Regal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson was brought up to date, and what was here is kept as a version: {titles}.</source>
+        <translation>{n} Lektion wurde auf den neuen Stand gebracht, und was hier war, wird als Version behalten: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson was the same.</source>
+        <translation>{n} Lektion war gleich.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/book.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lessons</source>
         <translation>{n} Lektionen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lessons are gone for good.</source>
+        <translation>{n} Lektionen sind endgültig fort.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
@@ -11229,6 +11921,22 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lessons are in the bin; they can be restored from there.</source>
         <translation>{n} Lektionen sind im Papierkorb und lassen sich von dort wiederherstellen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lessons are in {path}.</source>
+        <translation>{n} Lektionen sind in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons are new: {titles}.</source>
+        <translation>{n} Lektionen sind neu: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons are newer here and stay; the archive's states are kept as versions: {titles}.</source>
+        <translation>{n} Lektionen sind hier neuer und bleiben; die Stände des Archivs werden als Versionen behalten: {titles}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -11244,6 +11952,31 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lessons are on the shelf again.</source>
         <translation>{n} Lektionen sind wieder im Regal.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lessons in the bin will be gone for good, with their histories. This cannot be undone.</source>
+        <translation>{n} Lektionen im Papierkorb sind dann mit ihren Verläufen endgültig fort. Das lässt sich nicht rückgängig machen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons were brought up to date, and what was here is kept as versions: {titles}.</source>
+        <translation>{n} Lektionen wurden auf den neuen Stand gebracht, und was hier war, wird als Versionen behalten: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons were the same.</source>
+        <translation>{n} Lektionen waren gleich.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} lie in another octave</source>
+        <translation>{n} liegen in einer anderen Oktave</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} lies in another octave</source>
+        <translation>{n} liegt in einer anderen Oktave</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -11284,6 +12017,32 @@ Ihr Text</translation>
         <translation>{n} Hinweis</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} note is left out</source>
+        <translation>{n} Ton wird weggelassen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} note lies in another octave or ends early</source>
+        <translation>{n} Ton liegt in einer anderen Oktave oder endet früher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/lengthless.py"/>
+        <source>{n} note of no or negative length was left out (bars {bars}{more}); check the score.</source>
+        <translation>{n} Note ohne oder mit negativer Länge wurde weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} note of the tune had to change</source>
+        <translation>{n} Ton der Melodie musste sich ändern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} note of the tune has to change</source>
+        <translation>{n} Ton der Melodie muss sich ändern</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <source>{n} notes</source>
         <translation>{n} Töne</translation>
@@ -11299,6 +12058,32 @@ Ihr Text</translation>
         <source>{n} notes</source>
         <comment>teaching</comment>
         <translation>{n} Hinweise</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} notes are left out</source>
+        <translation>{n} Töne werden weggelassen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} notes lie in another octave or end early</source>
+        <translation>{n} Töne liegen in einer anderen Oktave oder enden früher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/lengthless.py"/>
+        <source>{n} notes of no or negative length were left out (bars {bars}{more}); check the score.</source>
+        <translation>{n} Noten ohne oder mit negativer Länge wurden weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} notes of the tune had to change</source>
+        <translation>{n} Töne der Melodie mussten sich ändern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} notes of the tune have to change</source>
+        <translation>{n} Töne der Melodie müssen sich ändern</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/printing.py"/>
@@ -11378,11 +12163,13 @@ Ihr Text</translation>
         <translation>{n} gewählte Töne</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>{n} sharp</source>
         <translation>{n} Kreuz</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>{n} sharps</source>
         <translation>{n} Kreuze</translation>
@@ -11433,14 +12220,9 @@ Ihr Text</translation>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
-        <source>{octaves} octaves</source>
-        <translation>{octaves} Oktaven</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{open_share:.0%} of the notes can be open strings.</source>
-        <translation>{open_share:.0%} der Töne können leere Saiten sein.</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{octaves} and {interval}</source>
+        <translation>{octaves} und {interval}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
@@ -11458,11 +12240,12 @@ Ihr Text</translation>
         <translation>{page}: {n} Seiten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>{part} of a quarter</source>
         <translation>{part} einer Viertel</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archive.py"/>
         <location filename="../../workbench/ui/report_dialog.py"/>
         <source>{path} cannot be written ({fault}); choose another place.</source>
         <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
@@ -11491,6 +12274,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/store/archive.py"/>
         <source>{path} does not exist; check the name and the folder.</source>
         <translation>{path} gibt es nicht; prüfen Sie Namen und Ordner.</translation>
     </message>
@@ -11520,6 +12304,7 @@ Ihr Text</translation>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die darin geschrieben werden soll.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/arrange.py"/>
         <location filename="../../workbench/commands/export.py"/>
         <source>{path} is a folder; name the file to write, such as {name}.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
@@ -11528,6 +12313,11 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/pdf.py"/>
         <source>{path} is a folder; name the file to write, such as {path}/handout.pdf.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {path}/handout.pdf.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/arrange.py"/>
+        <source>{path} is written.</source>
+        <translation>{path} ist geschrieben.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/passage.py"/>
@@ -11591,14 +12381,24 @@ Ihr Text</translation>
         <translation>{piece} – {instrument}; notiert in {key}</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{pitch} ({role}) ends after {length}: its string is needed.</source>
+        <translation>{pitch} ({role}) endet nach {length}: Seine Saite wird gebraucht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{pitch} ({role}) goes {way} to {other}: {why}.</source>
+        <translation>{pitch} ({role}) geht {way} zu {other}: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{pitch} ({role}) is left out: {why}.</source>
+        <translation>{pitch} ({role}) wird weggelassen: {why}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} and {other} need the same string at once</source>
         <translation>{pitch} und {other} brauchen zugleich dieselbe Saite</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>{pitch} ends after {quarters}: {why}.</source>
-        <translation>{pitch} endet nach {quarters}: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/notes.py"/>
@@ -11614,11 +12414,6 @@ Ihr Text</translation>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} is an open string there and takes no finger</source>
         <translation>{pitch} ist dort eine leere Saite und braucht keinen Finger</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>{pitch} is left out, {what}: {why}.</source>
-        <translation>{pitch} fällt weg, {what}: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -11649,6 +12444,16 @@ Ihr Text</translation>
         <location filename="../../workbench/music/edits/line.py"/>
         <source>{pitch} lies outside what can be written; choose C0 to G9.</source>
         <translation>{pitch} liegt außerhalb dessen, was sich schreiben lässt; wählen Sie C0 bis G9.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{pitch} of the tune goes {way} to {other} with its phrase: the instrument does not have all of it as written.</source>
+        <translation>{pitch} der Melodie geht mit seiner Phrase {way} zu {other}: Das Instrument hat sie nicht ganz, wie sie notiert ist.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{pitch} of the tune goes {way} to {other}: the instrument does not have it in the octave of its phrase. Listen whether the tune bears it.</source>
+        <translation>{pitch} der Melodie geht {way} zu {other}: Das Instrument hat ihn nicht in der Oktave seiner Phrase. Hören Sie, ob die Melodie das verträgt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/why_table.py"/>
@@ -11731,6 +12536,11 @@ Ihr Text</translation>
         <translation>{share} % mehr Aufwand im ganzen Stück</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{share} of the grips suit the level</source>
+        <translation>{share} der Griffe passen zur Stufe</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/sound.py"/>
         <source>{target} is a folder; name the file to write, such as {name}.</source>
         <translation>{target} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
@@ -11811,6 +12621,11 @@ Ihr Text</translation>
         <translation>{time}, {minutes} min am Tag</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>{title} (my changes)</source>
+        <translation>{title} (meine Änderungen)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/grade.py"/>
         <source>{title} - {instrument}: {grade} (an estimate)</source>
         <translation>{title} – {instrument}: {grade} (geschätzt)</translation>
@@ -11861,6 +12676,11 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>{title}: {bar}, {kind}</source>
         <translation>{title}: {bar}, {kind}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>{title}: {label} ({when})</source>
+        <translation>{title}: {label} ({when})</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/plan.py"/>
@@ -11978,29 +12798,9 @@ Ihr Text</translation>
         <translation>{variable}: Der Treiber für eine „{driver}“-Datenbank ist nicht installiert; installieren Sie ihn mit pip oder nennen Sie eine SQLite-Datei.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{was} goes {way} to {pitch}: {why}.</source>
-        <translation>{was} geht {way} zu {pitch}: {why}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{was} is left out: the instrument has this note in no octave.</source>
-        <translation>{was} fällt weg: Das Instrument hat diesen Ton in keiner Oktave.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{was} lies {cause}, so it goes {way} to {pitch}.</source>
-        <translation>{was} liegt {cause} und geht deshalb {way} zu {pitch}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{way} an octave</source>
-        <translation>{way} um eine Oktave</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{way} {count} octaves</source>
-        <translation>{way} um {count} Oktaven</translation>
+        <location filename="../../workbench/store/opening.py"/>
+        <source>{variable}: this address of a database cannot be used; write one like postgresql://user@server/lessons, or the path of a file.</source>
+        <translation>{variable}: Diese Adresse einer Datenbank kann nicht verwendet werden; schreiben Sie eine wie postgresql://benutzer@server/lektionen oder den Pfad einer Datei.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/documents.py"/>
@@ -12048,12 +12848,12 @@ Ihr Text</translation>
         <translation>{which} Mal</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>{whole} quarters</source>
         <translation>{whole} Vierteln</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>{whole} {part} quarters</source>
         <translation>{whole} {part} Vierteln</translation>
     </message>
@@ -12066,36 +12866,6 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/material.py"/>
         <source>{words}; chords {chords}</source>
         <translation>{words}; Akkorde {chords}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} flat in the signature.</source>
-        <translation>{word} B als Vorzeichen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} flats in the signature.</source>
-        <translation>{word} B als Vorzeichen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} note</source>
-        <translation>{word} Ton</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} notes</source>
-        <translation>{word} Töne</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} sharp in the signature.</source>
-        <translation>{word} Kreuz als Vorzeichen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} sharps in the signature.</source>
-        <translation>{word} Kreuze als Vorzeichen.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>

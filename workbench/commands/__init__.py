@@ -9,6 +9,7 @@ imports nothing heavy, and ``run(options)``, which does the work and returns a
 VERBS = {
     "read": "show what a score holds: parts, bars, form",
     "keys": "rank the keys that suit the instrument and the hand",
+    "arrange": "lay a score on an instrument, and list what that altered",
     "finger": "finger a score for both hands",
     "shape": "finger a chord shape",
     "grade": "estimate the grade and the learning time",
@@ -19,6 +20,8 @@ VERBS = {
     "sound": "write the piece as plucked sound",
     "pack": "make the student's pack: sheet, tracks and a page that plays them",
     "lessons": "list the lessons that the store holds",
+    "archive": "carry lessons to another shelf in one open file",
+    "backup": "make, list or restore backups of the lesson store",
     "fit": "learn from the pins and fingerings that the teacher chose",
     "batch": "make handouts of all scores in a folder",
 }

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from workbench.instrument.model import Instrument
 from workbench.music.model import Piece
 from workbench.sound.timing import GRACE_SECONDS, Sounding
 
@@ -14,13 +13,14 @@ SLIDE_SECONDS = 0.022  # on every fret that a slide passes
 
 
 def as_played(
-    found: Sequence[Sounding], piece: Piece, instrument: Instrument | None
+    found: Sequence[Sounding], piece: Piece, slurs: Mapping[str, str]
 ) -> tuple[Sounding, ...]:
-    """The sounds of notes that are given by their start, then by pitch."""
+    """The sounds of notes that are given by their start, then by pitch. ``slurs`` gives for
+    every note that the left hand sounds the one it is slurred from."""
     made = _leading_graces(list(found), piece)
     made = _rolled(made, piece)
     made = one_at_a_time(made)
-    return _slurred(made, piece, instrument)
+    return _slurred(made, piece, slurs)
 
 
 def _leading_graces(found: list[Sounding], piece: Piece) -> list[Sounding]:
@@ -90,24 +90,26 @@ def one_at_a_time(found: Sequence[Sounding]) -> list[Sounding]:
 
 
 def _slurred(
-    found: list[Sounding], piece: Piece, instrument: Instrument | None
+    found: list[Sounding], piece: Piece, slurs: Mapping[str, str]
 ) -> tuple[Sounding, ...]:
     """Let slurred and slid notes carry on from the one before on their string."""
-    led_to = {note: False for note in slurred_notes(piece)} | _slid_notes(piece)
+    led_to = dict.fromkeys(slurs, False) | _slid_notes(piece)
     if not led_to:
         return tuple(found)
     out: list[Sounding] = []
     last_on: dict[int, int] = {}  # string: place in out
+    last_of: dict[str, int] = {}  # note: place in out
     for s in found:
-        place = last_on.get(s.string) if s.string is not None else None
+        slides = led_to.get(s.note, False)
+        place = last_on.get(s.string or 0) if slides else last_of.get(slurs.get(s.note, ""))
         before = out[place] if place is not None else None
         if (
             s.note in led_to
             and before is not None
             and place is not None
+            and before.string == s.string
             and s.node == before.node == 1
             and s.midi != before.midi
-            and before.voice == s.voice
             and before.end >= s.start - 0.05
         ):
             if led_to[s.note]:
@@ -122,6 +124,7 @@ def _slurred(
             s = replace(s, after=before, gain=before.gain)
         if s.string is not None:
             last_on[s.string] = len(out)
+        last_of[s.note] = len(out)
         out.append(s)
     return tuple(sorted(out, key=lambda s: (s.start, s.midi)))
 
@@ -142,22 +145,6 @@ def _slide(before: Sounding, to: Sounding) -> tuple[Sounding, list[Sounding]]:
         )  # fmt: skip
         steps.append(last)
     return first, steps
-
-
-def slurred_notes(piece: Piece) -> tuple[str, ...]:
-    """Ids of the notes that a slur of their voice leads to: its second to its last."""
-    out = []
-    open_in: dict[tuple[int, int], bool] = {}
-    for bar in piece.bars:
-        for n in sorted(bar.notes, key=lambda n: (n.onset, not n.grace)):
-            line = (n.part, n.voice)
-            if open_in.get(line):
-                out.append(n.id)
-            if n.slur_stop:
-                open_in[line] = False
-            if n.slur_start:
-                open_in[line] = True
-    return tuple(out)
 
 
 def _slid_notes(piece: Piece) -> dict[str, bool]:

@@ -6,13 +6,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from workbench.fingering.heard import heard
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.form import playing_order
 from workbench.music.model import Bar, Note, Piece
-from workbench.music.sounds import Sounds, sounds
+from workbench.music.slurs import slurred
+from workbench.music.sounds import sounds
 from workbench.sound.loudness import Loudness, gain_of
 
 SLOWEST, FASTEST = 10, 400  # percent of the written tempo
@@ -159,15 +161,25 @@ def soundings(
     """
     from workbench.sound.manner import as_played
 
-    fingered = _by_id(fingering)
-    level = Loudness(piece)
-    one = _as_sounds(piece, fingered)
-    shared: dict[str, list[str]] = {}
-    for name, lead in one.lead.items():
-        shared.setdefault(lead, []).append(name)
+    written, also = piece, dict[str, list[str]]()
+    if fingering is None:
+        shared = sounds(piece)
+        lead, piece = shared.of, shared.piece
+    else:
+        shares = {n.id: n.shares or n.id for bar in fingering.bars for n in bar.notes}
+
+        def lead(note: str) -> str:
+            return shares.get(note, note)
+
+        piece, fingering = heard(piece, fingering)
+    for one in written.notes:
+        if lead(one.id) != one.id:
+            also.setdefault(lead(one.id), []).append(one.id)
+    slurs = {lead(after): lead(before) for after, before in slurred(written).items()}
+    fingered, level = _by_id(fingering), Loudness(piece)
     found = []
     for time in times:
-        bar = one.piece.bars[time.index]
+        bar = piece.bars[time.index]
         quarter = time.seconds / float(bar.length) if bar.length else 0.0
         for note in bar.notes:
             hand = fingered.get(note.id)
@@ -175,20 +187,9 @@ def soundings(
                 continue
             loud = level.at(bar.index, note)
             made = _sounding(note, bar, time.start, quarter, hand, instrument, loud)
-            found.append(replace(made, also=tuple(shared.get(note.id, ()))))
+            found.append(replace(made, also=tuple(also.get(note.id, ()))))
     found.sort(key=lambda s: (s.start, s.midi))
-    return as_played(found, piece, instrument)
-
-
-def _as_sounds(piece: Piece, fingered: dict[str, FingeredNote]) -> Sounds:
-    """The piece with one note a sound; a unison that is fingered on two strings is two."""
-    first = sounds(piece)
-    apart = set()
-    for note, lead in first.lead.items():
-        one, other = fingered.get(note), fingered.get(lead)
-        if one and other and (one.string, one.fret) != (other.string, other.fret):
-            apart |= {note, lead}
-    return sounds(piece, apart) if apart else first
+    return as_played(found, piece, slurs)
 
 
 def _by_id(fingering: Fingering | None) -> dict[str, FingeredNote]:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from workbench.language.speech import mark, say
+from workbench.music.slurs import slurred
 from workbench.teaching.measure import WIDE, reach_of, reach_of_bar
 from workbench.teaching.occurrence import (
     Music,
@@ -88,7 +89,8 @@ def barres(music: Music) -> Iterator[Occurrence]:
             ids = tuple(
                 n.id
                 for n in bar.notes
-                if n.onset >= barre.onset and n.fret == barre.fret and n.left == barre.finger
+                if n.shares is None
+                and n.onset >= barre.onset and n.fret == barre.fret and n.left == barre.finger
             )
             name = "full-barre" if full else "partial-barre"
             yield Occurrence(name, bar.index, barre.onset, ids, say("fret {fret}", fret=barre.fret))
@@ -109,17 +111,20 @@ def stretch(music: Music) -> Iterator[Occurrence]:
 
 
 def slurs(music: Music) -> Iterator[Occurrence]:
-    """Two slurred notes of one voice on one string: the left hand sounds the second."""
-    for voice in sorted({n.voice for n in music.piece.notes}):
-        line = [(s, p) for s in music.strokes for p in s.notes if p.note.voice == voice]
-        inside = False
-        for (a, here), (_, there) in pairwise(line):
-            inside = (inside and not here.note.slur_stop) or here.note.slur_start
-            same = here.hands.string is not None and here.hands.string == there.hands.string
-            if not (inside and same) or here.note.midi == there.note.midi:
-                continue
-            name = "slur-up" if there.note.midi > here.note.midi else "slur-down"
-            yield Occurrence(name, a.bar, a.onset, (here.note.id, there.note.id))
+    """Two slurred notes on one string: the left hand sounds the second. From a grace note
+    the slur is told where its main note is."""
+    hands = {n.id: n for bar in music.fingering.bars for n in bar.notes}
+    lead = {i: n.shares or i for i, n in hands.items()}
+    struck = {p.note.id: s for s in music.strokes for p in s.notes}
+    joined = {lead[b]: lead[a] for b, a in slurred(music.piece).items() if {a, b} <= set(hands)}
+    for after, before in joined.items():
+        there, here = hands[after], hands[before]
+        if here.string is None or here.string != there.string:
+            continue
+        stroke = struck.get(before) or struck.get(after)
+        if stroke is not None:
+            name = "slur-up" if there.midi > here.midi else "slur-down"
+            yield Occurrence(name, stroke.bar, stroke.onset, (before, after))
 
 
 def high_position(music: Music) -> Iterator[Occurrence]:

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
     QFrame,
-    QLabel,
     QLineEdit,
     QPushButton,
     QScrollArea,
@@ -24,10 +23,10 @@ from PySide6.QtWidgets import (
 from workbench.fingering.types import Settings
 from workbench.instrument.table import HANDS
 from workbench.language.speech import mark, say
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lesson import Lesson, altered
 from workbench.ui import edits
 from workbench.ui.estimate_row import EstimateRow
-from workbench.ui.parts import Caution, Faint, Heading
+from workbench.ui.parts import Caution, Faint, Heading, Words
 from workbench.ui.session import Session
 
 NONE = -1  # a spin box at its special value: not given
@@ -161,7 +160,7 @@ class LessonPanel(QWidget):
         self.refresh()
 
     def _row(self, label: str, field: QWidget) -> None:
-        words = QLabel(label)
+        words = Words(label)
         words.setBuddy(field)
         field.setAccessibleName(label.replace("&", ""))
         self.form.addRow(words, field)
@@ -281,9 +280,9 @@ class LessonPanel(QWidget):
                 key=key,
             )
         self.music.setText(music)
-        self.changes.setText("\n".join(f"– {reason}" for reason in lesson.changes))
+        self.changes.setText("\n".join(f"– {reason}" for reason in altered(lesson)))
         for part in (self.changes, self.changes_heading):
-            part.setVisible(bool(lesson.changes))
+            part.setVisible(bool(lesson.changes or lesson.arranged))
         fingering = self._session.fingering
         if fingering:
             audit = fingering.audit

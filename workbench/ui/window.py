@@ -16,7 +16,6 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import (
     QApplication,
     QDialog,
-    QLabel,
     QMainWindow,
     QProgressBar,
     QPushButton,
@@ -26,24 +25,25 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.fingering.telling import words as told
 from workbench.language.speech import say
 from workbench.music.model import Piece
-from workbench.ui import layout, look
+from workbench.ui import layout, leaving, look
 from workbench.ui.bar_list import BarList
 from workbench.ui.choices import Choices
 from workbench.ui.legend import Legend
 from workbench.ui.lesson_panel import LessonPanel
 from workbench.ui.look import em
 from workbench.ui.menus import Menus
+from workbench.ui.moment_words import moment_words
 from workbench.ui.neck import NeckView
 from workbench.ui.note_panel import NotePanel
 from workbench.ui.notice import Notice
-from workbench.ui.parts import Faint, Heading
+from workbench.ui.parts import Faint, Heading, Words
 from workbench.ui.player.bar import PlayerBar, space_plays
 from workbench.ui.player.conductor import Conductor
 from workbench.ui.player.following import Follower
 from workbench.ui.score_view import ScoreView
+from workbench.ui.services import expect_a_score
 from workbench.ui.session import Session
 from workbench.ui.teaching_tabs import TeachingTabs
 
@@ -61,6 +61,7 @@ class Window(QMainWindow):
         self.dialog: Any = None  # the one that is open
         self.tour: Any = None  # while it is taken
         self._told_fault = ""
+        self.warned = False  # that something is not saved
         self.setWindowTitle("Pluckwright")
         self.setAcceptDrops(True)
         session.setParent(self)
@@ -88,6 +89,7 @@ class Window(QMainWindow):
         session.selected.connect(self.tell_moment)
         session.fingered.connect(self.tell_moment)
         session.failed.connect(self._failed)
+        session.conflicted.connect(lambda: leaving.choose_state(self))
         self.notice.report_button.clicked.connect(self.menus.show_report)
         session.told.connect(lambda words: self.statusBar().showMessage(words, 12_000))
         session.jobs.busy.connect(self._busy)
@@ -172,7 +174,7 @@ class Window(QMainWindow):
         self.across.setSizes([left, wide - left - right, right])
 
     def _make_status(self) -> None:
-        self.working = QLabel()
+        self.working = Words()
         self.progress = QProgressBar()
         self.progress.setAccessibleName(say("Progress"))
         self.progress.setMaximumWidth(em(self, 9))
@@ -232,37 +234,9 @@ class Window(QMainWindow):
 
     def tell_moment(self) -> None:
         """What the hand does in the selected bar, in words above the neck."""
-        bar, hands = self.session.bar, self.session.bar_hands
-        if bar is None:
-            self.neck_heading.setText(say("Fretboard"))
-            self.moment.setText("")
-            return
-        pickup = bar.number == "0"
-        self.neck_heading.setText(
-            say("Fretboard in the pickup")
-            if pickup
-            else say("Fretboard in bar {bar}", bar=bar.number)
-        )
-        if hands is None:
-            self.moment.setText(say("The fingering is being worked out …"))
-            return
-        comfort = self.session.hand.comfort_14
-        words = say(
-            "Reach {reach} mm of {comfort} mm in comfort.",
-            reach=round(hands.reach_mm), comfort=round(comfort),
-        )  # fmt: skip
-        if hands.reach_mm > comfort:
-            words += " " + say("Wide: warm up first, and stop if it hurts.")
-        note = self.session.note_hands
-        if note is not None:
-            from workbench.ui.grips import spoken
-
-            why = told(note.cut_reason or note.impossible)
-            said = spoken(note)
-            words = f"{said[:1].upper()}{said[1:]}. {why} {words}"
-        else:
-            words += " " + say("Click a note to move it.")
-        self.moment.setText(" ".join(words.split()))
+        heading, words = moment_words(self.session)
+        self.neck_heading.setText(heading)
+        self.moment.setText(words)
 
     def _rows_selected(self) -> None:
         self.notes.bars = self.bars.selected_bars
@@ -323,7 +297,10 @@ class Window(QMainWindow):
 
             self.show_dialog(ImportDialog(self.session, path, piece, self))
 
-        self.session.jobs.start("read", say("Reading the score"), lambda _: read(path), arrived)
+        self.session.jobs.start(
+            "read", say("Reading the score"),
+            lambda progress: read(path, tick=lambda: progress(-1.0)), arrived,
+        )  # fmt: skip
 
     def show_dialog(self, dialog: Any) -> None:
         """Open a dialog without stopping the rest of the program."""
@@ -352,6 +329,7 @@ class Window(QMainWindow):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):
+            expect_a_score()
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
@@ -391,6 +369,9 @@ class Window(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         """Keep what is half written, then go."""
         self.keep_all()
+        if not leaving.all_kept(self):
+            event.ignore()
+            return
         self.hide()  # what still runs may take a moment to stop
         self.conductor.close()
         self.session.close()
