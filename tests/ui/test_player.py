@@ -99,7 +99,7 @@ def test_a_change_of_tempo_while_it_plays_goes_on_from_there(qtbot, heard_window
     window = heard_window
     window.conductor.set_manner(loop=True)
     window.conductor.play(spans.WHOLE)
-    qtbot.waitUntil(lambda: now(window) and now(window).position >= 0, timeout=WAIT)
+    qtbot.waitUntil(lambda: bool(now(window)) and now(window).position >= 0, timeout=WAIT)
     window.player.tempo.setValue(150)
     qtbot.waitUntil(lambda: now(window).tempo == 150, timeout=WAIT)
     assert now(window).position >= 0

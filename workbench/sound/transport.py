@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import threading
 from collections import deque
 from collections.abc import Iterator
@@ -51,7 +52,10 @@ class Transport:
     def follow_with(self, rounds: Iterator[Round]) -> None:
         """Let other rounds come when the one that plays is over."""
         with self._lock:
-            self._rounds, self._next = rounds, None
+            waiting = [self._next] if self._next is not None else []
+            if self._boundary > self.delivered:
+                waiting = []  # the round that plays is followed by the others at once
+            self._rounds, self._next = itertools.chain(waiting, rounds), None
 
     def stop(self) -> None:
         """Fade out at once."""
