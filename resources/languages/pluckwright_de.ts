@@ -717,6 +717,11 @@
         <translation>&amp;Teil aus den gewählten Takten …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>&amp;Semitones</source>
+        <translation>Halb&amp;töne</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Shelf …</source>
         <translation>&amp;Regal …</translation>
@@ -1479,6 +1484,11 @@
         <location filename="../../workbench/ui/music_keys.py"/>
         <source>A to G</source>
         <translation>A bis G</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>A&amp;rrangement</source>
+        <translation>Bea&amp;rbeitung</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
@@ -2613,6 +2623,11 @@
         <translation>Kleine Taktbilder werden gezeichnet</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>Drawing the two fingerings</source>
+        <translation>Die beiden Fingersätze werden gezeichnet</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score_view.py"/>
         <source>Drop a score here, or choose Import from the Lesson menu.</source>
         <translation>Ziehen Sie Noten hierher, oder wählen Sie „Importieren“ im Menü „Lektion“.</translation>
@@ -2823,6 +2838,11 @@
         <location filename="../../workbench/ui/music_writer.py"/>
         <source>F7, Am/C …</source>
         <translation>F7, Am/C …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>Faithful keeps what can be kept; easy leaves out what makes it hard</source>
+        <translation>Treu behält, was zu behalten ist; leicht lässt weg, was es schwer macht</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/typed.py"/>
@@ -3165,6 +3185,11 @@
         <translation>Geben Sie entweder eine Tonart oder eine Zahl von Halbtönen an, nicht beides.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>Give every score more than 0 s and at least 256 MB.</source>
+        <translation>Geben Sie jeder Partitur mehr als 0 s und mindestens 256 MB.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_menu.py"/>
         <source>Give it to the next &amp;voice</source>
         <translation>In die nächste &amp;Stimme</translation>
@@ -3344,6 +3369,11 @@
         <location filename="../../workbench/ui/help_window.py"/>
         <source>Help</source>
         <translation>Hilfe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>Highest &amp;fret</source>
+        <translation>Höchster &amp;Bund</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/weights.py"/>
@@ -4427,6 +4457,16 @@
         <location filename="../../workbench/handout/teacher.py"/>
         <source>No note is cut.</source>
         <translation>Kein Ton ist gekürzt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>No note lies above this fret</source>
+        <translation>Kein Ton liegt über diesem Bund</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>No note of '{title}' lies on the neck of this instrument; choose another tuning.</source>
+        <translation>Keine Note von „{title}“ liegt auf dem Griffbrett dieses Instruments; wählen Sie eine andere Stimmung.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/recent.py"/>
@@ -5617,6 +5657,11 @@
         <translation>Gewählt: {note}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>Semitones up, or down where below 0; 0 is as written</source>
+        <translation>Halbtöne aufwärts, unter 0 abwärts; 0 ist wie notiert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_commands.py"/>
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Set a repeat</source>
@@ -5719,6 +5764,11 @@
         <translation>Kleinerer Text (-)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>So far best in {key}; the search goes on.</source>
+        <translation>Bisher am besten in {key}; die Suche geht weiter.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/instrument/table.py"/>
         <source>Soprano ukulele, high G</source>
         <translation>Sopranukulele, hohes G</translation>
@@ -5793,6 +5843,11 @@
         <location filename="../../workbench/ui/history_dialog.py"/>
         <source>Steps, the newest first</source>
         <translation>Schritte, der neueste zuerst</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>Stopped with {done} of {all} scores done; call it again with --resume to go on.</source>
+        <translation>Angehalten, {done} von {all} Partituren sind fertig; rufen Sie es noch einmal mit --resume auf, um weiterzumachen.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -8540,6 +8595,11 @@
         <translation>Schlag {beat}: {why}</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>beats cut off</source>
+        <translation>abgeschnittene Schläge</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/fit.py"/>
         <location filename="../../workbench/engraving/charts_grade.py"/>
         <source>before</source>
@@ -8744,11 +8804,6 @@
         <translation>leichte zuerst</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
-        <source>effort</source>
-        <translation>Aufwand</translation>
-    </message>
-    <message>
         <location filename="../../workbench/language/numbers.py"/>
         <source>eight</source>
         <comment>number</comment>
@@ -8895,6 +8950,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers on neighbouring strings</source>
         <translation>Finger auf benachbarten Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>fingers put down</source>
+        <translation>aufgesetzte Finger</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9531,6 +9591,11 @@
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>move the note to the string above or below</source>
         <translation>den Ton auf die Saite darüber oder darunter setzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>moves of the hand</source>
+        <translation>Lagenwechsel</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
@@ -10406,6 +10471,11 @@
         <translation>auf Saite {string} klingt im Bund {fret} {sounds}, nicht {pitch}</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>strings played open</source>
+        <translation>leer gespielte Saiten</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/grading.json"/>
         <source>strings plucked together</source>
         <translation>zugleich gezupfte Saiten</translation>
@@ -10953,6 +11023,11 @@
         <translation>was es gewichtet</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>where it lies best</source>
+        <translation>wo es am besten liegt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/edits/lengths.py"/>
         <source>whole note</source>
         <translation>Ganze</translation>
@@ -11311,6 +11386,11 @@ Ihr Text</translation>
         <translation>{heading} (Linkshänder: Saite 1 links)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/compare_dialog.py"/>
+        <source>{head}, as music</source>
+        <translation>{head}, als Noten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>{held} of {notes} notes are held for their full length; {percent} % of all written length sounds.</source>
         <translation>{held} von {notes} Tönen werden in voller Länge gehalten; {percent} % der notierten Länge klingen.</translation>
@@ -11334,11 +11414,6 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/playing_fields.py"/>
         <source>{key} ({steps} semitones)</source>
         <translation>{key} ({steps} Halbtöne)</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/music_dialog.py"/>
-        <source>{key} ({steps} semitones), as now</source>
-        <translation>{key} ({steps} Halbtöne), wie jetzt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_keys.py"/>
@@ -11491,6 +11566,11 @@ Ihr Text</translation>
         <location filename="../../workbench/store/archive.py"/>
         <source>{name} is a folder; name an archive.</source>
         <translation>{name} ist ein Ordner; nennen Sie ein Archiv.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>{name} is a link that leads nowhere; mend or delete it.</source>
+        <translation>{name} ist ein Verweis ins Leere; berichtigen oder löschen Sie ihn.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
@@ -11832,6 +11912,11 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/words.py"/>
         <source>{n} h</source>
         <translation>{n} h</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>{n} left out</source>
+        <translation>{n} weggelassen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
@@ -12195,11 +12280,6 @@ Ihr Text</translation>
         <translation>{n}-mal</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
-        <source>{n} unplayable</source>
-        <translation>{n} nicht spielbar</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <source>{n}nd</source>
         <translation>{n}.</translation>
@@ -12492,8 +12572,18 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/batch.py"/>
-        <source>{score}: its process died; the score is skipped, please report it.</source>
-        <translation>{score}: Der Prozess ist abgestürzt; diese Noten werden übergangen, bitte melden Sie das.</translation>
+        <source>{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more (--memory).</source>
+        <translation>{score} braucht mehr als {memory} MB; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--memory).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more (--seconds).</source>
+        <translation>{score} braucht mehr als {seconds:g} s; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--seconds).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>{score}: its process died; it may need more memory (--memory) or fewer parts (--parts 1).</source>
+        <translation>{score}: Der Prozess brach ab; vielleicht braucht er mehr Speicher (--memory) oder weniger Stimmen (--parts 1).</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
