@@ -30,7 +30,8 @@ class HandoutOptions:
     hands named for a left-handed player. ``studio`` and ``contact`` stand at
     the foot of every page. ``plan`` adds the practice plan as a table to tick,
     ``grips`` the boxes, ``care`` the health cautions, ``lines`` those for own words;
-    ``script`` and ``charts`` belong to the teacher's sheet alone."""
+    ``script`` and ``charts`` belong to the teacher's sheet alone. ``tracks`` names the
+    folder beside the page that holds practice tracks, "" where there is none."""
 
     paper: Literal["a4", "letter"] = "a4"
     audience: Literal["student", "teacher"] = "student"
@@ -44,6 +45,7 @@ class HandoutOptions:
     lines: bool = True
     script: bool = True
     charts: bool = True
+    tracks: str = ""
 
     def __post_init__(self) -> None:
         if self.paper not in PAPERS:

@@ -7,14 +7,14 @@ from typing import Any
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
-from workbench.language.names import key_words
+from workbench.arranging.weights import Wishes
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.ui import edits
 from workbench.ui.look import em
 from workbench.ui.parts import Caution, Faint
-from workbench.ui.playing_fields import PlayingFields, moved_words
+from workbench.ui.playing_fields import PlayingFields
 from workbench.ui.session import Session
 
 
@@ -30,18 +30,10 @@ class MusicDialog(QDialog):
         self.setWindowTitle(say("Instrument and key"))
         self.setAccessibleName(say("Instrument and key"))
         self.fields = PlayingFields(session)
-        self.fields.fill(piece, lesson.instrument, lesson.capo, lesson.hand)
+        wishes = Wishes(lesson.top_fret, lesson.strict)
+        self.fields.fill(piece, lesson.instrument, lesson.capo, lesson.hand, wishes)
         if lesson.transposition and not lesson.corrected:
-            self.fields.key.insertItem(
-                1,
-                say(
-                    "{key} ({moved}), as now",
-                    key=key_words(lesson.key),
-                    moved=moved_words(lesson.transposition),
-                ),
-                lesson.transposition,
-            )
-            self.fields.key.setCurrentIndex(1)
+            self.fields.choose_move(lesson.transposition)
         self.problem = Caution()
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
