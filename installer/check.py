@@ -102,6 +102,7 @@ def main(arguments):
     except machine.Stop as stop:
         machine.say(str(stop))
         return 2
+    libraries.provide_browser(say=machine.say)
     environment = dict(os.environ)
     environment.setdefault("QT_QPA_PLATFORM", "offscreen")
     environment["PYTHONUTF8"] = "1"

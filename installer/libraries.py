@@ -38,6 +38,7 @@ WINDOW = (
     ("libxcb-xfixes.so.0", "libxcb-xfixes0", "libxcb"),
     ("libxcb-xkb.so.1", "libxcb-xkb1", "libxcb"),
 )
+BROWSER = "chromium-headless-shell"
 #: Needed to hear a lesson; without it everything else works.
 SOUND = (("libasound.so.2", "libasound2", "alsa-lib"),)
 
@@ -71,6 +72,13 @@ def debian_name(package, run=subprocess.call):
     except OSError:
         newer = False
     return package + "t64" if newer else package
+
+
+def provide_browser(say=print):
+    """Install a headless browser for the tests of the student's pack where that is possible;
+    where it is not, they are skipped with the reason."""
+    if shutil.which(BROWSER) is None and can_install(family()):
+        apt_install([BROWSER], say)
 
 
 def provide_sound(say=print):

@@ -4302,16 +4302,16 @@
         <translation>MusicXML enthält Saiten, Bünde und die Finger beider Hände; MIDI die Töne, wie sie klingen, in Spielfolge.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
-        <source>My last change is given up</source>
-        <translation>Meine letzte Änderung wird aufgegeben</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/material.py"/>
         <location filename="../../workbench/handout/notes.py"/>
         <location filename="../../workbench/handout/plan_sheet.py"/>
         <source>My notes</source>
         <translation>Meine Notizen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>My state stays as a version</source>
+        <translation>Mein Stand bleibt als Version</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
@@ -7422,8 +7422,8 @@
     </message>
     <message>
         <location filename="../../workbench/ui/meeting_dialog.py"/>
-        <source>This lesson was changed here and in another window, in the same place. Nothing is lost: what gives way stays in the history or as a lesson of its own.</source>
-        <translation>Diese Lektion wurde hier und in einem anderen Fenster an derselben Stelle geändert. Nichts geht verloren: Was weicht, bleibt im Verlauf oder als eigene Lektion.</translation>
+        <source>This lesson was changed here and in another window, in the same place. Nothing is lost: what gives way stays in the history, as a version or as a lesson of its own.</source>
+        <translation>Diese Lektion wurde hier und in einem anderen Fenster an derselben Stelle geändert. Nichts geht verloren: Was weicht, bleibt im Verlauf, als Version oder als eigene Lektion.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/import_dialog.py"/>
@@ -7889,6 +7889,11 @@
         <location filename="../../workbench/ui/meeting_dialog.py"/>
         <source>What differs</source>
         <translation>Was sich unterscheidet</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>What gave way: {label}</source>
+        <translation>Was gewichen ist: {label}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/notice.py"/>

@@ -28,7 +28,7 @@ __all__ = ["Arranged", "Change", "arrange"]
 
 BEST_KEY = "best"
 MOST_SEMITONES = 60  # five octaves: more is a slip of the pen
-LIES_TUNE, LIES_REST = 0.02, 0.04  # a piece lies well where no more of its notes have to change
+LIES_TUNE, LIES_REST = 0.02, 0.1  # a piece lies well where no more of its notes have to change
 
 
 @dataclass(frozen=True)
