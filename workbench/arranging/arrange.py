@@ -29,7 +29,7 @@ __all__ = ["Arranged", "Change", "arrange"]
 
 BEST_KEY = "best"
 MOST_SEMITONES = 60  # five octaves: more is a slip of the pen
-LIES_TUNE, LIES_REST = 0.02, 0.04  # a piece lies well where no more of its notes have to change
+LIES_TUNE, LIES_REST = 0.02, 0.1  # a piece lies well where no more of its notes have to change
 
 
 @dataclass(frozen=True)
@@ -40,7 +40,7 @@ class Arranged:
     included; ``key`` the name of the key it is now in; ``changes`` lists every note that
     differs otherwise. ``kept`` holds the shares of tune, bass and inner notes that stayed;
     ``cost`` is the declared cost in thousandths, ``proved`` whether it is shown to be the
-    least.
+    least; ``wishes`` are those it was arranged under.
     """
 
     piece: Piece
@@ -50,6 +50,7 @@ class Arranged:
     kept: Kept = EVERYTHING
     cost: int = 0
     proved: bool = True
+    wishes: Wishes | None = None
 
 
 def arrange(
@@ -116,7 +117,7 @@ def arrange(
     done, changes = laid_piece(moved, sounds, laid, options, shift, wanted)
     return Arranged(
         done, move, moved.key.name, (*said, *changes), kept_shares(sounds, laid), laid.cost,
-        laid.proved,
+        laid.proved, options.wishes,
     )  # fmt: skip
 
 

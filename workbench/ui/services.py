@@ -12,14 +12,11 @@ from workbench.fingering.types import Alternative, Fingering, Pin
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
-from workbench.language.speech import mark
 from workbench.music.model import Piece
 from workbench.teaching.lesson import Lesson
 
 if TYPE_CHECKING:
     from workbench.handout.page import Extras
-
-SCORE_FILES = mark("Scores (*.musicxml *.xml *.mxl *.mid *.midi *.abc)")
 
 
 Done = Callable[[int, int], None]  # done, of all
@@ -75,10 +72,12 @@ def _arrange(piece: Piece, instrument: Instrument, **choice: Any) -> Any:
     return arrange(piece, instrument, **choice)
 
 
-def _candidates(piece: Piece, instrument: Instrument, hand: Hand) -> Any:
-    from workbench.arranging.keys import candidate_keys
+def _candidates(piece: Piece, instrument: Instrument, hand: Hand, **choice: Any) -> Any:
+    from workbench.arranging.keys import by_key, candidate_keys
 
-    return candidate_keys(piece, instrument, hand)
+    growing = choice.pop("growing", None)
+    told = (lambda found: growing(by_key(found))) if growing else None
+    return by_key(candidate_keys(piece, instrument, hand, growing=told, **choice))
 
 
 def engraving_in_this_thread() -> None:
@@ -115,7 +114,7 @@ class Services:
     solver: Callable[..., Solver] = _solver  # lesson, instrument, hand, progress
     read: Callable[..., Piece] = _read
     arrange: Callable[..., Any] = _arrange
-    candidates: Callable[[Piece, Instrument, Hand], Any] = _candidates
+    candidates: Callable[..., Any] = _candidates
     handout: Callable[..., int] = _handout  # lesson, fingering, path, options, extras
     demo: Callable[[], tuple[Lesson, ...]] = _demo
 
