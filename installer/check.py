@@ -8,6 +8,7 @@ if any failed. Standard library only.
 """
 
 import os
+import shutil
 import subprocess
 import sys
 import time
@@ -16,11 +17,19 @@ import libraries
 import machine
 
 BENCHMARKS = "tests/benchmarks"
+#: Where one of these is there, a test starts the program as a desktop does, in a window.
+DISPLAY_SERVERS = ("Xvfb", "Xorg", "X", "Xwayland")
 
 
 def workers():
     """How many test processes to run: one a core, at most four."""
     return max(1, min(4, os.cpu_count() or 1))
+
+
+def opens_windows():
+    """True where the tests can have a display of their own, or the developer has one."""
+    shown = any(os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY"))
+    return shown or any(shutil.which(server) for server in DISPLAY_SERVERS)
 
 
 def steps(full=False):
@@ -87,12 +96,13 @@ def main(arguments):
         return 2
     try:
         inner = machine.set_up("check")
-        rows = libraries.provide(window=False, say=machine.say)
+        rows = libraries.provide(window=opens_windows(), say=machine.say)
         if rows:
             raise machine.Stop(libraries.advice(rows, libraries.family()))
     except machine.Stop as stop:
         machine.say(str(stop))
         return 2
+    libraries.provide_browser(say=machine.say)
     environment = dict(os.environ)
     environment.setdefault("QT_QPA_PLATFORM", "offscreen")
     environment["PYTHONUTF8"] = "1"

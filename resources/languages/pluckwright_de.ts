@@ -26,6 +26,16 @@
         <translation> min</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>&amp;All bars</source>
+        <translation>&amp;Alle Takte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;All strings in turn</source>
+        <translation>&amp;Alle Saiten nacheinander</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/grades_dialog.py"/>
         <source>&amp;Apply the fit</source>
         <translation>Anpassung &amp;anwenden</translation>
@@ -73,6 +83,11 @@
         <translation>&amp;Takt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>&amp;Bar before</source>
+        <translation>&amp;Takt davor</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/new_piece_dialog.py"/>
         <source>&amp;Bars</source>
         <translation>T&amp;akte</translation>
@@ -98,6 +113,11 @@
         <translation>A&amp;kkorde</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Climb while a span is looped</source>
+        <translation>&amp;Steigern, während ein Ausschnitt als Schleife läuft</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/reading_view.py"/>
         <location filename="../../workbench/ui/why_not.py"/>
         <source>&amp;Close</source>
@@ -112,6 +132,11 @@
         <location filename="../../workbench/ui/choices.py"/>
         <source>&amp;Compare</source>
         <translation>&amp;Vergleichen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>&amp;Compare by ear</source>
+        <translation>Mit dem Ohr &amp;vergleichen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/new_piece_dialog.py"/>
@@ -163,6 +188,11 @@
         <translation>Gruppe &amp;auflösen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;Done</source>
+        <translation>&amp;Fertig</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>&amp;Dots an inch</source>
         <translation>Punkte pro &amp;Zoll</translation>
@@ -181,6 +211,11 @@
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Error report …</source>
         <translation>&amp;Fehlerbericht …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>&amp;Export sound …</source>
+        <translation>Klang e&amp;xportieren …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/why_not.py"/>
@@ -252,6 +287,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/player/trainer.py"/>
         <source>&amp;From</source>
         <translation>&amp;Von</translation>
     </message>
@@ -294,6 +330,11 @@
         <location filename="../../workbench/ui/note_attach.py"/>
         <source>&amp;Grip picture …</source>
         <translation>&amp;Griffbild …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>&amp;Grips</source>
+        <translation>&amp;Griffe</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/groups_dialog.py"/>
@@ -348,6 +389,7 @@
         <translation>&amp;Beide behalten</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/file_rows.py"/>
         <location filename="../../workbench/ui/learning.py"/>
         <source>&amp;Keep it</source>
         <translation>&amp;Behalten</translation>
@@ -491,6 +533,11 @@
         <translation>&amp;Weiter</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>&amp;Next bar</source>
+        <translation>&amp;Nächster Takt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/printing.py"/>
         <source>&amp;Next page</source>
         <translation>&amp;Nächste Seite</translation>
@@ -574,6 +621,16 @@
         <translation>Ton so &amp;festlegen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;Pitch of A4</source>
+        <translation>&amp;Höhe des A4</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>&amp;Play or stop</source>
+        <translation>Ab&amp;spielen oder anhalten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/note_dialogs.py"/>
         <source>&amp;Point to it</source>
         <translation>&amp;Verweisen</translation>
@@ -582,6 +639,11 @@
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>&amp;Practice in all</source>
         <translation>Üben ins&amp;gesamt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>&amp;Practice plan</source>
+        <translation>Ü&amp;beplan</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/grade_view.py"/>
@@ -625,6 +687,11 @@
         <translation>Wiederholungen und Sprün&amp;ge</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/file_rows.py"/>
+        <source>&amp;Replace</source>
+        <translation>&amp;Ersetzen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/backups_dialog.py"/>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>&amp;Restore</source>
@@ -649,6 +716,16 @@
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>&amp;Right hand</source>
         <translation>&amp;Rechte Hand</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Rounds at each tempo</source>
+        <translation>&amp;Runden in jedem Tempo</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>&amp;Same in {bars}</source>
+        <translation>&amp;Ebenso in {bars}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/report_dialog.py"/>
@@ -691,9 +768,24 @@
         <translation>Griff &amp;zeigen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;Silence</source>
+        <translation>S&amp;tille</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/reading_view.py"/>
         <source>&amp;Smaller</source>
         <translation>&amp;Kleiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Sound</source>
+        <translation>&amp;Klang</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Step</source>
+        <translation>&amp;Schritt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/history_dialog.py"/>
@@ -724,6 +816,11 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>&amp;Studio</source>
         <translation>St&amp;udio</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>&amp;Take back</source>
+        <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -787,6 +884,11 @@
         <translation>Tite&amp;l, Komponist, Bearbeitung …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;To</source>
+        <translation>&amp;Bis</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Tour of the window</source>
         <translation>&amp;Rundgang durch das Fenster</translation>
@@ -812,6 +914,11 @@
         <location filename="../../workbench/ui/music_menu.py"/>
         <source>&amp;Untie</source>
         <translation>Haltebogen löse&amp;n</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Use it</source>
+        <translation>&amp;Anwenden</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/versions_dialog.py"/>
@@ -1000,16 +1107,6 @@
         <translation>({seconds:.1f} s)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <source>**strong** (Ctrl+B)</source>
-        <translation>**stark** (Strg+B)</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <source>*emphasis* (Ctrl+I)</source>
-        <translation>*betont* (Strg+I)</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>+, -</source>
         <translation>+, -</translation>
@@ -1034,6 +1131,12 @@
         <location filename="../../workbench/commands/batch.py"/>
         <source>- about {n} min left</source>
         <translation>– noch etwa {n} min</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/pack.py"/>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>--a4 {hertz:g}: choose 390 to 470 hertz.</source>
+        <translation>--a4 {hertz:g}: bitte 390 bis 470 Hertz wählen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
@@ -1084,6 +1187,11 @@
         <location filename="../../workbench/ui/score_menu.py"/>
         <source>0, open string</source>
         <translation>0, leere Saite</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <source>00 whole piece at {tempo} percent</source>
+        <translation>00 ganzes Stück mit {tempo} Prozent</translation>
     </message>
     <message>
         <location filename="../../workbench/music/choosing.py"/>
@@ -1460,6 +1568,11 @@
         <translation>Hier sehen Sie alle Plätze des gewählten Tons. Doppelklicken Sie auf einen anderen: Der Ton wird dort festgelegt, und der übrige Fingersatz des Stücks richtet sich danach. Strg+Z nimmt es zurück.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Alone, or louder than the others</source>
+        <translation>Allein oder lauter als die anderen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>Alt+Up, Alt+Down</source>
@@ -1479,6 +1592,11 @@
         <location filename="../../workbench/ui/note_rejected.py"/>
         <source>An open string takes finger 0, a stopped note one of 1 to 4.</source>
         <translation>Eine leere Saite hat Finger 0, ein gegriffener Ton einen von 1 bis 4.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_words.py"/>
+        <source>Another pattern: {what}.</source>
+        <translation>Ein anderes Muster: {what}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_filters.py"/>
@@ -1519,6 +1637,11 @@
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Arranger</source>
         <translation>Bearbeitung</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>As &amp;fingered, then as written</source>
+        <translation>Wie &amp;gegriffen, dann wie notiert</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bar_list.py"/>
@@ -1651,6 +1774,8 @@
         <translation>Takt {bars} hat so keinen Fingersatz.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <source>Bar {bar}</source>
@@ -1693,6 +1818,11 @@
         <translation>Takt {bar}, Zählzeit {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Bar {bar}, round {round}, {tempo} %</source>
+        <translation>Takt {bar}, Runde {round}, {tempo} %</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, {why}.</source>
         <translation>Takt {bar}, {why}.</translation>
@@ -1701,6 +1831,11 @@
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}: no hand can hold these fingers together; free one of the notes.</source>
         <translation>Takt {bar}: Keine Hand kann diese Finger zusammen halten; geben Sie einen der Töne frei.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Bar {bar}: notes and tablature</source>
+        <translation>Takt {bar}: Noten und Tabulatur</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -2156,7 +2291,7 @@
         <translation>Klicken Sie auf einen Tag, um zu ihm zu gehen; die Pfeiltasten gehen von Tag zu Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Click a note to move it.</source>
         <translation>Klicken Sie einen Ton an, um ihn zu verlegen.</translation>
     </message>
@@ -2169,6 +2304,16 @@
         <location filename="../../workbench/ui/reading_keys.py"/>
         <source>Click here and press the pedal or key</source>
         <translation>Hier klicken und Pedal oder Taste drücken</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Click track alone (*.wav)</source>
+        <translation>Nur die Klickspur (*.wav)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Climb</source>
+        <translation>Steigern</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/grades_dialog.py"/>
@@ -2270,6 +2415,16 @@
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>Copy the lesson</source>
         <translation>Lektion kopieren</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Count in</source>
+        <translation>Einzählen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Counting in</source>
+        <translation>Es wird eingezählt</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -2611,6 +2766,11 @@
         <translation>Alles ist erledigt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Everything of the plan is done.</source>
+        <translation>Alles im Plan ist erledigt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
         <source>Exercise</source>
         <translation>Übung</translation>
@@ -2634,6 +2794,11 @@
         <location filename="../../workbench/ui/technique_view.py"/>
         <source>Exercises</source>
         <translation>Übungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Export sound</source>
+        <translation>Klang exportieren</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/plan_view.py"/>
@@ -2677,8 +2842,8 @@
     </message>
     <message>
         <location filename="../../workbench/ui/script_view.py"/>
-        <source>F2 or a double click writes; Ctrl+Return keeps it, Esc leaves it.</source>
-        <translation>F2 oder Doppelklick zum Schreiben; Strg+Eingabe übernimmt, Esc verwirft.</translation>
+        <source>F2 or a double click opens the page for a bar; Ctrl+Return there goes on.</source>
+        <translation>F2 oder ein Doppelklick öffnet die Seite für einen Takt; dort geht es mit Strg+Eingabe weiter.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_writer.py"/>
@@ -2694,6 +2859,11 @@
         <location filename="../../workbench/fingering/typed.py"/>
         <source>Figure {at}, '{word}', cannot be read; write a fret such as 3, string and fret such as 2/3, a finger after a dot such as 2/3.1, p i m or a, or - for any.</source>
         <translation>Angabe {at}, „{word}“, ist nicht lesbar; schreiben Sie einen Bund wie 3, Saite und Bund wie 2/3, einen Finger nach einem Punkt wie 2/3.1, p, i, m oder a, oder - für beliebig.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/cautions.py"/>
+        <source>Figures about hands are guidance, not medical advice.</source>
+        <translation>Angaben zu Händen sind Anhaltspunkte, kein ärztlicher Rat.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
@@ -2799,6 +2969,11 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
+        <source>Fingers take turns on a single line, evenly, and none plays twice running.</source>
+        <translation>Die Finger wechseln sich auf einer einstimmigen Linie gleichmäßig ab, und keiner spielt zweimal hintereinander.</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
         <source>Fingers that leave their strings' places.</source>
         <translation>Finger, die den Platz an ihrer Saite verlassen.</translation>
     </message>
@@ -2851,6 +3026,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Flattening more strings than are needed.</source>
         <translation>Mehr Saiten niederdrücken als nötig.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Folder (*)</source>
+        <translation>Ordner (*)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/cautions_dialog.py"/>
@@ -2939,18 +3119,19 @@
         <translation>Bund</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <location filename="../../workbench/ui/neck.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>Fretboard</source>
         <translation>Griffbrett</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Fretboard in bar {bar}</source>
         <translation>Griffbrett in Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Fretboard in the pickup</source>
         <translation>Griffbrett im Auftakt</translation>
     </message>
@@ -2958,6 +3139,11 @@
         <location filename="../../workbench/ui/neck.py"/>
         <source>Fretboard view</source>
         <translation>Ansicht des Griffbretts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/following.py"/>
+        <source>Fretboard: what is heard in bar {bar}</source>
+        <translation>Griffbrett: was in Takt {bar} erklingt</translation>
     </message>
     <message>
         <location filename="../../workbench/store/archiving.py"/>
@@ -3146,6 +3332,11 @@
         <translation>Schwerste Takte</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>Hea&amp;lth cautions</source>
+        <translation>&amp;Hinweise zur Gesundheit</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>Health &amp;cautions …</source>
         <translation>&amp;Gesundheitshinweise …</translation>
@@ -3154,6 +3345,11 @@
         <location filename="../../workbench/ui/cautions_dialog.py"/>
         <source>Health cautions</source>
         <translation>Gesundheitshinweise</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Hear {what} at {tempo} percent</source>
+        <translation>{what} mit {tempo} Prozent anhören</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
@@ -3333,6 +3529,16 @@
         <translation>Darin stehen die Namen Ihrer Schüler: Behalten Sie es für sich.</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/script_words.py"/>
+        <source>It is as {before}.</source>
+        <translation>Er ist wie {before}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_words.py"/>
+        <source>It is played again.</source>
+        <translation>Er wird noch einmal gespielt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>It needs {reach:.0f} mm between fingers {a} and {b}; the greatest span of a {hand} hand there is {most:.0f} mm.</source>
         <translation>Zwischen Finger {a} und {b} sind {reach:.0f} mm nötig; die größte Spannweite ist dort bei dieser Hand ({hand}) {most:.0f} mm.</translation>
@@ -3383,6 +3589,21 @@
         <location filename="../../workbench/ui/choices.py"/>
         <source>Keep the selected fingering (Enter)</source>
         <translation>Den gewählten Fingersatz behalten (Eingabe)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Keep the words and go back (Ctrl+Shift+Return)</source>
+        <translation>Worte behalten und zurückgehen (Strg+Umschalt+Eingabe)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Keep the words and go on (Ctrl+Return)</source>
+        <translation>Worte behalten und weitergehen (Strg+Eingabe)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Keep the words and show all bars (Esc)</source>
+        <translation>Worte behalten und alle Takte zeigen (Esc)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/session.py"/>
@@ -3477,6 +3698,11 @@
         <location filename="../../workbench/ui/score_bar.py"/>
         <source>Larger score</source>
         <translation>Größere Noten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Larger text</source>
+        <translation>Größere Schrift</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_view.py"/>
@@ -3638,6 +3864,11 @@
         <translation>Aufwand der linken Hand</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Left-handed</source>
+        <translation>Linkshändig</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>Legato</source>
         <translation>Legato</translation>
@@ -3781,6 +4012,16 @@
         <translation>Voraussichtlich {minutes} Minuten, zwischen {low} und {high}. Mit dem Einspielen bleiben {left} Minuten, bis Tag {last}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>Lines for own &amp;words</source>
+        <translation>&amp;Zeilen für eigene Worte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>Long loops tire the hands: warm up first, rest five minutes after every twenty-five, and stop at once where anything hurts; pain that stays belongs before a teacher and a health professional.</source>
+        <translation>Lange Schleifen ermüden die Hände: erst aufwärmen, nach je fünfundzwanzig Minuten fünf Minuten Pause, und sofort aufhören, wenn etwas weh tut; mit Schmerz, der bleibt, zur Lehrkraft und in ärztliche Hände.</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Looking for every fret afresh.</source>
         <translation>Jeden Bund neu suchen.</translation>
@@ -3817,6 +4058,12 @@
         <translation>Regal durchsehen</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Loop</source>
+        <translation>Schleife</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>Loop {bar} {times} times without a gap at the bar line.</source>
         <translation>{bar} {times}-mal als Schleife, ohne Lücke am Taktstrich.</translation>
@@ -3842,6 +4089,11 @@
         <translation>M</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>MIDI with the lengths really held (*.mid)</source>
+        <translation>MIDI mit den wirklich gehaltenen Längen (*.mid)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bar_view.py"/>
         <source>Make a section</source>
         <translation>Teil anlegen</translation>
@@ -3850,11 +4102,6 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>Make the &amp;file</source>
         <translation>Datei er&amp;stellen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
-        <source>Make the sound and open it in the player of this computer; it repeats four times</source>
-        <translation>Den Klang erzeugen und im Player dieses Computers öffnen; er wiederholt sich viermal</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/versions_dialog.py"/>
@@ -3868,8 +4115,14 @@
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/player/export.py"/>
         <source>Making the sound</source>
         <translation>Klang wird erzeugt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Making the student's pack</source>
+        <translation>Das Schülerpaket wird gemacht</translation>
     </message>
     <message>
         <location filename="../../workbench/instrument/table.py"/>
@@ -3905,6 +4158,11 @@
         <location filename="../../workbench/commands/archive.py"/>
         <source>Merging</source>
         <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Metronome</source>
+        <translation>Metronom</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/meeting_dialog.py"/>
@@ -3994,16 +4252,16 @@
         <translation>MusicXML enthält Saiten, Bünde und die Finger beider Hände; MIDI die Töne, wie sie klingen, in Spielfolge.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
-        <source>My last change is given up</source>
-        <translation>Meine letzte Änderung wird aufgegeben</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/material.py"/>
         <location filename="../../workbench/handout/notes.py"/>
         <location filename="../../workbench/handout/plan_sheet.py"/>
         <source>My notes</source>
         <translation>Meine Notizen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>My state stays as a version</source>
+        <translation>Mein Stand bleibt als Version</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
@@ -4049,6 +4307,11 @@
         <location filename="../../workbench/ui/groups_dialog.py"/>
         <source>New group</source>
         <translation>Neue Gruppe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_words.py"/>
+        <source>New here: positions {most} and {last}.</source>
+        <translation>Neu hier: Lagen {most} und {last}.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/script_words.py"/>
@@ -4379,6 +4642,11 @@
         <translation>Nichts wird in Kraft gesetzt; ohne --dry-run schon.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Nothing is said here: the words before speak for {bars}. Write what you say here.</source>
+        <translation>Hier wird nichts gesagt: Die Worte davor gelten für {bars}. Schreiben Sie, was Sie hier sagen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>Nothing is stretched, crossed or crowded.</source>
         <translation>Nichts ist gespreizt, gekreuzt oder gedrängt.</translation>
@@ -4392,6 +4660,11 @@
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>Nothing is unfinished: every bar is pinned or written about.</source>
         <translation>Nichts ist offen: Jeder Takt ist festgelegt oder hat einen Hinweis.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>Nothing of the plan is left to be played.</source>
+        <translation>Im Plan ist nichts mehr zu spielen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/meeting_dialog.py"/>
@@ -4606,6 +4879,11 @@
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Packed (*.zip)</source>
+        <translation>Gepackt (*.zip)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/help_window.py"/>
         <source>Page</source>
         <translation>Seite</translation>
@@ -4696,7 +4974,6 @@
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <location filename="../../workbench/ui/music_marks.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
         <source>Pickup</source>
         <translation>Auftakt</translation>
     </message>
@@ -4805,6 +5082,31 @@
         <translation>Zuerst aus dem Gedächtnis der Hände spielen, dann nachsehen und ausbessern, was verloren ging.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Play or stop</source>
+        <translation>Abspielen oder anhalten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/exercise_view.py"/>
+        <source>Play or stop the exercise; it repeats four times</source>
+        <translation>Die Übung abspielen oder anhalten; sie wird viermal gespielt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Play or stop: Space on score, bars and fretboard, Ctrl+Space anywhere</source>
+        <translation>Abspielen oder anhalten: Leertaste auf Noten, Takten und Griffbrett, Strg+Leertaste überall</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>Play the plan's item in a loop</source>
+        <translation>Den Punkt des Plans als Schleife spielen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>Play the selected item, or the first of today, at its tempo in a loop</source>
+        <translation>Den gewählten Punkt, oder den ersten von heute, in seinem Tempo als Schleife spielen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>Play through</source>
         <translation>Durchspielen</translation>
@@ -4815,6 +5117,11 @@
         <translation>{bar} im halben Tempo spielen, jeden Ton so lang wie notiert; dann etwas schneller, solange nichts verrutscht.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Play {what}</source>
+        <translation>Abspielen: {what}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Played how many times in all</source>
         <translation>Wie oft insgesamt gespielt</translation>
@@ -4823,6 +5130,12 @@
         <location filename="../../workbench/commands/read.py"/>
         <source>Played: {bars}</source>
         <translation>Gespielt: {bars}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Player</source>
+        <translation>Abspielen</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -5013,8 +5326,8 @@
         <translation>R</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <location filename="../../workbench/ui/neck_reach.py"/>
-        <location filename="../../workbench/ui/window.py"/>
         <source>Reach {reach} mm of {comfort} mm in comfort.</source>
         <translation>Spannweite {reach} mm von bequemen {comfort} mm.</translation>
     </message>
@@ -5084,6 +5397,16 @@
         <location filename="../../workbench/teaching/differences.py"/>
         <source>Repeats, endings or jumps have changed.</source>
         <translation>Wiederholungen, Klammern oder Sprünge sind geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/file_rows.py"/>
+        <source>Replace it, or keep it and give the new one another name?</source>
+        <translation>Soll sie ersetzt werden, oder bleibt sie und die neue bekommt einen anderen Namen?</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/file_rows.py"/>
+        <source>Replace the file?</source>
+        <translation>Datei ersetzen?</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -5268,9 +5591,9 @@
         <translation>Noten, Techniken, Übeplan oder Skript</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/services.py"/>
-        <source>Scores (*.musicxml *.xml *.mxl *.mid *.midi *.abc)</source>
-        <translation>Noten (*.musicxml *.xml *.mxl *.mid *.midi *.abc)</translation>
+        <location filename="../../workbench/ui/openers.py"/>
+        <source>Scores ({endings})</source>
+        <translation>Noten ({endings})</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
@@ -5511,6 +5834,16 @@
         <translation>Tondatei (*.wav)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Sound as it is played now (*.wav)</source>
+        <translation>Klang, wie er jetzt gespielt wird (*.wav)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Sound as it is played now, packed (*.flac)</source>
+        <translation>Klang, wie er jetzt gespielt wird, gepackt (*.flac)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/harmony_view.py"/>
         <source>Sounding</source>
         <translation>Klingend</translation>
@@ -5602,6 +5935,11 @@
         <translation>Saite {string}: Bund {fret} gibt es auf {instrument} nicht; geben Sie 0 bis {playable_frets} an.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>String {string}: {note}</source>
+        <translation>Saite {string}: {note}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/harmony_view.py"/>
         <source>Strings used</source>
         <translation>Gespielte Saiten</translation>
@@ -5610,6 +5948,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>Strong fingers, the hand where they fall</source>
         <translation>Starke Finger, die Hand, wo sie hinfallen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_panel.py"/>
+        <source>Strong words (Ctrl+B)</source>
+        <translation>Starke Worte (Strg+B)</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/plan_sheet.py"/>
@@ -5636,6 +5979,11 @@
         <translation>Schüler oder Gruppe</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Student's &amp;pack …</source>
+        <translation>Schüler&amp;paket …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/plan_view.py"/>
         <source>Student's grade</source>
         <translation>Stufe des Schülers</translation>
@@ -5644,6 +5992,11 @@
         <location filename="../../workbench/teaching/practice.py"/>
         <source>Student's grade {grade}: give a grade from 0 to 8.</source>
         <translation>Schülerstufe {grade}: Geben Sie eine Stufe von 0 bis 8 an.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Student's pack</source>
+        <translation>Schülerpaket</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
@@ -5686,6 +6039,11 @@
         <translation>&amp;Melodie</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>T&amp;uner tones …</source>
+        <translation>Stimm&amp;töne …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bar_thumbs.py"/>
         <location filename="../../workbench/ui/score_bar.py"/>
         <source>Tablature</source>
@@ -5707,6 +6065,7 @@
         <translation>Haken bei „{item}“ entfernen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
         <location filename="../../workbench/ui/script_view.py"/>
         <source>Take back the words for {place}</source>
         <translation>Text für {place} zurücknehmen</translation>
@@ -5714,6 +6073,7 @@
     <message>
         <location filename="../../workbench/commands/grade.py"/>
         <location filename="../../workbench/commands/plan.py"/>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/teaching/plan_files.py"/>
         <source>Take care</source>
         <translation>Vorsicht</translation>
@@ -5793,6 +6153,7 @@
         <translation>Vom Hinweis entfernen; „Rückgängig“ bringt es zurück</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
         <location filename="../../workbench/ui/script_view.py"/>
         <source>Take your words back: the bar says again what it said</source>
         <translation>Eigenen Text zurücknehmen: Im Takt steht wieder, was vorher dort stand</translation>
@@ -5806,6 +6167,11 @@
         <location filename="../../workbench/ui/safe_keeping.py"/>
         <source>Taking in the archive</source>
         <translation>Das Archiv wird aufgenommen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Tap a bar to hear it and what follows. With Loop on, tap the first bar, then the last. Keys: Space plays and stops, arrows go to a bar, Enter plays it, L loops, plus and minus change the tempo.</source>
+        <translation>Tippe auf einen Takt, um ihn und was folgt zu hören. Mit Schleife: erst auf den ersten Takt tippen, dann auf den letzten. Tasten: Leertaste spielt und hält an, Pfeile gehen zu einem Takt, Eingabe spielt ihn, L schaltet die Schleife, Plus und Minus ändern das Tempo.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
@@ -5941,6 +6307,7 @@
         <translation>Die Stimmen farblich unterscheiden</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/handout/plan_sheet.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -5948,6 +6315,11 @@
         <location filename="../../workbench/ui/plan_table.py"/>
         <source>Tempo</source>
         <translation>Tempo</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Tempo &amp;trainer …</source>
+        <translation>Tempot&amp;rainer …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
@@ -5960,6 +6332,16 @@
         <translation>Erreichtes Tempo (%)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>Tempo trainer</source>
+        <translation>Tempotrainer</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Tempo trainer: faster by steps; Sound, Tempo trainer sets them</source>
+        <translation>Tempotrainer: schrittweise schneller; die Schritte stehen unter Klang, Tempotrainer</translation>
+    </message>
+    <message>
         <location filename="../../workbench/sound/timing.py"/>
         <source>Tempo {percent:g} %: choose {slowest} to {fastest} percent of the written one.</source>
         <translation>Tempo {percent:g} %: Wählen Sie {slowest} bis {fastest} Prozent des notierten Tempos.</translation>
@@ -5968,6 +6350,11 @@
         <location filename="../../workbench/teaching/practice.py"/>
         <source>Tempo {percent} %: aim at 20 to 200 % of the written tempo.</source>
         <translation>Tempo {percent} %: Wählen Sie 20 bis 200 % des notierten Tempos.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Tempo, percent of the written one</source>
+        <translation>Tempo, Prozent des notierten</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
@@ -5998,6 +6385,11 @@
         <location filename="../../workbench/ui/verdict.py"/>
         <source>That cannot be played: bar {bars} has no fingering that way; undo takes it back.</source>
         <translation>Das ist nicht spielbar: Takt {bars} hat so keinen Fingersatz; Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/tracks.py"/>
+        <source>That is more than three hours of sound; choose fewer bars.</source>
+        <translation>Das sind mehr als drei Stunden Klang; bitte weniger Takte wählen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window.py"/>
@@ -6033,6 +6425,11 @@
         <location filename="../../workbench/teaching/script_words.py"/>
         <source>That was {title}.</source>
         <translation>Das war {title}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>The &amp;original, then this arrangement</source>
+        <translation>Das &amp;Original, dann diese Bearbeitung</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/report_dialog.py"/>
@@ -6074,6 +6471,11 @@
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>The bars in written order with their marks</source>
         <translation>Die Takte in notierter Folge mit ihren Zeichen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>The bars of the original are no longer those of this lesson; it cannot be played against it.</source>
+        <translation>Die Takte des Originals sind nicht mehr die dieser Stunde; es lässt sich nicht dagegen spielen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/safe_keeping.py"/>
@@ -6127,8 +6529,8 @@
         <translation>Der Finger kommt auf der nächsten Saite zur Ruhe, für einen volleren Melodieton.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <location filename="../../workbench/ui/teaching_page.py"/>
-        <location filename="../../workbench/ui/window.py"/>
         <source>The fingering is being worked out …</source>
         <translation>Der Fingersatz wird berechnet …</translation>
     </message>
@@ -6433,6 +6835,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/music_strip.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>The music in notes and tablature</source>
         <translation>Die Musik in Noten und Tabulatur</translation>
     </message>
@@ -6445,6 +6848,11 @@
         <location filename="../../workbench/store/base.py"/>
         <source>The music of {what} is missing in the lesson store.</source>
         <translation>Die Noten zu {what} fehlen im Lektionsspeicher.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>The music, bar by bar</source>
+        <translation>Die Musik, Takt für Takt</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -6532,6 +6940,11 @@
         <translation>Der Plan geht bis Tag {last} weiter.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>The plan goes on to day {last}; what is ticked is remembered here.</source>
+        <translation>Der Plan geht bis Tag {last}; was abgehakt ist, bleibt hier gemerkt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/printing.py"/>
         <source>The printer does not answer, and nothing was printed; check it and try again.</source>
         <translation>Der Drucker antwortet nicht, es wurde nichts gedruckt; prüfen Sie ihn und versuchen Sie es noch einmal.</translation>
@@ -6587,9 +7000,24 @@
         <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick zu früh losgelassen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/session.py"/>
+        <source>The same in {n} bar like it</source>
+        <translation>Ebenso in {n} gleichem Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/session.py"/>
+        <source>The same in {n} bars like it</source>
+        <translation>Ebenso in {n} gleichen Takten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/tour.py"/>
         <source>The same lesson seen otherwise: what it teaches, how it is practised day by day, and what you will say. Ctrl+1 to Ctrl+4 turn to them.</source>
         <translation>Dieselbe Lektion, anders gesehen: was sie lehrt, wie sie Tag für Tag geübt wird und was Sie sagen werden. Strg+1 bis Strg+4 wechseln dorthin.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>The same music: {bars}</source>
+        <translation>Dieselbe Musik: {bars}</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -6667,9 +7095,19 @@
         <translation>Die Form hat {frets} Stellen, aber {instrument} hat {strings} Saiten; geben Sie für jede einen Bund an, von der Saite mit der höchsten Nummer bis zu Saite 1.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>The sheet (PDF)</source>
+        <translation>Das Blatt (PDF)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/calibrate.py"/>
         <source>The shipped model does better; keep it, or grade more pieces.</source>
         <translation>Das ausgelieferte Modell ist besser; behalten Sie es oder stufen Sie mehr Stücke ein.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>The sound is written: {path}</source>
+        <translation>Der Klang ist geschrieben: {path}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/spans_dialog.py"/>
@@ -6703,6 +7141,11 @@
         <translation>Der Speicher {place} liegt auf einem Server; seine Sicherungen werden dort gemacht.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>The student's pack is written: {path}</source>
+        <translation>Das Schülerpaket ist geschrieben: {path}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/grade.py"/>
         <source>The teacher's word: {grade}</source>
         <translation>Urteil der Lehrkraft: {grade}</translation>
@@ -6713,6 +7156,11 @@
         <translation>Die Technik ausführlich</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>The tempo climbs: choose a last tempo not below the first.</source>
+        <translation>Das Tempo steigt: bitte ein letztes Tempo wählen, das nicht unter dem ersten liegt.</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The thumb staying behind.</source>
         <translation>Der Daumen bleibt zurück.</translation>
@@ -6721,6 +7169,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The tone thins out while the left finger lifts too soon.</source>
         <translation>Der Ton wird dünn, wenn der linke Finger zu früh loslässt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/plan_grid.py"/>
+        <source>The tracks to play along with lie in the folder '{folder}', named by bars and tempo.</source>
+        <translation>Die Spuren zum Mitspielen liegen im Ordner '{folder}', benannt nach Takten und Tempo.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading.py"/>
@@ -6825,11 +7278,6 @@
         <translation>Am Anfang von {bar} stehen Töne; löschen Sie sie zuerst.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/export_dialog.py"/>
-        <source>There is a file of that name; it will be replaced.</source>
-        <translation>Es gibt schon eine Datei dieses Namens; sie wird ersetzt.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/commands/backup.py"/>
         <source>There is no backup {n}; 'backup --list' tells the numbers.</source>
         <translation>Es gibt keine Sicherung {n}; „backup --list“ nennt die Nummern.</translation>
@@ -6867,9 +7315,19 @@
         <translation>Diesen Takt gibt es nicht; wählen Sie einen des Stücks.</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>There is nothing to play here; choose a bar with music.</source>
+        <translation>Hier ist nichts zu spielen; bitte einen Takt mit Musik wählen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/left_dialog.py"/>
         <source>They are offered again at the next start</source>
         <translation>Sie werden beim nächsten Start wieder angeboten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>This &amp;bar, then its other fingering</source>
+        <translation>Dieser &amp;Takt, dann sein anderer Fingersatz</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score_menu.py"/>
@@ -6888,14 +7346,24 @@
         <translation>Für diesen Takt gibt es noch keinen Fingersatz zum Vergleichen; versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>This bar has no other fingering to compare with yet.</source>
+        <translation>Dieser Takt hat noch keinen anderen Fingersatz zum Vergleichen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window.py"/>
         <source>This bar, or the whole lesson</source>
         <translation>Dieser Takt oder die ganze Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
-        <source>This computer names no player for sound files; use Save as sound and open the file with a player of your own.</source>
-        <translation>Dieser Computer nennt keinen Player für Tondateien; nehmen Sie „Als Tondatei speichern“ und öffnen Sie die Datei mit einem eigenen Player.</translation>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>This browser cannot play the sound; open the files in the folder tracks.</source>
+        <translation>Dieser Browser kann den Klang nicht abspielen; bitte die Dateien im Ordner tracks öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/device.py"/>
+        <source>This computer has no sound device that can be used; save the sound as a WAV file (Sound, Export sound) and play it elsewhere.</source>
+        <translation>Dieser Computer hat kein brauchbares Tongerät; bitte den Klang als WAV-Datei speichern (Klang, Klang exportieren) und anderswo abspielen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/faults.py"/>
@@ -6904,8 +7372,8 @@
     </message>
     <message>
         <location filename="../../workbench/ui/meeting_dialog.py"/>
-        <source>This lesson was changed here and in another window, in the same place. Nothing is lost: what gives way stays in the history or as a lesson of its own.</source>
-        <translation>Diese Lektion wurde hier und in einem anderen Fenster an derselben Stelle geändert. Nichts geht verloren: Was weicht, bleibt im Verlauf oder als eigene Lektion.</translation>
+        <source>This lesson was changed here and in another window, in the same place. Nothing is lost: what gives way stays in the history, as a version or as a lesson of its own.</source>
+        <translation>Diese Lektion wurde hier und in einem anderen Fenster an derselben Stelle geändert. Nichts geht verloren: Was weicht, bleibt im Verlauf, als Version oder als eigene Lektion.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/import_dialog.py"/>
@@ -7061,6 +7529,11 @@
         <translation>Aufgabe</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Today: day {day} of the plan</source>
+        <translation>Heute: Tag {day} des Plans</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Touch the string right over the fret, pluck near the bridge, lift at once.</source>
         <translation>Die Saite genau über dem Bundstab berühren, nah am Steg zupfen, sofort abheben.</translation>
@@ -7101,6 +7574,11 @@
         <translation>Stück {number}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>Tuner tones</source>
+        <translation>Stimmtöne</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>Tunes in this book (choose one with --tune N)</source>
         <translation>Stücke in diesem Heft (eines wählen mit --tune N)</translation>
@@ -7127,6 +7605,11 @@
         <translation>Stimmung (Saite, Ton)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/conductor.py"/>
+        <source>Tuning up</source>
+        <translation>Die Saiten werden gestimmt</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Turning it into triplets.</source>
         <translation>Triolen daraus machen.</translation>
@@ -7138,13 +7621,8 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <source>Two fingers pluck neighbouring strings as one, from the knuckles.</source>
-        <translation>Zwei Finger zupfen benachbarte Saiten wie eine, aus dem Grundgelenk.</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
-        <source>Two fingers take turns on a single line, evenly, and neither plays twice running.</source>
-        <translation>Zwei Finger wechseln sich in einer einzelnen Linie gleichmäßig ab; keiner spielt zweimal hintereinander.</translation>
+        <source>Two or more fingers pluck their strings as one, from the knuckles.</source>
+        <translation>Zwei oder mehr Finger zupfen ihre Saiten wie einer, aus den Grundgelenken.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7288,6 +7766,16 @@
         <translation>Warten Sie, bis der Takt einen Fingersatz hat, dann legen Sie seine Töne fest.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Wait until the lesson is fingered, then listen.</source>
+        <translation>Bitte warten, bis der Fingersatz da ist, dann hören.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Wait until the lesson is fingered, then make the pack.</source>
+        <translation>Bitte warten, bis der Fingersatz da ist, dann das Paket machen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>Warm up</source>
         <translation>Aufwärmen</translation>
@@ -7348,9 +7836,24 @@
         <translation>Was sich unterscheidet</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>What gave way: {label}</source>
+        <translation>Was gewichen ist: {label}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/notice.py"/>
         <source>What happened …</source>
         <translation>Was ist passiert …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>What is heard now</source>
+        <translation>Was jetzt erklingt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>What is played</source>
+        <translation>Was gespielt wird</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_view.py"/>
@@ -7403,6 +7906,11 @@
         <location filename="../../workbench/ui/note_scope.py"/>
         <source>What the note is about</source>
         <translation>Worum es im Hinweis geht</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>What the program says; write over it.</source>
+        <translation>Das sagt das Programm; schreiben Sie darüber.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bar_list.py"/>
@@ -7501,6 +8009,11 @@
         <translation>Welche Lektionen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Which notes are brought out</source>
+        <translation>Welche Noten hervortreten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shortcut_list.py"/>
         <source>While music is written</source>
         <translation>Während Musik geschrieben wird</translation>
@@ -7556,9 +8069,14 @@
         <translation>Weite Spreizung: {reach} mm; diese Hand spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Wide: warm up first, and stop if it hurts.</source>
         <translation>Weit: erst aufwärmen, und aufhören, wenn es wehtut.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <source>With</source>
+        <translation>Mit</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bar_rows.py"/>
@@ -7576,7 +8094,7 @@
         <translation>In der Stufe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>Words for {place}</source>
         <translation>Text für {place}</translation>
     </message>
@@ -7599,6 +8117,11 @@
         <location filename="../../workbench/ui/help_window.py"/>
         <source>Words to find in the help</source>
         <translation>Suchwörter für die Hilfe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_panel.py"/>
+        <source>Words with emphasis (Ctrl+I)</source>
+        <translation>Betonte Worte (Strg+I)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -7656,9 +8179,14 @@
         <translation>Die Übung als Unterrichtshinweis an ihren Takt schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>Write the words for {place}</source>
         <translation>Text für {place} schreiben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Write what you say here.</source>
+        <translation>Schreiben Sie, was Sie hier sagen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/script_view.py"/>
@@ -7722,6 +8250,11 @@
         <translation>Ihr Urteil: {word}. Schätzung: {estimate}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>Your words.</source>
+        <translation>Ihre Worte.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/printing.py"/>
         <source>Zoom &amp;in</source>
         <translation>Ver&amp;größern</translation>
@@ -7762,14 +8295,9 @@
         <translation>ein Barré muss unter Saiten flach bleiben, die er nicht klingen lässt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>a book for a class</source>
         <translation>ein Klassenheft</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/products.py"/>
-        <source>a book of several lessons</source>
-        <translation>ein Klassenheft aus mehreren Lektionen</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -7857,11 +8385,6 @@
         <translation>ein gegriffener Ton, wo die leere Saite klingt</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/products.py"/>
-        <source>a grip sheet</source>
-        <translation>ein Griffblatt</translation>
-    </message>
-    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>a guide finger leads the change of position</source>
         <translation>ein Führungsfinger leitet den Lagenwechsel</translation>
@@ -7947,6 +8470,11 @@
         <translation>ein Ton dauert nicht so lange wie geschrieben</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>a note is missed</source>
+        <translation>eine Note fehlt</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>a note lies further up the neck than it need</source>
         <translation>ein Ton liegt höher am Hals als nötig</translation>
@@ -8027,8 +8555,8 @@
         <translation>ihn zum Akkord an der Schreibmarke hinzufügen</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/types.py"/>
         <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>advanced</source>
         <translation>fortgeschritten</translation>
     </message>
@@ -8038,9 +8566,19 @@
         <translation>alle Finger im bequemen Bereich</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>all grips on one page</source>
         <translation>alle Griffe auf einer Seite</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>all notes</source>
+        <translation>alle Noten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>alone</source>
+        <translation>allein</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/legend.py"/>
@@ -8103,12 +8641,13 @@
         <translation>wie das System</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>as they appear</source>
         <translation>wie sie vorkommen</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/ui/playing_fields.py"/>
         <source>as written</source>
         <translation>wie notiert</translation>
     </message>
@@ -8174,9 +8713,10 @@
     <message>
         <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/ui/handout_dialog.py"/>
         <location filename="../../workbench/ui/note_scope.py"/>
         <location filename="../../workbench/ui/reading_view.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>bar {number}</source>
         <translation>Takt {number}</translation>
     </message>
@@ -8199,6 +8739,7 @@
     </message>
     <message>
         <location filename="../../workbench/handout/grip_sheet.py"/>
+        <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
         <source>bars {bars}</source>
         <translation>Takt {bars}</translation>
@@ -8210,6 +8751,8 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/bars.py"/>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>bars {first} to {last}</source>
         <translation>Takt {first} bis {last}</translation>
     </message>
@@ -8241,8 +8784,8 @@
         <translation>vorher</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/types.py"/>
         <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>beginner</source>
         <translation>Anfänger</translation>
     </message>
@@ -8260,6 +8803,11 @@
         <location filename="../../workbench/ui/music_keys.py"/>
         <source>between staff and tablature</source>
         <translation>zwischen Notensystem und Tabulatur wechseln</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>book</source>
+        <translation>Heft</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/finger.py"/>
@@ -8427,19 +8975,18 @@
         <translation>jeder Ton näher an seiner tiefsten Stelle</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/teaching/grade.py"/>
         <source>early</source>
         <translation>Anfang</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/weights.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/fingering/types.py"/>
         <source>easy</source>
         <translation>leicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>easy ones first</source>
         <translation>leichte zuerst</translation>
     </message>
@@ -8484,6 +9031,11 @@
         <location filename="../../workbench/ui/music_keys.py"/>
         <source>everything else about the bar</source>
         <translation>alles Übrige zum Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/exercise_view.py"/>
+        <source>exercise</source>
+        <translation>Übung</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/batch.py"/>
@@ -8717,6 +9269,11 @@
         <translation>die Finger bleiben auf ihren Saiten</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>fingers together</source>
+        <translation>Finger zusammen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/shape.py"/>
         <source>fingers {fingers}   reach {reach:.0f} mm, effort {effort}</source>
         <translation>Finger {fingers}   Spannweite {reach:.0f} mm, Aufwand {effort}</translation>
@@ -8774,18 +9331,17 @@
         <translation>zum Beispiel: 3 2/5 0 2.2m -</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>for the student</source>
         <translation>für den Schüler</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>for the teacher</source>
         <translation>für die Lehrkraft</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/ui/recent.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>for {student}</source>
@@ -8808,6 +9364,11 @@
         <location filename="../../workbench/handout/grips.py"/>
         <source>four fingers</source>
         <translation>vier Finger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/seen.py"/>
+        <source>four fingers together</source>
+        <translation>vier Finger zusammen</translation>
     </message>
     <message>
         <location filename="../../workbench/music/form.py"/>
@@ -8836,6 +9397,11 @@
         <location filename="../../workbench/handout/plan_grid.py"/>
         <source>from the last beats of the one into the other, then both whole</source>
         <translation>von den letzten Schlägen des einen in den anderen, dann beide ganz</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>from the note</source>
+        <translation>ab der Note</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/plan_files.py"/>
@@ -8905,6 +9471,11 @@
         <translation>größte Spannweite</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>grips</source>
+        <translation>Griffe</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>guide finger</source>
         <translation>Führungsfinger</translation>
@@ -8925,6 +9496,11 @@
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>half note</source>
         <translation>Halbe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>handout</source>
+        <translation>Blatt</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -9129,8 +9705,7 @@
         <translation>groß</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/teaching/grade.py"/>
         <source>late</source>
         <translation>Ende</translation>
     </message>
@@ -9286,6 +9861,11 @@
         <translation>Schleife</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>louder</source>
+        <translation>lauter</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/words.py"/>
         <source>lower intermediate</source>
         <translation>untere Mittelstufe</translation>
@@ -9311,8 +9891,8 @@
         <translation>mittel</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/fingering/types.py"/>
+        <location filename="../../workbench/teaching/grade.py"/>
         <source>middle</source>
         <translation>Mitte</translation>
     </message>
@@ -9360,6 +9940,11 @@
         <location filename="../../workbench/fingering/comparing.py"/>
         <source>moves of the hand</source>
         <translation>Lagenwechsel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>music</source>
+        <translation>Noten</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
@@ -9823,7 +10408,6 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <location filename="../../workbench/handout/teacher.py"/>
         <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
         <location filename="../../workbench/ui/note_scope.py"/>
@@ -9835,6 +10419,11 @@
         <location filename="../../workbench/teaching/strokes.py"/>
         <source>pickup, {bars}</source>
         <translation>Auftakt, {bars}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>picture</source>
+        <translation>Bild</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -9900,6 +10489,7 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/teaching/script_words.py"/>
         <location filename="../../workbench/teaching/seen.py"/>
         <source>position {position}</source>
         <translation>Lage {position}</translation>
@@ -9910,6 +10500,7 @@
         <translation>Lagen</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
         <location filename="../../workbench/ui/plan_view.py"/>
         <source>practice plan</source>
         <translation>Übeplan</translation>
@@ -10203,7 +10794,7 @@
         <translation>klein</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>some bars as a picture</source>
         <translation>einige Takte als Bild</translation>
     </message>
@@ -10335,6 +10926,11 @@
         <translation>zugleich gezupfte Saiten</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>student's page</source>
+        <translation>Schülerblatt</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>syncopation</source>
         <translation>Synkope</translation>
@@ -10348,6 +10944,11 @@
         <location filename="../../workbench/engraving/charts_grade.py"/>
         <source>teacher's grade</source>
         <translation>Stufe der Lehrkraft</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/offered.py"/>
+        <source>teacher's sheet</source>
+        <translation>Lehrerblatt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_words.py"/>
@@ -10376,7 +10977,7 @@
         <translation>der Bass wird nicht mit dem Daumen genommen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>the closing</source>
         <translation>den Schluss</translation>
     </message>
@@ -10394,6 +10995,11 @@
         <location filename="../../workbench/teaching/rules_left.py"/>
         <source>the finger is needed on another string</source>
         <translation>der Finger wird auf einer anderen Saite gebraucht</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the fingers</source>
+        <translation>die Finger</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10506,8 +11112,7 @@
         <translation>die Hand dreht oder bewegt sich, während ein Finger einen Ton hält</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/products.py"/>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>the handout</source>
         <translation>das Arbeitsblatt</translation>
     </message>
@@ -10542,6 +11147,11 @@
         <translation>die Lektion, wie sie jetzt ist</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the lower voices</source>
+        <translation>die unteren Stimmen</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the melody jumps to a string further away</source>
         <translation>die Melodie springt auf eine entferntere Saite</translation>
@@ -10552,7 +11162,7 @@
         <translation>die Melodie bleibt auf benachbarten Saiten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>the music for other programs</source>
         <translation>die Noten für andere Programme</translation>
     </message>
@@ -10572,7 +11182,7 @@
         <translation>der Ton liegt hoch am Hals</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>the opening</source>
         <translation>die Einleitung</translation>
     </message>
@@ -10594,9 +11204,15 @@
     <message>
         <location filename="../../workbench/music/edits/line.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/ui/script_page.py"/>
         <location filename="../../workbench/ui/why_not.py"/>
         <source>the pickup</source>
         <translation>Auftakt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>the pickup to bar {last}</source>
+        <translation>der Auftakt bis Takt {last}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_files.py"/>
@@ -10609,8 +11225,7 @@
         <translation>die Festlegung auf {pitch} verlangt einen Platz oder Finger, der diesen Ton nicht ergibt</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/products.py"/>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/handout/offered.py"/>
         <source>the practice plan alone</source>
         <translation>der Übeplan allein</translation>
     </message>
@@ -10660,6 +11275,11 @@
         <translation>dieselbe Tonart</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>the selected bars</source>
+        <translation>die gewählten Takte</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the string crossing is awkward</source>
         <translation>der Saitenwechsel ist unbequem</translation>
@@ -10685,6 +11305,11 @@
         <translation>die Subdominante</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the thumb</source>
+        <translation>der Daumen</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the thumb plays the melody</source>
         <translation>der Daumen spielt die Melodie</translation>
@@ -10693,6 +11318,16 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>the thumb takes the bass</source>
         <translation>der Daumen nimmt den Bass</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the upper voice</source>
+        <translation>die Oberstimme</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>the whole piece</source>
+        <translation>das ganze Stück</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -10725,10 +11360,25 @@
         <translation>Terzen und Sexten</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>this bar</source>
+        <translation>dieser Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>this section</source>
+        <translation>dieser Abschnitt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/language/numbers.py"/>
         <source>three</source>
         <comment>number</comment>
         <translation>drei</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/seen.py"/>
+        <source>three fingers together</source>
+        <translation>drei Finger zusammen</translation>
     </message>
     <message>
         <location filename="../../workbench/music/form.py"/>
@@ -10827,7 +11477,7 @@
         <translation>zwei Finger stehen gekreuzt in einem Bund</translation>
     </message>
     <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
+        <location filename="../../workbench/teaching/seen.py"/>
         <source>two fingers together</source>
         <translation>zwei Finger zusammen</translation>
     </message>
@@ -10908,6 +11558,7 @@
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/sound/tracks.py"/>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>whole piece</source>
         <translation>ganzes Stück</translation>
@@ -11009,6 +11660,16 @@
         <translation>Noten oder Griffbrett vergrößern und verkleinern</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars} again.</source>
+        <translation>{bars} noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars} are as {before}.</source>
+        <translation>{bars} sind wie {before}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/material.py"/>
         <source>{bars} in notes and tablature</source>
         <translation>{bars} in Noten und Tabulatur</translation>
@@ -11022,6 +11683,11 @@
         <location filename="../../workbench/music/edits/signs.py"/>
         <source>{bars} would be a later ending without a first one before it; mark the first ending first.</source>
         <translation>{bars} wäre eine spätere Klammer ohne eine erste davor; markieren Sie zuerst die erste Klammer.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars}: as before.</source>
+        <translation>{bars}: wie bisher.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -11044,6 +11710,16 @@
         <translation>{bars}: Hinweis war „{old}“, jetzt „{new}“</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars}: nothing new.</source>
+        <translation>{bars}: nichts Neues.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars}: rest.</source>
+        <translation>{bars}: Pause.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/script_view.py"/>
         <source>{bar}
 your words</source>
@@ -11051,12 +11727,12 @@ your words</source>
 Ihr Text</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/script_spans.py"/>
         <source>{bar} again.</source>
         <translation>{bar} noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/script_spans.py"/>
         <source>{bar} is as in {before}.</source>
         <translation>{bar}: genauso wie {before}.</translation>
     </message>
@@ -11064,6 +11740,11 @@ Ihr Text</translation>
         <location filename="../../workbench/music/edits/signs.py"/>
         <source>{bar} is in no ending; choose a bar under a bracket.</source>
         <translation>{bar} steht unter keiner Klammer; wählen Sie einen Takt unter einer Klammer.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
+        <source>{bar} of {last}, at {time}</source>
+        <translation>{bar} von {last}, bei {time}</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -11095,6 +11776,11 @@ Ihr Text</translation>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>{bar}, takes longest</source>
         <translation>{bar}, dauert am längsten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/script_words.py"/>
+        <source>{bar}.</source>
+        <translation>{bar}.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -11233,6 +11919,16 @@ Ihr Text</translation>
         <translation>{folder} ist kein Ordner; geben Sie den Ordner mit den Noten an.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>{folder}: {n} track.</source>
+        <translation>{folder}: {n} Spur.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>{folder}: {n} tracks.</source>
+        <translation>{folder}: {n} Spuren.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/lessons.py"/>
         <source>{found} The store is {place}.</source>
         <translation>{found} Der Lektionsspeicher ist {place}.</translation>
@@ -11282,11 +11978,6 @@ Ihr Text</translation>
         <location filename="../../workbench/music/edits/signs.py"/>
         <source>{jump} leads to a {sign}, and the piece has none; mark its bar first.</source>
         <translation>{jump} führt zum Zeichen {sign}, und das Stück hat keines; markieren Sie zuerst den Takt dafür.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
-        <source>{key} ({steps} semitones)</source>
-        <translation>{key} ({steps} Halbtöne)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_keys.py"/>
@@ -11536,6 +12227,11 @@ Ihr Text</translation>
         <translation>{name} enthält keine lesbaren Noten; geben Sie {formats} an.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/file_rows.py"/>
+        <source>{name} is there already.</source>
+        <translation>{name} ist schon da.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/reading.py"/>
         <source>{name} is too large to be read.</source>
         <translation>{name} ist zu groß, um gelesen zu werden.</translation>
@@ -11621,6 +12317,11 @@ Ihr Text</translation>
         <translation>{name}: {old}, jetzt {new}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>{name}; the tone is repeated until another or Silence. The usual A4 is 440 Hz.</source>
+        <translation>{name}; der Ton wird wiederholt, bis ein anderer oder Stille gewählt wird. Das übliche A4 hat 440 Hz.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>{notes} notes at once, but only {strings} strings</source>
         <translation>{notes} Töne zugleich, aber nur {strings} Saiten</translation>
@@ -11661,10 +12362,20 @@ Ihr Text</translation>
         <translation>{number} Oktaven</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/tracks.py"/>
+        <source>{number} {where} at {tempo} percent</source>
+        <translation>{number} {where} mit {tempo} Prozent</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/differences.py"/>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <source>{n} bar</source>
         <translation>{n} Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>{n} bar like it</source>
+        <translation>{n} gleichem Takt</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/script.py"/>
@@ -11677,6 +12388,11 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <source>{n} bars</source>
         <translation>{n} Takte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>{n} bars like it</source>
+        <translation>{n} gleichen Takten</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/script.py"/>
@@ -12116,6 +12832,26 @@ Ihr Text</translation>
         <translation>{n} gewählte Töne</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>{n} semitone higher</source>
+        <translation>{n} Halbton höher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>{n} semitone lower</source>
+        <translation>{n} Halbton tiefer</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>{n} semitones higher</source>
+        <translation>{n} Halbtöne höher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>{n} semitones lower</source>
+        <translation>{n} Halbtöne tiefer</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>{n} sharp</source>
@@ -12199,7 +12935,8 @@ Ihr Text</translation>
         <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/wav.py"/>
+        <location filename="../../workbench/handout/pack.py"/>
+        <location filename="../../workbench/sound/files.py"/>
         <source>{path} cannot be written ({reason}); choose another place.</source>
         <translation>{path} kann nicht geschrieben werden ({reason}); wählen Sie einen anderen Ort.</translation>
     </message>
@@ -12224,6 +12961,21 @@ Ihr Text</translation>
         <location filename="../../workbench/store/archive.py"/>
         <source>{path} does not exist; check the name and the folder.</source>
         <translation>{path} gibt es nicht; prüfen Sie Namen und Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <source>{path} is a file; name a folder for the pack, or a .zip file.</source>
+        <translation>{path} ist eine Datei; bitte einen Ordner für das Paket nennen oder eine .zip-Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>{path} is a file; name a folder for the tracks.</source>
+        <translation>{path} ist eine Datei; bitte einen Ordner für die Spuren nennen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <source>{path} is a folder with other things in it; name a new folder or a .zip file.</source>
+        <translation>{path} ist ein Ordner mit anderen Dingen; bitte einen neuen Ordner oder eine .zip-Datei nennen.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/files.py"/>
@@ -12267,7 +13019,13 @@ Ihr Text</translation>
         <translation>{path}: Der Name muss auf .musicxml, .mxl (gepackt) oder .mid enden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/wav.py"/>
+        <location filename="../../workbench/commands/sound.py"/>
+        <location filename="../../workbench/sound/files.py"/>
+        <source>{path}: sound is written as .wav or .flac; end the name with one of them.</source>
+        <translation>{path}: Klang wird als .wav oder .flac geschrieben; bitte den Namen so enden lassen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/files.py"/>
         <source>{path}: that is more sound than a WAVE file holds; choose fewer bars.</source>
         <translation>{path}: Das ist mehr Klang, als eine WAVE-Datei fasst; wählen Sie weniger Takte.</translation>
     </message>
@@ -12480,6 +13238,11 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/sound.py"/>
         <source>{target} is a folder; name the file to write, such as {name}.</source>
         <translation>{target} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/pack.py"/>
+        <source>{target}: the student's pack.</source>
+        <translation>{target}: das Schülerpaket.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/sound.py"/>
@@ -12802,6 +13565,23 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/words.py"/>
         <source>ˇ after a letter: rest stroke, the finger comes to rest on the next string.</source>
         <translation>ˇ nach einem Buchstaben: angelegter Anschlag, der Finger kommt auf der nächsten Saite zur Ruhe.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>■ Stop</source>
+        <translation>■ Halt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>▶ &amp;Practise</source>
+        <translation>▶ Ü&amp;ben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>▶ Play</source>
+        <translation>▶ Abspielen</translation>
     </message>
 </context>
 </TS>

@@ -109,13 +109,20 @@ def test_click_on_a_bar_is_seen_at_once(benchmark, lesson_window):
     benchmark.pedantic(click, rounds=15, warmup_rounds=3)
     seen = benchmark.stats.stats.median
     assert window.session.position == rows[0]
-    start = time.perf_counter()
-    for _ in range(5):
-        window.grab()
-    whole = (time.perf_counter() - start) / 5
+    whole = painted_whole(window)
     benchmark.extra_info.update(click_s=seen, whole_window_s=whole, ratio=seen / whole)
     print(f"\nclick seen after {1000 * seen:.0f} ms; whole window painted in {1000 * whole:.0f} ms")
     assert seen / whole < 4
+
+
+def painted_whole(window: Any) -> float:
+    """Median processor time of the interface thread to paint the whole window."""
+    took = []
+    for _ in range(5):
+        start = time.thread_time()
+        window.grab()
+        took.append(time.thread_time() - start)
+    return statistics.median(took)
 
 
 SIZES = (16, 64, 512)
@@ -139,8 +146,8 @@ def key_to_repaint(application: QApplication, window: Any, key: Qt.Key) -> tuple
 
 def test_a_key_is_seen_at_once_however_long_the_lesson(benchmark, tmp_path):
     """The next bar by key, in lessons of 16, 64 and 512 bars. The share that the window
-    itself takes is the processor time of its thread: on 64 bars under 16 ms, a picture of
-    a screen that shows 60 a second; on 512 bars not much more than on 16."""
+    itself takes is the processor time of its thread: on 64 bars a small multiple of
+    the whole window painted once, on 512 bars not much more than on 16."""
     application = QApplication.instance() or QApplication([])
     shelf = Shelf(tmp_path / "store.db")
     shelf.save_all(Lesson(f"bars{n}", f"{n} bars", song(n), "guitar") for n in SIZES)
@@ -149,7 +156,7 @@ def test_a_key_is_seen_at_once_however_long_the_lesson(benchmark, tmp_path):
     window.resize(1400, 900)
     window.show()
     ui_app.begin(window)
-    busy = {}
+    busy, whole = {}, {}
     try:
         for size in SIZES:
             window.session.open(f"bars{size}")
@@ -161,13 +168,15 @@ def test_a_key_is_seen_at_once_however_long_the_lesson(benchmark, tmp_path):
             window.session.select(0)
             settle(application, window)
             wall, busy[size] = key_to_repaint(application, window, Qt.Key.Key_Down)
+            whole[size] = painted_whole(window)
             assert window.session.position == PRESSES
             print(f"\n{size} bars: key to repaint {1000 * wall:.1f} ms,"
-                  f" {1000 * busy[size]:.1f} ms of it work of the window")  # fmt: skip
+                  f" {1000 * busy[size]:.1f} ms of it work of the window;"
+                  f" whole window painted in {1000 * whole[size]:.1f} ms")  # fmt: skip
             benchmark.extra_info[f"bars_{size}"] = {"wall_s": wall, "thread_s": busy[size]}
         benchmark.pedantic(key_to_repaint, args=(application, window, Qt.Key.Key_Up), rounds=1)
     finally:
         window.close()
         shelf.close()
-    assert busy[64] < 0.016
+    assert busy[64] / whole[64] < 2.5
     assert busy[512] / busy[16] < 2.5

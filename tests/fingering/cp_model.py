@@ -20,7 +20,7 @@ class Answer:
     bound: int
 
 
-def cp_sat(sweeper: Sweeper, seconds: float = 60.0, workers: int = 1) -> Answer:
+def cp_sat(sweeper: Sweeper, seconds: float = 900.0, workers: int = 1) -> Answer:
     """Solve the lattice by CP-SAT: one truth value for each state of a layer and for each
     step, what flows in flows out into every branch; the price of a join hangs on the
     pair of its source's state and its target's grip."""

@@ -157,3 +157,10 @@ def test_the_form_in_words_and_its_map_name_the_same_bars() -> None:
     shown = [words for _, words in FormMap(made, 400.0, 1.0)._words]
     assert shown == ["1–2", "3–6"]
     assert form_words(made).startswith("A = bars 1–2; B = bars 3–6.")
+
+
+def test_the_form_map_has_the_width_of_the_page():
+    from tests.teaching.hand_made import bar, build, n
+
+    made, _ = build(bar(n("C4", 4), section="A"), bar(n("D4", 4), section="B"))
+    assert sum(FormMap(made, 400.0, 1.0)._wide) == pytest.approx(400.0)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -170,3 +171,45 @@ def test_full_adds_the_slow_tests():
         return next(words for name, words in check.steps(full) if name == "tests")
 
     assert "slow or not slow" in words(True) and "slow or not slow" not in words(False)
+
+
+@pytest.mark.parametrize("server", [None, "Xvfb", "Xorg"])
+def test_the_check_provides_what_a_window_needs_where_one_can_be_opened(monkeypatch, server):
+    """A machine without a display server needs no window; one that has a server runs the
+    test of the real start, which needs them all."""
+    asked = []
+    for name in ("DISPLAY", "WAYLAND_DISPLAY"):
+        monkeypatch.delenv(name, raising=False)
+    monkeypatch.setattr(shutil, "which", lambda name: name if name == server else None)
+    monkeypatch.setattr(machine, "set_up", lambda extra="": Path("python"))
+    monkeypatch.setattr(libraries, "provide", lambda window, say: asked.append(window) or [])
+    monkeypatch.setattr(libraries, "provide_browser", lambda *_, **__: None)
+    monkeypatch.setattr(libraries, "provide_sound", lambda *_, **__: None)
+    monkeypatch.setattr(check, "run_step", lambda words, environment: (0, "ok"))
+    assert check.main([]) == 0
+    assert asked == [server is not None]
+
+
+def test_a_browser_and_sound_are_asked_for_once_and_only_where_that_can_be(monkeypatch):
+    asked = []
+    monkeypatch.setattr(libraries, "apt_install", lambda names, say: asked.append(names))
+    monkeypatch.setattr(libraries, "family", lambda: "debian")
+    monkeypatch.setattr(libraries, "debian_name", lambda name: name + "t64")
+    monkeypatch.setattr(libraries, "lacking", lambda rows: list(rows))
+    monkeypatch.setattr(libraries.shutil, "which", lambda name: None)
+    monkeypatch.setattr(libraries, "can_install", lambda kind: True)
+    libraries.provide_browser()
+    libraries.provide_sound()
+    assert asked == [["chromium-headless-shell"], ["libasound2t64"]]
+    monkeypatch.setattr(libraries, "can_install", lambda kind: False)
+    said = []
+    libraries.provide_browser(said.append)
+    libraries.provide_sound(said.append)
+    assert len(asked) == 2
+    assert said == ["For sound in the window: sudo apt-get install libasound2t64"]
+
+
+def test_the_package_has_the_name_that_this_system_knows():
+    known = lambda command, **_: 0 if command[-1] == "libasound2t64" else 100  # noqa: E731
+    assert libraries.debian_name("libasound2", known) == "libasound2t64"
+    assert libraries.debian_name("libasound2", lambda *_, **__: 100) == "libasound2"

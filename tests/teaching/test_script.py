@@ -9,6 +9,7 @@ from workbench.teaching.formatting import Span, as_html, plain, spans
 from workbench.teaching.lesson import CLOSING, OPENING, BarNote, Lesson
 from workbench.teaching.script import make_script, spoken_seconds, with_edit
 from workbench.teaching.script_files import chapters, clock, markdown, shown, srt, webvtt
+from workbench.teaching.script_words import at_bar
 from workbench.teaching.seen import Move
 
 
@@ -33,8 +34,88 @@ def test_the_script_follows_the_playing_order():
     made = script()
     assert [c.bar for c in made.cues] == [0, 1, 0, 1, 2, 3]
     assert [c.as_bar for c in made.cues] == [None, None, 0, 1, 0, None]
-    assert made.cues[2].say == "Bar 1 again."
+    assert made.cues[2].say == "Bars 1 to 2 again."
     assert made.cues[4].say == "Bar 3 is as in bar 1."
+
+
+def quiet_piece(*bars, notes=(), edits=()):
+    piece, fingering = build(*bars, title="Quiet")
+    made = Lesson("q", "Quiet", piece, "ukulele", notes=notes, script_edits=edits)
+    known = (Move("technique", "alternation: i m"),)
+    return make_script(made, fingering, UKE, HAND, known=known)
+
+
+def whole(name):
+    return bar(n(name, 4))
+
+
+def halves(pair):
+    """A bar of two half notes, such as "CD"; C, D and E lie on one string."""
+    return bar(*(n(f"{name}4", 2) for name in pair))
+
+
+def test_bars_with_nothing_to_say_are_taken_together():
+    tune = [halves(pair) for pair in ("CD", "CD", "DC", "CE", "EC", "DE")]
+    made = quiet_piece(*tune, halves("CD"), halves("CE"), bar())
+    said = {c.position: c.say for c in made.cues if c.say}
+    assert said == {
+        0: "Bar 1: nothing new.",
+        1: "Bar 2 is as in bar 1.",
+        2: "Bars 3 to 6: as before.",
+        6: "Bar 7 is as in bar 1.",
+        7: "Bar 8 is as in bar 4.",
+        8: "Bar 9: rest.",
+    }
+    assert [c.position for c in made.cues if c.covered] == [3, 4, 5]
+    assert [made.speaker(c.position) for c in made.cues] == [0, 1, 2, 2, 2, 2, 6, 7, 8]
+    text = markdown(made)
+    assert "· bars 3–6** Bars 3 to 6: as before." in text and "· bar 4**" not in text
+    alike = quiet_piece(*tune[1:], *tune[1:])
+    assert [c.say for c in alike.cues if c.say][-1] == "Bars 6 to 10 are as bars 1 to 5."
+
+
+def test_words_of_the_teacher_part_a_run_of_bars():
+    tune = [halves(pair) for pair in ("CD", "DC", "CE", "EC", "DE")]
+    note = BarNote("n", "sound", "Softly", 2, 2)
+    made = quiet_piece(*tune, notes=(note,), edits=((4, "The last one."),))
+    assert [c.say for c in made.cues] == [
+        "Bars 1 to 2: nothing new.", "", "Bar 3. Softly.", "Bar 4: as before.", "The last one.",
+    ]  # fmt: skip
+
+
+def test_the_teachers_own_words_come_first():
+    made = script(notes=(BarNote("n", "sound", "Listen to the top", 0, 0),))
+    said = made.cues[0].say
+    assert said.startswith("Bar 1. Listen to the top. New here:") and "guide finger" in said
+
+
+def test_fingers_together_are_counted():
+    assert Move("technique", "fingers-together: i m").words == "two fingers together (i m)"
+    assert Move("technique", "fingers-together: p m a").words == "three fingers together (p m a)"
+    moves = (Move("technique", "alternation: i m a"),)
+    made = at_bar(build(whole("C4"))[0], 0, None, moves, (), set())
+    assert "Two fingers" not in made
+
+
+def test_nothing_is_new_that_an_earlier_bar_had():
+    """Another pair of fingers is no new technique; another pattern is named, not as new."""
+    piece = build(whole("C4"))[0]
+    explained = set()
+
+    def said(*names):
+        moves = tuple(Move("technique", name) for name in names)
+        return at_bar(piece, 0, None, moves, (), explained)
+
+    assert "New here: thumb with finger (p m)." in said("thumb-finger: p m")
+    assert said("thumb-finger: p i", "thumb-finger: p a") == ""
+    assert "New here: arpeggio (p i m)." in said("arpeggio: p i m")
+    assert said("arpeggio: m i p") == "Bar 1. Another pattern: arpeggio (m i p)."
+
+
+def test_positions_are_named_at_once():
+    moves = tuple(Move("position", name) for name in ("III", "V", "IX"))
+    said = at_bar(build(whole("C4"))[0], 0, None, moves, (), set())
+    assert said == "Bar 1. New here: positions III, V and IX."
 
 
 def test_what_is_new_is_explained_once_and_what_is_known_not_at_all():
@@ -161,7 +242,7 @@ def test_srt_cues_are_numbered_and_in_order():
     rows = re.findall(
         r"(\d+)\n(\d\d):(\d\d):(\d\d),(\d{3}) --> (\d\d):(\d\d):(\d\d),(\d{3})\n(.+)\n", text
     )
-    assert [int(r[0]) for r in rows] == list(range(1, 9))  # opening, six bars, closing
+    assert [int(r[0]) for r in rows] == list(range(1, 8))  # two bars are said at once
     times = [
         (
             int(r[1]) * 3600 + int(r[2]) * 60 + int(r[3]) + int(r[4]) / 1000,

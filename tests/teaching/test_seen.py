@@ -13,6 +13,7 @@ from workbench.teaching.seen import (
     profile,
     seen_before,
     teach_next,
+    tune_of,
 )
 
 GUIDE = Move("technique", "guide-finger")
@@ -132,3 +133,23 @@ def test_grips_are_named_over_all_strings():
     )
     names = {m.move.name for m in moves_of(piece, fingering, e, HAND) if m.move.kind == "grip"}
     assert names == {"x-x-2-x-1-x"}
+
+
+def test_a_piece_that_the_student_has_is_never_proposed():
+    """Whether taught later, or copied for somebody else, or moved to another key."""
+    tune, _ = build(bar(n("C4", 2), n("E4", 2)), bar(n("D4", 4)))
+    higher, _ = build(bar(n("D4", 2), n("F#4", 2)), bar(n("E4", 4)))
+    below, _ = build(bar(n("C4", 2), n("E4", 2), n("C4", 4, 0, voice=2)), bar(n("D4", 4)))
+    other, _ = build(bar(n("C4", 2), n("D4", 2)), bar(n("D4", 4)))
+    assert tune_of(tune) == tune_of(higher) == tune_of(below) != tune_of(other)
+    moves = (Move("technique", "arpeggio"), Move("technique", "scale"))
+
+    def row(name, piece):
+        return Profile(name, name, "ukulele", 2.0, moves, tune_of(piece))
+
+    here, copy, later, fresh = row("here", tune), row("copy", higher), row("later", other), None
+    fresh = Profile("fresh", "fresh", "ukulele", 2.0, moves, "another tune")
+    shelf = (copy, later, fresh)
+    assert [s.profile.id for s in teach_next(shelf, (here,))] == ["fresh", "later"]
+    assert [s.profile.id for s in teach_next(shelf, (here,), has={"later"})] == ["fresh"]
+    assert "copy" not in [p.second.id for p in pairs(shelf, here)]

@@ -13,7 +13,7 @@ from workbench.store.shelf import Shelf
 from workbench.ui import app as ui_app
 from workbench.ui.services import Services
 
-WAIT = 20_000  # milliseconds; reached only when something hangs
+WAIT = 120_000  # milliseconds; reached only when something hangs
 
 SCORE = """<?xml version="1.0" encoding="UTF-8"?>
 <score-partwise version="4.0">

@@ -137,3 +137,14 @@ def test_rows_without_a_fingering_yet(rows_of):
 )
 def test_ordinals(number, word):
     assert ordinal(number) == word
+
+
+@pytest.mark.parametrize(
+    ("semitones", "words"),
+    [(1, "1 semitone higher"), (-1, "1 semitone lower"), (3, "3 semitones higher"),
+     (0, "as written")],
+)  # fmt: skip
+def test_how_far_a_piece_is_moved_is_said_in_words(semitones, words):
+    from workbench.ui.playing_fields import moved_words
+
+    assert moved_words(semitones) == words

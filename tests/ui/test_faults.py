@@ -167,3 +167,15 @@ def test_heavy_libraries_stay_out_until_the_window_is_shown(tmp_path):
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True)
     assert done.returncode == 0, done.stderr
     assert done.stdout.strip() == ""
+
+
+def test_a_notice_moves_nothing_that_is_under_the_mouse(qtbot, lesson_window):
+    window = lesson_window
+    places = {w: w.mapTo(window, w.rect().topLeft()) for w in (window.title, window.score)}
+    window.notice.say("Something went wrong; try it again.")
+    qtbot.wait(20)
+    assert window.notice.isVisible()
+    assert {w: w.mapTo(window, w.rect().topLeft()) for w in places} == places
+    around = window.notice.parentWidget()
+    assert around.rect().contains(window.notice.geometry())
+    assert window.notice.height() >= window.notice.words.heightForWidth(window.notice.words.width())

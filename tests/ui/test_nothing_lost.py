@@ -163,6 +163,9 @@ def test_two_titles_are_shown_and_one_is_chosen(qtbot, lesson_window, choice, ti
         assert len(rows) == 1 + others and (not others or "Mine (my changes)" in rows)
         if choice == "mine":
             assert other.undo(lesson.id).title == "Theirs"
+        if choice == "theirs":
+            kept = other.versions(lesson.id)[-1]
+            assert other.load_version(kept.id).title == "Mine", "what gave way is a version"
         assert session.keeper.recovery.found() == ()
 
 

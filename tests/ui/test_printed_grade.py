@@ -8,11 +8,12 @@ import pypdf
 import pytest
 from PySide6.QtPrintSupport import QPrinter
 
+from workbench.handout.offered import OFFERED
 from workbench.handout.options import HandoutOptions
 from workbench.handout.words import grade_words
 from workbench.store.grading import apply_fit, printed_grade
 from workbench.teaching.grade import shipped_model
-from workbench.ui.handout_dialog import KINDS, HandoutDialog
+from workbench.ui.handout_dialog import HandoutDialog
 from workbench.ui.printing import PrintPreview, compose
 
 STRICT = replace(shipped_model(), name="strict", cuts=tuple(0.01 * k for k in range(1, 9)))
@@ -31,7 +32,7 @@ def make(qtbot, lesson_window, settled, tmp_path):
     def make(kind):
         session = lesson_window.session
         dialog = HandoutDialog(session, parent=lesson_window)
-        dialog.what.setCurrentIndex(list(KINDS).index(kind))
+        dialog.what.setCurrentIndex(list(OFFERED).index(kind))
         path = tmp_path / f"made{next(numbers)}.pdf"
         dialog.path.setText(str(path))
         with qtbot.waitSignal(dialog.accepted, timeout=WAIT):

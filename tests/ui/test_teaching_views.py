@@ -11,6 +11,7 @@ from PySide6.QtTest import QTest
 from tests.ui.conftest import WAIT, make_lesson, write_score
 from workbench.teaching.lesson import NOTE_KINDS
 
+LINES = 12  # of text that the page of the script has room for, at least
 LEFT = Qt.MouseButton.LeftButton
 CTRL = Qt.KeyboardModifier.ControlModifier
 
@@ -69,10 +70,12 @@ def write_note(window, bar, kind, words):
 
 
 def write_words(script, position, words):
-    """Write over the words of a bar in place."""
+    """Write over the words of a bar on its page."""
+    script.session.select(position)
     script.table.setCurrentCell(script.row_of(position), 2)
-    script.write_button.click()
-    editor = script.table.viewport().findChild(type(script.writing._editor))
+    if not script.writing:
+        script.write_button.click()
+    editor = script.page.words
     QTest.keyClick(editor, Qt.Key.Key_A, CTRL)
     QTest.keyClicks(editor, words)
     return editor
@@ -219,6 +222,11 @@ def test_the_plan_is_exported(qtbot, lesson_window, tmp_path):
     assert text.startswith("# Ferry at dusk: practice plan")
 
 
+def answer(box, words):
+    """Press a button of a question."""
+    next(b for b in box.buttons() if b.text().replace("&", "") == words).click()
+
+
 def test_an_export_that_cannot_be_written_says_so_in_its_dialog(qtbot, lesson_window, tmp_path):
     window = lesson_window
     window.menus.script_action.trigger()
@@ -230,20 +238,81 @@ def test_an_export_that_cannot_be_written_says_so_in_its_dialog(qtbot, lesson_wi
     there = tmp_path / "there.md"
     there.write_text("old", encoding="utf-8")
     dialog.path.setText(str(there))
-    assert "will be replaced" in dialog.problem.words.text()
     dialog.save.click()
+    assert "there.md is there already" in dialog.question.text()
+    answer(dialog.question, "Keep it")
+    assert there.read_text(encoding="utf-8") == "old" and dialog.isVisible()
+    dialog.save.click()
+    answer(dialog.question, "Replace")
     qtbot.waitUntil(lambda: window.dialog is None, timeout=WAIT)
     assert there.read_text(encoding="utf-8").startswith("# Ferry at dusk")
 
 
-def test_words_left_with_escape_stay_as_they_were(qtbot, lesson_window):
+def test_the_script_is_written_bar_by_bar_on_a_page(qtbot, lesson_window):
+    """A page of text, the music beside it, and the keys to go on and back."""
     window, session = lesson_window, lesson_window.session
     script = show(qtbot, window, "script")
-    editor = write_words(script, 0, "Never mind")
+    editor = write_words(script, 0, "First the thumb.")
+    page = script.page
+    lines = editor.viewport().height() // editor.fontMetrics().lineSpacing()
+    assert page.isVisible() and lines >= LINES
+    settle(qtbot, window, script)
+    assert page.music.image is not None
+    for position, words in ((1, "Now it comes down."), (2, "And up again.")):
+        QTest.keyClick(editor, Qt.Key.Key_Return, CTRL)
+        settle(qtbot, window, script)
+        assert (page.place, session.position) == (position, position)
+        QTest.keyClick(editor, Qt.Key.Key_A, CTRL)
+        QTest.keyClicks(editor, words)
+    QTest.keyClick(editor, Qt.Key.Key_Return, CTRL | Qt.KeyboardModifier.ShiftModifier)
+    settle(qtbot, window, script)
+    assert page.place == 1 and editor.toPlainText() == "Now it comes down."
     QTest.keyClick(editor, Qt.Key.Key_Escape)
+    assert not script.writing and script.cue.position == 1
+    assert session.lesson.script_edits == (
+        (0, "First the thumb."), (1, "Now it comes down."), (2, "And up again."),
+    )  # fmt: skip
+
+
+def test_the_page_follows_a_bar_that_is_chosen_elsewhere(qtbot, lesson_window):
+    window, session = lesson_window, lesson_window.session
+    script = show(qtbot, window, "script")
+    write_words(script, 0, "Begin softly.")
+    click_bar(window, 3)
+    settle(qtbot, window, script)
+    assert script.page.place == 3
+    assert script.page.written == script.script.words_at(3)
+    assert session.lesson.script_edits == ((0, "Begin softly."),)
+
+
+def test_stars_are_never_seen_where_words_are_written(qtbot, lesson_window):
+    from PySide6.QtGui import QTextLayout
+
+    window = lesson_window
+    script = show(qtbot, window, "script")
+    write_words(script, 0, "Let **i and m** take turns")
+    for editor in (script.page.words, window.notes.words):
+        editor.setPlainText("Let **i and m** take turns")
+        layout = editor.document().firstBlock().layout()
+        hidden = {
+            at
+            for part in layout.formats()
+            if isinstance(part, QTextLayout.FormatRange)
+            and part.format.foreground().color().alpha() == 0
+            for at in range(part.start, part.start + part.length)
+        }
+        assert hidden == {4, 5, 13, 14}
+
+
+def test_words_that_were_not_changed_are_not_the_teachers(qtbot, lesson_window):
+    window, session = lesson_window, lesson_window.session
+    script = show(qtbot, window, "script")
+    script.write_button.click()
+    for _ in range(3):
+        QTest.keyClick(script.page.words, Qt.Key.Key_Return, CTRL)
+    QTest.keyClick(script.page.words, Qt.Key.Key_Escape)
     settle(qtbot, window, script)
     assert session.lesson.script_edits == ()
-    assert script.table.item(script.row_of(0), 2).text() == script.script.cues[0].say
 
 
 def test_words_are_taken_back(qtbot, lesson_window):

@@ -26,8 +26,8 @@ from workbench.commands.source import playing_options
 from workbench.commands.workers import Limits, Lost, worked_off
 from workbench.language.speech import choose, chosen, say
 from workbench.music.errors import BadInput
+from workbench.music.suffixes import PDF, SCORES, has_suffix
 
-SUFFIXES = (".musicxml", ".xml", ".mxl", ".mid", ".midi", ".abc")
 SECONDS, MEGABYTES = 120, 2048
 REPORT = "batch.jsonl"
 SOME_FAILED = 3  # exit status
@@ -184,12 +184,12 @@ def find_scores(folder: Path, *, recursive: bool = False) -> list[Path]:
     inside = folder.rglob("*") if recursive else folder.iterdir()
     found = sorted(
         p for p in inside
-        if p.suffix.lower() in SUFFIXES and (p.is_file() or (p.is_symlink() and not p.exists()))
+        if has_suffix(p, SCORES) and (p.is_file() or (p.is_symlink() and not p.exists()))
     )  # fmt: skip
     if not found:
         raise BadInput(
             say("{folder} holds no score file; scores end in {endings}.", folder=folder,
-                endings=", ".join(SUFFIXES))
+                endings=", ".join(SCORES))
         )  # fmt: skip
     return found
 
@@ -207,7 +207,7 @@ def pages(scores: list[Path], out: Path, folder: Path | None = None) -> Iterator
         name = stem(score)
         if stems.count(name.lower()) > 1:
             name = f"{name}-{score.suffix[1:]}"
-        yield score, out / f"{name}.pdf"
+        yield score, out / f"{name}{PDF}"
 
 
 def sweep(page: Path) -> None:

@@ -11,15 +11,19 @@ from typing import TYPE_CHECKING
 from workbench.commands.output import Meter, Result
 from workbench.commands.prepare import fingering_of, lesson_of
 from workbench.commands.source import load, player, playing_options, score_options
+from workbench.handout.offered import AUDIENCES, OFFERED, ORDERS, PAGED, PAPERS, PARTS
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
+from workbench.music.suffixes import PICTURES, has_suffix
 
 if TYPE_CHECKING:
     from workbench.handout.options import HandoutOptions
     from workbench.handout.products import Prepared
 
-ALONE = ("page", "grips", "plan")  # made of one lesson
-PICTURES = (".svg", ".png")
+
+
+#: Pages that are made of one lesson.
+ALONE = tuple(name for name in PAGED if OFFERED[name].alone)
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -29,7 +33,7 @@ def options(parser: argparse.ArgumentParser) -> None:
         help="the page; a name in .svg or .png makes a picture of the music",
     )  # fmt: skip
     playing_options(parser)
-    page_options(parser, (*ALONE, "book"))
+    page_options(parser, PAGED)
     book = parser.add_argument_group("a book of several lessons (--what book)")
     book.add_argument(
         "--with", dest="others", action="append", default=[], metavar="SCORE",
@@ -58,11 +62,15 @@ def page_options(parser: argparse.ArgumentParser, products: Sequence[str] = ALON
     parser.add_argument(
         "--for",
         dest="audience",
-        choices=("student", "teacher"),
+        choices=tuple(AUDIENCES),
         default="student",
         help="the student's page (default) or the teacher's sheet",
     )
-    parser.add_argument("--paper", choices=("a4", "letter"), default="a4", help="default a4")
+    parser.add_argument("--paper", choices=tuple(PAPERS), default="a4", help="default a4")
+    parser.add_argument(
+        "--without", action="append", choices=tuple(PARTS), default=[], metavar="PART",
+        help=f"leave out of the handout one of {', '.join(PARTS)}; repeatable",
+    )  # fmt: skip
     parser.add_argument("--large", action="store_true", help="large print")
     parser.add_argument("--left-handed", action="store_true", help="mirrored diagrams")
     parser.add_argument(
@@ -71,7 +79,7 @@ def page_options(parser: argparse.ArgumentParser, products: Sequence[str] = ALON
         "short edge",
     )  # fmt: skip
     parser.add_argument(
-        "--order", choices=("appearance", "difficulty"), default="appearance",
+        "--order", choices=tuple(ORDERS), default="appearance",
         help="order of the grips on a grip sheet",
     )  # fmt: skip
     parser.add_argument("--studio", metavar="NAME", help="at the foot (default: as last set)")
@@ -91,7 +99,7 @@ def run(options: argparse.Namespace) -> Result:
                 name=page / "page.pdf")
         )  # fmt: skip
     settle_studio(options)
-    if page.suffix.lower() in PICTURES:
+    if has_suffix(page, PICTURES):
         return _picture(options, page)
     if options.bars:
         raise BadInput(say("--bars goes with a picture of the music; name the file .svg or .png."))
@@ -160,6 +168,7 @@ def _page(options: argparse.Namespace) -> HandoutOptions:
         left_handed=options.left_handed,
         studio=options.studio or "",
         contact=options.contact or "",
+        **{part: part not in options.without for part in PARTS},
     )
 
 

@@ -11,6 +11,7 @@ from workbench.commands.prepare import fingering_of, lesson_of, playing_of
 from workbench.commands.source import load, playing_options, score_options
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
+from workbench.teaching.formatting import plain
 
 if TYPE_CHECKING:
     from workbench.store.shelf import Shelf
@@ -80,6 +81,7 @@ def run(options: argparse.Namespace) -> Result:
                 "pictures": list(cue.pictures),
                 "right": cue.right,
                 "as_bar": cue.as_bar,
+                "through": cue.through,
                 "edited": cue.edited,
             }
             for cue in script.cues
@@ -95,12 +97,14 @@ def run(options: argparse.Namespace) -> Result:
     )
     if target is not None:
         return Result(document, [f"{target}: {length}."])
-    lines = [f"{script.title}: {length}", "", *wrapped(script.opening)]
+    lines = [f"{script.title}: {length}", "", *wrapped(plain(script.opening))]
     for cue in script.cues:
         if cue.chapter:
             lines += ["", cue.chapter]
-        lines += wrapped(f"{clock(cue.start)}  {cue.say}", "  ")
-    lines += ["", *wrapped(script.closing)]
+        if cue.covered:
+            continue
+        lines += wrapped(f"{clock(cue.start)}  {plain(cue.say)}", "  ")
+    lines += ["", *wrapped(plain(script.closing))]
     return Result(document, lines)
 
 

@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from workbench.arranging.weights import STRICT, Wishes
-from workbench.fingering.types import Pin, Settings
+from workbench.fingering.types import LEVELS, STYLES, Pin, Settings
 from workbench.fingering.written import PrintedPins, printed_pins
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
@@ -23,8 +23,6 @@ if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
     from workbench.music.model import Piece
 
-LEVELS = ("beginner", "easy", "middle", "advanced")
-STYLES = ("i-m", "m-a", "a-m-i", "thumb")
 INSTRUMENT_HELP = (
     "ukulele, ukulele-low-g, baritone-ukulele, guitar ..., or an own one such as "
     "custom:G4,C4,E4,A4@345: highest-numbered string to string 1, then the scale length in mm"
@@ -49,8 +47,8 @@ def playing_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
     arranging_options(parser)
     hand_option(parser)
-    parser.add_argument("--level", choices=LEVELS, help="level of the student")
-    parser.add_argument("--style", choices=STYLES, help="style of the right hand")
+    parser.add_argument("--level", choices=tuple(LEVELS), help="level of the student")
+    parser.add_argument("--style", choices=tuple(STYLES), help="style of the right hand")
     parser.add_argument(
         "--school", choices=("strong-fingers", "little-finger", "finger-a-fret"),
         help="school of fingering; without one, what editions have in common",

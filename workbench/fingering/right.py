@@ -14,12 +14,11 @@ from itertools import combinations
 from typing import NamedTuple
 
 from workbench.fingering.frame import Frame, Layer
-from workbench.fingering.types import Pin
+from workbench.fingering.types import STYLES, Pin
 from workbench.language.fact import Fact, fact
 
 ORDER = "pima"
 Hold = tuple[tuple[int, str], ...]  # (string, finger), highest-numbered string first
-STYLES = {"i-m": "im", "m-a": "ma", "a-m-i": "ima", "thumb": "im"}
 
 
 class Moment(NamedTuple):

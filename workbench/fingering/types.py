@@ -6,6 +6,17 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from workbench.language.fact import Fact
+from workbench.language.speech import mark
+
+#: How much a student can do already; what eases a fingering goes by it.
+LEVELS = {
+    "beginner": mark("beginner"),
+    "easy": mark("easy"),
+    "middle": mark("middle"),
+    "advanced": mark("advanced"),
+}
+#: Styles of the right hand, and the fingers that take turns in each.
+STYLES = {"i-m": "im", "m-a": "ma", "a-m-i": "ima", "thumb": "im"}
 
 
 @dataclass(frozen=True)
@@ -151,11 +162,11 @@ class Fingering:
 class Settings:
     """What shapes a solution besides the music.
 
-    ``level``: "beginner", "easy", "middle", "advanced". ``style``: right-hand
-    style "i-m", "m-a", "a-m-i" or "thumb". ``relaxed_hand``: prefer fingers 1
-    and 3 to 1 and 2 on neighbouring frets. ``rest_strokes``: mark rest strokes
-    in single-line melody where no string beside it rings. ``weights``: overrides by term
-    name, thousandths. ``school``: id of a school of fingering, "" for what all have in common.
+    ``level``: one of ``LEVELS``. ``style``: of the right hand, one of ``STYLES``.
+    ``relaxed_hand``: prefer fingers 1 and 3 to 1 and 2 on neighbouring frets.
+    ``rest_strokes``: mark rest strokes in single-line melody where no string beside it rings.
+    ``weights``: overrides by term name, thousandths. ``school``: id of a school of
+    fingering, "" for what all have in common.
     """
 
     level: str = "middle"

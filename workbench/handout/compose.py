@@ -184,14 +184,13 @@ class Flow:
             self.put(row)
 
     def own_notes(self, own: OwnNotesBlock) -> None:
-        """The lines for own notes, down to the foot of the emptiest page, or on a new one
-        where no page has room for two."""
+        """The lines for own notes, down to the foot of the emptiest page; none where no page
+        has room for two, for a page of lines alone is next to empty."""
         if not self.pages:
-            self.new_page()
+            return
         roomiest = min(reversed(self.pages), key=lambda p: p.bottom)
         if own.with_lines(2).height > self._sheet.room - roomiest.bottom:
-            self.new_page()
-            roomiest = self.pages[-1]
+            return
         top = roomiest.bottom
         block = own.with_lines(self._lines(own, top))
         roomiest.placed.append((block, top))

@@ -64,7 +64,7 @@ class FormMap:
         ]
         self._scale, self._width = scale, width
         shares = [max(2.0, p.bars**0.8) for p in self._played]
-        self._wide = [s / max(sum(shares), 12.0) * width for s in shares]
+        self._wide = [s / sum(shares) * width for s in shares]
 
     @staticmethod
     def _bars(numbers: dict[int, str], first: int, last: int) -> str:

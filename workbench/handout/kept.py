@@ -7,7 +7,8 @@ from collections.abc import Sequence
 
 from workbench.fingering.types import Fingering
 from workbench.handout.material import Extras
-from workbench.handout.products import GRADED, Prepared
+from workbench.handout.offered import OFFERED
+from workbench.handout.products import Prepared
 from workbench.store.grading import grade_to_print, remember_printed, studio_model
 from workbench.store.sheet_facts import known_grips, lesson_history
 from workbench.store.shelf import Shelf
@@ -23,8 +24,8 @@ def extras_of(shelf: Shelf, lesson: Lesson, fingering: Fingering) -> Extras:
 
 
 def remember_grades(shelf: Shelf, what: str, printed: Sequence[Prepared]) -> None:
-    """After ``what`` (of ``PRODUCTS``) has been made: its grades stand from now on."""
-    if what not in GRADED:
+    """After ``what`` (of ``OFFERED``) has been made: its grades stand from now on."""
+    if not OFFERED[what].grade:
         return
     for one in printed:
         if one.extras.grade is not None:

@@ -202,7 +202,7 @@ class Material:
         parts: list[Part] = []
         grips = grips_of(self.piece, self.fingering, self.instrument, known=self.extras.known_grips)
         grips = with_pictures(grips, self.notes, self.piece, self.fingering, self.instrument)
-        if grips:
+        if grips and self.options.grips:
             parts.append(
                 GripsBlock(
                     grips,
@@ -216,12 +216,15 @@ class Material:
         if names:
             words = f"**{say('Techniques:')}** {names}."
             parts.append(Loose(TextBlock(words, line, scale, after=8.0)))
-        parts.append(Loose(self._care()))
+        if self.options.care:
+            parts.append(Loose(self._care()))
         if self.teacher:
             parts += teacher.audit_parts(self.piece, self.fingering, line, scale)
             parts += teacher.history_parts(self.extras.history, line, scale)
         if self.options.plan and self.plan is not None and self.plan.days:
-            parts += plan_parts(self.plan, line, self.sheet.room, scale)
+            parts += plan_parts(
+                self.plan, line, self.sheet.room, scale, tracks=self.options.tracks
+            )
         if self.teacher:
             if self.options.charts:
                 parts += teacher.chart_parts(self.lesson, self.fingering, self.plan, line, scale)

@@ -7,6 +7,7 @@ from typing import Literal
 
 from PySide6.QtGui import QPageSize
 
+from workbench.handout.offered import AUDIENCES, PAPERS
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
@@ -27,8 +28,10 @@ LARGE = 1.4
 class HandoutOptions:
     """``large``: everything at 140 %. ``left_handed``: mirrored diagrams, and the
     hands named for a left-handed player. ``studio`` and ``contact`` stand at
-    the foot of every page. ``plan`` adds the practice plan as a table to tick;
-    ``script`` and ``charts`` belong to the teacher's sheet alone."""
+    the foot of every page. ``plan`` adds the practice plan as a table to tick,
+    ``grips`` the boxes, ``care`` the health cautions, ``lines`` those for own words;
+    ``script`` and ``charts`` belong to the teacher's sheet alone. ``tracks`` names the
+    folder beside the page that holds practice tracks, "" where there is none."""
 
     paper: Literal["a4", "letter"] = "a4"
     audience: Literal["student", "teacher"] = "student"
@@ -37,15 +40,19 @@ class HandoutOptions:
     studio: str = ""
     contact: str = ""
     plan: bool = True
+    grips: bool = True
+    care: bool = True
+    lines: bool = True
     script: bool = True
     charts: bool = True
+    tracks: str = ""
 
     def __post_init__(self) -> None:
-        if self.paper not in ("a4", "letter"):
+        if self.paper not in PAPERS:
             raise BadInput(
                 say("Paper '{paper}' is not known; choose a4 or letter.", paper=self.paper)
             )
-        if self.audience not in ("student", "teacher"):
+        if self.audience not in AUDIENCES:
             raise BadInput(
                 say(
                     "Audience '{audience}' is not known; choose student or teacher.",

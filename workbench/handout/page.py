@@ -188,7 +188,8 @@ class Handout(Leaves):
         if material.notes and not at_foot:
             flow.notes(material.narrow_notes, say("Notes"))
         flow.parts(material.parts)
-        flow.own_notes(material.own_notes())
+        if material.options.lines:
+            flow.own_notes(material.own_notes())
         cost = broken.cost - broken.pages + len(flow.pages) + MUSIC_PAGE * (broken.pages - 1)
         if material.notes and not at_foot:
             cost += APART + FAR_APART * (broken.pages - 1)

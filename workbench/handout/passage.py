@@ -25,10 +25,10 @@ from workbench.handout.pdf import write_whole
 from workbench.instrument.table import instrument as instrument_of
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.music.suffixes import PICTURES
 from workbench.teaching.lesson import Lesson
 
 INCH = 25.4  # millimetres
-SUFFIXES = (".svg", ".png")
 MOST_PIXELS = 20_000  # a side
 _GAP = 260.0  # between systems, in engraving units
 _DRAWN_AT = 1000
@@ -74,7 +74,7 @@ def make_passage(
     """
     path = Path(path)
     suffix = path.suffix.lower()
-    if suffix not in SUFFIXES:
+    if suffix not in PICTURES:
         raise BadInput(
             say("{path}: a picture is written as .svg or .png; end the name with one of them.",
                 path=path)

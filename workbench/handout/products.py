@@ -10,30 +10,23 @@ from workbench.fingering.types import Fingering
 from workbench.handout.book import Book, BookTitle, Chapter
 from workbench.handout.booklet import Booklet
 from workbench.handout.grip_sheet import Order, grip_sheet
+from workbench.handout.offered import PAGED
 from workbench.handout.options import HandoutOptions
 from workbench.handout.page import Extras, Handout
 from workbench.handout.paged import Printed, pdf_of
 from workbench.handout.pdf import write_whole
 from workbench.handout.plan_sheet import plan_sheet
-from workbench.language.speech import mark, say
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.lesson import Lesson
 
 #: The setting that keeps what was chosen last, studio and contact among it.
 REMEMBERED = "handout.options"
-#: Name and what it is, in the order in which they are offered.
-PRODUCTS = {
-    "page": mark("the handout"),
-    "grips": mark("a grip sheet"),
-    "plan": mark("the practice plan alone"),
-    "book": mark("a book of several lessons"),
-}
-GRADED = ("page", "book")  # those that say the grade
 
 
 @dataclass(frozen=True)
 class Request:
-    """``what`` is a name of ``PRODUCTS``; ``order`` that of the grips; ``title`` and
+    """``what`` is a name of ``PAGED``; ``order`` that of the grips; ``title`` and
     ``subtitle`` those of a book; ``booklet`` sets two pages on a side, in order to fold."""
 
     what: str = "page"
@@ -44,10 +37,10 @@ class Request:
     subtitle: str = ""
 
     def __post_init__(self) -> None:
-        if self.what not in PRODUCTS:
+        if self.what not in PAGED:
             raise BadInput(
                 say("'{what}' cannot be printed; choose one of {known}.", what=self.what,
-                    known=", ".join(PRODUCTS))
+                    known=", ".join(PAGED))
             )  # fmt: skip
 
 

@@ -27,7 +27,7 @@ from workbench.music.model import Piece
 from workbench.teaching.lesson import BarNote, Lesson
 from workbench.teaching.plan import Plan
 from workbench.teaching.script import Script
-from workbench.teaching.script_files import clock
+from workbench.teaching.script_files import bar_words, clock
 
 Rejected = tuple[str, int, int, int]  # note id, string, fret, finger
 
@@ -164,7 +164,7 @@ def script_parts(script: Script, width: float, scale: float) -> list[Part]:
         rows.append(TableRow((clock(0.0), "", script.opening), _SCRIPT, width, scale))
     for cue in script.cues:
         if cue.say.strip():
-            number = say("pickup") if cue.number == "0" else cue.number
+            number = bar_words(script, cue)
             rows.append(TableRow((clock(cue.start), number, cue.say), _SCRIPT, width, scale))
     if script.closing:
         row = (clock(script.closing_start), "", script.closing)

@@ -10,6 +10,7 @@ from workbench.instrument.model import Instrument
 from workbench.language.speech import chosen, count, mark, say
 from workbench.music.form import form_in_words, sections
 from workbench.music.model import Piece, Pitch
+from workbench.teaching.grade import LEVEL_WORDS
 from workbench.teaching.lesson import BarNote, Lesson
 from workbench.teaching.techniques import catalogue
 
@@ -25,7 +26,6 @@ _BANDS = (
     mark("advanced"),
     mark("advanced"),
 )
-LEVELS = {"early": mark("early"), "middle": mark("middle"), "late": mark("late")}
 _KINDS = {
     "left hand": mark("left hand"),
     "right hand": mark("right hand"),
@@ -87,7 +87,7 @@ def tempo_words(piece: Piece, percent: int) -> str:
 def grade_words(number: int, level: str, *, estimated: bool = False) -> str:
     """For example ``Grade 2, early (beginner)``."""
     band = say(_BANDS[min(8, max(0, number))])
-    told = f", {say(LEVELS.get(level, level))}" if level else ""
+    told = f", {say(LEVEL_WORDS.get(level, level))}" if level else ""
     words = say("Grade {number}{level} ({band})", number=number, level=told, band=band)
     return say("{grade}, estimated", grade=words) if estimated else words
 

@@ -4,12 +4,50 @@ from __future__ import annotations
 
 import contextlib
 import os
+import re
 import tempfile
+import unicodedata
 from collections.abc import Iterator
 from pathlib import Path
 
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+
+MOST_BYTES = 180  # of a name: file systems take 255, and an ending is to come
+#: Signs that stand between words, and signs of music, as they are said in a name.
+_SAID = {
+    **dict.fromkeys("/\\:|", " - "), "♯": " sharp", "♭": " flat", "♮": " natural",
+}  # fmt: skip
+_RESERVED = re.compile(r"(con|prn|aux|nul|com\d|lpt\d)$", re.IGNORECASE)  # Windows' devices
+
+
+def readable_name(*parts: str) -> str:
+    """A file's name, without its ending, made of words such as student, kind and title, the
+    empty ones left out. Every letter of any script stays; what some file system refuses is
+    said otherwise or dropped. Empty where nothing is left.
+
+    Forbidden signs and reserved names are those of Windows, which has the most.
+    """
+    return _shortened(" - ".join(name for part in parts if (name := _readable(part))))
+
+
+def _readable(part: str) -> str:
+    """One part of a name: spaces single, no signs but those that every system takes."""
+    text = unicodedata.normalize("NFC", part)
+    text = "".join(_SAID.get(sign, sign) for sign in text)
+    text = "".join(" " if c.isspace() else c for c in text)
+    text = "".join(c for c in text if c.isprintable() and c not in '*?"<>“”„«»')
+    text = re.sub(r"\s+", " ", text)
+    text = re.sub(r"( - )+", " - ", text).strip(" .-")
+    return f"{text} file" if _RESERVED.match(text) else text
+
+
+def _shortened(name: str) -> str:
+    """Cut at a word where it is too long for a file's name."""
+    if len(name.encode()) <= MOST_BYTES:
+        return name
+    kept = name.encode()[:MOST_BYTES].decode(errors="ignore")
+    return (kept.rpartition(" ")[0] or kept).strip(" .-")
 
 
 def write_private(path: Path, data: bytes) -> None:

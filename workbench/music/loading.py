@@ -15,7 +15,9 @@ from xml.etree import ElementTree
 from xml.parsers import expat
 
 from workbench.language.speech import say
+from workbench.music import suffixes
 from workbench.music.errors import BadInput
+from workbench.music.suffixes import has_suffix
 
 MOST_BYTES = 64 * 2**20
 MOST_UNPACKED = 128 * 2**20
@@ -51,11 +53,11 @@ def load(path: str | Path) -> Source:
         return Source("midi", data, name)
     if data.startswith(b"PK"):
         return Source("musicxml", check_xml(_unpack(data, name), name), name)
-    if path.suffix.lower() == ".mxl":
+    if has_suffix(path, (suffixes.PACKED,)):
         raise BadInput(
             say("{name} is no packed MusicXML file (.mxl); export the score again.", name=name)
         )
-    if path.suffix.lower() in (".mid", ".midi"):
+    if has_suffix(path, suffixes.MIDI):
         raise BadInput(
             say("{name} is no MIDI file: its header is missing; export it again.", name=name)
         )
@@ -164,7 +166,7 @@ def _root_name(archive: zipfile.ZipFile, name: str) -> str:
             if element.tag.endswith("rootfile") and path in names:
                 return path
     for entry in names:
-        if entry.lower().endswith((".xml", ".musicxml")) and not entry.startswith("META-INF"):
+        if has_suffix(entry, suffixes.UNPACKED) and not entry.startswith("META-INF"):
             return entry
     raise BadInput(
         say(

@@ -9,6 +9,7 @@ from __future__ import annotations
 import io
 import math
 import zipfile
+from collections.abc import Mapping
 from fractions import Fraction
 from pathlib import Path
 from typing import Protocol
@@ -16,6 +17,7 @@ from xml.etree import ElementTree
 from xml.etree.ElementTree import Element, SubElement
 
 from workbench.language.speech import say
+from workbench.music import suffixes
 from workbench.music.barxml import BarWriter
 from workbench.music.errors import BadInput
 from workbench.music.files import write_whole
@@ -24,6 +26,7 @@ from workbench.music.model import Piece
 from workbench.music.notation import values
 from workbench.music.notexml import PlayedNote
 from workbench.music.segments import Chord, layers, split_at_bars
+from workbench.music.suffixes import has_suffix
 
 _DOCTYPE = (
     '<?xml version="1.0" encoding="UTF-8"?>\n'
@@ -39,10 +42,9 @@ _CONTAINER = (
 
 def form_of_export(path: str | Path) -> str:
     """"MusicXML" or "MIDI", as the name of the file asks for; BadInput for other names."""
-    suffix = Path(path).suffix.lower()
-    if suffix in (".musicxml", ".xml", ".mxl"):
+    if has_suffix(path, suffixes.MUSICXML):
         return "MusicXML"
-    if suffix in (".mid", ".midi"):
+    if has_suffix(path, suffixes.MIDI):
         return "MIDI"
     raise BadInput(
         say("{path}: end the name with .musicxml, .mxl (packed) or .mid.", path=path)
@@ -74,7 +76,7 @@ def write_musicxml(
     plucking finger. Raises BadInput where the file cannot be written.
     """
     data = musicxml_bytes(piece, fingering, instrument)
-    if Path(path).suffix.lower() == ".mxl":
+    if has_suffix(path, (suffixes.PACKED,)):
         data = _packed(data)
     write_whole(path, data)
 
@@ -109,13 +111,20 @@ def musicxml_bytes(
     return (_DOCTYPE + ElementTree.tostring(root, encoding="unicode") + "\n").encode("utf-8")
 
 
-def write_midi(piece: Piece, path: str | Path, *, program: int = 24) -> None:
+def write_midi(
+    piece: Piece,
+    path: str | Path,
+    *,
+    program: int = 24,
+    held: Mapping[str, Fraction] | None = None,
+) -> None:
     """Write the piece in playing order as a Standard MIDI File, whole or not at all.
+    ``held`` gives the quarter lengths that notes are really held, by note id.
 
     ``program`` is the General MIDI sound from 0 (24: nylon-string guitar).
     Raises BadInput where the file cannot be written.
     """
-    write_whole(path, midi_bytes(piece, program))
+    write_whole(path, midi_bytes(piece, program, held))
 
 
 def _header(root: Element, piece: Piece, instrument: NamedInstrument | None) -> None:
@@ -143,6 +152,7 @@ def _divisions(piece: Piece, rows: list[dict[int, list[Chord]]]) -> int:
     lengths: set[Fraction] = set()
     for bar in piece.bars:
         lengths |= {bar.length, *(c.onset for c in bar.chords)}
+        lengths |= {d.onset for d in bar.dynamics}
     for voices in rows:
         for chords in voices.values():
             end = Fraction(0)

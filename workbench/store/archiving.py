@@ -169,6 +169,12 @@ class ArchivingShelf(FindingShelf):
                 )
             )  # fmt: skip
 
+    def keep_state(self, lesson: Lesson, name: str) -> None:
+        """Keep a state of a lesson that is on the shelf as a version; its present state and
+        its history stay as they are."""
+        with self._writing() as session:
+            self._name_state(session, self._record(session, lesson.id), lesson, name)
+
     # Forgetting.
 
     def erase_student(self, name: str) -> int:

@@ -13,6 +13,7 @@ ALWAYS = mark(
     "Warm up before playing and stop at once where anything hurts; pain that stays or "
     "comes back belongs before a teacher and a health professional."
 )
+GUIDANCE = mark("Figures about hands are guidance, not medical advice.")
 LONG_DAY = 40  # minutes after which a break is due; common practice, no source
 
 

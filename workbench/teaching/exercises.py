@@ -75,18 +75,29 @@ def exercise(
 
 
 def alone(piece: Piece, fingering: Fingering, bar: int) -> tuple[Piece, Fingering]:
-    """A written bar as a piece of its own, to be shown; what is tied out of it ends with it.
+    """A written bar as a piece of its own; see ``excerpt``."""
+    return excerpt(piece, fingering, bar, bar)
 
-    Raises KeyError where the fingering lacks that bar.
+
+def excerpt(piece: Piece, fingering: Fingering, first: int, last: int) -> tuple[Piece, Fingering]:
+    """Written bars as a piece of their own, to be shown; what is tied out of them ends with
+    the last.
+
+    Raises KeyError where the fingering lacks one of them.
     """
-    written, fingered = piece.bars[bar], fingered_bars(fingering)[bar]
-    notes = tuple(
-        replace(n, duration=min(n.duration, written.length - n.onset)) for n in written.notes
-    )
-    one = replace(written.without_form(), index=0, notes=notes, tempo=None, section="")
-    hands = tuple(replace(h, bar=0) for h in fingered.notes)
-    excerpt = replace(piece, bars=(one,), tempo=tempos(piece)[bar])
-    return excerpt, replace(fingering, bars=(replace(fingered, index=0, notes=hands),))
+    known = fingered_bars(fingering)
+    bars, hands = [], []
+    for at, written in enumerate(piece.bars[first : last + 1]):
+        left = sum((b.length for b in piece.bars[first + at : last + 1]), Fraction(0))
+        notes = tuple(replace(n, duration=min(n.duration, left - n.onset)) for n in written.notes)
+        bars.append(
+            replace(written.without_form(), index=at, notes=notes, tempo=None, section="")
+        )
+        fingered = known[written.index]
+        rows = tuple(replace(h, bar=at) for h in fingered.notes)
+        hands.append(replace(fingered, index=at, notes=rows))
+    taken = replace(piece, bars=tuple(bars), tempo=tempos(piece)[first])
+    return taken, replace(fingering, bars=tuple(hands))
 
 
 @dataclass(frozen=True)

@@ -39,6 +39,41 @@ def _spans(text: str, emphasis: bool, strong: bool) -> list[Span]:
     return out
 
 
+@dataclass(frozen=True)
+class Part:
+    """A stretch of the written text, its places in it: words in a style, or the ``sign``
+    that gives them the style."""
+
+    start: int
+    end: int
+    emphasis: bool = False
+    strong: bool = False
+    sign: bool = False
+
+
+def marked(text: str) -> tuple[Part, ...]:
+    """The styled words of a text and the signs around them, in order; plain words left out."""
+    return tuple(_marked(text, 0, len(text), False, False))
+
+
+def _marked(text: str, start: int, end: int, emphasis: bool, strong: bool) -> list[Part]:
+    out: list[Part] = []
+    at = start
+    styled = emphasis or strong
+    for found in _MARK.finditer(text, start, end):
+        if styled and found.start() > at:
+            out.append(Part(at, found.start(), emphasis, strong))
+        group = 1 if found.group(1) is not None else 2
+        inner = (emphasis, True) if group == 1 else (True, strong)
+        out.append(Part(found.start(), found.start(group), sign=True))
+        out += _marked(text, found.start(group), found.end(group), *inner)
+        out.append(Part(found.end(group), found.end(), sign=True))
+        at = found.end()
+    if styled and at < end:
+        out.append(Part(at, end, emphasis, strong))
+    return out
+
+
 def plain(text: str) -> str:
     """The text without its marks, as it is spoken and searched."""
     return "".join(s.text for s in spans(text))

@@ -29,7 +29,9 @@ from workbench.teaching.lesson import Lesson
 from workbench.teaching.measure import BarMeasure, measure_bars
 from workbench.teaching.strokes import bars_in_words, same_as
 
-LEVELS = ("early", "middle", "late")
+#: The thirds of a grade, and their words.
+LEVEL_WORDS = {"early": mark("early"), "middle": mark("middle"), "late": mark("late")}
+LEVELS = tuple(LEVEL_WORDS)
 IN_WORDS = {
     "early": mark("grade {number}, early"),
     "middle": mark("grade {number}, middle"),

@@ -15,6 +15,7 @@ from workbench.music.model import Piece
 from workbench.teaching.formatting import plain
 from workbench.teaching.grip_words import grip_text
 from workbench.teaching.lesson import CLOSING, OPENING, BarNote, Lesson, sectioned
+from workbench.teaching.script_spans import Quiet, quiet_words
 from workbench.teaching.script_words import at_bar, closing_words, opening_words
 from workbench.teaching.seen import Move, MoveAt, grip_name, moves_of, new_in_bars
 from workbench.teaching.strokes import bar_seconds, by_bar, same_as, strokes
@@ -32,7 +33,9 @@ class Cue:
     bar is played for ``playing`` seconds. ``grips`` are frets from the
     highest-numbered string to string 1, as they come; ``right`` the right hand's
     pattern; ``new`` what is met for the first time; ``as_bar`` the written bar
-    that was the same before, else None. ``edited`` where the teacher's own words
+    that was the same before, else None. ``through`` is the last place that the words
+    speak of: where bars are alike in having nothing to say, one speaks for them all and
+    the others (``covered``) say nothing. ``edited`` where the teacher's own words
     stand; ``notes`` are the teaching notes that belong here, for their pictures.
     """
 
@@ -50,6 +53,8 @@ class Cue:
     chapter: str = ""
     edited: bool = False
     notes: tuple[BarNote, ...] = ()
+    through: int = -1
+    covered: bool = False
 
     @property
     def end(self) -> float:
@@ -116,6 +121,12 @@ class Script:
         """Whether the teacher's own words stand there."""
         return place in self.edited if place < 0 else self.cues[place].edited
 
+    def speaker(self, place: int) -> int:
+        """The place whose words speak for a place in playing order: mostly itself."""
+        while place > 0 and self.cues[place].covered:
+            place -= 1
+        return place
+
     def cue_at(self, seconds: float) -> Cue | None:
         """The cue that runs at that time; None before the first and after the last."""
         for cue in self.cues:
@@ -168,7 +179,7 @@ def make_script(
     heard: set[int] = set()
     taught: list[Move] = []
     explained = {m.name.partition(": ")[0] for m in known if m.kind == "technique"}
-    out: list[Cue] = []
+    bars: list[_Said] = []
     for position, bar in enumerate(played):
         as_bar = met.get(first[bar])
         met.setdefault(first[bar], bar)
@@ -177,8 +188,17 @@ def make_script(
         new = () if bar in heard else fresh.get(bar, ())
         heard.add(bar)
         taught += new
-        text = at_bar(piece, bar, as_bar, new, notes, explained)
-        spoken = edits.get(position, text)
+        text = edits.get(position) or at_bar(piece, bar, as_bar, new, notes, explained)
+        bars.append(_Said(text, as_bar, notes, new))
+    quiet = [Quiet(k, played[k], said.as_bar) for k, said in enumerate(bars) if not said.text]
+    spans = quiet_words(piece, quiet, chapters)
+    out: list[Cue] = []
+    through = -1
+    for position, (bar, said) in enumerate(zip(played, bars, strict=True)):
+        spoken = said.text
+        covered = not spoken and position <= through
+        if not spoken and not covered:
+            spoken, through = spans[position]
         strokes_here = rows.get(bar, ())
         grips = dict.fromkeys(g for s in strokes_here if (g := grip_name(s, instrument.strings)))
         cue = Cue(
@@ -188,14 +208,16 @@ def make_script(
             spoken,
             tuple(grips),
             " ".join("".join(s.right) for s in strokes_here if s.right),
-            new,
-            as_bar,
+            said.new,
+            said.as_bar,
             now,
             spoken_seconds(spoken),
             seconds[bar] * 100.0 / max(1, lesson.tempo_percent),
             chapters.get(position, ""),
             position in edits,
-            notes,
+            said.notes,
+            max(position, through) if not said.text and not covered else position,
+            covered,
         )
         out.append(cue)
         now = cue.end
@@ -209,6 +231,16 @@ def make_script(
         spoken_seconds(closing),
         frozenset({OPENING, CLOSING} & set(edits)),
     )
+
+
+@dataclass(frozen=True)
+class _Said:
+    """What a bar has to say, before bars without words are taken together."""
+
+    text: str
+    as_bar: int | None
+    notes: tuple[BarNote, ...]
+    new: tuple[Move, ...]
 
 
 def with_edit(lesson: Lesson, place: int, text: str | None) -> Lesson:

@@ -17,8 +17,9 @@ def markdown(script: Script) -> str:
     for cue in script.cues:
         if cue.chapter:
             out += ["", f"## {cue.chapter} ({clock(lengths[cue.position])})"]
-        where = say("pickup") if cue.number == "0" else say("bar {number}", number=cue.number)
-        out += ["", f"**{clock(cue.start)} · {where}** {cue.say}"]
+        if cue.covered:
+            continue
+        out += ["", f"**{clock(cue.start)} · {place_words(script, cue)}** {cue.say}"]
         for line in shown(cue):
             out += ["", f"> {line}"]
     if script.closing:
@@ -52,6 +53,22 @@ def chapters(script: Script) -> str:
     if rows and rows[0][0] > 0:
         rows[0] = (0.0, rows[0][1])
     return "".join(f"{clock(start)} {title}\n" for start, title in rows)
+
+
+def place_words(script: Script, cue: Cue) -> str:
+    """ "bar 3", "pickup", or the bars that a cue speaks for, such as "bars 13–15"."""
+    bars = bar_words(script, cue)
+    if cue.number == "0":
+        return bars
+    if cue.through > cue.position:
+        return say("bars {bars}", bars=bars)
+    return say("bar {number}", number=bars)
+
+
+def bar_words(script: Script, cue: Cue) -> str:
+    """ "3", "pickup" or "13–15": the printed numbers of the bars that a cue speaks for."""
+    first = say("pickup") if cue.number == "0" else cue.number
+    return f"{first}–{script.cues[cue.through].number}" if cue.through > cue.position else first
 
 
 def clock(seconds: float) -> str:

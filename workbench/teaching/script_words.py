@@ -13,6 +13,7 @@ from workbench.teaching.strokes import as_first_word, bar_name
 from workbench.teaching.techniques import technique
 
 NAMED = 3  # techniques named again at the end
+PATTERNS = frozenset({"arpeggio", "alternation"})  # each is a thing to learn by itself
 
 
 def opening_words(lesson: Lesson, marked: Piece) -> str:
@@ -61,26 +62,37 @@ def at_bar(
     notes: Sequence[BarNote],
     explained: set[str],
 ) -> str:
-    """What is said at a bar; a technique is explained once (``explained`` is kept up to
-    date), its other kinds are named."""
-    here = as_first_word(bar_name(piece.bars[bar]))
-    if as_bar == bar:
-        parts = [say("{bar} again.", bar=here)]
-    elif as_bar is not None:
-        parts = [say("{bar} is as in {before}.", bar=here, before=bar_name(piece.bars[as_bar]))]
-    else:
-        parts = [f"{here}."]
+    """What is said at a bar: the teacher's own words first, then what the program has to add.
+    A technique is explained once (``explained`` is kept up to date); of its other kinds only
+    patterns are named, and not as new. Empty where there is nothing to say but how the bar
+    relates to earlier ones (``as_bar``)."""
+    own = [_sentence(n.text) for n in notes]
+    added = []
+    places = [m.name for m in new if m.kind == "position" and m.name != "I"]
+    if len(places) == 1:
+        added.append(say("New here: {what}.", what=say("position {position}", position=places[0])))
+    elif places:
+        *most, last = places
+        added.append(
+            say("New here: positions {most} and {last}.", most=", ".join(most), last=last)
+        )
     for move in new:
-        if move.kind == "technique":
-            entry = technique(move.name.partition(": ")[0])
-            parts.append(say("New here: {what}.", what=move.words))
-            if entry.id not in explained:
-                explained.add(entry.id)
-                parts.append(say(entry.asks))
-        elif move.kind == "position" and move.name != "I":
-            parts.append(say("New here: {what}.", what=move.words))
-    parts += [_sentence(n.text) for n in notes]
-    return " ".join(parts)
+        if move.kind != "technique":
+            continue
+        entry = technique(move.name.partition(": ")[0])
+        if entry.id not in explained:
+            explained.add(entry.id)
+            added += [say("New here: {what}.", what=move.words), say(entry.asks)]
+        elif entry.id in PATTERNS:
+            added.append(say("Another pattern: {what}.", what=move.words))
+    if not own and not added:
+        return ""
+    parts = [say("{bar}.", bar=as_first_word(bar_name(piece.bars[bar]))), *own]
+    if as_bar == bar:
+        parts.append(say("It is played again."))
+    elif as_bar is not None:
+        parts.append(say("It is as {before}.", before=bar_name(piece.bars[as_bar])))
+    return " ".join([*parts, *added])
 
 
 def _sentence(text: str) -> str:

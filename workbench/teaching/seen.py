@@ -6,12 +6,14 @@ p i m), a grip, a position, a key.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Container, Iterable, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
+from hashlib import sha256
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import count, say
+from workbench.language.speech import count, mark, say
 from workbench.music.model import Piece
 from workbench.teaching.rules_left import roman
 from workbench.teaching.strokes import Stroke, strokes
@@ -21,6 +23,12 @@ from workbench.teaching.techniques import Found, find_techniques, technique
 BY_KIND = frozenset(
     {"alternation", "arpeggio", "thumb-finger", "fingers-together", "finger-swap", "compound-time"}
 )
+TOGETHER = "fingers-together"
+_TOGETHER = {
+    2: mark("two fingers together"),
+    3: mark("three fingers together"),
+    4: mark("four fingers together"),
+}
 SAME_LEVEL = 1.0  # grades a piece may lie above or below what was just learned
 
 
@@ -39,6 +47,8 @@ class Move:
         if self.kind == "technique":
             base, _, detail = self.name.partition(": ")
             said = say(technique(base).name)
+            if base == TOGETHER and detail:
+                said = say(_TOGETHER[len(detail.split())])
             return f"{said} ({kind_words(detail)})" if detail else said
         if self.kind == "position":
             return say("position {position}", position=self.name)
@@ -58,13 +68,15 @@ class MoveAt:
 @dataclass(frozen=True)
 class Profile:
     """What a lesson teaches: its moves in the order of the piece, with ``grade`` as a
-    number whose fraction is the level (1.5: grade 1, middle). ``id`` is the lesson's."""
+    number whose fraction is the level (1.5: grade 1, middle). ``id`` is the lesson's;
+    ``tune`` is the same for lessons on one piece, see ``tune_of``."""
 
     id: str
     title: str
     instrument: str
     grade: float
     moves: tuple[Move, ...]
+    tune: str = ""
 
 
 @dataclass(frozen=True)
@@ -180,7 +192,7 @@ def profile(
 ) -> Profile:
     """What a lesson teaches, to be compared with others."""
     moves = dict.fromkeys(m.move for m in moves_of(piece, fingering, instrument, hand))
-    return Profile(lesson, title, instrument.id, grade, tuple(moves))
+    return Profile(lesson, title, instrument.id, grade, tuple(moves), tune_of(piece))
 
 
 def new_in_bars(moves: Iterable[MoveAt], known: Iterable[Move] = ()) -> dict[int, tuple[Move, ...]]:
@@ -220,15 +232,34 @@ def seen_before(
     return tuple(out.values())
 
 
+def tune_of(piece: Piece) -> str:
+    """What tells pieces apart by their tune alone: the top notes of every bar, from the first
+    one on. The same for a copy, in another key, and on an instrument for which lower notes
+    were moved or left out; empty without notes."""
+    told, first = [], None
+    for bar in piece.bars:
+        tops: dict[Fraction, int] = {}
+        for n in bar.notes:
+            tops[n.onset] = max(n.midi, tops.get(n.onset, n.midi))
+        if first is None and tops:
+            first = tops[min(tops)]
+        rows = sorted(tops.items())
+        told.append([(str(onset), (midi - (first or 0)) % 12) for onset, midi in rows])
+    return sha256(repr(told).encode()).hexdigest() if first is not None else ""
+
+
 def teach_next(
     shelf: Sequence[Profile],
     taught: Sequence[Profile],
     most: int = 5,
     within: float = SAME_LEVEL,
+    has: Container[str] = (),
 ) -> tuple[Suggestion, ...]:
     """Pieces of the shelf that fit after the lessons ``taught`` (oldest first): for the
     same instrument, ``within`` so many grades of the last one, taking up what the last lesson
-    brought as new and adding few moves; best first. Nothing where nothing was taught.
+    brought as new and adding few moves; best first. Never a piece that the student has:
+    one of ``taught``, of the lessons named by ``has``, or another lesson on such a piece.
+    Nothing where nothing was taught.
     """
     if not taught or most < 1:
         return ()
@@ -237,10 +268,11 @@ def teach_next(
     known = before | set(last.moves)
     fresh = [m for m in last.moves if m not in before] or list(last.moves)
     done = {p.id for p in taught}
+    tunes = {p.tune for p in (*taught, *shelf) if p.tune and (p.id in done or p.id in has)}
     out = []
     for p in shelf:
         near = abs(p.grade - last.grade) <= within and p.instrument == last.instrument
-        if p.id in done or not near:
+        if not near or p.id in done or p.id in has or p.tune in tunes:
             continue
         own = set(p.moves)
         reused = tuple(m for m in fresh if m in own)
@@ -262,7 +294,7 @@ def pairs(shelf: Sequence[Profile], of: Profile, most: int = 5) -> tuple[Pair, .
     own = set(of.moves)
     rows = []
     for p in shelf:
-        if p.id == of.id or p.instrument != of.instrument:
+        if p.id == of.id or p.instrument != of.instrument or (p.tune and p.tune == of.tune):
             continue
         if abs(p.grade - of.grade) > SAME_LEVEL:
             continue

@@ -6,8 +6,7 @@ from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
 from workbench.language.speech import say
-from workbench.teaching.cautions import ALWAYS, cautions
-from workbench.ui.lesson_panel import SAFETY
+from workbench.teaching.cautions import ALWAYS, GUIDANCE, cautions
 from workbench.ui.look import em
 from workbench.ui.parts import Heading, Words
 from workbench.ui.session import Session
@@ -29,7 +28,7 @@ class CautionsDialog(QDialog):
             )  # fmt: skip
         layout = QVBoxLayout(self)
         layout.addWidget(Heading(lesson.title if lesson else say("For every lesson")))
-        for words in (*said, say(SAFETY)):
+        for words in (*said, say(GUIDANCE)):
             label = Words(words)
             label.setWordWrap(True)
             layout.addWidget(label)

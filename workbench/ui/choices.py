@@ -19,7 +19,8 @@ from PySide6.QtWidgets import (
 from workbench.engraving.options import TABLATURE, SmallLook
 from workbench.fingering.telling import words as told
 from workbench.fingering.types import Alternative, FingeredBar, FingeredNote
-from workbench.language.speech import say
+from workbench.language.speech import count, say
+from workbench.teaching.strokes import bars_in_words
 from workbench.ui import edits
 from workbench.ui.compare_dialog import Compared, CompareDialog
 from workbench.ui.jobs import Progress
@@ -27,6 +28,8 @@ from workbench.ui.look import em
 from workbench.ui.parts import Caution, Faint, Heading, plain_tip
 from workbench.ui.session import Session
 from workbench.ui.word_list import WordList
+
+MOST_NAMED = 24  # characters of bar numbers that a button has room for
 
 
 def compared(other: Alternative, now: tuple[FingeredNote, ...]) -> str:
@@ -71,6 +74,8 @@ class Choices(QWidget):
         )  # fmt: skip
         self.why_button = QPushButton(say("&Why not …"))
         self.why_button.setToolTip(say("Type a fingering of your own and see what it would bring"))
+        self.same_button = QPushButton()
+        self.same_button.clicked.connect(self.match)
         self._lay_out()
         self.take_button.clicked.connect(self.take)
         self.keep_button.clicked.connect(self.keep)
@@ -79,7 +84,8 @@ class Choices(QWidget):
         self.list.itemDoubleClicked.connect(lambda _: self.take())
         self.list.itemSelectionChanged.connect(self._allow)
         for signal in (
-            session.opened, session.fingered, session.selected, session.choices_changed,
+            session.opened, session.changed, session.fingered, session.selected,
+            session.choices_changed,
         ):  # fmt: skip
             signal.connect(self.refresh)
         self.refresh()
@@ -98,6 +104,7 @@ class Choices(QWidget):
             for button in pair:
                 row.addWidget(button)
             layout.addLayout(row)
+        layout.addWidget(self.same_button)
 
     def refresh(self) -> None:
         """Show what the session has found."""
@@ -130,7 +137,23 @@ class Choices(QWidget):
         self.remarks.setText("\n".join(map(told, hands.remarks)) if hands else "")
         self.remarks.setVisible(bool(hands and hands.remarks))
         self.caution.say(stretch_caution(session))
+        self._offer_same()
         self._allow()
+
+    def _offer_same(self) -> None:
+        """Offer, once for them all, to play bars of the same music as this one is held."""
+        bars, lesson = self._session.bars_to_match, self._session.lesson
+        self.same_button.setVisible(bool(bars))
+        if bars and lesson is not None:
+            words = bars_in_words(lesson.piece, bars)
+            self.same_button.setToolTip(say("The same music: {bars}", bars=words))
+            if len(words) > MOST_NAMED:
+                words = count(len(bars), "{n} bar like it", "{n} bars like it")
+            self.same_button.setText(say("&Same in {bars}", bars=words))
+
+    def match(self) -> None:
+        """Play all bars of the same music as this one is held."""
+        self._session.match_bars()
 
     def _allow(self) -> None:
         """What can be done with what is selected."""

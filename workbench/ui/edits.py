@@ -20,9 +20,6 @@ from workbench.music.sounds import stems_of
 from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
 
 RIGHT = ("p", "i", "m", "a")
-GRADE_LEVELS = ("", "early", "middle", "late")
-LEVELS = ("beginner", "easy", "middle", "advanced")
-STYLES = ("i-m", "m-a", "a-m-i", "thumb")
 
 #: What ``set_field`` may change, and the least and greatest value where it is a number.
 FIELDS: dict[str, tuple[int, int] | None] = {

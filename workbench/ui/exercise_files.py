@@ -17,6 +17,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
 from workbench.music.model import Piece
+from workbench.music.suffixes import PDF
 from workbench.teaching.exercises import Exercise
 from workbench.ui.jobs import Progress
 from workbench.ui.services import engraving_in_this_thread
@@ -24,7 +25,7 @@ from workbench.ui.services import engraving_in_this_thread
 WIDTH = 620.0  # image units of an exercise on paper
 EDGE = 18.0
 FINE = 4  # pixels of a PNG to an image unit
-SUFFIXES = (".pdf", ".png")
+SUFFIXES = (PDF, ".png")
 
 
 def engraved(
@@ -42,7 +43,7 @@ def write_sound(
 
     Raises BadInput where it cannot be written.
     """
-    from workbench.sound.wav import make_sound
+    from workbench.sound.files import make_sound
 
     make_sound(
         exercise.piece,
@@ -68,7 +69,7 @@ def write_strip(exercise: Exercise, instrument: Instrument, path: Path) -> Path:
     words = _words(exercise)
     height = _text_height(words) + image.size.height() + 2 * EDGE
     size = QSizeF(max(WIDTH, image.size.width()) + 2 * EDGE, height)
-    whole(path, lambda part: _pdf(part, image, words, size) if suffix == ".pdf" else
+    whole(path, lambda part: _pdf(part, image, words, size) if suffix == PDF else
           _png(part, image, words, size))  # fmt: skip
     return path
 

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-import tempfile
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QUrl
-from PySide6.QtGui import QDesktopServices
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QBoxLayout,
     QComboBox,
@@ -22,11 +20,14 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import say
+from workbench.music.files import readable_name
+from workbench.music.suffixes import PDF, SOUND
 from workbench.teaching.exercises import Exercise, exercises_for
 from workbench.teaching.lesson import BarNote
 from workbench.teaching.strokes import as_first_word
 from workbench.teaching.techniques import Technique
 from workbench.ui import edits
+from workbench.ui.file_rows import ask_to_replace
 from workbench.ui.grip_neck import GripNeck, frets_for
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
@@ -42,12 +43,13 @@ SLOWEST, FASTEST = 20, 150  # percent of the piece's tempo
 class ExercisePane(QWidget):
     """The exercises that serve a technique, one at a time."""
 
+    wants_heard = Signal(object, float)  # the exercise, percent of the tempo it is written in
+
     def __init__(self, session: Session) -> None:
         super().__init__()
         self._session = session
         self._technique: Technique | None = None
         self.exercises: tuple[Exercise, ...] = ()
-        self._folder: tempfile.TemporaryDirectory[str] | None = None
         self.kind = QComboBox()
         self.kind.setAccessibleName(say("Exercise"))
         self.kind.setSizeAdjustPolicy(
@@ -68,7 +70,7 @@ class ExercisePane(QWidget):
         self.speed = Faint()
         self.hear_button = QPushButton(say("&Hear it"))
         self.hear_button.setToolTip(
-            say("Make the sound and open it in the player of this computer; it repeats four times")
+            say("Play or stop the exercise; it repeats four times")
         )
         self.sound_button = QPushButton(say("Save as so&und …"))
         self.strip_button = QPushButton(say("Save as &picture …"))
@@ -195,19 +197,10 @@ class ExercisePane(QWidget):
             self._session.told.emit(say("The exercise is a teaching note on its bar now."))
 
     def hear(self) -> None:
-        """Make the sound, then let the computer's own player play it."""
-        if self._folder is None:
-            self._folder = tempfile.TemporaryDirectory(prefix="pluckwright-")
-        self._sound(Path(self._folder.name) / "exercise.wav", self._play)
-
-    def _play(self, path: Path) -> None:
-        if not QDesktopServices.openUrl(QUrl.fromLocalFile(str(path))):
-            self._session.failed.emit(
-                say(
-                    "This computer names no player for sound files; use Save as sound and open "
-                    "the file with a player of your own."
-                )
-            )
+        """Hand the exercise to the window's player."""
+        exercise = self.exercise
+        if exercise is not None:
+            self.wants_heard.emit(exercise, 100.0 * self.tempo.value() / exercise.tempo_percent)
 
     def _sound(self, path: Path, then: Any) -> None:
         from workbench.ui.exercise_files import write_sound
@@ -224,19 +217,30 @@ class ExercisePane(QWidget):
 
     def save(self, *, sound: bool, path: str = "") -> None:
         """Write the exercise as a sound or as a strip of music; asks where without a path."""
-        from workbench.ui.exercise_files import SUFFIXES, write_strip
+        from workbench.ui.exercise_files import SUFFIXES
 
-        exercise, session = self.exercise, self._session
-        if exercise is None:
+        if self.exercise is None:
             return
-        if not path:
+        asked = not path
+        if asked:
             path = self._ask(sound)
         if not path:
             return
         target = Path(path)
-        wanted = (".wav",) if sound else SUFFIXES
+        wanted = (SOUND,) if sound else SUFFIXES
         if target.suffix.lower() not in wanted:
             target = target.with_name(target.name + wanted[0])
+            if asked:  # the dialog asked about the name without its ending
+                self.question = ask_to_replace(self, target, lambda: self._save(sound, target))
+                return
+        self._save(sound, target)
+
+    def _save(self, sound: bool, target: Path) -> None:
+        from workbench.ui.exercise_files import write_strip
+
+        exercise, session = self.exercise, self._session
+        if exercise is None:
+            return
 
         def written(made: Path) -> None:
             session.guard(lambda: session.shelf.set_setting(FOLDER, str(made.parent)))
@@ -254,12 +258,12 @@ class ExercisePane(QWidget):
     def _ask(self, sound: bool) -> str:
         exercise = self.exercise
         assert exercise
-        title = "".join(c if c.isalnum() or c in " -_" else "-" for c in exercise.piece.title)
+        title = readable_name(exercise.piece.title) or say("exercise")
         folder = Path(str(self._session.shelf.setting(FOLDER) or Path.home()))
         if sound:
-            name, what, forms = f"{title}.wav", say("Save the sound"), say("Sound (*.wav)")
+            name, what, forms = title + SOUND, say("Save the sound"), say("Sound (*.wav)")
         else:
-            name, what = f"{title}.pdf", say("Save the exercise")
+            name, what = title + PDF, say("Save the exercise")
             forms = ";;".join((say("PDF (*.pdf)"), say("Picture (*.png)")))
         chosen, _ = QFileDialog.getSaveFileName(self, what, str(folder / name), forms)
         return chosen

@@ -16,7 +16,8 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import say
-from workbench.ui.file_rows import FileField, add_row, file_stem, form_layout
+from workbench.music.files import readable_name
+from workbench.ui.file_rows import FileField, add_row, ask_to_replace, form_layout
 from workbench.ui.findings import LANE
 from workbench.ui.look import em
 from workbench.ui.parts import Caution
@@ -64,15 +65,13 @@ class ExportDialog(QDialog):
         layout.addStretch(1)
         layout.addWidget(self.buttons)
         lesson = session.lesson
-        title = lesson.title if lesson else what
         folder = Path(str(session.shelf.setting(FOLDER) or Path.home()))
-        self.path.setText(str(folder / f"{file_stem(title, what)} {what}{forms[0].suffix}"))
+        parts = (lesson.student, lesson.title) if lesson else ()
+        self.path.setText(str(folder / f"{readable_name(*parts, what)}{forms[0].suffix}"))
         self.form.currentIndexChanged.connect(self._suit)
-        self.path.textChanged.connect(self._warn)
         self.buttons.accepted.connect(self.write)
         self.buttons.rejected.connect(self.reject)
         self._suit()
-        self._warn()
 
     def sizeHint(self) -> QSize:
         return QSize(em(self, 32), max(em(self, 10), super().sizeHint().height()))
@@ -80,11 +79,7 @@ class ExportDialog(QDialog):
     @property
     def target(self) -> Path | None:
         """The file to write, with the ending of its form; None where none is named."""
-        words = self.path.text().strip()
-        if not Path(words).name:
-            return None
-        path, suffix = Path(words), self._forms[self.form.currentIndex()].suffix
-        return path if path.suffix.lower() == suffix else path.with_name(path.name + suffix)
+        return self.file.target((self._forms[self.form.currentIndex()].suffix,))
 
     def _suit(self) -> None:
         """Give the name the ending of the form."""
@@ -92,21 +87,18 @@ class ExportDialog(QDialog):
         self.file.kind = f"{form.words} (*{form.suffix})"
         self.file.suit(form.suffix, {one.suffix for one in self._forms})
 
-    def _warn(self) -> None:
-        target = self.target
-        there = target is not None and target.is_file()
-        self.problem.say(
-            say("There is a file of that name; it will be replaced.") if there else ""
-        )
-
     def write(self) -> None:
-        """Write the file."""
-        from workbench.handout.text_file import write_text
-
-        target, session = self.target, self._session
+        """Write the file; one that is there is replaced only after a question."""
+        target = self.target
         if target is None:
             self.problem.say(say("Say where the file goes: write a name, or choose one."))
             return
+        self.question = ask_to_replace(self, target, lambda: self._write(target))
+
+    def _write(self, target: Path) -> None:
+        from workbench.handout.text_file import write_text
+
+        session = self._session
         text = self._forms[self.form.currentIndex()].text
 
         def arrived(_: object) -> None:

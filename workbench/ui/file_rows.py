@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtWidgets import (
@@ -10,11 +11,13 @@ from PySide6.QtWidgets import (
     QFormLayout,
     QHBoxLayout,
     QLineEdit,
+    QMessageBox,
     QPushButton,
     QWidget,
 )
 
 from workbench.language.speech import say
+from workbench.music.suffixes import has_suffix
 from workbench.ui.parts import Words
 
 
@@ -35,10 +38,23 @@ def add_row(form: QFormLayout, label: str, field: QWidget) -> None:
     form.addRow(words, field)
 
 
-def file_stem(title: str, otherwise: str) -> str:
-    """A file name made of a title."""
-    name = "".join(c if c.isalnum() or c in " -_" else "-" for c in title).strip()
-    return name or otherwise
+def ask_to_replace(parent: QWidget, path: Path, go: Callable[[], None]) -> QMessageBox | None:
+    """Go on where no file of that name is there; else ask first. The question, if any."""
+    if not path.exists():
+        go()
+        return None
+    box = QMessageBox(parent)
+    box.setIcon(QMessageBox.Icon.Question)
+    box.setWindowTitle(say("Replace the file?"))
+    box.setText(say("{name} is there already.", name=path.name))
+    box.setInformativeText(say("Replace it, or keep it and give the new one another name?"))
+    replace = box.addButton(say("&Replace"), QMessageBox.ButtonRole.AcceptRole)
+    keep = box.addButton(say("&Keep it"), QMessageBox.ButtonRole.RejectRole)
+    box.setDefaultButton(keep)
+    box.setEscapeButton(keep)
+    box.buttonClicked.connect(lambda button: go() if button is replace else None)
+    box.open()
+    return box
 
 
 class FileField(QWidget):
@@ -47,6 +63,7 @@ class FileField(QWidget):
     def __init__(self, dialog: QDialog, choose_name: str) -> None:
         super().__init__(dialog)
         self._dialog, self.kind = dialog, ""
+        self._proposed: str | None = None
         self.path = QLineEdit()
         self.path.setAccessibleName(say("File"))
         self.browse = QPushButton(say("&Choose …"))
@@ -65,10 +82,27 @@ class FileField(QWidget):
         if chosen:
             self.path.setText(chosen)
 
+    def propose(self, stem: str) -> None:
+        """A name, in place of the one that was proposed before; one that the user gave
+        stays."""
+        path = Path(self.path.text().strip())
+        if self._proposed is None or path.stem == self._proposed:
+            self._proposed = stem
+            self.path.setText(str(path.with_name(stem + path.suffix)))
+
+    def target(self, known: tuple[str, ...]) -> Path | None:
+        """The file to write, with the first ending of ``known`` where the name has none of
+        them; None where none is named."""
+        words = self.path.text().strip()
+        if not Path(words).name:
+            return None
+        path = Path(words).expanduser()
+        return path if has_suffix(path, known) else path.with_name(path.name + known[0])
+
     def suit(self, suffix: str, known: set[str]) -> None:
         """Give the name another ending, in place of one that is known."""
         path = Path(self.path.text().strip())
-        if path.suffix.lower() in known:
-            path = path.with_suffix("")
+        if has_suffix(path, known):
+            path = path.with_name(path.name[: -len(path.suffix)])
         if path.name:
             self.path.setText(str(path.with_name(path.name + suffix)))

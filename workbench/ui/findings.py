@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from workbench.fingering.types import Fingering
 from workbench.music.errors import BadInput
-from workbench.store.earlier import by_age, earlier_lessons
+from workbench.store.earlier import by_age, companions, earlier_lessons
 from workbench.store.grading import studio_model
 from workbench.store.rows import LessonRow
 from workbench.store.shelf import Shelf
@@ -19,7 +19,7 @@ from workbench.teaching.features import Feature
 from workbench.teaching.grade import LEVELS, Grade, GradeModel, grade_piece, shown_grade
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.measure import BarMeasure
-from workbench.teaching.seen import MoveAt, Profile, moves_of, profile
+from workbench.teaching.seen import MoveAt, Profile, moves_of, profile, tune_of
 from workbench.teaching.techniques import Found, find_techniques
 from workbench.ui.jobs import Progress
 from workbench.ui.services import Services, playing_of
@@ -45,12 +45,14 @@ class Analysis:
 @dataclass(frozen=True)
 class Company:
     """The lessons around one: ``earlier`` of the same student or group, oldest first,
-    ``others`` of the shelf, and how many of these are not fingered yet."""
+    ``others`` of the shelf, and how many of these are not fingered yet;
+    ``has`` are the ids of all lessons that the student has, later ones as well."""
 
     earlier: tuple[Profile, ...]
     others: tuple[Profile, ...]
     missing: int
     here: Profile
+    has: frozenset[str] = frozenset()
 
 
 class Findings:
@@ -111,7 +113,8 @@ class Findings:
         moves = tuple(dict.fromkeys(m.move for m in analysis.moves))
         grade = grade_number(shown_grade(lesson, analysis.estimate))
         instrument, _ = playing_of(lesson)
-        here = Profile(lesson.id, lesson.title, instrument.id, grade, moves)
+        tune = tune_of(lesson.piece)
+        here = Profile(lesson.id, lesson.title, instrument.id, grade, moves, tune)
         rows = by_age(self._shelf)
         known_here = any(row.id == lesson.id for row in rows)
         found = earlier_lessons(self._shelf, lesson.student, lesson.id) if known_here else []
@@ -131,7 +134,9 @@ class Findings:
                 missing += 1
             else:
                 (earlier if row.id in before else others).append(known)
-        return Company(tuple(earlier), tuple(others), missing, here)
+        theirs = companions(self._shelf, lesson.student) if lesson.student else set()
+        has = frozenset(row.id for row in rows if row.student in theirs)
+        return Company(tuple(earlier), tuple(others), missing, here, has)
 
     def _profile(
         self, row: LessonRow, progress: Callable[[int, int], None], *, finger: bool

@@ -11,6 +11,8 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
     QDialogButtonBox,
+    QGridLayout,
+    QGroupBox,
     QHBoxLayout,
     QLineEdit,
     QListWidget,
@@ -20,9 +22,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.language.speech import count, mark, say
+from workbench.handout.offered import AUDIENCES, OFFERED, ORDERS, PAPERS, PARTS, title_of
+from workbench.language.speech import count, say
+from workbench.music.files import readable_name
+from workbench.music.suffixes import NAMES
 from workbench.ui import printed_job
-from workbench.ui.file_rows import FileField, add_row, file_stem, form_layout
+from workbench.ui.file_rows import FileField, add_row, ask_to_replace, form_layout
 from workbench.ui.look import em
 from workbench.ui.page_preview import PagePreview
 from workbench.ui.parts import Caution, Faint
@@ -30,19 +35,6 @@ from workbench.ui.session import Session
 
 REMEMBERED = "handout.options"
 SOON = 200  # milliseconds after the last change of an option
-#: What can be made, in words, and the endings of its file.
-KINDS = {
-    "page": (mark("the handout"), (".pdf",)),
-    "grips": (mark("all grips on one page"), (".pdf",)),
-    "plan": (mark("the practice plan alone"), (".pdf",)),
-    "book": (mark("a book for a class"), (".pdf",)),
-    "picture": (mark("some bars as a picture"), (".svg", ".png")),
-    "music": (mark("the music for other programs"), (".musicxml", ".mxl", ".mid")),
-}
-_FILES = {
-    ".pdf": "PDF", ".svg": "SVG", ".png": "PNG", ".musicxml": "MusicXML",
-    ".mxl": "MusicXML", ".mid": "MIDI",
-}  # fmt: skip
 
 
 class HandoutDialog(QDialog):
@@ -85,15 +77,15 @@ class HandoutDialog(QDialog):
 
     def _fields(self) -> None:
         self.what, self.audience, self.paper = QComboBox(), QComboBox(), QComboBox()
-        for name, (words, _) in KINDS.items():
-            self.what.addItem(say(words), name)
-        self.audience.addItem(say("for the student"), "student")
-        self.audience.addItem(say("for the teacher"), "teacher")
-        self.paper.addItem("A4", "a4")
-        self.paper.addItem("Letter", "letter")
+        for name, product in OFFERED.items():
+            self.what.addItem(say(product.words), name)
+        for name, (words, _) in AUDIENCES.items():
+            self.audience.addItem(say(words), name)
+        for name, paper in PAPERS.items():
+            self.paper.addItem(paper, name)
         self.order, self.ending = QComboBox(), QComboBox()
-        self.order.addItem(say("as they appear"), "appearance")
-        self.order.addItem(say("easy ones first"), "difficulty")
+        for name, words in ORDERS.items():
+            self.order.addItem(say(words), name)
         self.title = QLineEdit()
         self.lessons = QListWidget()
         self.lessons.setDragDropMode(QListWidget.DragDropMode.InternalMove)
@@ -106,6 +98,8 @@ class HandoutDialog(QDialog):
         self.large = QCheckBox(say("&Large print"))
         self.left_handed = QCheckBox(say("Left-&handed diagrams"))
         self.booklet = QCheckBox(say("&Booklet, to be folded"))
+        self.parts = {name: QCheckBox(say(words)) for name, words in PARTS.items()}
+        self.with_parts = _grid(tuple(self.parts.values()), say("With"))
         self.studio, self.contact = QLineEdit(), QLineEdit()
         self.file = FileField(self, say("Choose where the file goes"))
         self.path, self.browse = self.file.path, self.file.browse
@@ -119,6 +113,7 @@ class HandoutDialog(QDialog):
             (say("&Studio"), self.studio), (say("C&ontact"), self.contact),
         ):  # fmt: skip
             add_row(self.form, label, field)
+        self.form.addRow(self.with_parts)
         for box in (self.large, self.left_handed, self.booklet, self.clear):
             self.form.addRow(box)
         add_row(self.form, say("F&ile"), self.file)
@@ -132,6 +127,8 @@ class HandoutDialog(QDialog):
             box.setCurrentIndex(max(0, box.findData(kept.get(name))))
         self.large.setChecked(bool(kept.get("large")))
         self.left_handed.setChecked(left_handed)
+        for name, tick in self.parts.items():
+            tick.setChecked(bool(kept.get(name, True)))
         self.studio.setText(str(kept.get("studio", "")))
         self.contact.setText(str(kept.get("contact", "")))
         self.title.setText(str(kept.get("book", "")))
@@ -153,14 +150,18 @@ class HandoutDialog(QDialog):
             item.setCheckState(Qt.CheckState.Checked if chosen else Qt.CheckState.Unchecked)
             self.lessons.addItem(item)
         folder = Path(str(kept.get("folder") or Path.home()))
-        self.path.setText(str(folder / f"{file_stem(lesson.title, 'handout')}.pdf"))
+        self.path.setText(str(folder / "handout.pdf"))
+        self._propose()
 
     def _connect(self) -> None:
         self.what.currentIndexChanged.connect(self._suit)
         self.ending.currentIndexChanged.connect(self._suit_file)
+        for chooser in (self.what, self.audience, self.first, self.last):
+            chooser.currentIndexChanged.connect(self._propose)
+        self.title.textChanged.connect(self._propose)
         for combo in (self.audience, self.paper, self.order, self.first, self.last):
             combo.currentIndexChanged.connect(self._soon.start)
-        for box in (self.large, self.left_handed, self.booklet, self.clear):
+        for box in (self.large, self.left_handed, self.booklet, self.clear, *self.parts.values()):
             box.toggled.connect(self._soon.start)
         for line in (self.title, self.studio, self.contact):
             line.textChanged.connect(self._soon.start)
@@ -174,10 +175,11 @@ class HandoutDialog(QDialog):
 
     def _suit(self) -> None:
         """Show the fields that matter for what is made."""
-        kind = self.kind
-        paper = kind not in ("picture", "music")
+        kind, product = self.kind, OFFERED[self.kind]
+        paper = product.paged
         for field, needed in (
-            (self.audience, kind in ("page", "book")), (self.order, kind == "grips"),
+            (self.audience, product.audience), (self.with_parts, product.audience),
+            (self.order, kind == "grips"),
             (self.title, kind == "book"), (self.lessons, kind == "book"),
             (self.first, kind == "picture"), (self.last, kind == "picture"),
             (self.dots, kind == "picture"), (self.clear, kind == "picture"),
@@ -188,16 +190,30 @@ class HandoutDialog(QDialog):
             self.form.setRowVisible(field, needed)
         self.ending.blockSignals(True)
         self.ending.clear()
-        for suffix in KINDS[kind][1]:
-            self.ending.addItem(f"{_FILES[suffix]} ({suffix})", suffix)
+        for suffix in product.suffixes:
+            self.ending.addItem(f"{NAMES[suffix]} ({suffix})", suffix)
         self.ending.blockSignals(False)
         self._suit_file()
 
     def _suit_file(self) -> None:
         suffix = str(self.ending.currentData())
-        self.file.kind = f"{_FILES[suffix]} (*{suffix})"
-        self.file.suit(suffix, set(_FILES))
+        self.file.kind = f"{NAMES[suffix]} (*{suffix})"
+        self.file.suit(suffix, {s for product in OFFERED.values() for s in product.suffixes})
         self._soon.start()
+
+    def _propose(self) -> None:
+        """Propose a name that tells for whom, of which lesson and what it is."""
+        lesson, kind = self._session.lesson, self.kind
+        assert lesson
+        what = title_of(kind, str(self.audience.currentData()))
+        if kind == "picture":
+            bars = say("bars {first} to {last}", first=self.first.currentText(),
+                       last=self.last.currentText())  # fmt: skip
+            what = bars if self.first.currentIndex() != self.last.currentIndex() else (
+                say("bar {number}", number=self.first.currentText())
+            )  # fmt: skip
+        of = (self.title.text(),) if kind == "book" else (lesson.student, lesson.title)
+        self.file.propose(readable_name(*of, what))
 
     @property
     def options(self) -> dict[str, Any]:
@@ -209,6 +225,7 @@ class HandoutDialog(QDialog):
             "left_handed": self.left_handed.isChecked(),
             "studio": self.studio.text().strip(),
             "contact": self.contact.text().strip(),
+            **{name: box.isChecked() for name, box in self.parts.items()},
         }
 
     def _job(self) -> printed_job.Job:
@@ -247,9 +264,10 @@ class HandoutDialog(QDialog):
         )  # fmt: skip
 
     def make(self) -> None:
-        """Make the file."""
-        session, path = self._session, self.path.text().strip()
-        if not path:
+        """Make the file; one that is there is replaced only after a question."""
+        session = self._session
+        path = self.file.target((str(self.ending.currentData()), *OFFERED[self.kind].suffixes))
+        if path is None:
             self.problem.say(say("Say where the file goes: write a name, or choose one."))
             return
         if session.fingering is None or session.lesson is None:
@@ -257,8 +275,12 @@ class HandoutDialog(QDialog):
                 say("The fingering is still being worked out; try again in a moment.")
             )
             return
+        self.question = ask_to_replace(self, path, lambda: self._make(path))
+
+    def _make(self, path: Path) -> None:
+        session = self._session
         kept = {k: v for k, v in self.options.items() if k != "left_handed"}
-        kept |= {"folder": str(Path(path).parent), "book": self.title.text().strip()}
+        kept |= {"folder": str(path.parent), "book": self.title.text().strip()}
         session.guard(lambda: session.shelf.set_setting(REMEMBERED, kept))
         job = self._job()
 
@@ -274,7 +296,7 @@ class HandoutDialog(QDialog):
         self.save.setEnabled(False)
         session.jobs.start(
             "handout", say("Making the handout"),
-            lambda progress: printed_job.made(job, path, progress), arrived,
+            lambda progress: printed_job.made(job, str(path), progress), arrived,
             lane="preview", wrong=self._refused,
         )  # fmt: skip
 
@@ -286,3 +308,12 @@ class HandoutDialog(QDialog):
     def _refused(self, sentence: str) -> None:
         self.problem.say(sentence)
         self.save.setEnabled(True)
+
+
+def _grid(boxes: tuple[QCheckBox, ...], title: str) -> QGroupBox:
+    """Boxes to tick, two beside each other."""
+    group = QGroupBox(title)
+    grid = QGridLayout(group)
+    for at, box in enumerate(boxes):
+        grid.addWidget(box, at // 2, at % 2)
+    return group

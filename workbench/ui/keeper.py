@@ -174,6 +174,8 @@ class Keeper:
         elif choice == "both":
             name = say("{title} (my changes)", title=found.mine.title)
             shelf.save(_copy(found.mine, name), say("Copy of '{title}'", title=found.mine.title))
+        else:
+            shelf.keep_state(found.mine, say("What gave way: {label}", label=found.label))
         self.meeting = None
         self.label = ""
         self.recovery.drop(found.mine.id)

@@ -20,11 +20,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.fingering.types import Settings
+from workbench.fingering.types import LEVELS, STYLES, Settings
 from workbench.fingering.weights import COMMON, schools
 from workbench.instrument.table import HANDS
 from workbench.language.speech import mark, say
 from workbench.music.building import LONGEST_TEXT
+from workbench.teaching.grade import LEVEL_WORDS
 from workbench.teaching.lesson import Lesson, altered
 from workbench.ui import edits
 from workbench.ui.estimate_row import EstimateRow
@@ -41,13 +42,9 @@ SHOWN = {
     "small": mark("small"),
     "medium": mark("medium"),
     "large": mark("large"),
-    "beginner": mark("beginner"),
-    "easy": mark("easy"),
-    "middle": mark("middle"),
-    "advanced": mark("advanced"),
+    **LEVELS,
     "thumb": mark("thumb"),
-    "early": mark("early"),
-    "late": mark("late"),
+    **LEVEL_WORDS,
     "": mark("not given"),
 }
 #: What a step of the history is called, by the field that it changes.
@@ -107,15 +104,15 @@ class LessonPanel(QWidget):
         self.spans.setToolTip(say("Enter three spans of the student's left hand in millimetres"))
         self.spans.clicked.connect(self._measure)
         self.form.addRow(self.spans)
-        self.level = self._setting(say("&Level"), edits.LEVELS, "level")
+        self.level = self._setting(say("&Level"), tuple(LEVELS), "level")
         self.school = self._schools()
-        self.stroke_style = self._setting(say("&Right hand"), edits.STYLES, "style")
+        self.stroke_style = self._setting(say("&Right hand"), tuple(STYLES), "style")
         self.relaxed = self._tick(
             say("Relaxed hand: 1 and 3 on neighbouring frets"), "relaxed_hand"
         )
         self.rest_strokes = self._tick(say("Mark rest strokes"), "rest_strokes")
         self.grade = self._number(say("&Grade"), "grade", 0, 8, "", say("not given"))
-        self.grade_level = self._choice(say("Within the grade"), edits.GRADE_LEVELS, "grade_level")
+        self.grade_level = self._choice(say("Within the grade"), ("", *LEVEL_WORDS), "grade_level")
         self.estimate = EstimateRow(self._session)
         self.form.addRow(self.estimate)
         self.practice = self._number(

@@ -48,8 +48,8 @@ class MeetingDialog(QDialog):
             Wrapped(
                 say(
                     "This lesson was changed here and in another window, in the same place. "
-                    "Nothing is lost: what gives way stays in the history or as a lesson of its "
-                    "own."
+                    "Nothing is lost: what gives way stays in the history, as a version or as a "
+                    "lesson of its own."
                 )
             )
         )
@@ -59,7 +59,7 @@ class MeetingDialog(QDialog):
         for choice, words, tip in (
             ("both", say("&Keep both"), say("Mine becomes a lesson of its own; theirs is shown")),
             ("mine", say("&Mine stands"), say("Undo brings theirs back")),
-            ("theirs", say("&Theirs stands"), say("My last change is given up")),
+            ("theirs", say("&Theirs stands"), say("My state stays as a version")),
         ):
             button = QPushButton(words)
             self.buttons.addButton(button, QDialogButtonBox.ButtonRole.ActionRole)

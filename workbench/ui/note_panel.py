@@ -61,8 +61,8 @@ class NotePanel(QWidget):
         self.scope = NoteScope(session)
         self.kind, self.first, self.last = self.scope.kind, self.scope.first, self.scope.last
         self.words = NoteWords()
-        self.strong = _mark_button(say("&Strong"), say("**strong** (Ctrl+B)"))
-        self.emphasis = _mark_button(say("E&mphasis"), say("*emphasis* (Ctrl+I)"))
+        self.strong = _mark_button(say("&Strong"), say("Strong words (Ctrl+B)"))
+        self.emphasis = _mark_button(say("E&mphasis"), say("Words with emphasis (Ctrl+I)"))
         self.attached = Attachments(session)
         self._lay_out()
         self.add_button.clicked.connect(self.new_note)

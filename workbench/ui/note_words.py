@@ -41,6 +41,7 @@ from workbench.language.speech import say
 from workbench.teaching.formatting import as_html, plain
 from workbench.teaching.lesson import BarNote
 from workbench.ui.look import em
+from workbench.ui.mark_ink import MarkInk
 from workbench.ui.parts import plain_tip
 
 PAUSE = 1500  # milliseconds
@@ -63,6 +64,7 @@ class NoteWords(QPlainTextEdit):
         self.setAccessibleName(say("Words of the note"))
         self.setPlaceholderText(say("What should the student know, feel or listen for here?"))
         self.setMinimumHeight(em(self, 3))
+        self.ink = MarkInk(self.document())
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
         self._pause.setInterval(PAUSE)

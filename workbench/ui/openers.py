@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QFileDialog, QInputDialog
 
 from workbench.language.speech import mark, say
-from workbench.ui.services import SCORE_FILES, expect_a_score
+from workbench.music.suffixes import SCORES, patterns
+from workbench.ui.services import expect_a_score
 
 if TYPE_CHECKING:
     from workbench.ui.window import Window
@@ -33,7 +34,7 @@ class Openers:
         expect_a_score()
         path, _ = QFileDialog.getOpenFileName(
             self._window, say("Import a score"), folder,
-            f"{say(SCORE_FILES)};;{say('All files (*)')}",
+            f"{say('Scores ({endings})', endings=patterns(SCORES))};;{say('All files (*)')}",
         )  # fmt: skip
         if path:
             session.guard(lambda: session.shelf.set_setting(LAST_FOLDER, str(Path(path).parent)))

@@ -16,7 +16,7 @@ from workbench.instrument.table import HANDS, INSTRUMENTS
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
 from workbench.language.names import key_words
-from workbench.language.speech import say
+from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.ui.jobs import Progress
@@ -238,7 +238,7 @@ class PlayingFields(QWidget):
         )
         if at < 0 and semitones is not None:
             key = _key_after(self._piece, semitones)
-            words = say("{key} ({steps} semitones)", key=key, steps=f"{semitones:+d}")
+            words = f"{key} ({moved_words(semitones)})"
             self.key.addItem(words, semitones)
             at = self.key.count() - 1
         self.key.setCurrentIndex(max(0, at))
@@ -263,11 +263,18 @@ def _key_after(piece: Piece | None, semitones: int) -> str:
     return key_words(enharmonic(replace(piece.key, fifths=piece.key.fifths + shift.fifths)).name)
 
 
+def moved_words(semitones: int) -> str:
+    """How far a piece is moved: "as written", "1 semitone higher", "3 semitones lower"."""
+    if semitones == 0:
+        return say("as written")
+    if semitones > 0:
+        return count(semitones, "{n} semitone higher", "{n} semitones higher")
+    return count(-semitones, "{n} semitone lower", "{n} semitones lower")
+
+
 def candidate_words(one: Any) -> str:
     """A key in the list: its name, how far it moves the piece, what it costs."""
-    words = say(
-        "{key} ({steps} semitones)", key=key_words(one.key), steps=f"{one.transposition:+d}"
-    )
+    words = f"{key_words(one.key)} ({moved_words(one.transposition)})"
     if one.unplayable:
         return f"{words}, " + say("{n} left out", n=one.unplayable)
     return f"{words}, " + say("{n} changed", n=one.changed) if one.changed else words

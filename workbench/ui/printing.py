@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
 
 from workbench.fingering.types import Fingering
 from workbench.handout.kept import extras_of, remember_grades
+from workbench.handout.offered import AUDIENCES, PAPERS
 from workbench.handout.options import HandoutOptions, page_size
 from workbench.handout.page import Handout
 from workbench.handout.products import Prepared
@@ -125,10 +126,10 @@ class PrintPreview(QDialog):
         for inner in self.pages.findChildren(QGraphicsView):  # it takes the focus
             inner.setAccessibleName(self.pages.accessibleName())
         self.audience, self.paper = QComboBox(), QComboBox()
-        self.audience.addItem(say("for the student"), "student")
-        self.audience.addItem(say("for the teacher"), "teacher")
-        self.paper.addItem("A4", "a4")
-        self.paper.addItem("Letter", "letter")
+        for name, (words, _) in AUDIENCES.items():
+            self.audience.addItem(say(words), name)
+        for name, size in PAPERS.items():
+            self.paper.addItem(size, name)
         self.large = QCheckBox(say("&Large print"))
         self.where = Faint()
         self.problem = Caution()

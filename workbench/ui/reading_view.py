@@ -153,7 +153,7 @@ class ReadingView(QWidget):
         """Scroll within a bar whose words do not fit on the screen."""
         if not self.words:
             return False
-        now, page = self.words[self.place], self.area.viewport().height()
+        now, page = self.words[self.script.speaker(self.place)], self.area.viewport().height()
         scroll = self.area.verticalScrollBar()
         top, end = self._top(now), now.geometry().bottom()
         step = max(1, round(page * 0.8))
@@ -170,7 +170,7 @@ class ReadingView(QWidget):
     def _hold(self) -> None:
         """Keep the present bar where it is while the page around it finds its heights."""
         if self.words:
-            top = self._top(self.words[self.place])
+            top = self._top(self.words[self.script.speaker(self.place)])
             self.area.verticalScrollBar().setValue(top + self._within)
 
     def _top(self, words: QWidget) -> int:
@@ -186,7 +186,7 @@ class ReadingView(QWidget):
             return
         c = self._colours
         for at, words in enumerate(self.words):
-            words.mark(at == self.place, c)
+            words.mark(at == self.script.speaker(self.place), c)
         self.column.activate()
         self._within = 0
         self._hold()
@@ -343,6 +343,7 @@ class _Words(QWidget):
     def __init__(self, cue: Cue, parent: QWidget) -> None:
         super().__init__(parent)
         self.said = as_html(cue.say)
+        self.setVisible(not cue.covered)
         self.text = _Rich()
         self.text.setTextFormat(Qt.TextFormat.RichText)
         self.side = QFrame()

@@ -6,24 +6,17 @@ from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import (
-    QAbstractItemModel,
-    QEvent,
     QLocale,
-    QModelIndex,
-    QObject,
-    QPersistentModelIndex,
     Qt,
 )
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
-    QAbstractItemDelegate,
     QAbstractItemView,
     QCheckBox,
     QHBoxLayout,
     QHeaderView,
-    QPlainTextEdit,
     QPushButton,
-    QStyleOptionViewItem,
+    QStackedLayout,
     QTableWidgetItem,
     QVBoxLayout,
     QWidget,
@@ -34,13 +27,14 @@ from workbench.language.speech import count, mark, say
 from workbench.teaching.formatting import plain
 from workbench.teaching.lesson import CLOSING, OPENING, Lesson
 from workbench.teaching.script import Cue, Script, make_script, with_edit
-from workbench.teaching.script_files import clock, shown
+from workbench.teaching.script_files import bar_words, clock, shown
 from workbench.teaching.seen import Move
 from workbench.teaching.strokes import as_first_word
 from workbench.ui.findings import Findings
 from workbench.ui.jobs import Progress
-from workbench.ui.look import colours, em
+from workbench.ui.look import colours
 from workbench.ui.parts import Faint, Heading
+from workbench.ui.script_page import ScriptPage, place_name
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
 from workbench.ui.teaching_page import QuietTable, RowDelegate, TeachingPage, cell
@@ -60,7 +54,9 @@ class ScriptView(TeachingPage):
         self.script: Script | None = None
         self._filling = False
         self.length = Heading("")
-        self.hint = Faint(say("F2 or a double click writes; Ctrl+Return keeps it, Esc leaves it."))
+        self.hint = Faint(
+            say("F2 or a double click opens the page for a bar; Ctrl+Return there goes on.")
+        )
         self.known = QCheckBox(say("Pass over what earlier lessons &taught"))
         self.known.setChecked(bool(session.shelf.setting(LEAVES_OUT, False)))
         self.write_button = QPushButton(say("&Write"))
@@ -73,12 +69,9 @@ class ScriptView(TeachingPage):
         self.table = QuietTable(
             tuple(say(name) for name in COLUMNS), say("Script in playing order"), {3: 25}
         )
-        self.table.setEditTriggers(
-            QAbstractItemView.EditTrigger.DoubleClicked
-            | QAbstractItemView.EditTrigger.EditKeyPressed
-        )
-        self.writing = _Writing(self)
-        self.table.setItemDelegateForColumn(SAID, self.writing)
+        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.table.setItemDelegateForColumn(SAID, _Said(self.table))
+        self.page = ScriptPage(session)
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(SAID, QHeaderView.ResizeMode.Stretch)
@@ -95,11 +88,20 @@ class ScriptView(TeachingPage):
         below.addWidget(self.back_button)
         below.addStretch(1)
         below.addWidget(self.known)
-        layout = QVBoxLayout(self.body)
+        whole = QWidget()
+        layout = QVBoxLayout(whole)
+        layout.setContentsMargins(0, 0, 0, 0)
         layout.addLayout(top)
         layout.addWidget(self.table, 1)
         layout.addLayout(below)
-        self.table.itemChanged.connect(self._written)
+        self.leaves = QStackedLayout(self.body)
+        self.leaves.addWidget(whole)
+        self.leaves.addWidget(self.page)
+        self.table.itemActivated.connect(lambda _: self.write())
+        QShortcut(QKeySequence(Qt.Key.Key_F2), self.table, self.write,
+                  context=Qt.ShortcutContext.WidgetShortcut)  # fmt: skip
+        self.page.moved.connect(self._page_moved)
+        self.page.left.connect(self.show_all)
         self.table.currentCellChanged.connect(self._row_chosen)
         self.write_button.clicked.connect(self.write)
         self.back_button.clicked.connect(self.take_back)
@@ -133,6 +135,8 @@ class ScriptView(TeachingPage):
         headings = set()
         lengths = {chapter.position: chapter.seconds for chapter in script.chapters}
         for cue in script.cues:
+            if cue.covered:
+                continue
             if cue.chapter:
                 headings.add(len(rows))
                 title = say(
@@ -140,7 +144,7 @@ class ScriptView(TeachingPage):
                 )
                 rows.append((cell(title, bold=True),))
                 places.append(HEADING)
-            number = say("Pickup") if cue.number == "0" else cue.number
+            number = as_first_word(bar_words(script, cue))
             told = "\n".join(as_first_word(line) for line in shown(cue))
             rows.append(self._row(cue.start, number, script, cue.position, told))
             places.append(cue.position)
@@ -152,18 +156,11 @@ class ScriptView(TeachingPage):
         self.script = script
         self._filling = True
         table = self.table
-        writing = self.writing.place
         if self._places() != places:
-            self.writing.leave()
             table.clearSpans()
             table.setRowCount(len(rows))
-            writing = None
         for at, cells in enumerate(rows):
             for column, part in enumerate(cells):
-                if column == SAID and places[at] != HEADING:
-                    if places[at] == writing:
-                        continue
-                    part.setFlags(part.flags() | Qt.ItemFlag.ItemIsEditable)
                 part.setData(PLACE, places[at])
                 table.setItem(at, column, part)
             if at in headings and table.columnSpan(at, 0) == 1:
@@ -186,6 +183,9 @@ class ScriptView(TeachingPage):
         else:
             self._follow()
         table.fit_soon()
+        if self.writing:
+            last = len(script.cues) - 1
+            self.page.show_place(script, min(self.page.place, last))
 
     def _row(
         self, start: float, name: str, script: Script, place: int, told: str
@@ -207,8 +207,11 @@ class ScriptView(TeachingPage):
     # Hands on it.
 
     def row_of(self, position: int) -> int:
-        """The row of a place in playing order (or OPENING, CLOSING); -1 where there is none."""
+        """The row of a place in playing order (or OPENING, CLOSING), of bars that are taken
+        together theirs; -1 where there is none."""
         places = self._places()
+        if self.script is not None and 0 <= position < len(self.script.cues):
+            position = self.script.speaker(position)
         return places.index(position) if position in places else -1
 
     @property
@@ -224,48 +227,61 @@ class ScriptView(TeachingPage):
         found = self.script.cues if self.script else ()
         return found[self.place] if 0 <= self.place < len(found) else None
 
-    def name_of(self, place: int) -> str:
-        """What a place is called in the undo history."""
-        if place < 0 or self.script is None:
-            return say("the opening") if place == OPENING else say("the closing")
-        return say("bar {number}", number=self.script.cues[place].number)
+    @property
+    def writing(self) -> bool:
+        """Whether the page is open."""
+        return self.leaves.currentWidget() is self.page
 
     def write(self) -> None:
-        """Write in the selected row's words."""
-        item = self.table.item(self.table.currentRow(), SAID)
-        if self.place != HEADING and item is not None:
-            self.table.setCurrentItem(item)
-            self.table.editItem(item)
+        """Open the page at the selected bar; at the row, where it stands for several bars
+        and another of them is selected."""
+        script, place = self.script, self.place
+        if script is None or place == HEADING:
+            return
+        here = self.session.position
+        if place >= 0 and 0 <= here < len(script.cues) and script.speaker(here) == place:
+            place = here
+        self.leaves.setCurrentWidget(self.page)
+        self.page.show_place(script, place)
+        self.page.words.setFocus()
+
+    def show_all(self) -> None:
+        """Back from the page to all bars."""
+        self.leaves.setCurrentIndex(0)
+        row = self.row_of(self.page.place)
+        if row >= 0:
+            self._filling = True
+            self.table.setCurrentCell(row, SAID)
+            self._filling = False
+        self._offer()
+        self.table.setFocus()
+
+    def _page_moved(self) -> None:
+        if self.page.place >= 0:
+            self.session.select(self.page.place, None)
 
     def take_back(self) -> None:
         """Give the selected row's words back to the program."""
         place = self.place
         if self.script is not None and place != HEADING and self.script.is_edited(place):
             self.session.edit(
-                say("Take back the words for {place}", place=self.name_of(place)),
+                say("Take back the words for {place}", place=place_name(self.script, place)),
                 lambda lesson: with_edit(lesson, place, None),
             )
 
     def commit(self) -> None:
         """Keep what is half written."""
-        self.writing.keep()
-
-    def _written(self, item: QTableWidgetItem) -> None:
-        place, script = item.data(PLACE), self.script
-        if self._filling or script is None or item.column() != SAID or place is None:
-            return
-        if item.text().strip() != script.words_at(place):
-            self.session.edit(
-                say("Write the words for {place}", place=self.name_of(place)),
-                lambda lesson: with_edit(lesson, place, item.text()),
-            )
+        if self.writing:
+            self.page.keep()
 
     def _row_chosen(self, *_cells: int) -> None:
         """A row was chosen here: its bar is selected everywhere, unless it is already, for that
         would take the note's selection away."""
         self._offer()
-        cue = self.cue
-        if cue is not None and not self._filling and cue.position != self.session.position:
+        cue, script = self.cue, self.script
+        if cue is None or script is None or self._filling:
+            return
+        if script.speaker(min(self.session.position, len(script.cues) - 1)) != cue.position:
             self.session.select(cue.position, None)
 
     def _offer(self) -> None:
@@ -275,9 +291,14 @@ class ScriptView(TeachingPage):
         self.back_button.setEnabled(script is not None and script.is_edited(self.place))
 
     def _follow(self) -> None:
-        """Select the row of the bar that is selected elsewhere."""
-        row = self.row_of(self.session.position)
-        if row >= 0 and self.table.currentRow() != row and self.writing.place is None:
+        """Select the row of the bar that is selected elsewhere, and turn the page to it."""
+        script, position = self.script, self.session.position
+        row = self.row_of(position)
+        inside = script is not None and 0 <= position < len(script.cues)
+        if self.writing and script is not None and inside and 0 <= self.page.place != position:
+            self.page.keep()
+            self.page.show_place(script, position)
+        if row >= 0 and self.table.currentRow() != row:
             self._filling = True
             self.table.setCurrentCell(row, SAID)
             self._filling = False
@@ -306,77 +327,15 @@ class ScriptView(TeachingPage):
         return ExportDialog(self.session, say("script"), forms, self.window())
 
 
-class _Writing(RowDelegate):
-    """Writes in a cell, in as many lines as the words need."""
-
-    def __init__(self, view: ScriptView) -> None:
-        super().__init__(view)
-        self._view = view
-        self._editor: QPlainTextEdit | None = None
-        self.place: int | None = None  # in playing order, while it is written in
-
-    def displayText(self, value: Any, _locale: QLocale | QLocale.Language) -> str:
-        return plain(str(value))
-
-    def createEditor(
-        self,
-        parent: QWidget,
-        _option: QStyleOptionViewItem,
-        index: QModelIndex | QPersistentModelIndex,
-    ) -> QWidget:
-        editor = QPlainTextEdit(parent)
-        self._editor, self.place = editor, index.data(PLACE)
-        name = self._view.name_of(index.data(PLACE))
-        editor.setAccessibleName(say("Words for {place}", place=name))
-        editor.setTabChangesFocus(True)
-        table = self._view.table
-        table.setRowHeight(index.row(), max(table.rowHeight(index.row()), em(table, 5)))
-        return editor
-
-    def destroyEditor(self, editor: QWidget, index: QModelIndex | QPersistentModelIndex) -> None:
-        self._editor = self.place = None
-        super().destroyEditor(editor, index)
-        self._view.table.fit_row(index.row())
-
-    def setEditorData(self, editor: QWidget, index: QModelIndex | QPersistentModelIndex) -> None:
-        assert isinstance(editor, QPlainTextEdit)
-        if not editor.document().isModified():
-            editor.setPlainText(str(index.data()))
-            editor.selectAll()
-
-    def setModelData(
-        self,
-        editor: QWidget,
-        model: QAbstractItemModel,
-        index: QModelIndex | QPersistentModelIndex,
-    ) -> None:
-        assert isinstance(editor, QPlainTextEdit)
-        model.setData(index, " ".join(editor.toPlainText().split()))
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
-            enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
-            if enter and event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-                self.keep()
-                return True
-            if enter:
-                return False
-        return super().eventFilter(watched, event)
-
-    def keep(self) -> None:
-        """Keep what is written and close the editor."""
-        if self._editor is not None:
-            editor = self._editor
-            self.commitData.emit(editor)
-            self.closeEditor.emit(editor, QAbstractItemDelegate.EndEditHint.NoHint)
-
-    def leave(self) -> None:
-        """Close the editor without keeping."""
-        if self._editor is not None:
-            self.closeEditor.emit(self._editor, QAbstractItemDelegate.EndEditHint.RevertModelCache)
-
 
 def _brush(colour: str) -> Any:
     from PySide6.QtGui import QBrush, QColor
 
     return QBrush(QColor(colour))
+
+
+class _Said(RowDelegate):
+    """Shows words without the signs of their emphasis."""
+
+    def displayText(self, value: Any, _locale: QLocale | QLocale.Language) -> str:
+        return plain(str(value))

@@ -12,14 +12,11 @@ from workbench.fingering.types import Alternative, Fingering, Pin
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
-from workbench.language.speech import mark
 from workbench.music.model import Piece
 from workbench.teaching.lesson import Lesson
 
 if TYPE_CHECKING:
     from workbench.handout.page import Extras
-
-SCORE_FILES = mark("Scores (*.musicxml *.xml *.mxl *.mid *.midi *.abc)")
 
 
 Done = Callable[[int, int], None]  # done, of all

@@ -13,6 +13,7 @@ from workbench.fingering.types import Alternative, FingeredNote, Fingering, Pin
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.teaching.lesson import Lesson
+from workbench.teaching.same_bars import bars_to_match, match_bars
 from workbench.ui import edits
 from workbench.ui.bar_rows import bar_rows
 from workbench.ui.bench import Bench, fingered_alike
@@ -231,6 +232,20 @@ class Session(Bench):
         assert lesson
         self.guard(lambda: self._remember(lesson, found, hands.notes if hands else ()))
         return True
+
+    @property
+    def bars_to_match(self) -> tuple[int, ...]:
+        """Bars with the music of the selected one that are not held as it is."""
+        lesson, index = self.lesson, self.bar_index
+        return bars_to_match(lesson, index) if lesson is not None and index >= 0 else ()
+
+    def match_bars(self) -> bool:
+        """Hold every bar of the same music as the selected one is held."""
+        index, others = self.bar_index, self.bars_to_match
+        if not others:
+            return False
+        label = count(len(others), "The same in {n} bar like it", "The same in {n} bars like it")
+        return self.edit(label, lambda lesson: match_bars(lesson, index, others))
 
     def _remember(
         self, lesson: Lesson, found: Alternative, rejected: tuple[FingeredNote, ...]

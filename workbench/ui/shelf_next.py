@@ -125,10 +125,10 @@ class ShelfNext(QWidget):
             self._findings.look_again()
         company = self._findings.company(lesson, fingering, progress, finger_all=finger_all)
         every, taught = (*company.earlier, *company.others), (*company.earlier, company.here)
-        near = teach_next(every, taught)
+        near = teach_next(every, taught, has=company.has)
         return Onward(
             lesson,
-            near or teach_next(every, taught, within=ANY_GRADE),
+            near or teach_next(every, taught, within=ANY_GRADE, has=company.has),
             pairs(every, company.here, PARTNERS),
             company.missing,
             further=not near,

@@ -140,7 +140,7 @@ class TechniqueView(TeachingPage):
             company = self.findings.company(lesson, fingering, progress, finger_all=everything)
             seen = seen_before(analysis.moves, company.earlier, company.others)
             shelf = (*company.earlier, *company.others)
-            onward = teach_next(shelf, (*company.earlier, company.here))
+            onward = teach_next(shelf, (*company.earlier, company.here), has=company.has)
             beside = pairs(shelf, company.here, 3)
             return analysis, company, seen, onward, beside, look_at(lesson, fingering, instrument)
 

@@ -111,6 +111,9 @@ STOPS = (
 )
 
 
+WIDTHS = (22, 17, 13)  # em of the card; the first with which it covers nothing
+
+
 class _Frame(QWidget):
     """A line around the control spoken of; the mouse goes through it."""
 
@@ -219,7 +222,11 @@ class Tour(QWidget):
         self._window.bars.view.setFocus()
 
     def sizeHint(self) -> QSize:
-        width = em(self, 22)
+        return self._size(WIDTHS[0])
+
+    def _size(self, wide: int) -> QSize:
+        """The card's size at so many em of width."""
+        width = em(self, wide)
         return QSize(width, max(super().sizeHint().height(), self.heightForWidth(width)))
 
     def place(self) -> None:
@@ -230,16 +237,18 @@ class Tour(QWidget):
         grow = em(self, 0.25)
         self.frame.setGeometry(room.adjusted(-grow, -grow, grow, grow) & window.rect())
         self.frame.raise_()
-        size = self.sizeHint().boundedTo(window.size())
         gap = em(self, 0.6)
         inside = window.rect().adjusted(gap, gap, -gap, -gap)
-        spots = (
-            QPoint(room.right() + gap, room.top()),
-            QPoint(room.left() - gap - size.width(), room.top()),
-            QPoint(room.left(), room.bottom() + gap),
-            QPoint(room.left(), room.top() - gap - size.height()),
-        )
-        cards = [_kept_in(QRect(spot, size), inside) for spot in spots]
+        cards = []
+        for wide in WIDTHS:  # a narrower card where the wide one would cover what it shows
+            size = self._size(wide).boundedTo(window.size())
+            spots = (
+                QPoint(room.right() + gap, room.top()),
+                QPoint(room.left() - gap - size.width(), room.top()),
+                QPoint(room.left(), room.bottom() + gap),
+                QPoint(room.left(), room.top() - gap - size.height()),
+            )
+            cards += [_kept_in(QRect(spot, size), inside) for spot in spots]
         self.setGeometry(min(cards, key=lambda card: _area(card & room)))
         self.raise_()
 

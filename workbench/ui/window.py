@@ -25,9 +25,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.fingering.telling import words as told
 from workbench.language.speech import say
 from workbench.music.model import Piece
+from workbench.music.suffixes import SCORES, has_suffix
 from workbench.ui import layout, leaving, look
 from workbench.ui.bar_list import BarList
 from workbench.ui.choices import Choices
@@ -35,17 +35,20 @@ from workbench.ui.legend import Legend
 from workbench.ui.lesson_panel import LessonPanel
 from workbench.ui.look import em
 from workbench.ui.menus import Menus
+from workbench.ui.moment_words import moment_words
 from workbench.ui.neck import NeckView
 from workbench.ui.note_panel import NotePanel
 from workbench.ui.notice import Notice
 from workbench.ui.parts import Faint, Heading, Words
+from workbench.ui.player.bar import PlayerBar, space_plays
+from workbench.ui.player.conductor import Conductor
+from workbench.ui.player.following import Follower
 from workbench.ui.score_view import ScoreView
 from workbench.ui.services import expect_a_score
 from workbench.ui.session import Session
 from workbench.ui.teaching_tabs import TeachingTabs
 
 OF_DIALOGS = ("keys", "read again", "arrange", "handout")  # work that ends with its dialog
-SUFFIXES = (".musicxml", ".xml", ".mxl", ".mid", ".midi", ".abc")
 
 
 class Window(QMainWindow):
@@ -75,14 +78,16 @@ class Window(QMainWindow):
         self.notes = NotePanel(session)
         self.choices = Choices(session)
         self.lesson_panel = LessonPanel(session)
+        self.conductor = Conductor(session)
+        self.player = PlayerBar(self.conductor)
         self._lay_out()
         self._make_status()
         self.menus = Menus(self)
 
         session.opened.connect(self._opened)
         session.changed.connect(self._retitle)
-        session.selected.connect(self._tell_moment)
-        session.fingered.connect(self._tell_moment)
+        session.selected.connect(self.tell_moment)
+        session.fingered.connect(self.tell_moment)
         session.failed.connect(self._failed)
         session.conflicted.connect(lambda: leaving.choose_state(self))
         self.notice.report_button.clicked.connect(self.menus.show_report)
@@ -90,6 +95,10 @@ class Window(QMainWindow):
         session.jobs.busy.connect(self._busy)
         self.bars.view.selectionModel().selectionChanged.connect(self._rows_selected)
         self.lesson_panel.wants_music_changed.connect(self.menus.change_music)
+        Follower(self, self.conductor)
+        self.conductor.rows = lambda: self.bars.selected_bars
+        for part in (self.score, self.bars.view, self.neck.neck):
+            space_plays(part, self.conductor)
         layout.restore(self)
         hints = QApplication.styleHints()
         hints.colorSchemeChanged.connect(self._system_colours)
@@ -137,10 +146,11 @@ class Window(QMainWindow):
         column = QVBoxLayout(whole)
         gap = em(self, 0.4)
         column.setContentsMargins(gap, gap, gap, 0)
-        column.addWidget(self.notice)
         column.addWidget(self.title)
         column.addWidget(self.across, 1)
+        column.addWidget(self.player)
         self.setCentralWidget(whole)
+        self.notice.lie_over(whole)
         self.shape_sizes()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -204,7 +214,7 @@ class Window(QMainWindow):
 
     def _opened(self) -> None:
         self._retitle()
-        self._tell_moment()
+        self.tell_moment()
 
     def _retitle(self) -> None:
         lesson = self.session.lesson
@@ -222,39 +232,11 @@ class Window(QMainWindow):
         self.title.setText("  ·  ".join(words))
         self.setWindowTitle(f"{lesson.title} – Pluckwright")
 
-    def _tell_moment(self) -> None:
+    def tell_moment(self) -> None:
         """What the hand does in the selected bar, in words above the neck."""
-        bar, hands = self.session.bar, self.session.bar_hands
-        if bar is None:
-            self.neck_heading.setText(say("Fretboard"))
-            self.moment.setText("")
-            return
-        pickup = bar.number == "0"
-        self.neck_heading.setText(
-            say("Fretboard in the pickup")
-            if pickup
-            else say("Fretboard in bar {bar}", bar=bar.number)
-        )
-        if hands is None:
-            self.moment.setText(say("The fingering is being worked out …"))
-            return
-        comfort = self.session.hand.comfort_14
-        words = say(
-            "Reach {reach} mm of {comfort} mm in comfort.",
-            reach=round(hands.reach_mm), comfort=round(comfort),
-        )  # fmt: skip
-        if hands.reach_mm > comfort:
-            words += " " + say("Wide: warm up first, and stop if it hurts.")
-        note = self.session.note_hands
-        if note is not None:
-            from workbench.ui.grips import spoken
-
-            why = told(note.cut_reason or note.impossible)
-            said = spoken(note)
-            words = f"{said[:1].upper()}{said[1:]}. {why} {words}"
-        else:
-            words += " " + say("Click a note to move it.")
-        self.moment.setText(" ".join(words.split()))
+        heading, words = moment_words(self.session)
+        self.neck_heading.setText(heading)
+        self.moment.setText(words)
 
     def _rows_selected(self) -> None:
         self.notes.bars = self.bars.selected_bars
@@ -352,7 +334,7 @@ class Window(QMainWindow):
 
     def dropEvent(self, event: QDropEvent) -> None:
         paths = [url.toLocalFile() for url in event.mimeData().urls() if url.isLocalFile()]
-        scores = [path for path in paths if path.lower().endswith(SUFFIXES)]
+        scores = [path for path in paths if has_suffix(path, SCORES)]
         if scores:
             event.acceptProposedAction()
             self.import_score(scores[0])
@@ -391,5 +373,6 @@ class Window(QMainWindow):
             event.ignore()
             return
         self.hide()  # what still runs may take a moment to stop
+        self.conductor.close()
         self.session.close()
         event.accept()

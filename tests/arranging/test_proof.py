@@ -1,0 +1,37 @@
+"""What arranging promises, on the music as it comes out: a few studies always, all of them
+and a hundred corpus pieces with the slow tests."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.arranging import proof
+from workbench.arranging.arrange import arrange
+from workbench.instrument.table import instrument
+from workbench.music.reading import read_score
+
+FEW = ("carcassi-op60-17", "sor-op35-no16", "sor-op60-08")
+
+
+@pytest.mark.parametrize("name", ["ukulele-low-g", "ukulele", "guitar"])
+def test_the_tune_is_kept_on_top_and_the_bass_below(name):
+    found = proof.Figures()
+    for study in FEW:
+        source = proof.shortened(read_score(proof.STUDIES / f"{study}.mxl"), 12)
+        placed = arrange(source, instrument(name))
+        if name == "guitar":
+            assert placed.transposition == 0, "a guitar study lies well on the guitar"
+        proof._tune(found, study, source, placed.piece)
+        proof._bass(found, source, placed.piece)
+    assert found.tune_kept >= 0.98 * found.tune
+    assert found.on_top >= 0.92 * found.tune_kept
+    assert found.bass and not found.bass_over
+
+
+@pytest.mark.slow
+def test_the_whole_of_it():
+    found = proof.gather(43, 100, 16, ranked=False)
+    for (kind, wood), f in found.items():
+        assert f.tune_kept >= 0.95 * f.tune, (kind, wood)
+        assert not f.above and not f.faults, (kind, wood, f.faults[:3])
+        assert f.bass_over <= 0.01 * max(1, f.bass), (kind, wood)

@@ -1,0 +1,102 @@
+"""Where files go: names that tell what they are, and nothing replaced without asking."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from tests.ui.conftest import WAIT
+from tests.ui.test_teaching_views import answer
+from workbench.music.files import MOST_BYTES, readable_name
+from workbench.ui.export_dialog import ExportDialog, Form
+from workbench.ui.handout_dialog import HandoutDialog
+
+
+@pytest.fixture
+def dialog(lesson_window, tmp_path):
+    session = lesson_window.session
+    session.edit("Student", lambda old: replace(old, student="Ada"))
+    session.shelf.set_setting("handout.options", {"folder": str(tmp_path)})
+    made = HandoutDialog(session, parent=lesson_window)
+    made.show()
+    yield made
+    made.close()
+
+
+def choose(box, data):
+    box.setCurrentIndex(box.findData(data))
+
+
+def test_student_kind_and_lesson_are_in_the_name(dialog):
+    assert Path(dialog.path.text()).name == "Ada - Ferry at dusk - student's page.pdf"
+    names = {dialog.path.text()}
+    choose(dialog.audience, "teacher")
+    assert Path(dialog.path.text()).name == "Ada - Ferry at dusk - teacher's sheet.pdf"
+    names.add(dialog.path.text())
+    for kind in ("grips", "plan", "book", "picture", "music"):
+        choose(dialog.what, kind)
+        names.add(dialog.path.text())
+    assert len(names) == 7
+
+
+def test_a_name_of_ones_own_stays(dialog, tmp_path):
+    dialog.path.setText(str(tmp_path / "for grandmother.pdf"))
+    choose(dialog.audience, "teacher")
+    choose(dialog.what, "music")
+    assert Path(dialog.path.text()).name == "for grandmother.musicxml"
+
+
+def test_a_handout_is_replaced_only_after_a_question(qtbot, dialog, tmp_path):
+    there = Path(dialog.path.text())
+    there.write_text("dear to me", encoding="utf-8")
+    dialog.save.click()
+    assert there.name in dialog.question.text()
+    answer(dialog.question, "Keep it")
+    assert dialog.isVisible() and there.read_text(encoding="utf-8") == "dear to me"
+    dialog.save.click()
+    answer(dialog.question, "Replace")
+    qtbot.waitUntil(lambda: not dialog.isVisible(), timeout=WAIT)
+    assert there.read_bytes().startswith(b"%PDF")
+
+
+def test_a_name_without_an_ending_gets_it(qtbot, dialog, tmp_path):
+    (tmp_path / "page.pdf").write_text("dear to me", encoding="utf-8")
+    dialog.path.setText(str(tmp_path / "page"))
+    dialog.save.click()
+    assert "page.pdf" in dialog.question.text()
+    answer(dialog.question, "Keep it")
+
+
+def test_texts_are_named_alike(lesson_window):
+    lesson_window.session.edit("Student", lambda old: replace(old, student="Ada"))
+    forms = (Form(".md", "Markdown", str),)
+    dialog = ExportDialog(lesson_window.session, "script", forms, lesson_window)
+    assert dialog.target.name == "Ada - Ferry at dusk - script.md"
+
+
+@pytest.mark.parametrize(
+    "title, name",
+    [
+        ("Étude: Allegro / à 3?", "Étude - Allegro - à 3"),
+        ('"Menuet"  in\nG', "Menuet in G"),
+        ("Waltz in F♯", "Waltz in F sharp"),
+        ("Op. 60, No. 6.", "Op. 60, No. 6"),
+        ("Калинка", "Калинка"),
+        ("a<b>|c*", "ab - c"),
+        ("CON", "CON file"),
+        ("../../etc", "etc"),
+        ("???", ""),
+        ("", ""),
+    ],
+)
+def test_odd_signs_become_readable_names(title, name):
+    """Signs and names that file systems refuse: Microsoft, "Naming Files, Paths, and
+    Namespaces"; from memory."""
+    assert readable_name(title) == name
+
+
+def test_a_long_title_is_cut_at_a_word():
+    name = readable_name("Ada", "Rondo über ein altes Lied " * 20)
+    assert len(name.encode()) <= MOST_BYTES and name.split()[-1] in "Rondo über ein altes Lied"
