@@ -5455,8 +5455,8 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
-        <source>Right hand, {what}: {difference} ({effort}).</source>
-        <translation>Rechte Hand, {what}: {difference} ({effort}).</translation>
+        <source>Right hand, {what}: {difference}.</source>
+        <translation>Rechte Hand, {what}: {difference}.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -11854,16 +11854,6 @@ Ihr Text</translation>
         <translation>{done} von {all} Arbeitsblättern nach {folder} geschrieben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
-        <source>{effort} less effort</source>
-        <translation>{effort} weniger Aufwand</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/fingering/telling.py"/>
-        <source>{effort} more effort</source>
-        <translation>{effort} mehr Aufwand</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/keeper.py"/>
         <source>{fault} Your change is kept in {path} meanwhile and is tried again.</source>
         <translation>{fault} Ihre Änderung liegt inzwischen in {path}, und es wird weiter versucht.</translation>
@@ -13513,8 +13503,8 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
-        <source>{what}: {difference} ({effort}).</source>
-        <translation>{what}: {difference} ({effort}).</translation>
+        <source>{what}: {difference}.</source>
+        <translation>{what}: {difference}.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from workbench.fingering.engine import Solver
 
 TRIES = 12  # sweeps spent on one bar
+SPARE = 2  # more than asked for, since some may prove to differ in nothing that can be said
 
 
 def _mask(solver: Solver, t: int, grip: int) -> IntArray:
@@ -41,9 +42,16 @@ def find_alternatives(
     """Up to ``count`` fingerings of ``bar`` that differ from the present one and
     from each other in a string, fret or finger; cheapest first. The other bars
     keep their fingers."""
-    ways = other_ways(solver, path, pins, bar, count)
+    ways = other_ways(solver, path, pins, bar, count + SPARE if count else 0)
     out = [_told(solver, path, bar, states) for states in ways]
-    return tuple(sorted(out, key=lambda a: a.cost))
+    told = [a for a in out if _differs(a)]
+    return tuple(sorted(told, key=lambda a: a.cost)[:count])
+
+
+def _differs(other: Alternative) -> bool:
+    """Whether there is anything to say of it: what it gains or what it costs."""
+    fields = dict(other.reason.fields)
+    return bool(fields.get("good") or fields.get("bad"))
 
 
 def other_ways(

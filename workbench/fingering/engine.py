@@ -93,8 +93,8 @@ class Solver:
         self._apart = apart(self.piece, self.pins)
         self.sounds = sounds(self.piece, self._apart)
         self.played = self.sounds.piece
-        found = slurred(self.played)
-        self.slurred = {i: p for i, p in found.items() if i not in self._apart}
+        of = self.sounds.of
+        self.slurred = {of(n): of(before) for n, before in slurred(self.piece).items()}
 
     def asked(self, pins: Iterable[Pin]) -> dict[str, Pin]:
         """Pins by the note that stands for the sound; two on one sound are read together."""

@@ -177,13 +177,6 @@ def _moved(found: Fact) -> str:
     return "; ".join(words(f) for f in moved[:MOST_MOVED]) + more
 
 
-def _effort(thousandths: object) -> str:
-    effort = float(str(thousandths)) / 1000
-    if effort >= 0:
-        return say("{effort} more effort", effort=decimal(effort))
-    return say("{effort} less effort", effort=decimal(-effort))
-
-
 def _balance(found: Fact, between: str) -> str:
     """What is gained, then what it costs."""
     good = between.join(words(f) for f in found.parts("good"))
@@ -195,19 +188,17 @@ def _balance(found: Fact, between: str) -> str:
 
 def _difference(found: Fact) -> str:
     return say(
-        "{what}: {difference} ({effort}).",
+        "{what}: {difference}.",
         what=_moved(found),
         difference=_balance(found, "; ") or say("no other difference"),
-        effort=_effort(dict(found.fields)["effort"]),
     )
 
 
 def _right_hand(found: Fact) -> str:
     return say(
-        "Right hand, {what}: {difference} ({effort}).",
+        "Right hand, {what}: {difference}.",
         what=_moved(found),
         difference=_balance(found, "; ") or say("as easy"),
-        effort=_effort(dict(found.fields)["effort"]),
     )
 
 
