@@ -95,7 +95,7 @@ def test_frets_one_and_two_alone_take_one_and_three_only_when_asked(
     wanted = [1, 3] if not relaxed else [1, 2]
     assert wanted in [[n.left for n in a.notes] for a in others]
     assert f.bars[0].reach_mm > 0
-    assert all("mm" in words(a.reason) or "effort" in words(a.reason) for a in others)
+    assert all(": " in words(a.reason) and "effort" not in words(a.reason) for a in others)
 
 
 def test_two_note_d_minor_leaves_finger_two_free_for_a_major() -> None:

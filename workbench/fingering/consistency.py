@@ -11,7 +11,7 @@ from workbench.fingering.paths import Path, Sweeper
 from workbench.language.fact import Fact, fact
 from workbench.music.model import Bar, Piece
 
-MARGIN = 4500  # thousandths: a little more than one hop for each bar that is made alike
+MARGIN = 1500  # thousandths: about one hop for each bar that is made alike
 
 
 def _music(bar: Bar) -> tuple[object, ...]:
