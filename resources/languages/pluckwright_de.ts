@@ -10117,6 +10117,11 @@
         <translation>p, Daumen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>pack</source>
+        <translation>Paket</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/batch.py"/>
         <source>pages</source>
         <translation>Seiten</translation>
@@ -10537,6 +10542,7 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/ui/player/export.py"/>
         <source>sound</source>
         <translation>Klang</translation>
     </message>
@@ -11638,11 +11644,6 @@ Ihr Text</translation>
         <location filename="../../workbench/music/edits/signs.py"/>
         <source>{jump} leads to a {sign}, and the piece has none; mark its bar first.</source>
         <translation>{jump} führt zum Zeichen {sign}, und das Stück hat keines; markieren Sie zuerst den Takt dafür.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/music_dialog.py"/>
-        <source>{key} ({moved}), as now</source>
-        <translation>{key} ({moved}), wie jetzt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_keys.py"/>

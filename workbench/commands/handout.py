@@ -6,7 +6,7 @@ import argparse
 import copy
 from collections.abc import Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from workbench.commands.output import Meter, Result
 from workbench.commands.prepare import fingering_of, lesson_of
@@ -161,6 +161,7 @@ def _picture(options: argparse.Namespace, path: Path) -> Result:
 def _page(options: argparse.Namespace) -> HandoutOptions:
     from workbench.handout.options import HandoutOptions
 
+    parts: dict[str, Any] = {part: part not in options.without for part in PARTS}
     return HandoutOptions(
         audience=options.audience,
         paper=options.paper,
@@ -168,7 +169,7 @@ def _page(options: argparse.Namespace) -> HandoutOptions:
         left_handed=options.left_handed,
         studio=options.studio or "",
         contact=options.contact or "",
-        **{part: part not in options.without for part in PARTS},
+        **parts,
     )
 
 

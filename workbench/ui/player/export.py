@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QFileDialog
 
 from workbench.language.speech import mark, say
-from workbench.ui.file_rows import file_stem
+from workbench.music.files import readable_name
 from workbench.ui.jobs import Progress
 from workbench.ui.player.spans import span_of
 
@@ -36,7 +36,7 @@ def export_sound(window: Window, path: str = "", form: int | None = None) -> Non
     if not path:
         filters = [say(words) for words, _ in FORMS]
         folder = Path(str(session.shelf.setting(FOLDER) or Path.home()))
-        suggested = str(folder / f"{file_stem(lesson.title, 'sound')}.wav")
+        suggested = str(folder / f"{readable_name(lesson.student, lesson.title, say('sound'))}.wav")
         path, chosen = QFileDialog.getSaveFileName(
             window, say("Export sound"), suggested, ";;".join(filters)
         )
@@ -86,7 +86,7 @@ def make_pack(window: Window, path: str = "") -> None:
         return
     if not path:
         folder = Path(str(session.shelf.setting(FOLDER) or Path.home()))
-        suggested = str(folder / f"{file_stem(lesson.title, 'pack')}.zip")
+        suggested = str(folder / f"{readable_name(lesson.student, lesson.title, say('pack'))}.zip")
         path, chosen = QFileDialog.getSaveFileName(
             window, say("Student's pack"), suggested, ";;".join(say(words) for words in PACKS)
         )
