@@ -8,12 +8,22 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from tests.fingering.editions import GUITAR, NAMES, missing, placed, printed_rows, rest_slow
+from tests.fingering.editions import (
+    GUITAR,
+    NAMES,
+    STUDIES,
+    missing,
+    placed,
+    printed_rows,
+    rest_slow,
+)
+from workbench.arranging.arrange import arrange
 from workbench.fingering.grips import grips, neck
 from workbench.fingering.telling import words
 from workbench.fingering.written import printed_pins
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Bar, Note, Piece, Pitch, WrittenFingers
+from workbench.music.reading import read_score
 
 MEDIUM = hand("medium")
 SPELT = (("C", 0), ("C", 1), ("D", 0), ("E", -1), ("E", 0), ("F", 0), ("F", 1), ("G", 0),
@@ -62,6 +72,11 @@ def test_a_finger_alone_is_a_pin_on_the_finger_and_a_string_one_on_the_string():
     assert (pins["a"].left, pins["a"].string, pins["a"].fret) == (4, None, None)
     assert (pins["b"].left, pins["b"].string) == (None, 2)
     assert out == ()
+
+
+def test_an_edition_for_the_instrument_is_not_arranged_anew():
+    piece = read_score(STUDIES / "sor-op60-01.mxl", parts="all")
+    assert arrange(piece, GUITAR).piece == piece
 
 
 def test_a_finger_of_another_pitch_is_dropped():

@@ -18,6 +18,7 @@ from workbench.arranging.transpose import (
     transposed,
 )
 from workbench.arranging.weights import Wishes
+from workbench.fingering.written import prints_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import HANDS
 from workbench.language.speech import say
@@ -68,8 +69,9 @@ def arrange(
     in which it lies best, as for the key "best". To a key the octave is taken in which it
     lies best; a number of semitones is kept to, save where the tune would leave the
     instrument and another octave holds it. ``wanted`` is the teacher's word by note id:
-    octaves to go up, or ``GONE``. Raises BadInput where the key is no key, or both key and
-    semitones are given.
+    octaves to go up, or ``GONE``. An edition with printed fingering for this very
+    instrument stays as it is at its own pitch, where nothing else is wished for. Raises
+    BadInput where the key is no key, or both key and semitones are given.
     """
     if key is not None and transpose is not None:
         raise BadInput(say("Give either a key or a number of semitones to move by, not both."))
@@ -82,6 +84,9 @@ def arrange(
                 most=MOST_SEMITONES,
             )
         )
+    plain = key is None and not transpose and not wanted and wishes in (None, Wishes())
+    if plain and prints_for(piece, instrument):
+        return Arranged(piece, 0, piece.key.name, (), EVERYTHING)
     sounds = texture(piece)
     options = Options(instrument, hand or HANDS["medium"], wishes or Wishes())
     search = Search(sounds, options, wanted)

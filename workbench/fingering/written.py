@@ -81,6 +81,17 @@ def printed_pins(
     return PrintedPins(tuple(pins), tuple(left_out))
 
 
+def prints_for(piece: Piece, instrument: Instrument) -> bool:
+    """Whether the score is an edition for this instrument: it prints fingering that is meant
+    for a plucked one and fits this one, and the instrument has every note."""
+    marks = {w.note: w for w in piece.written if not w.doubtful}
+    if not marks or not all(instrument.places(n.midi) for n in piece.notes):
+        return False
+    notes = [n for n in piece.notes if n.id in marks and n.midi == marks[n.id].midi]
+    astray = sum(_slip(_asked(marks[n.id]), n, instrument) for n in notes)
+    return bool(notes) and astray <= MOST_ASTRAY * len(notes)
+
+
 def _asked(written: WrittenFingers) -> Pin:
     return Pin(written.note, written.string, written.fret, written.left, written.right)
 
