@@ -10377,6 +10377,11 @@
         <translation>p, Daumen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>pack</source>
+        <translation>Paket</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/batch.py"/>
         <source>pages</source>
         <translation>Seiten</translation>
@@ -10802,6 +10807,7 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/ui/player/export.py"/>
         <source>sound</source>
         <translation>Klang</translation>
     </message>

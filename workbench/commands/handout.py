@@ -5,7 +5,6 @@ from __future__ import annotations
 import argparse
 import copy
 from collections.abc import Sequence
-from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -162,16 +161,16 @@ def _picture(options: argparse.Namespace, path: Path) -> Result:
 def _page(options: argparse.Namespace) -> HandoutOptions:
     from workbench.handout.options import HandoutOptions
 
-    made = HandoutOptions(
+    parts: dict[str, Any] = {part: part not in options.without for part in PARTS}
+    return HandoutOptions(
         audience=options.audience,
         paper=options.paper,
         large=options.large,
         left_handed=options.left_handed,
         studio=options.studio or "",
         contact=options.contact or "",
+        **parts,
     )
-    without: dict[str, Any] = {part: part not in options.without for part in PARTS}
-    return replace(made, **without)
 
 
 def _prepared(options: argparse.Namespace, name: str) -> tuple[Prepared, bool]:

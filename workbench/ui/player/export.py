@@ -36,7 +36,7 @@ def export_sound(window: Window, path: str = "", form: int | None = None) -> Non
     if not path:
         filters = [say(words) for words, _ in FORMS]
         folder = Path(str(session.shelf.setting(FOLDER) or Path.home()))
-        suggested = str(folder / f"{readable_name(lesson.student, lesson.title) or 'sound'}.wav")
+        suggested = str(folder / f"{readable_name(lesson.student, lesson.title, say('sound'))}.wav")
         path, chosen = QFileDialog.getSaveFileName(
             window, say("Export sound"), suggested, ";;".join(filters)
         )
@@ -86,7 +86,7 @@ def make_pack(window: Window, path: str = "") -> None:
         return
     if not path:
         folder = Path(str(session.shelf.setting(FOLDER) or Path.home()))
-        suggested = str(folder / f"{readable_name(lesson.student, lesson.title) or 'pack'}.zip")
+        suggested = str(folder / f"{readable_name(lesson.student, lesson.title, say('pack'))}.zip")
         path, chosen = QFileDialog.getSaveFileName(
             window, say("Student's pack"), suggested, ";;".join(say(words) for words in PACKS)
         )
