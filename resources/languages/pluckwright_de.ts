@@ -2628,8 +2628,8 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Fingers 1 and 2 are spread {n} fret(s) more than one each.</source>
-        <translation>Finger 1 und 2 sind gespreizt: {n} weiter als ein Finger je Bund.</translation>
+        <source>Fingers 1 and 2 are spread, by {n} more than one fret each.</source>
+        <translation>Finger 1 und 2 sind gespreizt, um {n} weiter als ein Finger je Bund.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/spans_dialog.py"/>
@@ -2638,8 +2638,8 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Fingers 2 and 3 are spread {n} fret(s) more than one each.</source>
-        <translation>Finger 2 und 3 sind gespreizt: {n} weiter als ein Finger je Bund.</translation>
+        <source>Fingers 2 and 3 are spread, by {n} more than one fret each.</source>
+        <translation>Finger 2 und 3 sind gespreizt, um {n} weiter als ein Finger je Bund.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/spans_dialog.py"/>
@@ -3810,8 +3810,8 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>Near the nut, the whole hand leaves first position by {n} fret(s).</source>
-        <translation>Nahe am Sattel verlässt die ganze Hand die erste Lage, um {n}.</translation>
+        <source>Near the nut, the whole hand leaves first position, by frets: {n}.</source>
+        <translation>Nahe am Sattel verlässt die ganze Hand die erste Lage, um Bünde: {n}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
@@ -5881,8 +5881,8 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
-        <source>The hand opens {n} fret(s) wider than one finger a fret.</source>
-        <translation>Die Hand öffnet sich um {n} weiter als ein Finger je Bund.</translation>
+        <source>The hand opens wider than one finger a fret, by {n}.</source>
+        <translation>Die Hand öffnet sich weiter als ein Finger je Bund, um {n}.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>

@@ -21,6 +21,7 @@ from workbench.commands import handout
 from workbench.commands.faults import fault_sentence, file_sentence
 from workbench.commands.output import Meter, Result, table
 from workbench.commands.source import playing_options
+from workbench.language.names import decimal
 from workbench.language.speech import choose, chosen, say
 from workbench.music.errors import BadInput
 
@@ -183,7 +184,7 @@ def _text(reports: list[Report], done: int, out: Path) -> list[str]:
         (
             Path(report["score"]).name,
             say("ok") if report["ok"] else say("failed"),
-            f"{report['seconds']:.1f}",
+            decimal(report["seconds"]),
             report["pages"] or "",
             report["reason"],
         )

@@ -6,6 +6,7 @@ import argparse
 
 from workbench.commands.output import Meter, Result, table, wrapped
 from workbench.commands.source import INSTRUMENT_HELP, hand_option, load, player, score_options
+from workbench.language.names import decimal, key_words
 from workbench.language.speech import say
 
 
@@ -40,7 +41,14 @@ def run(options: argparse.Namespace) -> Result:
         ],
     }
     rows = [
-        (i, one.key, f"{one.transposition:+d}", one.unplayable, one.changed, f"{one.effort:.2f}")
+        (
+            i,
+            key_words(one.key),
+            f"{one.transposition:+d}",
+            one.unplayable,
+            one.changed,
+            decimal(one.effort, 2),
+        )
         for i, one in enumerate(found, 1)
     ]
     heads = ["", "key", "semitones", "unplayable", "changed", "effort"]
@@ -49,12 +57,12 @@ def run(options: argparse.Namespace) -> Result:
             "{piece} - {instrument}; written in {key}",
             piece=source.piece.title,
             instrument=say(instrument.name),
-            key=source.piece.key.name,
+            key=key_words(source.piece.key.name),
         ),
         "",
         *table(heads, rows, right="semitones,unplayable,changed,effort"),
         "",
     ]
     for one in found[:3]:
-        lines += wrapped(f"{one.key}: " + " ".join(one.reasons))
+        lines += wrapped(f"{key_words(one.key)}: " + " ".join(one.reasons))
     return Result(document, lines)

@@ -213,7 +213,7 @@ def _greatest_first(term: tuple[str, int, int]) -> tuple[int, str]:
 
 
 def _sentence(name: str, amount: int) -> str:
-    return say(SENTENCES[name], n=amount).replace("(s)", "" if amount == 1 else "s")
+    return say(SENTENCES[name], n=amount)
 
 
 def _why_not(narrowest: tuple[float, int, int, float] | None, hand: Hand) -> str:
@@ -227,7 +227,7 @@ def _why_not(narrowest: tuple[float, int, int, float] | None, hand: Hand) -> str
         reach=reach,
         a=a,
         b=b,
-        hand=hand.name,
+        hand=say(hand.name),
         most=most,
     )
 

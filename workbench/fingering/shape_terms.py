@@ -289,15 +289,15 @@ SHAPE_TERMS: tuple[Term, ...] = (
         mark("Neighbouring fingers twist against the slant of the hand."),
     ),
     Term(
-        "spread_12", spread_12, mark("Fingers 1 and 2 are spread {n} fret(s) more than one each.")
+        "spread_12", spread_12, mark("Fingers 1 and 2 are spread, by {n} more than one fret each.")
     ),
     Term(
-        "spread_23", spread_23, mark("Fingers 2 and 3 are spread {n} fret(s) more than one each.")
+        "spread_23", spread_23, mark("Fingers 2 and 3 are spread, by {n} more than one fret each.")
     ),
     Term(
         "spread_outer",
         spread_outer,
-        mark("The hand opens {n} fret(s) wider than one finger a fret."),
+        mark("The hand opens wider than one finger a fret, by {n}."),
     ),
     Term("spread_to_barre", spread_to_barre, mark("A finger is spread and must lie flat as well.")),
 )
@@ -306,7 +306,7 @@ PLACE_TERMS: tuple[Term, ...] = (
     Term(
         "out_of_first_position",
         out_of_first_position,
-        mark("Near the nut, the whole hand leaves first position by {n} fret(s)."),
+        mark("Near the nut, the whole hand leaves first position, by frets: {n}."),
     ),
     Term(
         "below_first_position",

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from workbench.fingering.types import Fingering
+from workbench.language.names import key_words
 from workbench.language.speech import count, mark, say
 from workbench.music.form import form_in_words
 from workbench.music.model import Key, Piece
@@ -89,9 +90,9 @@ def _section(piece: Piece, found: SectionKey, close: Cadence | None, home: Key) 
     name = say("Section {letter}", letter=s.letter) if len(s.letter) <= 2 else s.letter
     where = bars_in_words(piece, tuple(range(s.first_bar, s.last_bar + 1)))
     how = relation(found.key, home) if found.key != home else ""
-    key = found.key.name
+    key = key_words(found.key.name)
     if how:
-        key = say("{key}, {relation} of {home}", key=key, relation=how, home=home.name)
+        key = say("{key}, {relation} of {home}", key=key, relation=how, home=key_words(home.name))
     if close is None:
         return say("{section} ({bars}) is in {key}.", section=name, bars=where, key=key)
     return say(
@@ -135,8 +136,8 @@ def _relative(home: Key) -> str:
         shared = say("no sharp or flat")
     return say(
         "Relative keys: {key} and {relative} have the same signature, {signs}.",
-        key=home.name,
-        relative=other.name,
+        key=key_words(home.name),
+        relative=key_words(other.name),
         signs=shared,
     )
 

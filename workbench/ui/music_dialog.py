@@ -7,6 +7,7 @@ from typing import Any
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
+from workbench.language.names import key_words
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -35,7 +36,7 @@ class MusicDialog(QDialog):
                 1,
                 say(
                     "{key} ({steps} semitones), as now",
-                    key=lesson.key,
+                    key=key_words(lesson.key),
                     steps=f"{lesson.transposition:+d}",
                 ),
                 lesson.transposition,

@@ -11,6 +11,7 @@ from workbench.instrument.model import Instrument
 from workbench.instrument.table import HANDS, INSTRUMENTS
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
+from workbench.language.names import key_words
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -135,7 +136,7 @@ class PlayingFields(QWidget):
         chosen = self.key.currentIndex()
         kept = self.key.itemData(chosen) if chosen > 0 else None
         self.key.clear()
-        name = self._piece.key.name if self._piece else ""
+        name = key_words(self._piece.key.name) if self._piece else ""
         self.key.addItem(say("as written ({key})", key=name), 0)
         for one in found:
             if one.transposition:
@@ -145,7 +146,9 @@ class PlayingFields(QWidget):
         best = next(iter(found), None)
         if best is not None:
             reason = " ".join(str(r) for r in best.reasons[:2])
-            self.hint.setText(f"{say('Lies best in {key}.', key=best.key)} {reason}".strip())
+            self.hint.setText(
+                f"{say('Lies best in {key}.', key=key_words(best.key))} {reason}".strip()
+            )
         elif self._piece is not None:
             self.hint.setText("")
         for at in range(self.key.count()):
@@ -154,7 +157,9 @@ class PlayingFields(QWidget):
 
 def candidate_words(one: Any) -> str:
     """A key in the list: its name, how far it moves the piece, what it costs."""
-    words = say("{key} ({steps} semitones)", key=one.key, steps=f"{one.transposition:+d}")
+    words = say(
+        "{key} ({steps} semitones)", key=key_words(one.key), steps=f"{one.transposition:+d}"
+    )
     if one.unplayable:
         return f"{words}, " + say("{n} unplayable", n=one.unplayable)
     return f"{words}, " + say("{n} changed", n=one.changed) if one.changed else words

@@ -27,6 +27,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.telling import words as told
+from workbench.language.names import key_words
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.ui import layout, look
@@ -213,7 +214,7 @@ class Window(QMainWindow):
         words = [
             lesson.title,
             say(self.session.instrument.name),
-            lesson.key or lesson.piece.key.name,
+            key_words(lesson.key or lesson.piece.key.name),
         ]
         if lesson.student:
             words.append(say("for {student}", student=lesson.student))
