@@ -16,6 +16,7 @@ from workbench.engraving.boxes import boxes
 from workbench.engraving.fingers import FingerMark, place
 from workbench.engraving.halfties import HalfTie
 from workbench.engraving.halfties import draw as draw_half_ties
+from workbench.engraving.rests import clear_rests
 from workbench.engraving.texts import Face, Run, draw, own_ink, set_text
 
 Tint = Callable[[str], str | None]  # element id to its own ink
@@ -68,6 +69,10 @@ def flatten(
     _clean(body, ink)
     bars, lines = _bars(body)
     top, bottom = min(lines, default=0.0), max(lines, default=0.0)
+    page = _page(body)
+    if page is not None:
+        _, dy = _shift(page)
+        clear_rests(page, [y - dy for y in lines])
     if ties:
         _set_ties(body, ties, bars)
     low = _set_marks(body, marks, lines, ink, paper, tint)

@@ -126,13 +126,17 @@ def slurs(measure: etree._Element, notes: Sequence[Note], ends: Mapping[str, str
             add(measure, "slur", startid=f"#{note.id}", endid=f"#{ends[note.id]}")
 
 
-def fermatas(measure: etree._Element, events: Sequence[Event]) -> None:
-    """One fermata for a chord that has one."""
-    for event in events:
-        for head in event.heads:
-            if "fermata" in head.note.articulations and not head.tie_in:
-                add(measure, "fermata", startid=f"#{head.id}", place="above", staff="1")
-                break
+def fermatas(measure: etree._Element, layers: Sequence[Layer]) -> None:
+    """One fermata for a moment that has any, whichever of its voices bear one."""
+    seen: set[Fraction] = set()
+    for layer in layers:
+        for event in layer.events:
+            bears = [
+                h for h in event.heads if "fermata" in h.note.articulations and not h.tie_in
+            ]
+            if bears and event.onset not in seen:
+                seen.add(event.onset)
+                add(measure, "fermata", startid=f"#{bears[0].id}", place="above", staff="1")
 
 
 def tempo_mark(measure: etree._Element, bar: Bar, tempo: float) -> None:

@@ -218,8 +218,7 @@ class _Writer:
         if bar.index in self.fingered_bars and options.left:
             marks.barre_marks(measure, bar, self.fingered_bars[bar.index])
         marks.finger_marks(measure, layers, self.fingered, options, self.tab)
-        for layer in layers:
-            marks.fermatas(measure, layer.events)
+        marks.fermatas(measure, layers)
         marks.ties(measure, layers, self.next_ids, 59 if self._octave_below else 71)
         marks.slurs(measure, bar.notes, self.slur_ends)
 
