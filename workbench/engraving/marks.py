@@ -11,7 +11,7 @@ from lxml import etree
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.tree import add
 from workbench.engraving.voices import Event, Layer
-from workbench.fingering.types import FingeredBar, FingeredNote
+from workbench.fingering.types import Barre, FingeredBar, FingeredNote
 from workbench.music.model import Bar, Note
 
 ROMAN = ("0", "I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII",
@@ -77,8 +77,24 @@ def attacked(layer: Layer) -> list[str]:
     return out + [g.id for g in layer.trailing]
 
 
-def barre_marks(measure: etree._Element, bar: Bar, fingered: FingeredBar) -> None:
-    """``B II`` above the staff where a barre is laid on."""
+def string_marks(
+    measure: etree._Element, layers: Sequence[Layer], circled: Mapping[str, int]
+) -> None:
+    """Numbers of strings at the heads of the staff; they are drawn in circles."""
+    for layer in layers:
+        for head_id in attacked(layer):
+            if head_id in circled:
+                fing = add(measure, "fing", id=f"sn-{head_id}", startid=f"#{head_id}")
+                fing.set("place", "below" if layer.stems == "down" else "above")
+                fing.set("staff", "1")
+                fing.text = str(circled[head_id])
+
+
+def barre_marks(
+    measure: etree._Element, bar: Bar, fingered: FingeredBar, strings: int
+) -> None:
+    """``B II`` above the staff where a barre is laid on, ``½B II`` where it is a half one.
+    ``strings``: how many the instrument has."""
     seen: set[tuple[Fraction, int]] = set()
     for number, barre in enumerate(fingered.barres):
         if (barre.onset, barre.fret) in seen:
@@ -87,7 +103,14 @@ def barre_marks(measure: etree._Element, bar: Bar, fingered: FingeredBar) -> Non
         text = add(measure, "dir", id=f"barre-{bar.index}-{number}", tstamp=when(barre.onset, bar))
         text.set("place", "above")
         text.set("staff", "1")
-        text.text = f"B {ROMAN[min(barre.fret, 20)]}"
+        half = "½" if is_half(barre, strings) else ""
+        text.text = f"{half}B {ROMAN[min(barre.fret, 20)]}"
+
+
+def is_half(barre: Barre, strings: int) -> bool:
+    """Whether a barre leaves strings free: of six strings a full one lies over five or
+    six, of four over all (common practice, no source)."""
+    return len(barre.strings) < (strings - 1 if strings > 5 else strings)
 
 
 def ties(
@@ -171,7 +194,7 @@ def bar_marks(
         names = ".".join(str(number) for number in marks)
         mark = add(measure, "dir", id=f"mark-{names}-{bar.index}", tstamp="1", staff="1",
                    place="above")
-        mark.text = " ".join(f"({number})" for number in marks)
+        mark.text = " ".join(f"[{number}]" for number in marks)
     if bar.segno:
         add(measure, "repeatMark", id=f"segno-{bar.index}", tstamp="1", staff="1",
             place="above", func="segno")

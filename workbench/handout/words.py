@@ -205,7 +205,9 @@ def hands(options: HandoutOptions) -> tuple[str, str]:
     return (right, left) if options.left_handed else (left, right)
 
 
-def legend(options: HandoutOptions, barre: bool, guide: bool, rest: bool = False) -> str:
+def legend(
+    options: HandoutOptions, barre: bool, guide: bool, rest: bool = False, strings: bool = False
+) -> str:
     """How to read the finger marks."""
     fretting, plucking = hands(options)
     rows = [
@@ -221,7 +223,11 @@ def legend(options: HandoutOptions, barre: bool, guide: bool, rest: bool = False
             say("ˇ after a letter: rest stroke, the finger comes to rest on the next string.")
         )
     if barre:
-        rows.append(say("B with a numeral: barre at that fret."))
+        rows.append(
+            say("B with a numeral: barre at that fret; ½B: half barre, over some of the strings.")
+        )
+    if strings:
+        rows.append(say("A number in a circle: the string."))
     return " ".join(rows)
 
 
