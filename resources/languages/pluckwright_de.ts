@@ -1571,6 +1571,21 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, beat {beat}: the printed finger {finger} on {pitch} is left out: {why}.</source>
+        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, beat {beat}: the printed fret {fret} for {pitch} is left out: {why}.</source>
+        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>Bar {bar}, beat {beat}: the printed string {string} for {pitch} is left out: {why}.</source>
+        <translation>Takt {bar}, Zählzeit {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, {why}.</source>
         <translation>Takt {bar}, {why}.</translation>
     </message>
@@ -3018,6 +3033,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Hold the note longer than written, and decide together how long.</source>
         <translation>Den Ton länger halten als notiert und gemeinsam entscheiden, wie lange.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/import_dialog.py"/>
+        <source>Hold to the &amp;fingering that the score prints</source>
+        <translation>An den gedruckten &amp;Fingersatz halten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
@@ -4700,6 +4720,16 @@
         <translation>Gedruckt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/import_dialog.py"/>
+        <source>Printed fingers and strings become fixed, and the rest is fingered around them. Without it everything is fingered anew.</source>
+        <translation>Gedruckte Finger und Saiten werden festgelegt, das Übrige wird darum herum gegriffen. Ohne dies entsteht der ganze Fingersatz neu.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>Printed in the score and left out</source>
+        <translation>In den Noten gedruckt und weggelassen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/printing.py"/>
         <source>Printing</source>
         <translation>Drucken</translation>
@@ -5805,6 +5835,11 @@
         <translation>Der Fingersatz wird noch berechnet; versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>The fingering that the score prints is for another instrument than the {instrument} and is left out.</source>
+        <translation>Der Fingersatz, den die Noten drucken, gilt einem anderen Instrument als dem gewählten ({instrument}) und entfällt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
         <source>The fingers stretch {n} mm beyond what is comfortable for this hand.</source>
         <translation>Die Finger spreizen {n} mm weiter, als es für diese Hand bequem ist.</translation>
@@ -6200,6 +6235,16 @@
         <location filename="../../workbench/arranging/arrange.py"/>
         <source>The score is marked {key}, and moving it does not change its mode: {wanted} was taken by its key signature, which is that of {same}.</source>
         <translation>Die Noten stehen in {key}; das Versetzen ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen, und die sind die von {same}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/reading.py"/>
+        <source>The score prints a finger at {n} note and does not say for what instrument; it is kept where you choose the instrument and leave the pitch as written.</source>
+        <translation>Die Noten drucken bei {n} Note einen Finger und sagen nicht, für welches Instrument; er bleibt, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/reading.py"/>
+        <source>The score prints fingers at {n} notes and does not say for what instrument; they are kept where you choose the instrument and leave the pitch as written.</source>
+        <translation>Die Noten drucken bei {n} Noten Finger und sagen nicht, für welches Instrument; sie bleiben, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading.py"/>

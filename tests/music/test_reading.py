@@ -314,9 +314,57 @@ def test_printed_fingering(read):
     ]  # fmt: skip
 
 
-def test_finger_numbers_of_a_keyboard_are_left_out(read):
-    thumb = make.note("C", 48, "whole", notations=fingers(fingering="1"))
-    assert read(make.score(thumb)).written == ()
+def one_finger(names=("Melody",), clef="", head="", finger="1"):
+    """A score of one note with a finger number alone."""
+    clef = f"<attributes>{clef}</attributes>" if clef else ""
+    text = make.score(
+        clef + make.note("C", 48, "whole", octave=4, notations=fingers(fingering=finger)),
+        names=names,
+    )
+    return text.replace("</part-name>", f"</part-name>{head}", 1)
+
+
+OCTAVE = "<clef><sign>G</sign><line>2</line><clef-octave-change>-1</clef-octave-change></clef>"
+
+
+@pytest.mark.parametrize(
+    "score",
+    [
+        one_finger(clef=OCTAVE),
+        one_finger(clef="<clef><sign>TAB</sign></clef>"),
+        one_finger(names=("Guitarra I",)),
+        one_finger(names=("Ukulele",)),
+        one_finger(head='<score-instrument id="P1-I1"><instrument-name>Nylon</instrument-name>'
+                   "<instrument-sound>pluck.guitar.nylon-string</instrument-sound>"
+                   "</score-instrument>"),
+        one_finger(head='<midi-instrument id="P1-I1"><midi-program>25</midi-program>'
+                   "</midi-instrument>"),
+    ],
+    ids=["octave clef", "tablature", "name", "ukulele", "sound", "program"],
+)  # fmt: skip
+def test_finger_numbers_of_a_plucked_part_are_read(read, score):
+    (mark,) = read(score).written
+    assert (mark.left, mark.midi, mark.doubtful) == (1, 60, False)
+
+
+@pytest.mark.parametrize(
+    "score",
+    [
+        one_finger(names=("Piano",)),
+        one_finger(names=("Violine",), clef=OCTAVE),
+        one_finger(names=("Flute",)),
+        one_finger(clef=OCTAVE, finger="5"),
+    ],
+    ids=["piano", "violin", "flute", "five fingers"],
+)
+def test_finger_numbers_of_another_instrument_are_left_out(read, score):
+    assert read(score).written == ()
+
+
+def test_finger_numbers_of_a_part_that_says_nothing_are_doubtful(read):
+    piece = read(one_finger())
+    assert [(w.left, w.doubtful) for w in piece.written] == [(1, True)]
+    assert any("does not say for what instrument" in w for w in piece.warnings)
 
 
 def test_a_tie_keeps_the_fingering_of_its_beginning(read):

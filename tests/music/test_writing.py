@@ -20,7 +20,7 @@ from tests.music.outside import corpus_files
 from tests.music.small_scores import piece, sounded
 from workbench.arranging.arrange import arrange
 from workbench.fingering.engine import solve
-from workbench.fingering.written import written_pins
+from workbench.fingering.written import printed_pins
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
 from workbench.music.form import playing_order
@@ -181,7 +181,7 @@ def test_a_demo_lesson_comes_back_with_its_fingering(lesson, schema, tmp_path):
     assert {(w.note, w.string, w.fret, w.left, w.right) for w in again.written} == {
         (n.id, n.string, n.fret, n.left, n.right) for n in played
     }
-    pins = written_pins(again, neck)
+    pins = printed_pins(again, neck, hand("medium")).pins
     assert {(p.note, p.string, p.fret, p.left, p.right) for p in pins} == {
         (n.id, n.string, n.fret, n.left, n.right) for n in played
     }

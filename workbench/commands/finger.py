@@ -13,6 +13,7 @@ from workbench.commands.source import (
     pins,
     player,
     playing_options,
+    printed,
     score_options,
     settings,
 )
@@ -24,6 +25,7 @@ from workbench.music.errors import BadInput
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
     from workbench.fingering.types import Alternative, FingeredBar, FingeredNote, Fingering
+    from workbench.fingering.written import PrintedPins
     from workbench.instrument.model import Instrument
     from workbench.music.model import Bar
 
@@ -52,6 +54,7 @@ def run(options: argparse.Namespace) -> Result:
     placed = arranged(options, source, instrument)
     if options.compare is not None:
         return compared(options, source, placed, instrument, hand)
+    held = printed(options, placed.piece, source.lesson, instrument, hand)
     others: dict[int, tuple[Alternative, ...]] = {}
     rights: dict[int, tuple[Alternative, ...]] = {}
     with Meter("Fingering") as meter:
@@ -60,7 +63,7 @@ def run(options: argparse.Namespace) -> Result:
             instrument,
             hand,
             settings=settings(options, source.lesson),
-            pins=pins(options, placed.piece, source.lesson, instrument),
+            pins=pins(options, placed.piece, source.lesson, held),
             progress=meter,
         )
         fingering = solver.solution()
@@ -73,8 +76,8 @@ def run(options: argparse.Namespace) -> Result:
     if options.audit:
         return audited(placed, fingering)
     return Result(
-        _document(placed, instrument, fingering, others, rights),
-        _text(placed, instrument, fingering, {i: o + rights[i] for i, o in others.items()}),
+        _document(placed, instrument, fingering, held, others, rights),
+        _text(placed, instrument, fingering, held, {i: o + rights[i] for i, o in others.items()}),
     )
 
 
@@ -82,6 +85,7 @@ def _document(
     placed: Arranged,
     instrument: Instrument,
     fingering: Fingering,
+    held: PrintedPins,
     others: dict[int, tuple[Alternative, ...]],
     rights: dict[int, tuple[Alternative, ...]],
 ) -> dict[str, Any]:
@@ -124,6 +128,13 @@ def _document(
             }
             for change in placed.changes
         ],
+        "printed": {
+            "held": len(held.pins),
+            "left_out": [
+                {"note": m.note, "bar": m.bar_number, "beat": str(m.beat), "reason": told(m.reason)}
+                for m in held.left_out
+            ],
+        },
     }
 
 
@@ -183,6 +194,7 @@ def _text(
     placed: Arranged,
     instrument: Instrument,
     fingering: Fingering,
+    held: PrintedPins,
     others: dict[int, tuple[Alternative, ...]],
 ) -> list[str]:
     piece = placed.piece
@@ -240,6 +252,9 @@ def _text(
     if audit.joins:
         lines += ["", say("Cut where the playing order jumps")]
         lines += [line for join in audit.joins for line in wrapped(told(join.reason), "  ")]
+    if held.left_out:
+        lines += ["", say("Printed in the score and left out")]
+        lines += [line for slip in held.left_out for line in wrapped(told(slip.reason), "  ")]
     if placed.changes:
         lines += ["", say("Changed to suit the instrument")]
         lines += [line for change in placed.changes for line in wrapped(change.reason, "  ")]

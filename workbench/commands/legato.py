@@ -6,7 +6,7 @@ import argparse
 from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter, Result, beat, table, wrapped
-from workbench.commands.source import pins, settings
+from workbench.commands.source import pins, printed, settings
 from workbench.fingering.telling import words as told
 from workbench.language.names import percent, pitch_words
 from workbench.language.speech import say
@@ -104,7 +104,8 @@ def compared(
         )
     tried = {p.note for p in asked}
     options.pin = []
-    kept = [p for p in pins(options, piece, source.lesson, instrument) if p.note not in tried]
+    held = printed(options, piece, source.lesson, instrument, hand)
+    kept = [p for p in pins(options, piece, source.lesson, held) if p.note not in tried]
     with Meter("Fingering") as meter:
         solver = Solver(
             piece, instrument, hand,

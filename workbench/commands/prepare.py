@@ -7,7 +7,8 @@ import re
 from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter
-from workbench.commands.source import Source, arranged, pins, player, settings
+from workbench.commands.source import Source, arranged, pins, player, printed, settings
+from workbench.fingering.telling import words as told
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
@@ -28,6 +29,7 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
     instrument, hand = player(options, source.lesson)
     placed = arranged(options, source, instrument)
     piece = placed.piece
+    held = printed(options, piece, source.lesson, instrument, hand)
     return Lesson(
         id=re.sub(r"\W+", "-", piece.title.lower()).strip("-") or "lesson",
         title=piece.title,
@@ -38,8 +40,8 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
         key=placed.key,
         transposition=placed.transposition,
         settings=settings(options, source.lesson),
-        pins=pins(options, piece, None, None if source.lesson else instrument),
-        changes=tuple(change.reason for change in placed.changes),
+        pins=pins(options, piece, None, held),
+        changes=(*(c.reason for c in placed.changes), *(told(m.reason) for m in held.left_out)),
     )
 
 

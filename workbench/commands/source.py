@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from workbench.fingering.types import Pin, Settings
-from workbench.fingering.written import written_pins
+from workbench.fingering.written import PrintedPins, printed_pins
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
@@ -171,14 +171,25 @@ def arranged(options: argparse.Namespace, source: Source, instrument: Instrument
     return arrange(source.piece, instrument, key=options.key, transpose=options.transpose)
 
 
+def printed(
+    options: argparse.Namespace, piece: Piece, lesson: Lesson | None, instrument: Instrument,
+    hand: Hand,
+) -> PrintedPins:  # fmt: skip
+    """What is held of the fingering that a score prints; nothing of a lesson's, or where it
+    is to be fingered anew."""
+    if lesson is not None or options.refinger:
+        return PrintedPins()
+    return printed_pins(piece, instrument, hand, chosen=options.instrument is not None)
+
+
 def pins(
     options: argparse.Namespace,
     piece: Piece,
     lesson: Lesson | None,
-    instrument: Instrument | None = None,
+    printed: PrintedPins = PrintedPins(),  # noqa: B008 - a frozen value
 ) -> tuple[Pin, ...]:
     """The pins asked for, over the lesson's own where it stays on its instrument and key,
-    or, for a score on an ``instrument``, over the fingering that the score prints.
+    or over what a score prints.
 
     Raises BadInput where a pin names no note or says nothing.
     """
@@ -193,8 +204,7 @@ def pins(
     if lesson and not moved and options.instrument in (None, lesson.instrument):
         kept = {pin.note: pin for pin in lesson.pins if pin.note in known}
         asked = {**kept, **asked}
-    elif lesson is None and instrument is not None and not options.refinger:
-        asked = {pin.note: pin for pin in written_pins(piece, instrument)} | asked
+    asked = {pin.note: pin for pin in printed.pins} | asked
     return tuple(asked.values())
 
 

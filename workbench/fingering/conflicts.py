@@ -25,16 +25,17 @@ def conflict(bar: Bar, pins: Pins, instrument: Instrument, hand: Hand, table: Ne
         asked = [n for n in together if n.id in pins]
         if not asked or grips(together, instrument, table, pins):
             continue
-        reason = _reason(asked, together, pins, instrument, hand, table)
+        reason = reason_against(together, pins, instrument, hand, table)
         beat = float(onset) * bar.time_signature[1] / 4 + 1
         return fact("at beat", beat=beat, why=(reason,))
     return None
 
 
-def _reason(
-    asked: list[Note], together: Sequence[Note], pins: Pins, instrument: Instrument, hand: Hand,
-    table: Neck,
-) -> Fact:  # fmt: skip
+def reason_against(
+    together: Sequence[Note], pins: Pins, instrument: Instrument, hand: Hand, table: Neck
+) -> Fact:
+    """Why no grip holds the pins on notes that begin together."""
+    asked = [n for n in together if n.id in pins]
     for n in asked:
         alone = _alone(n, pins[n.id], instrument)
         if alone:

@@ -42,6 +42,20 @@ _SENTENCES = {
     "too many notes": mark("{notes} notes at once, but only {strings} strings"),
     "same string": mark("{pitch} and {other} need the same string at once"),
     "out of reach": mark("no hand position reaches {notes} together"),
+    # what is printed and left out
+    "printed finger": mark(
+        "Bar {bar}, beat {beat}: the printed finger {finger} on {pitch} is left out: {why}."
+    ),
+    "printed string": mark(
+        "Bar {bar}, beat {beat}: the printed string {string} for {pitch} is left out: {why}."
+    ),
+    "printed fret": mark(
+        "Bar {bar}, beat {beat}: the printed fret {fret} for {pitch} is left out: {why}."
+    ),
+    "print for another": mark(
+        "The fingering that the score prints is for another instrument than the {instrument} "
+        "and is left out."
+    ),
     # why a fingering that is asked for cannot be held
     "at beat": mark("beat {beat}: {why}"),
     "refused": mark("Bar {bar}, {why}."),
@@ -131,6 +145,8 @@ def _spoken(found: Fact) -> dict[str, Any]:
             out[name] = note_words(value)
         elif name in _PITCHES and isinstance(value, str):
             out[name] = pitch_words(value)
+        elif name == "instrument":
+            out[name] = _instrument(str(value))
         elif name in ("reach", "comfort", "other") and isinstance(value, float):
             out[name] = decimal(value, 0)
         elif isinstance(value, float):

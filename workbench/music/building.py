@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from typing import Any
@@ -81,7 +81,7 @@ def build(
     shells = _shells(
         frame, settings, signs, chosen, contents, warnings, from_one=meters is not None
     )
-    bars, written = _filled(shells, chosen)
+    bars, written = _filled(shells, chosen, printed.doubtful)
     key = next((b.key for b in bars if b.notes), bars[0].key)
     data = score.metadata
     return Piece(
@@ -285,10 +285,11 @@ def _short_for_a_reason(
 
 
 def _filled(
-    shells: list[Bar], chosen: list[list[BarContent]]
+    shells: list[Bar], chosen: list[list[BarContent]], doubtful: Collection[int] = ()
 ) -> tuple[tuple[Bar, ...], tuple[WrittenFingers, ...]]:
     """The bars with their notes: ties merged, voices numbered, ids given; and the
-    fingering that the source prints."""
+    fingering that the source prints. ``doubtful``: parts of which nothing tells whose
+    fingers they count."""
     starts = [Fraction(0)]
     for bar in shells:
         starts.append(starts[-1] + bar.length)
@@ -326,17 +327,19 @@ def _filled(
                 n.part,
                 n.grace,
                 n.tuplet,
-                n.slur_start,
-                n.slur_stop,
+                bool(n.slur_starts),
+                bool(n.slur_stops),
                 n.articulations,
             )
             for place, n in enumerate(rows, 1)
         )
         out.append(replace(bar, notes=notes))
         written += [
-            WrittenFingers(note.id, *vars(n.marks).values())
+            WrittenFingers(
+                note.id, m.string, m.fret, m.left, m.right, note.midi, n.part in doubtful
+            )
             for note, n in zip(notes, rows, strict=True)
-            if n.marks != NOTHING
+            if (m := n.marks) != NOTHING
         ]
     return _with_modes(out), tuple(written)
 

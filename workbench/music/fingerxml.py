@@ -13,6 +13,7 @@ from xml.etree import ElementTree
 from xml.etree.ElementTree import Element
 
 from workbench.music.model import STEP_SEMITONES
+from workbench.music.partnames import names_another, names_plucked
 
 #: Part from 1, bar index, onset in the bar, MIDI number as written, grace or not.
 Place = tuple[int, int, Fraction, int, bool]
@@ -44,11 +45,13 @@ NOTHING = Marks()
 
 @dataclass(frozen=True)
 class Printed:
-    """The marks of a document by place, and the tablature staves (part from 1, staff from 1)
-    that only repeat another staff of their part."""
+    """The marks of a document by place, the tablature staves (part from 1, staff from 1)
+    that only repeat another staff of their part, and the parts (from 1) with finger numbers
+    of which nothing tells whether a plucked instrument is meant."""
 
     marks: Mapping[Place, Marks]
     tab_staves: frozenset[tuple[int, int]] = frozenset()
+    doubtful: frozenset[int] = frozenset()
 
 
 NONE_PRINTED = Printed({})
@@ -57,19 +60,27 @@ NONE_PRINTED = Printed({})
 def printed_fingering(document: bytes) -> Printed:
     """What a part-wise MusicXML document prints of fingering.
 
-    A part with finger numbers but no string, fret or plucking finger is no plucked
-    instrument's: its numbers count other fingers and are left out.
+    Finger numbers count where the part is a plucked, fretted instrument's: by a string,
+    fret or plucking finger in it, a staff of tablature, a treble clef an octave down, its
+    name, instrument or MIDI program. Those of a part that is another's (its name, a finger
+    above 4, several staves) are left out; of all other parts they are kept as doubtful.
     """
     marks: dict[Place, Marks] = {}
     tabs: set[tuple[int, int]] = set()
-    for number, part in enumerate(ElementTree.fromstring(document).iter("part"), 1):
+    doubtful: set[int] = set()
+    root = ElementTree.fromstring(document)
+    heads = {e.get("id"): e for e in root.iter("score-part")}
+    for number, part in enumerate(root.iter("part"), 1):
         found = _Part(number)
         for index, measure in enumerate(part.iter("measure")):
             found.measure(index, measure)
-        if any(m.string or m.fret is not None or m.right for m in found.marks.values()):
+        plucked = found.plucked(heads.get(part.get("id")))
+        if plucked is not False:
             marks |= found.marks
+        if plucked is None and found.marks:
+            doubtful.add(number)
         tabs |= found.repeating_tabs()
-    return Printed(marks, frozenset(tabs))
+    return Printed(marks, frozenset(tabs), frozenset(doubtful))
 
 
 class _Part:
@@ -78,6 +89,7 @@ class _Part:
         self.divisions = Fraction(1)
         self.marks: dict[Place, Marks] = {}
         self.tabs: set[int] = set()
+        self.tablature = self.octave_clef = self.many_fingers = False
         self.played: dict[int, set[tuple[int, Fraction, int]]] = {}  # by staff
 
     def measure(self, index: int, measure: Element) -> None:
@@ -104,10 +116,14 @@ class _Part:
             self.divisions = Fraction(text)
         for clef in element.iter("clef"):
             staff = _number(clef.get("number")) or 1
-            if clef.findtext("sign", "").strip() == "TAB":
+            sign = clef.findtext("sign", "").strip()
+            if sign == "TAB":
                 self.tabs.add(staff)
+                self.tablature = True
             else:
                 self.tabs.discard(staff)
+            down = clef.findtext("clef-octave-change", "").strip() == "-1"
+            self.octave_clef |= sign == "G" and down
 
     def _length(self, element: Element) -> Fraction:
         text = element.findtext("duration", "0").strip()
@@ -125,9 +141,28 @@ class _Part:
         grace = element.find("grace") is not None
         place = (self.number, index, onset.limit_denominator(65_535), midi, grace)
         for technical in element.iter("technical"):
+            self.many_fingers |= any(
+                (_number(e.text) or 0) > 4 for e in technical.iter("fingering")
+            )
             marks = _marks(technical)
             if marks != NOTHING:
                 self.marks[place] = self.marks.get(place, NOTHING).over(marks)
+
+    def plucked(self, head: Element | None) -> bool | None:
+        """Whether the part, called so in the part list, is a plucked, fretted instrument's;
+        None where nothing tells."""
+        if self.tablature or any(
+            m.string or m.fret is not None or m.right for m in self.marks.values()
+        ):
+            return True
+        if self.many_fingers:
+            return False
+        texts, programs = _head_words(head)
+        if any(map(names_plucked, texts)):
+            return True
+        if any(map(names_another, texts)) or len(self.played) > 1:
+            return False
+        return True if self.octave_clef or any(map(_plucked_program, programs)) else None
 
     def repeating_tabs(self) -> set[tuple[int, int]]:
         """Staves of tablature all of whose notes stand in another staff as well."""
@@ -138,6 +173,21 @@ class _Part:
             for staff in self.tabs
             if music and self.played.get(staff, set()) <= others
         }
+
+
+def _head_words(head: Element | None) -> tuple[list[str], list[int]]:
+    """Names and sounds of a part, and its MIDI programs (from 1)."""
+    if head is None:
+        return [], []
+    tags = ("part-name", "part-abbreviation", "instrument-name", "instrument-sound")
+    texts = [e.text or "" for tag in tags for e in head.iter(tag)]
+    programs = [_number(e.text) or 0 for e in head.iter("midi-program")]
+    return texts, programs
+
+
+def _plucked_program(program: int) -> bool:
+    """General MIDI level 1: 25 to 32 are guitars, 106 is the banjo."""
+    return 25 <= program <= 32 or program == 106
 
 
 def _marks(technical: Element) -> Marks:

@@ -157,6 +157,8 @@ class WrittenFingers:
     """The fingering that the source prints at a note, None where it prints nothing.
 
     ``string`` 1 is nearest the floor; ``left`` 0 (open) to 4; ``right`` one of p i m a.
+    ``midi`` is the pitch as printed: a finger without its string speaks of that pitch alone.
+    ``doubtful``: nothing in the score tells whether its part is a plucked instrument's.
     """
 
     note: str
@@ -164,6 +166,8 @@ class WrittenFingers:
     fret: int | None = None
     left: int | None = None
     right: str | None = None
+    midi: int | None = None
+    doubtful: bool = False
 
 
 @dataclass(frozen=True)

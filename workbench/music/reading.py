@@ -62,14 +62,26 @@ def read_score(
     )
     if not piece.written:
         return piece
-    told = count(
+    return replace(piece, warnings=(*piece.warnings, _printed_told(piece)))
+
+
+def _printed_told(piece: Piece) -> str:
+    """What becomes of the fingering that the score prints."""
+    if all(w.doubtful for w in piece.written):
+        return count(
+            len(piece.written),
+            "The score prints a finger at {n} note and does not say for what instrument; it is "
+            "kept where you choose the instrument and leave the pitch as written.",
+            "The score prints fingers at {n} notes and does not say for what instrument; they "
+            "are kept where you choose the instrument and leave the pitch as written.",
+        )
+    return count(
         len(piece.written),
         "The score prints the fingering of {n} note; it is kept where it fits the instrument "
         "and the key.",
         "The score prints the fingering of {n} notes; it is kept where it fits the instrument "
         "and the key.",
     )
-    return replace(piece, warnings=(*piece.warnings, told))
 
 
 def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> Piece:

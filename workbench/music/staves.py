@@ -42,8 +42,8 @@ class RawNote:
     tie: str = ""
     grace: bool = False
     tuplet: tuple[int, int] | None = None
-    slur_start: bool = False
-    slur_stop: bool = False
+    slur_starts: frozenset[int] = frozenset()  # which slurs of the part begin here
+    slur_stops: frozenset[int] = frozenset()
     articulations: tuple[str, ...] = ()
     marks: Marks = NOTHING
 
@@ -60,20 +60,21 @@ class BarContent:
 
 @dataclass(frozen=True)
 class Slurs:
-    """Ids of the music21 notes on which slurs begin and end."""
+    """The slurs, by number in the part, that begin and end on a music21 note, by its id."""
 
-    starts: frozenset[int]
-    stops: frozenset[int]
+    starts: dict[int, frozenset[int]]
+    stops: dict[int, frozenset[int]]
 
 
 def slurs_of(part: Any) -> Slurs:
-    starts, stops = set(), set()
-    for slur in part.recurse().getElementsByClass("Slur"):
+    starts: dict[int, frozenset[int]] = {}
+    stops: dict[int, frozenset[int]] = {}
+    for number, slur in enumerate(part.recurse().getElementsByClass("Slur")):
         first, last = slur.getFirst(), slur.getLast()
         if first is not None and last is not None and first is not last:
-            starts.add(id(first))
-            stops.add(id(last))
-    return Slurs(frozenset(starts), frozenset(stops))
+            starts[id(first)] = starts.get(id(first), frozenset()) | {number}
+            stops[id(last)] = stops.get(id(last), frozenset()) | {number}
+    return Slurs(starts, stops)
 
 
 def bar_content(
@@ -136,8 +137,8 @@ def _raw(element: Any, member: Any, raw: RawNote, slurs: Slurs) -> None:
         actual *= tuplet.numberNotesActual
         normal *= tuplet.numberNotesNormal
     raw.tuplet = (actual, normal) if actual != normal else None
-    raw.slur_start = id(element) in slurs.starts
-    raw.slur_stop = id(element) in slurs.stops
+    raw.slur_starts = slurs.starts.get(id(element), frozenset())
+    raw.slur_stops = slurs.stops.get(id(element), frozenset())
     names = [type(m).__name__ for m in (*element.articulations, *element.expressions)]
     if member is not element:
         names += [type(m).__name__ for m in member.articulations]
@@ -214,7 +215,10 @@ def merge_ties(notes: list[RawNote], starts: list[Fraction]) -> list[RawNote]:
                 if whole.tuplet != note.tuplet:
                     whole.tuplet = None
                 whole.duration = at + note.duration - starts[whole.bar] - whole.onset
-                whole.slur_stop |= note.slur_stop
+                # a slur from the first to the last of tied notes joins nothing to anything
+                begun = whole.slur_starts | note.slur_starts
+                whole.slur_starts = begun - note.slur_stops
+                whole.slur_stops |= note.slur_stops - begun
                 whole.articulations = tuple(dict.fromkeys(whole.articulations + note.articulations))
                 whole.marks = whole.marks.over(note.marks)
                 ends[place] = (at + note.duration, note.bar)

@@ -8,9 +8,11 @@ from typing import Any
 from uuid import uuid4
 
 from workbench.arranging.arrange import Arranged
+from workbench.fingering.telling import words as told
 from workbench.fingering.types import FingeredNote, Pin, Settings
-from workbench.fingering.written import written_pins
+from workbench.fingering.written import PrintedPins, printed_pins
 from workbench.instrument.model import Instrument
+from workbench.instrument.table import hand as find_hand
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
@@ -40,8 +42,14 @@ def fresh_id(stem: str) -> str:
     return f"{stem}-{uuid4().hex[:12]}"
 
 
-def new_lesson(placed: Arranged, instrument: Instrument, hand: str = "medium") -> Lesson:
-    """A lesson on a piece as it was placed on an instrument."""
+def new_lesson(
+    placed: Arranged, instrument: Instrument, hand: str = "medium", printed: bool = True
+) -> Lesson:
+    """A lesson on a piece as it was placed on an instrument. ``printed``: hold to the
+    fingering that the score prints."""
+    held = PrintedPins()
+    if printed:
+        held = printed_pins(placed.piece, instrument, find_hand(hand))
     return Lesson(
         id=fresh_id("lesson"),
         title=placed.piece.title or say("Untitled piece"),
@@ -51,8 +59,8 @@ def new_lesson(placed: Arranged, instrument: Instrument, hand: str = "medium") -
         hand=hand,
         key=placed.key,
         transposition=placed.transposition,
-        changes=tuple(change.reason for change in placed.changes),
-        pins=written_pins(placed.piece, instrument),
+        changes=(*(c.reason for c in placed.changes), *(told(m.reason) for m in held.left_out)),
+        pins=held.pins,
     )
 
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import (
+    QCheckBox,
     QComboBox,
     QDialog,
     QDialogButtonBox,
@@ -60,6 +61,14 @@ class ImportDialog(QDialog):
             words.setBuddy(field)
             self.form.addRow(words, field)
         self.fields = PlayingFields(session)
+        self.printed = QCheckBox(say("Hold to the &fingering that the score prints"))
+        self.printed.setToolTip(
+            say(
+                "Printed fingers and strings become fixed, and the rest is fingered around "
+                "them. Without it everything is fingered anew."
+            )
+        )
+        self.printed.setChecked(True)
         self.problem = Caution()
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
@@ -71,6 +80,7 @@ class ImportDialog(QDialog):
             layout.addWidget(part)
         layout.addLayout(self.form)
         layout.addWidget(self.fields)
+        layout.addWidget(self.printed)
         layout.addWidget(self.problem)
         layout.addStretch(1)
         layout.addWidget(self.buttons)
@@ -147,6 +157,7 @@ class ImportDialog(QDialog):
         if piece.composer:
             said.insert(0, piece.composer)
         self.about.setText("; ".join([*said, *piece.warnings]))
+        self.printed.setVisible(bool(piece.written))
         self._same = self._session.shelf.find_same(piece)
         if self._same and self._path:
             lessons = count(self._same.lessons, "{n} lesson", "{n} lessons")
@@ -182,10 +193,10 @@ class ImportDialog(QDialog):
             return
         session, piece, same, path = self._session, self.piece, self._same, self._path
         hand, choice = self.fields.hand.currentText(), self.fields.key_choice()
-        arrange = session.services.arrange
+        arrange, printed = session.services.arrange, self.printed.isChecked()
 
         def arrived(placed: Any) -> None:
-            lesson = edits.new_lesson(placed, instrument, hand)
+            lesson = edits.new_lesson(placed, instrument, hand, printed)
             made = [same.id if same else ""]
 
             def keep_piece() -> None:

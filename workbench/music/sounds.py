@@ -1,0 +1,92 @@
+"""One sound is one note to the hands, however many stems it is written with.
+
+Music for one player writes a sound that belongs to two voices with two stems: two
+notes of one pitch that begin together (common practice, no source). Notation keeps
+both; hands, ears and counts take them as one sound that rings for the longer value.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass, replace
+
+from workbench.music.model import Bar, Note, Piece
+
+
+@dataclass(frozen=True)
+class Sounds:
+    """A piece as it sounds. ``piece`` holds one note a sound; ``lead`` names for every
+    other written note the one whose sound it shares; ``voices`` gives the voices of every
+    shared sound, by the leading note's id; ``low`` are shared sounds that the lower voice
+    moves with, so that the thumb plucks them.
+    """
+
+    piece: Piece
+    lead: dict[str, str]
+    voices: dict[str, tuple[int, ...]]
+    low: frozenset[str]
+
+    def of(self, note: str) -> str:
+        """The id of the note that stands for the sound of ``note``."""
+        return self.lead.get(note, note)
+
+
+def sounds(piece: Piece, apart: Collection[str] = ()) -> Sounds:
+    """Make one note of every sound written more than once.
+
+    The leading note is that of the first voice among them (ids unchanged), with the longest
+    value. Notes whose ids are ``apart`` stay by themselves (a unison on two strings).
+    Grace notes are sounds of their own.
+    """
+    lead: dict[str, str] = {}
+    voices: dict[str, tuple[int, ...]] = {}
+    low: set[str] = set()
+    bars: list[Bar] = []
+    for bar in piece.bars:
+        groups: dict[tuple[object, int], list[Note]] = {}
+        for n in bar.notes:
+            if not n.grace and n.duration > 0 and n.id not in apart:
+                groups.setdefault((n.onset, n.midi), []).append(n)
+        shared = {k: g for k, g in groups.items() if len(g) > 1}
+        if not shared:
+            bars.append(bar)
+            continue
+        chief: dict[str, Note] = {}
+        for group in shared.values():
+            first = min(group, key=lambda n: (n.part, n.voice))
+            whole = replace(
+                first,
+                duration=max(n.duration for n in group),
+                slur_start=any(n.slur_start for n in group),
+                slur_stop=any(n.slur_stop for n in group),
+                articulations=tuple(dict.fromkeys(a for n in group for a in n.articulations)),
+            )
+            chief[first.id] = whole
+            lead.update((n.id, first.id) for n in group if n is not first)
+            voices[first.id] = tuple(sorted({n.voice for n in group}))
+            if _moves_low(group, bar.notes):
+                low.add(first.id)
+        bars.append(
+            replace(
+                bar,
+                notes=tuple(chief.get(n.id, n) for n in bar.notes if n.id not in lead),
+            )
+        )
+    return Sounds(replace(piece, bars=tuple(bars)), lead, voices, frozenset(low))
+
+
+def _moves_low(group: list[Note], notes: tuple[Note, ...]) -> bool:
+    """Whether the lower voice moves with a shared sound: it is written longer there than the
+    upper one, or lasts to its own next note, and nothing below it begins."""
+    upper = min(group, key=lambda n: (n.part, n.voice))
+    lower = max(group, key=lambda n: (n.part, n.voice))
+    if (lower.part, lower.voice) == (upper.part, upper.voice):
+        return False
+    beneath = any(n.onset == lower.onset and n.midi < lower.midi and not n.grace for n in notes)
+    if beneath:
+        return False
+    if lower.duration > upper.duration:
+        return True
+    mine = [n for n in notes if (n.part, n.voice) == (upper.part, upper.voice)]
+    above = [n.midi for n in mine if n.id != upper.id and not n.grace]
+    return bool(above) and lower.midi < min(above) and lower.duration == upper.duration
