@@ -1210,6 +1210,11 @@
         <translation>Ein Ton, der zufällig endet.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/words.py"/>
+        <source>A number in a circle: the string.</source>
+        <translation>Eine Zahl im Kreis: die Saite.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_caret.py"/>
         <source>A number writes its fret on string {string}: {length}.</source>
         <translation>Eine Zahl schreibt ihren Bund auf Saite {string}: {length}.</translation>
@@ -1505,8 +1510,8 @@
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
-        <source>B with a numeral: barre at that fret.</source>
-        <translation>B mit einer römischen Zahl: Barré in diesem Bund.</translation>
+        <source>B with a numeral: barre at that fret; ½B: half barre, over some of the strings.</source>
+        <translation>B mit römischer Zahl: Barré in diesem Bund; ½B: halber Barré über einen Teil der Saiten.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/keeping.py"/>
@@ -5183,6 +5188,11 @@
     </message>
     <message>
         <location filename="../../workbench/ui/score_bar.py"/>
+        <source>Show string numbers in circles, also where the score prints none</source>
+        <translation>Saitenzahlen in Kreisen zeigen, auch wo die Noten keine haben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score_bar.py"/>
         <source>Show the left hand's fingers, 1 to 4</source>
         <translation>Die Finger der linken Hand zeigen, 1 bis 4</translation>
     </message>
@@ -5294,6 +5304,11 @@
         <translation>In {bars} eine Spreizung weit über das hinaus, was bei Handgröße „{hand}“ bequem ist: in einem höheren Bund oder mit Kapodaster beginnen, jeweils eine Minute lang, und den Daumen hinter dem Hals nachgeben lassen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <source>Strin&amp;g numbers in circles</source>
+        <translation>Saiten&amp;zahlen in Kreisen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/why_table.py"/>
         <source>String</source>
         <translation>Saite</translation>
@@ -5317,6 +5332,11 @@
         <location filename="../../workbench/fingering/shape.py"/>
         <source>String {string}: fret {fret} is not on {instrument}; give 0 to {playable_frets}.</source>
         <translation>Saite {string}: Bund {fret} gibt es auf {instrument} nicht; geben Sie 0 bis {playable_frets} an.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score_bar.py"/>
+        <source>Strings</source>
+        <translation>Saiten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/harmony_view.py"/>

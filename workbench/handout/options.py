@@ -28,7 +28,8 @@ class HandoutOptions:
     """``large``: everything at 140 %. ``left_handed``: mirrored diagrams, and the
     hands named for a left-handed player. ``studio`` and ``contact`` stand at
     the foot of every page. ``plan`` adds the practice plan as a table to tick;
-    ``script`` and ``charts`` belong to the teacher's sheet alone."""
+    ``script`` and ``charts`` belong to the teacher's sheet alone. ``strings``: string
+    numbers in circles also where the score prints none."""
 
     paper: Literal["a4", "letter"] = "a4"
     audience: Literal["student", "teacher"] = "student"
@@ -39,6 +40,7 @@ class HandoutOptions:
     plan: bool = True
     script: bool = True
     charts: bool = True
+    strings: bool = False
 
     def __post_init__(self) -> None:
         if self.paper not in ("a4", "letter"):

@@ -105,6 +105,7 @@ class HandoutDialog(QDialog):
         self.clear = QCheckBox(say("&Transparent ground"))
         self.large = QCheckBox(say("&Large print"))
         self.left_handed = QCheckBox(say("Left-&handed diagrams"))
+        self.strings = QCheckBox(say("Strin&g numbers in circles"))
         self.booklet = QCheckBox(say("&Booklet, to be folded"))
         self.studio, self.contact = QLineEdit(), QLineEdit()
         self.file = FileField(self, say("Choose where the file goes"))
@@ -119,7 +120,7 @@ class HandoutDialog(QDialog):
             (say("&Studio"), self.studio), (say("C&ontact"), self.contact),
         ):  # fmt: skip
             add_row(self.form, label, field)
-        for box in (self.large, self.left_handed, self.booklet, self.clear):
+        for box in (self.large, self.left_handed, self.strings, self.booklet, self.clear):
             self.form.addRow(box)
         add_row(self.form, say("F&ile"), self.file)
 
@@ -132,6 +133,7 @@ class HandoutDialog(QDialog):
             box.setCurrentIndex(max(0, box.findData(kept.get(name))))
         self.large.setChecked(bool(kept.get("large")))
         self.left_handed.setChecked(left_handed)
+        self.strings.setChecked(bool(kept.get("strings")))
         self.studio.setText(str(kept.get("studio", "")))
         self.contact.setText(str(kept.get("contact", "")))
         self.title.setText(str(kept.get("book", "")))
@@ -160,7 +162,7 @@ class HandoutDialog(QDialog):
         self.ending.currentIndexChanged.connect(self._suit_file)
         for combo in (self.audience, self.paper, self.order, self.first, self.last):
             combo.currentIndexChanged.connect(self._soon.start)
-        for box in (self.large, self.left_handed, self.booklet, self.clear):
+        for box in (self.large, self.left_handed, self.strings, self.booklet, self.clear):
             box.toggled.connect(self._soon.start)
         for line in (self.title, self.studio, self.contact):
             line.textChanged.connect(self._soon.start)
@@ -183,7 +185,7 @@ class HandoutDialog(QDialog):
             (self.dots, kind == "picture"), (self.clear, kind == "picture"),
             (self.ending, not paper), (self.paper, paper), (self.studio, paper),
             (self.contact, paper), (self.large, paper), (self.left_handed, paper),
-            (self.booklet, paper),
+            (self.booklet, paper), (self.strings, kind in ("page", "book")),
         ):  # fmt: skip
             self.form.setRowVisible(field, needed)
         self.ending.blockSignals(True)
@@ -207,6 +209,7 @@ class HandoutDialog(QDialog):
             "paper": self.paper.currentData(),
             "large": self.large.isChecked(),
             "left_handed": self.left_handed.isChecked(),
+            "strings": self.strings.isChecked(),
             "studio": self.studio.text().strip(),
             "contact": self.contact.text().strip(),
         }
