@@ -150,6 +150,13 @@ def test_voices_past_four_have_inks_of_their_own():
         assert len(set(inks)) == len(inks) >= 5
         image = Strip(1200.0, ink="#111111", voices=inks).image(music)
         svg = etree.fromstring(image.placed[0].system.flat.svg)
-        fills = [next(g.get("fill") for g in svg.iter(f"{SVG}g") if g.get("id") == i) for i in ids]
+        groups = {g.get("id"): g for g in svg.iter(f"{SVG}g")}
+        fills = [ink_of(groups[i]) for i in ids]
         assert fills[0] is None
         assert None not in fills[1:] and len(set(fills[1:])) == 5
+
+
+def ink_of(group) -> str | None:
+    """The ink of its own that a group or one around it has."""
+    own = (g.get("data-ink") for g in (group, *group.iterancestors()))
+    return next((i for i in own if i), None)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from workbench.fingering.types import Fingering
-from workbench.language.names import key_words
+from workbench.language.names import chord_words, key_words
 from workbench.language.speech import count, mark, say
 from workbench.music.form import form_in_words
 from workbench.music.model import Key, Piece
@@ -80,7 +80,7 @@ def form_and_harmony(piece: Piece) -> tuple[str, ...]:
         said.append(_section(piece, found, closes.get(found.section), home))
     main = _printed_chords(piece) or _main_chords(heard)
     if main:
-        said.append(say("The chords met most: {chords}.", chords=", ".join(main)))
+        said.append(say("The chords met most: {chords}.", chords=", ".join(map(chord_words, main))))
     said.append(_relative(home))
     return tuple(said)
 
@@ -101,8 +101,8 @@ def _section(piece: Piece, found: SectionKey, close: Cadence | None, home: Key) 
         bars=where,
         key=key,
         close=say(close.kind),
-        before=close.chords[0].label.name,
-        last=close.chords[1].label.name,
+        before=chord_words(close.chords[0].label.name),
+        last=chord_words(close.chords[1].label.name),
     )
 
 
@@ -152,6 +152,6 @@ def chord_rows(
     for bar, onset in sorted(heard.keys() | printed.keys()):
         beat, text = beat_number(piece.bars[bar], onset), printed.get((bar, onset), "")
         c = heard.get((bar, onset))
-        name, turn, grip = (c.label.name, c.inversion, c.grip) if c else ("", "", "")
+        name, turn, grip = (chord_words(c.label.name), c.inversion, c.grip) if c else ("", "", "")
         out.append(ChordRow(bar, beat, name, turn, grip, text))
     return tuple(out)
