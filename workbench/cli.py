@@ -23,6 +23,7 @@ from workbench.language import speech
 from workbench.music.errors import BadInput
 
 PROGRAM = "pluckwright"
+READER = "--reader"  # what the packed program tells itself; see music/apart.py
 
 
 class Parser(argparse.ArgumentParser):
@@ -54,6 +55,11 @@ def build_parser(words: Sequence[str] = ()) -> Parser:
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the command line; the exit status."""
     words = list(sys.argv[1:] if arguments is None else arguments)
+    if words == [READER]:
+        from workbench.music.reader import serve
+
+        serve()
+        return 0
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(encoding="utf-8", errors="backslashreplace")

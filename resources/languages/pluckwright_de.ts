@@ -57,6 +57,16 @@
         <translation>&amp;Zurück ins Regal</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>&amp;Backups</source>
+        <translation>&amp;Sicherungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Backups …</source>
+        <translation>&amp;Sicherungen …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_menu.py"/>
         <location filename="../../workbench/ui/note_scope.py"/>
         <source>&amp;Bar</source>
@@ -66,6 +76,11 @@
         <location filename="../../workbench/ui/new_piece_dialog.py"/>
         <source>&amp;Bars</source>
         <translation>T&amp;akte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>&amp;Begin a new store</source>
+        <translation>&amp;Neuen Speicher beginnen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/handout_dialog.py"/>
@@ -159,6 +174,11 @@
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Empty the bin …</source>
+        <translation>&amp;Papierkorb leeren …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Error report …</source>
         <translation>&amp;Fehlerbericht …</translation>
     </message>
@@ -202,6 +222,11 @@
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Forget a student …</source>
+        <translation>Schüler &amp;vergessen …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Free note or bar</source>
         <translation>Ton oder Takt frei&amp;geben</translation>
     </message>
@@ -239,6 +264,11 @@
         <location filename="../../workbench/ui/plan_view.py"/>
         <source>&amp;From day</source>
         <translation>&amp;Ab Tag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;From the other window's state to mine</source>
+        <translation>&amp;Vom Stand des anderen Fensters zu meinem</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -313,6 +343,11 @@
         <translation>S&amp;prung …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;Keep both</source>
+        <translation>&amp;Beide behalten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/learning.py"/>
         <source>&amp;Keep it</source>
         <translation>&amp;Behalten</translation>
@@ -360,6 +395,11 @@
         <translation>Text g&amp;rößer</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Later</source>
+        <translation>&amp;Später</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_dialog.py"/>
         <source>&amp;Lay it out anew</source>
         <translation>&amp;Neu einrichten</translation>
@@ -390,6 +430,11 @@
         <translation>&amp;Lektionen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Lessons with changes</source>
+        <translation>&amp;Lektionen mit Änderungen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>&amp;Level</source>
         <translation>Ni&amp;veau</translation>
@@ -414,6 +459,11 @@
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>&amp;Measured hand …</source>
         <translation>Ge&amp;messene Hand …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;Mine stands</source>
+        <translation>&amp;Meiner gilt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -539,7 +589,13 @@
         <translation>Ab jetzt Schätzung &amp;drucken</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Put back</source>
+        <translation>&amp;Zurückholen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
     </message>
@@ -569,9 +625,15 @@
         <translation>Wiederholungen und Sprün&amp;ge</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>&amp;Restore</source>
         <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>&amp;Restore the backup</source>
+        <translation>Sicherung &amp;wiederherstellen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score_menu.py"/>
@@ -659,6 +721,11 @@
         <translation>St&amp;udio</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Take in an archive …</source>
+        <translation>Archiv &amp;aufnehmen …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices.py"/>
         <source>&amp;Take it</source>
         <translation>&amp;Nehmen</translation>
@@ -682,6 +749,16 @@
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Text size</source>
         <translation>Te&amp;xtgröße</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>&amp;Theirs stands</source>
+        <translation>&amp;Der andere gilt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>&amp;Throw away</source>
+        <translation>&amp;Wegwerfen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_menu.py"/>
@@ -713,6 +790,11 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>&amp;Transparent ground</source>
         <translation>&amp;Transparenter Grund</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>&amp;Try again</source>
+        <translation>&amp;Noch einmal versuchen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -1145,6 +1227,11 @@
         <translation>Ein gespeicherter Fingersatz</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archiving.py"/>
+        <source>A kept state</source>
+        <translation>Ein aufbewahrter Stand</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/edits/meters.py"/>
         <source>A key has at most seven sharps or flats; choose one of the list.</source>
         <translation>Eine Tonart hat höchstens sieben Kreuze oder B; wählen Sie eine aus der Liste.</translation>
@@ -1363,6 +1450,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/openers.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
         <source>All files (*)</source>
         <translation>Alle Dateien (*)</translation>
     </message>
@@ -1370,6 +1458,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>All four right-hand fingers pluck at once, the top note a little louder.</source>
         <translation>Alle vier Finger der rechten Hand zupfen zugleich, der oberste Ton etwas lauter.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>All lessons for {name}, the name in groups and in earlier states, and the older backups, will be gone for good. This cannot be undone. Archives and printed pages are yours to look after.</source>
+        <translation>Alle Lektionen für {name}, der Name in Gruppen und früheren Ständen und die älteren Sicherungen sind dann endgültig fort. Das lässt sich nicht rückgängig machen. Um Archive und gedruckte Blätter kümmern Sie sich selbst.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -1443,6 +1536,16 @@
         <translation>Alle Techniken</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Archive of all lessons</source>
+        <translation>Archiv aller Lektionen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Archives (*.pluckwright)</source>
+        <translation>Archive (*.pluckwright)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Arranger</source>
         <translation>Bearbeitung</translation>
@@ -1514,6 +1617,11 @@
         <translation>B mit römischer Zahl: Barré in diesem Bund; ½B: halber Barré über einen Teil der Saiten.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>B&amp;ackups</source>
+        <translation>Sich&amp;erungen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/keeping.py"/>
         <source>Back to '{name}'</source>
         <translation>Zurück zu „{name}“</translation>
@@ -1524,10 +1632,30 @@
         <translation>Zurück zur Lektion (Esc)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Back up &amp;now</source>
+        <translation>&amp;Jetzt sichern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Backing up</source>
+        <translation>Es wird gesichert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>Backspace, Delete</source>
         <translation>Rücktaste, Entf</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Backups</source>
+        <translation>Sicherungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Backups of the lesson store</source>
+        <translation>Sicherungen des Lektionsspeichers</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -1734,6 +1862,11 @@
         <translation>Vorher</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archiving.py"/>
+        <source>Before the archive was merged</source>
+        <translation>Bevor das Archiv aufgenommen wurde</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/why_not.py"/>
         <source>Being worked out …</source>
         <translation>Wird berechnet …</translation>
@@ -1787,6 +1920,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
@@ -1905,9 +2039,19 @@
         <translation>Ändern: {what}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Changed in two windows</source>
+        <translation>In zwei Fenstern geändert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/finger.py"/>
         <source>Changed to suit the instrument</source>
         <translation>Für das Instrument geändert</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>Changes that were not saved</source>
+        <translation>Änderungen, die nicht gespeichert wurden</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/text_file.py"/>
@@ -2122,6 +2266,7 @@
     </message>
     <message>
         <location filename="../../workbench/store/lessons.py"/>
+        <location filename="../../workbench/ui/keeper.py"/>
         <source>Copy of '{title}'</source>
         <translation>Kopie von „{title}“</translation>
     </message>
@@ -2360,6 +2505,7 @@
         <translation>Jede Zeile ist ein Takt, wie er gespielt wird, Wiederholungen ausgeschrieben. Wählen Sie mit den Pfeiltasten oder einem Klick einen anderen Takt: Alles andere im Fenster folgt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archiving.py"/>
         <location filename="../../workbench/store/lessons.py"/>
         <source>Edit</source>
         <translation>Bearbeitung</translation>
@@ -2368,6 +2514,11 @@
         <location filename="../../workbench/engraving/charts.py"/>
         <source>Effort and cut notes along the bars</source>
         <translation>Aufwand und gekürzte Töne im Verlauf der Takte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Empty the bin</source>
+        <translation>Papierkorb leeren</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
@@ -2743,6 +2894,11 @@
         <translation>For&amp;mat</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Forget a student</source>
+        <translation>Schüler vergessen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>Forget what &amp;was learnt</source>
         <translation>Gelerntes verge&amp;ssen</translation>
@@ -2822,6 +2978,11 @@
         <location filename="../../workbench/ui/neck.py"/>
         <source>Fretboard view</source>
         <translation>Ansicht des Griffbretts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/archiving.py"/>
+        <source>From an archive</source>
+        <translation>Aus einem Archiv</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/plan_view.py"/>
@@ -3166,6 +3327,12 @@
         <translation>Er kürzt {n} Töne:</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>It holds your students' names: keep it to yourself.</source>
+        <translation>Darin stehen die Namen Ihrer Schüler: Behalten Sie es für sich.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>It needs {reach:.0f} mm between fingers {a} and {b}; the greatest span of a {hand} hand there is {most:.0f} mm.</source>
         <translation>Zwischen Finger {a} und {b} sind {reach:.0f} mm nötig; die größte Spannweite ist dort bei dieser Hand ({hand}) {most:.0f} mm.</translation>
@@ -3506,6 +3673,11 @@
         <translation>Lektion „{title}“ ist im Lektionsspeicher beschädigt: Ihr aktueller Stand fehlt; gehen Sie auf eine Fassung zurück oder stellen Sie den Speicher aus einer Kopie wieder her.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/conflict.py"/>
+        <source>Lesson '{title}' was changed in another window meanwhile; nothing was overwritten. Choose which of the two stands.</source>
+        <translation>Die Lektion „{title}“ wurde inzwischen in einem anderen Fenster geändert; nichts wurde überschrieben. Wählen Sie, welcher der beiden Stände gilt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>Lesson history</source>
         <translation>Verlauf der Lektion</translation>
@@ -3557,6 +3729,11 @@
         <location filename="../../workbench/ui/shelf_pieces.py"/>
         <source>Lessons made of the piece keep their music</source>
         <translation>Lektionen zu diesem Stück behalten ihre Musik</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>Lessons with changes</source>
+        <translation>Lektionen mit Änderungen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_dialog.py"/>
@@ -3725,6 +3902,16 @@
         <translation>Takte werden gemessen</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <source>Merging</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Mine becomes a lesson of its own; theirs is shown</source>
+        <translation>Mein Stand wird eine eigene Lektion; der andere wird gezeigt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <location filename="../../workbench/handout/plan_grid.py"/>
         <location filename="../../workbench/ui/plan_table.py"/>
@@ -3800,6 +3987,11 @@
         <location filename="../../workbench/ui/printed_job.py"/>
         <source>MusicXML holds strings, frets and the fingers of both hands; MIDI the notes as they sound, in playing order.</source>
         <translation>MusicXML enthält Saiten, Bünde und die Finger beider Hände; MIDI die Töne, wie sie klingen, in Spielfolge.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>My last change is given up</source>
+        <translation>Meine letzte Änderung wird aufgegeben</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/material.py"/>
@@ -3954,6 +4146,11 @@
         <translation>Als Nächstes: {title}, Stufe {grade}</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>No backup of the lesson store can be written into {folder} ({fault}); make room or change the folder's rights.</source>
+        <translation>In {folder} lässt sich keine Sicherung des Lektionsspeichers schreiben ({fault}); schaffen Sie Platz oder ändern Sie die Rechte des Ordners.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/harmony_view.py"/>
         <source>No bar has three different notes, so that no chord is named.</source>
         <translation>Kein Takt hat drei verschiedene Töne, daher wird kein Akkord benannt.</translation>
@@ -3987,6 +4184,11 @@
         <location filename="../../workbench/commands/lessons.py"/>
         <source>No lesson fits.</source>
         <translation>Keine Lektion passt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>No lesson is for a student yet.</source>
+        <translation>Noch ist keine Lektion für einen Schüler.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window.py"/>
@@ -4182,6 +4384,11 @@
         <translation>Es gibt keine Unterschiede.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>Nothing is missing in it.</source>
+        <translation>Es fehlt nichts darin.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/fit.py"/>
         <source>Nothing is put in force; without --dry-run it is.</source>
         <translation>Nichts wird in Kraft gesetzt; ohne --dry-run schon.</translation>
@@ -4200,6 +4407,11 @@
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>Nothing is unfinished: every bar is pinned or written about.</source>
         <translation>Nichts ist offen: Jeder Takt ist festgelegt oder hat einen Hinweis.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Nothing that can be seen.</source>
+        <translation>Nichts, was man sehen kann.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -4273,6 +4485,11 @@
         <translation>Ein Finger greift zwei oder mehr Saiten, nicht alle; legen Sie ihn auf die Seite.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>One is made every day and kept for a week, then one a week and one a month. They lie beside the store: copy them to another disk now and then.</source>
+        <translation>Jeden Tag wird eine gemacht und eine Woche behalten, danach eine je Woche und eine je Monat. Sie liegen neben dem Speicher: Kopieren Sie sie ab und zu auf einen anderen Datenträger.</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>One note keeps sounding while another voice moves on above or below it.</source>
         <translation>Ein Ton klingt weiter, während sich eine andere Stimme darüber oder darunter bewegt.</translation>
@@ -4331,6 +4548,11 @@
         <location filename="../../workbench/ui/note_attach.py"/>
         <source>Open the lesson that teaches the move</source>
         <translation>Die Lektion zu dieser Technik öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>Open the lesson with the changes; undo takes them back</source>
+        <translation>Die Lektion mit den Änderungen öffnen; Rückgängig nimmt sie zurück</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/script_files.py"/>
@@ -4515,6 +4737,7 @@
         <translation>Griffbild {grip}</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archiving.py"/>
         <location filename="../../workbench/store/pieces.py"/>
         <source>Piece '{title}'</source>
         <translation>Stück „{title}“</translation>
@@ -4750,9 +4973,19 @@
         <translation>Legen Sie mindestens einen Ton auf einen anderen Platz oder Finger.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>Put back: {label}</source>
+        <translation>Zurückgeholt: {label}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/report_dialog.py"/>
         <source>Put the report on the clipboard</source>
         <translation>Den Bericht in die Zwischenablage kopieren</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>Put the selected backup in the store's place; what is there is moved aside</source>
+        <translation>Die gewählte Sicherung an die Stelle des Speichers setzen; was dort ist, wird beiseitegelegt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_rejected.py"/>
@@ -4921,6 +5154,16 @@
         <location filename="../../workbench/ui/menus.py"/>
         <source>S&amp;maller text</source>
         <translation>&amp;Text kleiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>Sa&amp;fe keeping</source>
+        <translation>Aufbe&amp;wahren</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>Save all in an &amp;archive …</source>
+        <translation>Alles in ein &amp;Archiv schreiben …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
@@ -5347,6 +5590,7 @@
         <location filename="../../workbench/handout/plan_sheet.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
         <location filename="../../workbench/ui/shelf_model.py"/>
         <source>Student</source>
         <translation>Für wen</translation>
@@ -5463,6 +5707,11 @@
         <translation>Fingersatz &amp;{number} nehmen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Take in an archive</source>
+        <translation>Archiv aufnehmen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/estimate_row.py"/>
         <source>Take it</source>
         <translation>Übernehmen</translation>
@@ -5527,6 +5776,11 @@
         <location filename="../../workbench/teaching/seen.py"/>
         <source>Takes up again {again}; adds {added}.</source>
         <translation>Greift auf: {again}; dazu kommt: {added}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Taking in the archive</source>
+        <translation>Das Archiv wird aufgenommen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
@@ -5761,6 +6015,27 @@
         <translation>Der &amp;Bericht</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The backup cannot be put in place of {file} ({fault}); make room or change the folder's rights.</source>
+        <translation>Die Sicherung lässt sich nicht an die Stelle von {file} setzen ({fault}); schaffen Sie Platz oder ändern Sie die Rechte des Ordners.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>The backup is in place.</source>
+        <translation>Die Sicherung ist eingesetzt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>The backup is {path}.</source>
+        <translation>Die Sicherung ist {path}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The backup {path} is damaged itself ({what}); choose another one.</source>
+        <translation>Die Sicherung {path} ist selbst beschädigt ({what}); wählen Sie eine andere.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape_terms.py"/>
         <source>The barre finger must arch to let an open string nearer the floor ring.</source>
         <translation>Der Barréfinger muss sich wölben, damit eine leere Saite näher am Boden klingt.</translation>
@@ -5779,6 +6054,11 @@
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>The bars in written order with their marks</source>
         <translation>Die Takte in notierter Folge mit ihren Zeichen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>The bin is empty.</source>
+        <translation>Der Papierkorb ist leer.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/form_words.py"/>
@@ -5981,6 +6261,26 @@
         <translation>Der höchste Ton liegt im Bund {top_fret} oder darüber.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The last change is not saved yet; it is tried again.</source>
+        <translation>Die letzte Änderung ist noch nicht gespeichert; es wird weiter versucht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/leaving.py"/>
+        <source>The last change is not saved. Close again to leave all the same: it is written aside and offered at the next start.</source>
+        <translation>Die letzte Änderung ist nicht gespeichert. Schließen Sie noch einmal, um trotzdem zu gehen: Sie ist beiseitegelegt und wird beim nächsten Start angeboten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>The last changes of {n} lesson are not in it: {titles}.</source>
+        <translation>Die letzten Änderungen von {n} Lektion sind nicht darin: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>The last changes of {n} lessons are not in it: {titles}.</source>
+        <translation>Die letzten Änderungen von {n} Lektionen sind nicht darin: {titles}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>The left hand of {bar} alone: {n} grip, set all fingers together, press, let go, and on to the next without looking.</source>
         <translation>Die linke Hand von {bar} allein: {n} Griff, alle Finger zugleich aufsetzen, drücken, loslassen und ohne Hinsehen weiter zum nächsten.</translation>
@@ -6002,6 +6302,16 @@
         <translation>Die Lektion ist wieder wie in „{name}“; „Rückgängig“ nimmt es zurück.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson is saved now.</source>
+        <translation>Die Lektion ist jetzt gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>The lesson store cannot be opened</source>
+        <translation>Der Lektionsspeicher lässt sich nicht öffnen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/opening.py"/>
         <source>The lesson store {file} cannot be opened ({fault}); check the folder, or name another place in {variable}.</source>
         <translation>Der Lektionsspeicher {file} kann nicht geöffnet werden ({fault}); prüfen Sie den Ordner oder nennen Sie in {variable} einen anderen Ort.</translation>
@@ -6010,6 +6320,11 @@
         <location filename="../../workbench/store/opening.py"/>
         <source>The lesson store {file} is a folder; name a file in it.</source>
         <translation>Der Lektionsspeicher {file} ist ein Ordner; nennen Sie eine Datei darin.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/opening.py"/>
+        <source>The lesson store {file} is empty: what was in it is lost, or it was never made. Restore a backup, or delete the file to start a new store.</source>
+        <translation>Der Lektionsspeicher {file} ist leer: Sein Inhalt ist verloren, oder er wurde nie angelegt. Stellen Sie eine Sicherung wieder her, oder löschen Sie die Datei, um einen neuen zu beginnen.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/opening.py"/>
@@ -6042,6 +6357,11 @@
         <translation>In den Lektionsspeicher {place} schreibt gerade ein anderes Programm; schließen Sie es oder versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The lesson store {place} is damaged ({what}); restore a backup: Lesson, Safe keeping, Backups.</source>
+        <translation>Der Lektionsspeicher {place} ist beschädigt ({what}); stellen Sie eine Sicherung wieder her: Lektion, Aufbewahren, Sicherungen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/faults.py"/>
         <source>The lesson store {place} is damaged and was left as it is; put a copy of it back, or move it away to start a new one.</source>
         <translation>Der Lektionsspeicher {place} ist beschädigt und wurde nicht angetastet; spielen Sie eine Kopie zurück oder verschieben Sie ihn, um einen neuen zu beginnen.</translation>
@@ -6050,6 +6370,16 @@
         <location filename="../../workbench/store/faults.py"/>
         <source>The lesson store {place} is no lesson store (or is damaged) and was left as it is; put a copy of it back, or name another place in PLUCKWRIGHT_DB.</source>
         <translation>Der Lektionsspeicher {place} ist kein Lektionsspeicher (oder beschädigt) und wurde nicht angetastet; spielen Sie eine Kopie zurück oder nennen Sie in PLUCKWRIGHT_DB einen anderen Ort.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>The lesson store {place} is older than its backup of {day}: changes are missing in it. Look at the backups: Lesson, Safe keeping, Backups.</source>
+        <translation>Der Lektionsspeicher {place} ist älter als seine Sicherung vom {day}: Es fehlen Änderungen darin. Sehen Sie nach den Sicherungen: Lektion, Aufbewahren, Sicherungen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>The lesson store {place} is sound.</source>
+        <translation>Der Lektionsspeicher {place} ist in Ordnung.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/faults.py"/>
@@ -6063,8 +6393,8 @@
     </message>
     <message>
         <location filename="../../workbench/store/opening.py"/>
-        <source>The lesson store {place} was written by a newer version of the program (its tables are at {found}, this version knows {known}) and was left as it is; update the program.</source>
-        <translation>Der Lektionsspeicher {place} wurde von einer neueren Programmversion geschrieben (seine Tabellen sind auf {found}, diese Version kennt {known}) und wurde nicht angetastet; aktualisieren Sie das Programm.</translation>
+        <source>The lesson store {place} was written by a newer version of the program; it can be read here and is left as it is. Update the program to work on it.</source>
+        <translation>Der Lektionsspeicher {place} wurde von einer neueren Version des Programms geschrieben; er kann hier gelesen werden und bleibt, wie er ist. Aktualisieren Sie das Programm, um daran zu arbeiten.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
@@ -6075,6 +6405,21 @@
         <location filename="../../workbench/ui/note_attach.py"/>
         <source>The lesson this note leads to is no longer on the shelf; point to another one, or remove the link.</source>
         <translation>Die Lektion, auf die dieser Hinweis verweist, ist nicht mehr im Regal; wählen Sie eine andere oder entfernen Sie den Verweis.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson was changed in another window meanwhile; choose which state stands.</source>
+        <translation>Die Lektion wurde inzwischen in einem anderen Fenster geändert; wählen Sie, welcher Stand gilt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson was changed in another window too; both changes are kept.</source>
+        <translation>Die Lektion wurde auch in einem anderen Fenster geändert; beide Änderungen sind behalten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>The lesson was changed in another window; its newest state is shown now. Look at it, then try again.</source>
+        <translation>Die Lektion wurde in einem anderen Fenster geändert; jetzt wird ihr neuester Stand gezeigt. Sehen Sie ihn an und versuchen Sie es dann noch einmal.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -6297,6 +6642,21 @@
         <translation>Der gewählte Ton</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/faults.py"/>
+        <source>The server has no database for the lesson store {place}; check its name in PLUCKWRIGHT_DB, or have it made.</source>
+        <translation>Der Server hat keine Datenbank für den Lektionsspeicher {place}; prüfen Sie den Namen in PLUCKWRIGHT_DB, oder lassen Sie sie anlegen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/faults.py"/>
+        <source>The server lets this user only look at the lesson store {place}, so nothing was saved; ask whoever looks after the server for the right to write.</source>
+        <translation>Der Server lässt diesen Benutzer den Lektionsspeicher {place} nur ansehen, daher wurde nichts gespeichert; bitten Sie den Betreuer des Servers um das Recht zu schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/faults.py"/>
+        <source>The server of the lesson store {place} does not let this user in; check the user's name and password in PLUCKWRIGHT_DB.</source>
+        <translation>Der Server des Lektionsspeichers {place} lässt diesen Benutzer nicht ein; prüfen Sie Benutzernamen und Passwort in PLUCKWRIGHT_DB.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>The shape has {frets} places, but {instrument} has {strings} strings; give one fret for each, from the highest-numbered string to string 1.</source>
         <translation>Die Form hat {frets} Stellen, aber {instrument} hat {strings} Saiten; geben Sie für jede einen Bund an, von der Saite mit der höchsten Nummer bis zu Saite 1.</translation>
@@ -6310,6 +6670,32 @@
         <location filename="../../workbench/ui/spans_dialog.py"/>
         <source>The span of 1 and 4 must be the widest of the three.</source>
         <translation>Die Spannweite von 1 und 4 muss die größte der drei sein.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>The store cannot be moved aside ({fault}).</source>
+        <translation>Der Speicher lässt sich nicht beiseitelegen ({fault}).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>The store could not take these changes when they were made; they were written aside. Put them back into their lessons, or throw them away.</source>
+        <translation>Der Lektionsspeicher konnte diese Änderungen nicht annehmen, als sie gemacht wurden; sie wurden beiseitegelegt. Holen Sie sie in ihre Lektionen zurück, oder werfen Sie sie weg.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>The store does not take them yet; they stay where they are.</source>
+        <translation>Der Lektionsspeicher nimmt sie noch nicht an; sie bleiben, wo sie sind.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>The store that is there is moved aside, not deleted</source>
+        <translation>Der vorhandene Speicher wird beiseitegelegt, nicht gelöscht</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>The store {place} lies on a server; its backups are made there.</source>
+        <translation>Der Speicher {place} liegt auf einem Server; seine Sicherungen werden dort gemacht.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/grade.py"/>
@@ -6408,6 +6794,16 @@
         <translation>Dann die Stelle, jedes Mal etwas schneller, wenn sie zweimal gelungen ist.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>There are no backups of it yet.</source>
+        <translation>Es gibt noch keine Sicherungen davon.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>There are no backups yet.</source>
+        <translation>Es gibt noch keine Sicherungen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/learning.py"/>
         <source>There are no choices to learn from yet; pin some fingers or take another fingering in a few bars first.</source>
         <translation>Es gibt noch keine Entscheidungen, aus denen sich lernen lässt; legen Sie zuerst einige Finger fest oder nehmen Sie in einigen Takten einen anderen Fingersatz.</translation>
@@ -6427,6 +6823,11 @@
         <location filename="../../workbench/ui/export_dialog.py"/>
         <source>There is a file of that name; it will be replaced.</source>
         <translation>Es gibt schon eine Datei dieses Namens; sie wird ersetzt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>There is no backup {n}; 'backup --list' tells the numbers.</source>
+        <translation>Es gibt keine Sicherung {n}; „backup --list“ nennt die Nummern.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/app.py"/>
@@ -6461,6 +6862,11 @@
         <translation>Diesen Takt gibt es nicht; wählen Sie einen des Stücks.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>They are offered again at the next start</source>
+        <translation>Sie werden beim nächsten Start wieder angeboten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score_menu.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>This bar</source>
@@ -6490,6 +6896,11 @@
         <location filename="../../workbench/commands/faults.py"/>
         <source>This is a fault of ours ({what}); {report}.</source>
         <translation>Das ist ein Fehler von uns ({what}); {report}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>This lesson was changed here and in another window, in the same place. Nothing is lost: what gives way stays in the history or as a lesson of its own.</source>
+        <translation>Diese Lektion wurde hier und in einem anderen Fenster an derselben Stelle geändert. Nichts geht verloren: Was weicht, bleibt im Verlauf oder als eigene Lektion.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/import_dialog.py"/>
@@ -6761,6 +7172,11 @@
         <translation>Unter der Tabulatur: {hand}, p Daumen, i Zeige-, m Mittel-, a Ringfinger.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>Undo brings theirs back</source>
+        <translation>Rückgängig holt den anderen zurück</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>Undo histor&amp;y …</source>
         <translation>&amp;Verlauf …</translation>
@@ -6922,6 +7338,11 @@
         <translation>Was sich geändert hat</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <source>What differs</source>
+        <translation>Was sich unterscheidet</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/notice.py"/>
         <source>What happened …</source>
         <translation>Was ist passiert …</translation>
@@ -6994,6 +7415,11 @@
         <translation>Was als Nächstes kommt</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>What was changed after the backup cannot be told and is lost.</source>
+        <translation>Was nach der Sicherung geändert wurde, lässt sich nicht feststellen und ist verloren.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/base.py"/>
         <source>What was last looked at</source>
         <translation>Das zuletzt Angesehene</translation>
@@ -7004,6 +7430,12 @@
         <translation>Was gemessen wurde, das Schwerste zuerst</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <source>What was there lies in {path}.</source>
+        <translation>Was dort war, liegt in {path}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/compare_dialog.py"/>
         <source>What would the other choice cost?</source>
         <translation>Was würde die andere Wahl kosten?</translation>
@@ -7012,6 +7444,11 @@
         <location filename="../../workbench/ui/tour.py"/>
         <source>What you will say in this bar. Press Ctrl+N, choose what the note is about, and write a sentence; Ctrl+Return keeps it.</source>
         <translation>Was Sie in diesem Takt sagen werden. Drücken Sie Strg+N, wählen Sie, worum es geht, und schreiben Sie einen Satz; Strg+Eingabe übernimmt ihn.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/leaving.py"/>
+        <source>What you wrote can be kept nowhere; copy it before you close again.</source>
+        <translation>Was Sie geschrieben haben, kann nirgends abgelegt werden; kopieren Sie es, bevor Sie noch einmal schließen.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
@@ -7227,6 +7664,11 @@
         <location filename="../../workbench/ui/music_commands.py"/>
         <source>Write {pitch}</source>
         <translation>{pitch} schreiben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>Writing the archive</source>
+        <translation>Das Archiv wird geschrieben</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
@@ -7689,6 +8131,11 @@
         <translation>nicht spielbar</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <source>cannot be read</source>
+        <translation>nicht lesbar</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/faults.py"/>
         <source>cannot be read or written, for the disk reports an error; try another disk</source>
         <translation>kann nicht gelesen oder geschrieben werden, weil der Datenträger einen Fehler meldet; versuchen Sie es mit einem anderen</translation>
@@ -7758,6 +8205,11 @@
         <location filename="../../workbench/ui/look.py"/>
         <source>dark</source>
         <translation>dunkel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>day</source>
+        <translation>Tag</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/plan.py"/>
@@ -7893,6 +8345,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fewer fingers to put down</source>
         <translation>weniger Finger aufzusetzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>file</source>
+        <translation>Datei</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -8341,6 +8798,11 @@
         <translation>die Saite wird gebraucht</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/backups.py"/>
+        <source>its texts are no texts any more</source>
+        <translation>ihre Texte sind keine Texte mehr</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
         <source>join</source>
         <comment>plan</comment>
@@ -8470,6 +8932,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>less work for fingers 3 and 4</source>
         <translation>weniger Arbeit für Finger 3 und 4</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>lessons</source>
+        <translation>Lektionen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -8820,6 +9287,11 @@
         <location filename="../../workbench/ui/history_dialog.py"/>
         <source>now</source>
         <translation>jetzt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/backup.py"/>
+        <source>number</source>
+        <translation>Nummer</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/technique_shelf.py"/>
@@ -10175,6 +10647,11 @@ Ihr Text</translation>
         <translation>{effort} mehr Aufwand</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>{fault} Your change is kept in {path} meanwhile and is tried again.</source>
+        <translation>{fault} Ihre Änderung liegt inzwischen in {path}, und es wird weiter versucht.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/opening.py"/>
         <source>{file} is no lesson store (or is damaged) and was left as it is; put a copy of it back, or name another place in {variable}.</source>
         <translation>{file} ist kein Lektionsspeicher (oder beschädigt) und wurde nicht angetastet; spielen Sie eine Kopie zurück oder nennen Sie in {variable} einen anderen Ort.</translation>
@@ -10353,6 +10830,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/store/archive.py"/>
         <source>{name} cannot be read: {reason}.</source>
         <translation>{name} kann nicht gelesen werden: {reason}.</translation>
     </message>
@@ -10427,6 +10905,11 @@ Ihr Text</translation>
         <translation>{name} ist ein Ordner; geben Sie eine Notendatei an: {formats}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} is a folder; name an archive.</source>
+        <translation>{name} ist ein Ordner; nennen Sie ein Archiv.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/loading.py"/>
         <source>{name} is a web page, not a score; use the download link of the page itself.</source>
         <translation>{name} ist eine Webseite, keine Notendatei; verwenden Sie den Download-Link auf der Seite selbst.</translation>
@@ -10488,8 +10971,18 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
+        <source>{name} is nested too deeply to be a score; export it again.</source>
+        <translation>{name} ist zu tief verschachtelt für Noten; exportieren Sie die Datei noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/loading.py"/>
         <source>{name} is no MIDI file: its header is missing; export it again.</source>
         <translation>{name} ist keine MIDI-Datei: Der Kopf fehlt; exportieren Sie die Datei neu.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} is no archive of lessons, or is damaged; get it again from where it was made.</source>
+        <translation>{name} ist kein Archiv von Lektionen oder ist beschädigt; holen Sie es noch einmal von dort, wo es gemacht wurde.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
@@ -10527,14 +11020,34 @@ Ihr Text</translation>
         <translation>{name} geht zusammen, denn {some} {cause}</translation>
     </message>
     <message>
+        <location filename="../../workbench/music/apart.py"/>
+        <source>{name} needs more than {most} MB of memory to read and was given up; it is damaged, or it has to be split into its movements.</source>
+        <translation>{name} braucht zum Lesen mehr als {most} MB Speicher und wurde aufgegeben; die Datei ist beschädigt, oder sie muss in ihre Sätze geteilt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/apart.py"/>
+        <source>{name} takes too long to read and was given up; it is damaged, or it has to be split into its movements.</source>
+        <translation>{name} zu lesen dauert zu lange und wurde aufgegeben; die Datei ist beschädigt, oder sie muss in ihre Sätze geteilt werden.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/loading.py"/>
         <source>{name} unpacks to far more than a score needs; it is not opened.</source>
         <translation>{name} wird entpackt weit größer, als Noten es je brauchen; die Datei wird nicht geöffnet.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} unpacks to more than lessons need; it is not opened.</source>
+        <translation>{name} enthält ausgepackt mehr, als Lektionen brauchen; es wird nicht geöffnet.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/loading.py"/>
         <source>{name} unpacks to {size} MB, far more than a score needs; it is not opened. Export the score again.</source>
         <translation>{name} wird entpackt {size} MB groß, weit mehr, als Noten brauchen; die Datei wird nicht geöffnet. Exportieren Sie die Noten neu.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/archive.py"/>
+        <source>{name} was written by a newer version of the program; update this one.</source>
+        <translation>{name} wurde von einer neueren Version des Programms geschrieben; aktualisieren Sie dieses.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/building.py"/>
@@ -10732,15 +11245,43 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lesson</source>
         <translation>{n} Lektion</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lesson in the bin will be gone for good, with its history. This cannot be undone.</source>
+        <translation>{n} Lektion im Papierkorb ist dann mit ihrem Verlauf endgültig fort. Das lässt sich nicht rückgängig machen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lesson is gone for good.</source>
+        <translation>{n} Lektion ist endgültig fort.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lesson is in the archive.</source>
         <translation>{n} Lektion ist im Archiv.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lesson is in {path}.</source>
+        <translation>{n} Lektion ist in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson is new: {titles}.</source>
+        <translation>{n} Lektion ist neu: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson is newer here and stays; the archive's state is kept as a version: {titles}.</source>
+        <translation>{n} Lektion ist hier neuer und bleibt; der Stand des Archivs wird als Version behalten: {titles}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -10758,11 +11299,28 @@ Ihr Text</translation>
         <translation>{n} Lektion ist wieder im Regal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson was brought up to date, and what was here is kept as a version: {titles}.</source>
+        <translation>{n} Lektion wurde auf den neuen Stand gebracht, und was hier war, wird als Version behalten: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lesson was the same.</source>
+        <translation>{n} Lektion war gleich.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/book.py"/>
+        <location filename="../../workbench/ui/backups_dialog.py"/>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lessons</source>
         <translation>{n} Lektionen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lessons are gone for good.</source>
+        <translation>{n} Lektionen sind endgültig fort.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
@@ -10773,6 +11331,22 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lessons are in the bin; they can be restored from there.</source>
         <translation>{n} Lektionen sind im Papierkorb und lassen sich von dort wiederherstellen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/archive.py"/>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lessons are in {path}.</source>
+        <translation>{n} Lektionen sind in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons are new: {titles}.</source>
+        <translation>{n} Lektionen sind neu: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons are newer here and stay; the archive's states are kept as versions: {titles}.</source>
+        <translation>{n} Lektionen sind hier neuer und bleiben; die Stände des Archivs werden als Versionen behalten: {titles}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_next.py"/>
@@ -10788,6 +11362,21 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>{n} lessons are on the shelf again.</source>
         <translation>{n} Lektionen sind wieder im Regal.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <source>{n} lessons in the bin will be gone for good, with their histories. This cannot be undone.</source>
+        <translation>{n} Lektionen im Papierkorb sind dann mit ihren Verläufen endgültig fort. Das lässt sich nicht rückgängig machen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons were brought up to date, and what was here is kept as versions: {titles}.</source>
+        <translation>{n} Lektionen wurden auf den neuen Stand gebracht, und was hier war, wird als Versionen behalten: {titles}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/told.py"/>
+        <source>{n} lessons were the same.</source>
+        <translation>{n} Lektionen waren gleich.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -10828,6 +11417,11 @@ Ihr Text</translation>
         <translation>{n} Hinweis</translation>
     </message>
     <message>
+        <location filename="../../workbench/music/lengthless.py"/>
+        <source>{n} note of no or negative length was left out (bars {bars}{more}); check the score.</source>
+        <translation>{n} Note ohne oder mit negativer Länge wurde weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/import_dialog.py"/>
         <source>{n} notes</source>
         <translation>{n} Töne</translation>
@@ -10843,6 +11437,11 @@ Ihr Text</translation>
         <source>{n} notes</source>
         <comment>teaching</comment>
         <translation>{n} Hinweise</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/lengthless.py"/>
+        <source>{n} notes of no or negative length were left out (bars {bars}{more}); check the score.</source>
+        <translation>{n} Noten ohne oder mit negativer Länge wurden weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/printing.py"/>
@@ -11007,6 +11606,7 @@ Ihr Text</translation>
         <translation>{part} einer Viertel</translation>
     </message>
     <message>
+        <location filename="../../workbench/store/archive.py"/>
         <location filename="../../workbench/ui/report_dialog.py"/>
         <source>{path} cannot be written ({fault}); choose another place.</source>
         <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
@@ -11034,6 +11634,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/store/archive.py"/>
         <source>{path} does not exist; check the name and the folder.</source>
         <translation>{path} gibt es nicht; prüfen Sie Namen und Ordner.</translation>
     </message>
@@ -11328,6 +11929,11 @@ Ihr Text</translation>
         <translation>{time}, {minutes} min am Tag</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/keeper.py"/>
+        <source>{title} (my changes)</source>
+        <translation>{title} (meine Änderungen)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/grade.py"/>
         <source>{title} - {instrument}: {grade} (an estimate)</source>
         <translation>{title} – {instrument}: {grade} (geschätzt)</translation>
@@ -11378,6 +11984,11 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>{title}: {bar}, {kind}</source>
         <translation>{title}: {bar}, {kind}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/left_dialog.py"/>
+        <source>{title}: {label} ({when})</source>
+        <translation>{title}: {label} ({when})</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/plan.py"/>
@@ -11493,6 +12104,11 @@ Ihr Text</translation>
         <location filename="../../workbench/store/opening.py"/>
         <source>{variable}: the driver for a '{driver}' database is not installed; install it with pip, or name a SQLite file.</source>
         <translation>{variable}: Der Treiber für eine „{driver}“-Datenbank ist nicht installiert; installieren Sie ihn mit pip oder nennen Sie eine SQLite-Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/opening.py"/>
+        <source>{variable}: this address of a database cannot be used; write one like postgresql://user@server/lessons, or the path of a file.</source>
+        <translation>{variable}: Diese Adresse einer Datenbank kann nicht verwendet werden; schreiben Sie eine wie postgresql://benutzer@server/lektionen oder den Pfad einer Datei.</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/placing.py"/>

@@ -248,12 +248,12 @@ def test_without_a_display_one_sentence_points_at_the_verbs(call, monkeypatch):
 
 
 def test_a_fault_of_ours_is_one_sentence_with_a_log(call, tune, tmp_path, monkeypatch):
-    import workbench.music.reading as reading
+    import workbench.music.apart as reading
 
     def broken(*_args, **_kwargs):
         raise RuntimeError("a wheel came off")
 
-    monkeypatch.setattr(reading, "read_score", broken)
+    monkeypatch.setattr(reading, "read_apart", broken)
     got = call("read", tune)
     assert (got.status, got.out) == (1, "")
     assert_one_sentence(got.err)

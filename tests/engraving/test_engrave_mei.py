@@ -272,3 +272,17 @@ def test_rest_strokes_bear_a_sign_after_their_letter():
     rest = solve(music, ukulele, hand("medium"), settings=replace(Settings(), rest_strokes=True))
     assert "ˇ" not in to_mei(music, free, ukulele)
     assert to_mei(music, rest, ukulele).count("ˇ") == 3
+
+
+def test_a_chord_bears_one_slur_and_leaves_none_open():
+    made = piece([bar(0, "C4+E4:1 F4:1 A4:1 B4:1")])
+    ends = {0: {"slur_start": True}, 1: {"slur_stop": True}, 2: {"slur_start": True},
+            3: {"slur_stop": True}}  # fmt: skip
+    notes = tuple(replace(n, **ends[int(n.onset)]) for n in made.bars[0].notes)
+    made = replace(made, bars=(replace(made.bars[0], notes=notes),))
+    root = etree.fromstring(to_mei(made).encode())
+    by_id = {n.id: n.pitch.name for n in notes}
+    drawn = [
+        (by_id[s.get("startid")[1:]], by_id[s.get("endid")[1:]]) for s in root.iter(f"{MEI}slur")
+    ]
+    assert drawn == [("E4", "F4"), ("A4", "B4")]

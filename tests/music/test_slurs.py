@@ -20,6 +20,7 @@ from tests.music.outside import parsed
 from workbench.music.model import Bar, Note, Piece, Pitch
 from workbench.music.reading import read_score
 from workbench.music.slurs import LEAP, slurred, slurs
+from workbench.music.writing import musicxml_bytes
 
 STUDIES = Path(__file__).parent.parent / "data" / "guitar-editions"
 SPELT = (("C", 0), ("C", 1), ("D", 0), ("E", -1), ("E", 0), ("F", 0), ("F", 1), ("G", 0),
@@ -210,3 +211,21 @@ def test_every_link_is_to_the_note_before_within_reach(data):
     for note, source in linked(*notes).items():
         assert before[note].id == source
         assert 0 < abs(by_id[note].midi - by_id[source].midi) <= LEAP
+
+
+def test_a_slur_from_a_chord_is_written_once_and_closed(tmp_path):
+    """Several slurs that begin at one chord and never end leave no number for the next."""
+    notes = line([64, 65, 67, 69, 71, 72], s0=BEGIN, s1=END, s2=BEGIN, s3=END, s4=BEGIN, s5=END)
+    low = [
+        replace(n, id=f"c{n.id}", pitch=Pitch("C", 0, 4), slur_start=True)
+        for n in notes
+        if n.slur_start
+    ]
+    made = piece_of(*notes, *low)
+    text = musicxml_bytes(made).decode()
+    assert text.count('<slur type="start"') == text.count('<slur type="stop"') == 3
+    path = tmp_path / "a.musicxml"
+    path.write_text(text, encoding="utf-8")
+    assert [[m.top.midi for m in s.moments] for s in slurs(read_score(path))] == [
+        [64, 65], [67, 69], [71, 72]
+    ]  # fmt: skip

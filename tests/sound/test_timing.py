@@ -131,6 +131,14 @@ def test_staccato_and_slurs_are_heard():
     assert found["c"].gain < found["b"].gain
 
 
+def test_every_note_of_a_playing_slur_but_the_first_is_soft_and_of_a_phrase_none():
+    three = (note("a", "D4", 0, 1, slur_start=True), note("b", "E4", 1, 1))
+    slur = piece(bar(0, *three, note("c", "D4", 2, 1, slur_stop=True)))
+    assert [s.soft for s in sounds(slur)] == [False, True, True]
+    phrase = piece(bar(0, *three, note("c", "D5", 2, 1, slur_stop=True)))
+    assert [s.soft for s in sounds(phrase)] == [False, False, False]
+
+
 def test_a_bar_without_length_does_no_harm():
     made = piece(bar(0, length=0), bar(1, note("a", "C4", 0, 1)))
     assert [s.start for s in sounds(made)] == [0.0]

@@ -136,11 +136,20 @@ def test_a_file_that_is_no_store(file, content):
     assert [path.name for path in file.parent.iterdir()] == [file.name]
 
 
-def test_an_empty_file_becomes_a_store(file):
+def test_a_file_that_was_just_made_becomes_a_store(file):
     file.parent.mkdir()
     file.touch()
     with Shelf(file) as shelf:
         assert shelf.save(lesson())
+
+
+def test_a_store_that_was_emptied_is_noticed(kept):
+    kept.write_bytes(b"")
+    os.utime(kept, (1e9, 1e9))
+    with pytest.raises(BadInput, match=r"is empty.*Restore a backup") as caught:
+        Shelf(kept)
+    assert "lesson store" in str(caught.value)
+    assert kept.read_bytes() == b""
 
 
 @pytest.mark.parametrize("keep", [0.2, 0.6])
@@ -172,10 +181,43 @@ def test_a_store_of_a_newer_program(kept):
         other.execute("UPDATE alembic_version SET version_num = '0917'")
         other.commit()
     before = kept.read_bytes()
-    with pytest.raises(BadInput, match=r"newer version.*update the program") as caught:
-        Shelf(kept)
-    sentence(caught)
+    with Shelf(kept) as shelf:
+        assert "newer version" in shelf.read_only and "Update the program" in shelf.read_only
+        assert shelf.load("lesson-1") == lesson()
+        assert [row.id for row in shelf.lessons("boat")] == ["lesson-1"]
+        for change in (
+            lambda: shelf.save(lesson(title="lost")),
+            lambda: shelf.undo("lesson-1"),
+            lambda: shelf.delete("lesson-1"),
+            lambda: shelf.keep_version("lesson-1", "v"),
+        ):
+            with pytest.raises(BadInput, match="newer version"):
+                change()
+        shelf.set_setting("where", 1)  # where somebody looked is not worth a sentence
+        assert shelf.setting("where") is None
     assert kept.read_bytes() == before
+
+
+@pytest.mark.skipif(os.name != "posix", reason="rights of files are those of POSIX")
+def test_a_store_is_its_owners_alone(file):
+    old = os.umask(0o022)
+    try:
+        with Shelf(file) as shelf:
+            shelf.save(lesson())
+            found = {path.name: path.stat().st_mode & 0o077 for path in file.parent.iterdir()}
+    finally:
+        os.umask(old)
+    assert set(found.values()) == {0} and len(found) >= 2, found
+    assert file.parent.stat().st_mode & 0o077 == 0
+
+
+def test_an_error_carries_no_names(shelf):
+    from sqlalchemy import text
+    from sqlalchemy.exc import SQLAlchemyError
+
+    with pytest.raises(SQLAlchemyError) as caught, shelf.engine.begin() as connection:
+        connection.execute(text("INSERT INTO nowhere VALUES (:name)"), {"name": "Mara Lind"})
+    assert "Mara" not in str(caught.value)
 
 
 def limit_pages(engine, more):

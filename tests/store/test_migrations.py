@@ -92,7 +92,7 @@ def stored_revision(file):
         return connection.execute("SELECT version_num FROM alembic_version").fetchone()[0]
 
 
-@pytest.mark.parametrize("by_way_of", ["0001", "0002"])
+@pytest.mark.parametrize("by_way_of", ["0001", "0002", "0003"])
 def test_everything_is_still_there_after_a_migration(file, by_way_of):
     first_revision(file)
     engine = opening._make_engine(opening.Place(file), 1)
@@ -115,7 +115,7 @@ def test_everything_is_still_there_after_a_migration(file, by_way_of):
         assert shelf.lessons()[0].created.year == 2023
         assert shelf.keep_version("tide", "v").name == "v"
     assert stored_revision(file) == opening.HEAD
-    copy = file.with_name("lessons.db.before-0003")
+    copy = file.with_name("lessons.db.before-0004")
     assert stored_revision(copy) == by_way_of, "a copy as it was is kept beside it"
 
 
@@ -151,7 +151,7 @@ def test_a_migration_that_falls_over_leaves_the_store_as_it_was(file, monkeypatc
 
 def test_without_room_for_a_copy_nothing_is_migrated(file):
     first_revision(file)
-    file.with_name("lessons.db.before-0003").mkdir()
+    file.with_name("lessons.db.before-0004").mkdir()
     with pytest.raises(BadInput, match="no copy of it can be kept"):
         Shelf(file)
     assert stored_revision(file) == "0001"

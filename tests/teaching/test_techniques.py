@@ -147,6 +147,9 @@ def test_slurs_on_one_string_are_the_left_hands():
     )
     assert places("slur-up", row) == [(0, 0, ids(0, 0, 1), "")]
     assert places("slur-down", row) == [(0, 2, ids(0, 2, 3), "")]
+    three = bar(n("A4", slur_start=True), n("B4"), n("A4", 2, slur_stop=True))
+    assert places("slur-up", three) == [(0, 0, ids(0, 0, 1), "")]
+    assert places("slur-down", three) == [(0, 1, ids(0, 1, 2), "")]
     phrase = bar(n("E4", 2, string=2, slur_start=True), n("A4", 2, string=1, slur_stop=True))
     assert places("slur-up", phrase) == []
 
@@ -217,7 +220,7 @@ def test_keys_and_accidentals():
         bar(n("A4", 2), n("G#4", 2), key=Key(0, "minor")),
         bar(n("D4", 4), key=Key(2)),
     ]
-    assert places("accidentals", *bars) == [(0, 2, ids(0, 1), "F#")]
+    assert places("accidentals", *bars) == [(0, 2, ids(0, 1), "F♯")]
     assert [(p[0], p[3]) for p in places("minor-section", *bars)] == [(1, "A minor")]
     assert [(p[0], p[3]) for p in places("key-change", *bars)] == [
         (1, "C major to A minor"),

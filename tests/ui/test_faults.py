@@ -79,17 +79,17 @@ def test_a_handout_that_cannot_be_written_stays_in_its_dialog(qtbot, lesson_wind
     assert dialog.isVisible() and dialog.save.isEnabled()
 
 
-def test_a_full_disk_refuses_the_edit_and_keeps_the_lesson(lesson_window, monkeypatch):
+def test_an_edit_that_is_refused_for_good_changes_nothing(lesson_window, monkeypatch):
     window = lesson_window
     before = window.session.lesson
 
-    def full(*_given, **_named):
-        raise BadInput("The disk is full and nothing was changed; make room and try again.")
+    def wrong(*_given, **_named):
+        raise BadInput("That cannot be; choose another.")
 
-    monkeypatch.setattr(window.session.shelf, "save", full)
+    monkeypatch.setattr(window.session.shelf, "save", wrong)
     window.lesson_panel.grade.setValue(5)
     assert window.session.lesson == before
-    assert "disk is full" in window.notice.words.text()
+    assert "That cannot be" in window.notice.words.text()
     assert window.lesson_panel.grade.value() == -1
 
 

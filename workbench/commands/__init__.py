@@ -18,6 +18,8 @@ VERBS = {
     "export": "write the arranged and fingered piece as MusicXML or MIDI",
     "sound": "write the piece as plucked sound",
     "lessons": "list the lessons that the store holds",
+    "archive": "carry lessons to another shelf in one open file",
+    "backup": "make, list or restore backups of the lesson store",
     "fit": "learn from the pins and fingerings that the teacher chose",
     "batch": "make handouts of all scores in a folder",
 }

@@ -8,6 +8,7 @@ import traceback
 from pathlib import Path
 
 from workbench.language.speech import mark, say
+from workbench.music.files import write_private
 from workbench.store.location import log_folder
 
 #: Errors of files and disks that the user can mend, and how.
@@ -58,7 +59,7 @@ def fault_sentence(fault: BaseException) -> str:
         log = folder / "fault.log"
         try:
             folder.mkdir(parents=True, exist_ok=True)
-            log.write_text(text, encoding="utf-8")
+            write_private(log, text.encode("utf-8", "backslashreplace"))
         except OSError:
             continue
         report = say("please report it with the file {log}", log=log)

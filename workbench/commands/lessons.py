@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from workbench.commands.output import Result, table
 from workbench.language.names import key_words
-from workbench.language.speech import say
+from workbench.language.speech import count, say
 
 if TYPE_CHECKING:
     from workbench.store.rows import LessonRow
@@ -20,17 +20,33 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--student", metavar="NAME", help="only this student's or group's")
     parser.add_argument("--instrument", metavar="I", help="only on this instrument")
     parser.add_argument("--archived", action="store_true", help="archived lessons as well")
+    gone = parser.add_mutually_exclusive_group()
+    gone.add_argument("--bin", action="store_true", help="the lessons in the bin instead")
+    gone.add_argument(
+        "--empty-bin", action="store_true", help="forget for good what lies in the bin"
+    )
+    gone.add_argument(
+        "--erase-student", metavar="NAME",
+        help="forget a student and the student's lessons for good, in the backups as well",
+    )  # fmt: skip
 
 
 def run(options: argparse.Namespace) -> Result:
     from workbench.store.shelf import Shelf
 
     with Shelf() as shelf:
+        if options.empty_bin:
+            return _emptied(shelf.empty_bin(older_than_days=-1))
+        if options.erase_student:
+            from workbench.store.erasing import erase
+
+            return _emptied(erase(shelf, options.erase_student))
         rows = shelf.lessons(
             options.search,
             student=options.student,
             instrument=options.instrument,
-            archived=None if options.archived else False,
+            archived=None if options.archived or options.bin else False,
+            deleted=options.bin,
         )
         place = shelf.place
     if not rows:
@@ -52,6 +68,11 @@ def run(options: argparse.Namespace) -> Result:
         for row in rows
     ]
     return Result([_document(row) for row in rows], table(heads, lines))
+
+
+def _emptied(lessons: int) -> Result:
+    words = count(lessons, "{n} lesson is gone for good.", "{n} lessons are gone for good.")
+    return Result({"erased": lessons}, [words])
 
 
 def _document(row: LessonRow) -> dict[str, Any]:

@@ -104,9 +104,9 @@ def load(options: argparse.Namespace, lessons: bool = False) -> Source:
                 f"{named} is neither a score file nor the id of a lesson; 'lessons' lists the ids."
             )
         return Source(kept.piece, kept)
-    from workbench.music.reading import read_score
+    from workbench.music.apart import read_apart
 
-    return Source(read_score(Path(named), tune=options.tune, parts=parts))
+    return Source(read_apart(Path(named), tune=options.tune, parts=parts))
 
 
 def _demo(number: int) -> Source:

@@ -20,6 +20,7 @@ from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Key, Note, Piece
+from workbench.music.slurs import slurs
 
 _NAMES = ("c", "c", "d", "d", "e", "f", "f", "g", "g", "a", "a", "b")
 _SHARP = (1, 3, 6, 8, 10)
@@ -108,16 +109,11 @@ class _Writer:
         return {a: b for ids in rows.values() for a, b in pairwise(ids)}
 
     def _slur_ends(self) -> dict[str, str]:
-        out: dict[str, str] = {}
-        waiting: dict[tuple[int, int], list[str]] = defaultdict(list)
-        for bar in self.bars:
-            for note in sorted(bar.notes, key=lambda n: (n.onset, not n.grace)):
-                voice = (note.part, note.voice)
-                if note.slur_stop and waiting[voice]:
-                    out[waiting[voice].pop()] = note.id
-                if note.slur_start:
-                    waiting[voice].append(note.id)
-        return out
+        """Ids of first and last note of the slurs that lie whole in what is shown; of a
+        chord its highest note."""
+        shown = {n.id for bar in self.bars for n in bar.notes}
+        ends = {s.first.top.id: s.last.top.id for s in slurs(self.piece)}
+        return {a: b for a, b in ends.items() if {a, b} <= shown}
 
     def document(self) -> str:
         root = etree.Element(f"{{{MEI}}}mei", nsmap={None: MEI}, meiversion="5.0")

@@ -18,6 +18,7 @@ from workbench.music.frame import (
     logical_parts,
     sounding_shift,
 )
+from workbench.music.lengthless import lost_notes, without_length
 from workbench.music.model import Bar, Key, Note, PartInfo, Piece, WrittenFingers
 from workbench.music.signs import (
     MOST_TIMES,
@@ -55,6 +56,7 @@ def build(
     ``played``: further signs, bar by bar; ``printed``: the fingering of the source."""
     logical = logical_parts(score)
     contents = [_contents(p, i, name, sounding, printed) for i, p in enumerate(logical, 1)]
+    left_out = [without_length(bars) for bars in contents]
     counts = [sum(len(b.notes) for b in bars) for bars in contents]
     if not any(counts):
         if any(b.unpitched for bars in contents for b in bars):
@@ -74,6 +76,8 @@ def build(
         warnings.append(
             say("The parts have different numbers of bars; the missing ones are rests.")
         )
+    if lost := sorted({index for i in taken for index in left_out[i]}):
+        warnings.append(lost_notes(frame, lost, sum(len(left_out[i]) for i in taken)))
     settings = bar_settings(logical, taken, frame, meters)
     signs = _all_signs(logical, len(frame), played)
     settle_left_ends(signs, own_bar=meters is not None)

@@ -12,10 +12,20 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 
+def write_private(path: Path, data: bytes) -> None:
+    """Write a file that only its owner may read, whole or not at all.
+
+    Raises OSError as the system does.
+    """
+    with appearing(path, private=True) as part:
+        part.write_bytes(data)
+
+
 @contextlib.contextmanager
-def appearing(path: Path) -> Iterator[Path]:
+def appearing(path: Path, *, private: bool = False) -> Iterator[Path]:
     """A file beside ``path`` to write to, of the same ending, that takes its place when all
     went well and is gone when anything did not; an older file is then untouched.
+    ``private``: only its owner may read it.
 
     Raises OSError as the system does: the caller knows what to tell the user.
     """
@@ -26,7 +36,7 @@ def appearing(path: Path) -> Iterator[Path]:
         yield part
         with part.open("rb+") as stream:
             os.fsync(stream.fileno())
-        if os.name == "posix":  # a temporary file is private; this one is like any other
+        if os.name == "posix" and not private:  # which a temporary file is
             mask = os.umask(0)
             os.umask(mask)
             part.chmod(0o666 & ~mask)

@@ -19,6 +19,7 @@ from workbench.music.errors import BadInput
 
 MOST_BYTES = 64 * 2**20
 MOST_UNPACKED = 128 * 2**20
+DEEPEST = 100  # elements within elements; a score has about twelve
 MOST_RATIO = 250  # scores pack about 20:1 to 60:1 (measured on MusicXML files)
 
 
@@ -197,7 +198,26 @@ def check_entities(data: bytes, name: str) -> bytes:
             )
         )
 
+    depth = 0
+
+    def deeper(*_: object) -> None:
+        nonlocal depth
+        depth += 1
+        if depth > DEEPEST:
+            raise BadInput(
+                say(
+                    "{name} is nested too deeply to be a score; export it again.",
+                    name=name,
+                )
+            )
+
+    def back(*_: object) -> None:
+        nonlocal depth
+        depth -= 1
+
     parser = expat.ParserCreate()
+    parser.StartElementHandler = deeper
+    parser.EndElementHandler = back
     parser.EntityDeclHandler = refuse
     parser.ExternalEntityRefHandler = refuse
     parser.SetParamEntityParsing(expat.XML_PARAM_ENTITY_PARSING_NEVER)

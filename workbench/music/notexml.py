@@ -78,7 +78,7 @@ class NoteWriter:
         """The elements of a chord, tied where no single note value fits."""
         first = chord.members[0].note
         if chord.grace:
-            return [self._grace(chord.members[0])]
+            return [self._grace(chord)]
         rows = values(chord.duration, first.tuplet)
         out: list[Element] = []
         for place, value in enumerate(rows):
@@ -98,18 +98,35 @@ class NoteWriter:
                 marks = _ties(stop, start)
                 if not number:
                     marks += bracket
-                self._notations(note, segment, marks, first=not stop, last=not start)
+                    marks += self._slurs(chord, first=not stop, last=not start)
+                self._notations(note, segment, marks, first=not stop)
                 out.append(note)
         return out
 
-    def _grace(self, segment: Segment) -> Element:
+    def _grace(self, chord: Chord) -> Element:
+        segment = chord.members[0]
         note = Element("note")
         SubElement(note, "grace", {"slash": "yes"})
         _pitch(note, segment)
         SubElement(note, "voice").text = str(self.voice)
         SubElement(note, "type").text = "eighth"
-        self._notations(note, segment, [], first=True, last=True)
+        marks = self._slurs(chord, first=True, last=True)
+        self._notations(note, segment, marks, first=True)
         return note
+
+    def _slurs(self, chord: Chord, *, first: bool, last: bool) -> list[Element]:
+        """The slurs of a chord: one begins and one ends however many of its notes bear it."""
+        notes = [segment.note for segment in chord.members]
+        open_ = self.slurs.setdefault(notes[0].voice, [])
+        marks = []
+        if last and open_ and any(n.slur_stop for n in notes):
+            marks.append(Element("slur", {"type": "stop", "number": str(open_.pop())}))
+        if first and any(n.slur_start for n in notes):
+            free = next((n for n in range(1, 7) if n not in open_), None)
+            if free is not None:
+                open_.append(free)
+                marks.append(Element("slur", {"type": "start", "number": str(free)}))
+        return marks
 
     def _value(self, note: Element, value: Value) -> None:
         SubElement(note, "voice").text = str(self.voice)
@@ -139,18 +156,10 @@ class NoteWriter:
         return marks
 
     def _notations(
-        self, note: Element, segment: Segment, marks: list[Element], *, first: bool, last: bool
+        self, note: Element, segment: Segment, marks: list[Element], *, first: bool
     ) -> None:
         source = segment.note
         groups: dict[str, list[Element]] = {}
-        open_ = self.slurs.setdefault(source.voice, [])
-        if last and source.slur_stop and open_:
-            marks.append(Element("slur", {"type": "stop", "number": str(open_.pop())}))
-        if first and source.slur_start:
-            free = next((n for n in range(1, 7) if n not in open_), None)
-            if free is not None:
-                open_.append(free)
-                marks.append(Element("slur", {"type": "start", "number": str(free)}))
         if first:
             for word in source.articulations:
                 if word in _MARKS:

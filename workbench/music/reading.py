@@ -9,7 +9,7 @@ import contextlib
 import io
 import re
 import warnings
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
@@ -34,15 +34,21 @@ _ABC_JUMP = re.compile(
 
 
 def read_score(
-    path: str | Path, *, tune: int = 1, parts: str | Sequence[int] | None = None
+    path: str | Path,
+    *,
+    tune: int = 1,
+    parts: str | Sequence[int] | None = None,
+    loaded: Callable[[int], None] = lambda size: None,
 ) -> Piece:
     """The piece in the file.
 
     ``tune`` picks one of a book of several, from 1; ``parts`` are part
     numbers from 1, "all", or None for the top part (with all its staves).
-    Raises BadInput with one sentence where the file cannot be used.
+    ``loaded`` is told how many bytes there are to be understood. Raises
+    BadInput with one sentence where the file cannot be used.
     """
     source = load(path)
+    loaded(len(source.data))
     if source.kind == "abc":
         return _read_abc(source, tune, parts)
     check_tune(tune, (source.name,), source.name)

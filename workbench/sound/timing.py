@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -12,6 +12,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.form import playing_order
 from workbench.music.model import Bar, Note, Piece
+from workbench.music.slurs import slurred
 
 SLOWEST, FASTEST = 10, 400  # percent of the written tempo
 GRACE_SECONDS = 0.09  # a grace note's length, taken from before its main note
@@ -37,7 +38,7 @@ class Sounding:
     """A note as it sounds: from ``start`` for ``seconds``, at ``gain`` (1 = full).
 
     ``string`` is None where there is no fingering; ``soft`` where the note is
-    not struck by the right hand (the second of a slur).
+    not struck by the right hand (the notes after the first of a slur).
     """
 
     start: float
@@ -140,6 +141,7 @@ def soundings(
     would be on the instrument. A string sounds one note at a time.
     """
     fingered = _by_id(fingering)
+    soft = _slurred(piece, fingered)
     found = []
     for time in times:
         bar = piece.bars[time.index]
@@ -148,13 +150,26 @@ def soundings(
             hand = fingered.get(note.id)
             if hand is not None and (hand.string is None or hand.fret is None):
                 continue
-            found.append(_sounding(note, bar, time.start, quarter, hand, instrument))
+            found.append(
+                _sounding(note, bar, time.start, quarter, hand, instrument, note.id in soft)
+            )
     found.sort(key=lambda s: (s.start, s.midi))
     return _one_at_a_time(_leading_graces(found, piece))
 
 
 def _by_id(fingering: Fingering | None) -> dict[str, FingeredNote]:
     return {n.id: n for bar in fingering.bars for n in bar.notes} if fingering else {}
+
+
+def _slurred(piece: Piece, fingered: Mapping[str, FingeredNote]) -> frozenset[str]:
+    """Notes that the left hand sounds: those slurred from a note on their own string."""
+    return frozenset(
+        after
+        for after, before in slurred(piece).items()
+        if not fingered
+        or (after in fingered and before in fingered
+            and fingered[after].string == fingered[before].string)
+    )  # fmt: skip
 
 
 def _sounding(
@@ -164,15 +179,14 @@ def _sounding(
     quarter: float,
     hand: FingeredNote | None,
     instrument: Instrument | None,
+    soft: bool,  # sounded by the left hand
 ) -> Sounding:
     midi, string, length = note.midi, None, note.duration
     gain = VOICE_GAIN if note.voice == 1 else LOWER_GAIN
     if note.onset != 0 or bar.pickup:
         gain *= OFFBEAT_GAIN
-    soft = note.slur_stop and not note.slur_start
     if hand is not None and hand.string is not None and hand.fret is not None:
         string, length = hand.string, min(hand.held, note.duration)
-        soft = soft and hand.left != 0
         if instrument is not None:
             midi = instrument.open_midi[string - 1] + hand.fret
         if hand.stroke == "rest":

@@ -25,7 +25,8 @@ from workbench.store.documents import (
     unpack,
 )
 from workbench.store.faults import plain_words
-from workbench.store.opening import Place, open_engine
+from workbench.store.location import teacher_name
+from workbench.store.opening import Place, newer_sentence, open_engine
 from workbench.store.rows import View
 from workbench.store.schema import (
     LessonRecord,
@@ -68,6 +69,8 @@ class ShelfBase:
         self.place = Place(url)
         self.engine = open_engine(self.place, wait_seconds)
         self._now = now
+        # Settings are a teacher's own: in a store that several share, under their name.
+        self.owner = "" if self.place.sqlite else teacher_name()
         self._readers = sessionmaker(self.engine)
         self._writers = sessionmaker(self.engine.execution_options(writes=True))
         self._music = MusicMemory()
@@ -92,8 +95,15 @@ class ShelfBase:
         with guard, plain_words(str(self.place)), self._readers() as session:
             yield session
 
+    @property
+    def read_only(self) -> str:
+        """Why nothing can be changed in this store, in one sentence; "" where it can."""
+        return newer_sentence(self.place) if self.place.read_only else ""
+
     @contextlib.contextmanager
     def _writing(self) -> Iterator[Session]:
+        if self.read_only:
+            raise BadInput(self.read_only)
         with (
             self._write_lock,
             plain_words(str(self.place)),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import base64
 import hashlib
 import json
 import re
@@ -58,11 +59,24 @@ def unpack(cls: type[T], data: bytes, what: str) -> T:
     return from_dict(cls, plain)
 
 
+PACKED = "z:"  # begins a text that was packed
+
+
+def pack_text(text: str) -> str:
+    """A long text made short enough for a step of a history: a lesson with a thousand
+    notes is kept once for every edit."""
+    if len(text) < 2000:
+        return text
+    return PACKED + base64.b85encode(zlib.compress(text.encode("ascii"), 6)).decode("ascii")
+
+
 def read_text(text: str, what: str) -> Any:
-    """What ``as_text`` wrote; BadInput naming ``what`` where it is damaged."""
+    """What ``as_text`` wrote, packed or not; BadInput naming ``what`` where it is damaged."""
     try:
+        if text.startswith(PACKED):
+            text = zlib.decompress(base64.b85decode(text[len(PACKED) :])).decode("ascii")
         return json.loads(text)
-    except ValueError as fault:
+    except (ValueError, zlib.error) as fault:
         raise _damaged(what) from fault
 
 

@@ -10,6 +10,7 @@ from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
+from workbench.store.conflict import Refused
 
 _BUSY = mark(
     "The lesson store {place} is being written by another program just now; "
@@ -49,11 +50,50 @@ _SENTENCES = {
 }
 
 
+_USER = mark(
+    "The server of the lesson store {place} does not let this user in; check the user's name "
+    "and password in PLUCKWRIGHT_DB."
+)
+_DATABASE = mark(
+    "The server has no database for the lesson store {place}; check its name in PLUCKWRIGHT_DB, "
+    "or have it made."
+)
+_RIGHTS = mark(
+    "The server lets this user only look at the lesson store {place}, so nothing was saved; ask "
+    "whoever looks after the server for the right to write."
+)
+#: PostgreSQL's codes (its documentation, appendix A), and words where a connection that
+#: fails has no code yet.
+_SERVER = (
+    (("28P01", "28000"), ("password authentication failed", "role", "no password"), _USER),
+    (("3D000",), ("database",), _DATABASE),
+    (("55P03", "57014", "40P01", "40001", "23505"), (), _BUSY),
+    (("42501", "25006"), (), _RIGHTS),
+    (("53100",), (), _SENTENCES[sqlite3.SQLITE_FULL]),
+)
+
+
+#: What SQLite says of a file whose header or schema was written over.
+_FOREIGN = ("unsupported file format", "malformed", "no such table", "no such column")
+
+
+def _of_server(orig: object) -> str | None:
+    code = getattr(orig, "sqlstate", None) or getattr(orig, "pgcode", None)
+    words = str(orig)
+    for codes, signs, advice in _SERVER:
+        refused = "does not exist" in words or "password" in words
+        if code in codes or (code is None and refused and any(sign in words for sign in signs)):
+            return advice
+    return None
+
+
 def sentence(fault: BaseException, place: str) -> str | None:
     """What to tell the user; None where the fault is the program's own."""
     orig = fault.orig if isinstance(fault, DBAPIError) else fault
     code = getattr(orig, "sqlite_errorcode", None)
     if code is None:
+        if isinstance(fault, DBAPIError) and (advice := _of_server(orig)):
+            return say(advice, place=place)
         if isinstance(fault, DBAPIError) and (
             fault.connection_invalidated or type(fault).__name__ == "OperationalError"
         ):
@@ -63,6 +103,8 @@ def sentence(fault: BaseException, place: str) -> str | None:
                 place=place,
             )
         return None
+    if code == sqlite3.SQLITE_ERROR and any(sign in str(orig) for sign in _FOREIGN):
+        code = sqlite3.SQLITE_CORRUPT
     advice = _SENTENCES.get(code & 0xFF)  # the low byte is the primary result code
     return say(advice, place=place) if advice else None
 
@@ -76,4 +118,11 @@ def plain_words(place: str) -> Iterator[None]:
         said = sentence(fault, place)
         if said is None:
             raise
-        raise BadInput(said) from fault
+        raise Refused(said) from fault
+    except (UnicodeDecodeError, OverflowError) as fault:
+        # Bytes that are no text in a column of texts: the file has been written over.
+        raise BadInput(say(_SENTENCES[sqlite3.SQLITE_CORRUPT], place=place)) from fault
+    except ValueError as fault:
+        if isinstance(fault, BadInput) or "isoformat" not in str(fault):
+            raise
+        raise BadInput(say(_SENTENCES[sqlite3.SQLITE_CORRUPT], place=place)) from fault

@@ -30,6 +30,8 @@ ORDERS = {
     ),
 }
 
+MOST_WORDS = 16
+
 _LISTED = (
     LessonRecord.number, LessonRecord.id, LessonRecord.title, LessonRecord.composer,
     LessonRecord.student, LessonRecord.instrument, LessonRecord.key, LessonRecord.grade,
@@ -111,7 +113,7 @@ class FindingShelf(KeepingShelf):
                     orders=", ".join(ORDERS),
                 )
             )
-        query, best = self._matching(query, words(search))
+        query, best = self._matching(query, _sought(search))
         if order is None and best is not None:
             query = query.order_by(best, *ORDERS["used"])
         else:
@@ -192,6 +194,12 @@ class FindingShelf(KeepingShelf):
             )
             names |= set(session.scalars(select(GroupMember.student).distinct()))
         return tuple(sorted(names - {""}, key=fold))
+
+
+def _sought(search: str) -> list[str]:
+    """The words to look for. Nobody reads what more than MOST_WORDS would find, and each
+    one costs its time."""
+    return list(dict.fromkeys(words(search)))[:MOST_WORDS]
 
 
 def _like(query: Any, wanted: list[str]) -> tuple[Any, Any]:

@@ -14,7 +14,7 @@ from workbench.music.errors import BadInput
 from workbench.store.base import aware
 from workbench.store.documents import clean, fingering_key, music_document, pack, unpack
 from workbench.store.edition import engine_edition
-from workbench.store.lessons import LessonShelf
+from workbench.store.lessons import LessonShelf, expect
 from workbench.store.rows import Version
 from workbench.store.schema import (
     FingeringRecord,
@@ -26,6 +26,7 @@ from workbench.teaching.lesson import Lesson
 
 #: How many solved fingerings are kept; the oldest are let go.
 MOST_FINGERINGS = 2000
+_TICK = timedelta(microseconds=1)
 
 
 class KeepingShelf(LessonShelf):
@@ -56,7 +57,7 @@ class KeepingShelf(LessonShelf):
             query = select(*columns).where(VersionRecord.lesson == record.number)
             return tuple(
                 Version(row.id, lesson_id, row.name, aware(row.made))
-                for row in session.execute(query.order_by(VersionRecord.made, VersionRecord.id))
+                for row in session.execute(query.order_by(VersionRecord.id))
             )
 
     def load_version(self, version_id: int) -> Lesson:
@@ -65,10 +66,12 @@ class KeepingShelf(LessonShelf):
             kept, record = self._version(session, version_id)
             return self._lesson(session, record, kept)
 
-    def go_back(self, version_id: int) -> Lesson:
-        """Make a version the present state; a step that can be undone."""
+    def go_back(self, version_id: int, *, base: int | None = None) -> Lesson:
+        """Make a version the present state; a step that can be undone. ``base``: as for
+        ``save``."""
         with self._writing() as session:
             kept, record = self._version(session, version_id)
+            expect(record, base)
             lesson = self._lesson(session, record, kept)
             self._push(session, record, lesson, say("Back to '{name}'", name=kept.name), False)
             return lesson
@@ -176,9 +179,14 @@ class KeepingShelf(LessonShelf):
         self, lesson: Lesson, fingering: Fingering, edition: str | None = None
     ) -> None:
         """Keep the fingering of this state of a lesson, in place of an earlier one."""
+        if self.read_only:
+            return
         key, document = self.fingering_key(lesson, edition), pack(fingering)
         with self._writing() as session:
-            session.merge(FingeringRecord(key=key, document=document, made=self._time()))
+            # The newest is the last one kept, whatever the clock says meanwhile.
+            last = session.scalar(select(func.max(FingeringRecord.made)))
+            made = max(self._time(), last + _TICK) if last else self._time()
+            session.merge(FingeringRecord(key=key, document=document, made=made))
             session.flush()
             newest = select(FingeringRecord.made).order_by(FingeringRecord.made.desc())
             oldest = session.scalar(newest.offset(self.most_fingerings - 1).limit(1))

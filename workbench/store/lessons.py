@@ -13,7 +13,8 @@ from workbench.language.kept import kept, shown
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.base import aware, read_view, view_text
-from workbench.store.documents import clean, fold, lesson_state
+from workbench.store.conflict import Conflict
+from workbench.store.documents import clean, fold, lesson_state, pack_text
 from workbench.store.pieces import PieceShelf
 from workbench.store.rows import History, Step, View
 from workbench.store.schema import (
@@ -70,7 +71,7 @@ class LessonShelf(PieceShelf):
         session.add(record)
         session.flush()
         self._index(session, record, lesson)
-        session.add(self._new_step(record, lesson, music, lesson_state(lesson), label))
+        session.add(self._new_step(record, lesson, music, pack_text(lesson_state(lesson)), label))
 
     def _new_step(
         self, record: LessonRecord, lesson: Lesson, music: str, state: str, label: str
@@ -123,16 +124,33 @@ class LessonShelf(PieceShelf):
             record = self._record(session, lesson_id)
             return self._lesson(session, record, self._present(session, record))
 
-    def save(self, lesson: Lesson, label: str = "", *, merge: bool = False) -> bool:
+    def open(self, lesson_id: str) -> tuple[Lesson, View, int]:
+        """A lesson as ``load`` gives it, where the teacher left off, and its revision: what
+        ``save`` takes as ``base``."""
+        with self._reading() as session:
+            record = self._record(session, lesson_id)
+            lesson = self._lesson(session, record, self._present(session, record))
+            return lesson, read_view(record.view), record.revision
+
+    def revision(self, lesson_id: str) -> int:
+        """The number that rises with every change of a lesson's content."""
+        with self._reading() as session:
+            return self._record(session, lesson_id).revision
+
+    def save(
+        self, lesson: Lesson, label: str = "", *, merge: bool = False, base: int | None = None
+    ) -> bool:
         """Keep a lesson and push the change onto its undo history; True if there
         was a change (a selected bar alone is kept, but is none).
 
         States that were undone are dropped. With ``merge`` a change of the
         same label as the last one becomes part of it, as typing one word does.
-        A lesson that is not on the shelf yet is added.
+        A lesson that is not on the shelf yet is added. With ``base``, the
+        revision that the change was made on, it raises Conflict where the
+        lesson was changed since by somebody else.
         """
         with self._writing() as session:
-            return self._save(session, lesson, label or say("Edit"), merge)
+            return self._save(session, lesson, label or say("Edit"), merge, base)
 
     def save_all(self, lessons: Iterable[Lesson], label: str = "") -> int:
         """Save several lessons in one transaction; how many were new or changed."""
@@ -141,13 +159,16 @@ class LessonShelf(PieceShelf):
                 self._save(session, lesson, label or say("Import"), False) for lesson in lessons
             )
 
-    def _save(self, session: Session, lesson: Lesson, label: str, merge: bool) -> bool:
+    def _save(
+        self, session: Session, lesson: Lesson, label: str, merge: bool, base: int | None = None
+    ) -> bool:
         record = session.scalar(
             select(LessonRecord).where(LessonRecord.id == lesson.id).with_for_update()
         )
         if record is None:
             self._add(session, lesson, None, label)
             return True
+        expect(record, base)
         record.view = view_text(replace(read_view(record.view), selected_bar=lesson.selected_bar))
         record.used = self._time()
         return self._push(session, record, lesson, label, merge)
@@ -156,9 +177,11 @@ class LessonShelf(PieceShelf):
         self, session: Session, record: LessonRecord, lesson: Lesson, label: str, merge: bool
     ) -> bool:
         step = self._present(session, record)
-        state, music = lesson_state(lesson), self._keep_music(session, lesson.piece)
-        if step.state == state and step.music == music:
+        plain, music = lesson_state(lesson), self._keep_music(session, lesson.piece)
+        state = pack_text(plain)
+        if step.state in (state, plain) and step.music == music:
             return False
+        record.revision += 1
         first, last = self._ends(session, record)
         dropped = self._drop(session, record, StepRecord.place > record.place)
         if merge and step.label == clean(kept(label)) and first < record.place == last:
@@ -190,18 +213,19 @@ class LessonShelf(PieceShelf):
             session.execute(delete(StepRecord).where(*mine))  # type: ignore[arg-type]
         return music
 
-    def undo(self, lesson_id: str) -> Lesson | None:
-        """Go back one step and give the lesson as it then is; None at the beginning."""
-        return self._go(lesson_id, -1)
+    def undo(self, lesson_id: str, *, base: int | None = None) -> Lesson | None:
+        """Go back one step and give the lesson as it then is; None at the beginning.
+        ``base``: as for ``save``."""
+        return self._go(lesson_id, -1, base)
 
-    def redo(self, lesson_id: str) -> Lesson | None:
+    def redo(self, lesson_id: str, *, base: int | None = None) -> Lesson | None:
         """Do again what was undone; None where there is nothing."""
-        return self._go(lesson_id, +1)
+        return self._go(lesson_id, +1, base)
 
-    def go_to(self, lesson_id: str, place: int) -> Lesson | None:
+    def go_to(self, lesson_id: str, place: int, *, base: int | None = None) -> Lesson | None:
         """Go to a step of the history (see ``Step.place``), back or on, and give the lesson
         as it then is; None where there is no such step. All steps stay."""
-        return self._go(lesson_id, place, absolute=True)
+        return self._go(lesson_id, place, base, absolute=True)
 
     def state_at(self, lesson_id: str, place: int) -> Lesson | None:
         """The lesson as it was at a step of its history; the shelf is not changed."""
@@ -210,14 +234,18 @@ class LessonShelf(PieceShelf):
             step = self._step(session, record, place)
             return self._lesson(session, record, step) if step else None
 
-    def _go(self, lesson_id: str, by: int, *, absolute: bool = False) -> Lesson | None:
+    def _go(
+        self, lesson_id: str, by: int, base: int | None, *, absolute: bool = False
+    ) -> Lesson | None:
         with self._writing() as session:
             record = self._record(session, lesson_id)
+            expect(record, base)
             place = by if absolute else record.place + by
             step = self._step(session, record, place)
             if step is None:
                 return None
             record.place = place
+            record.revision += 1
             lesson = self._lesson(session, record, step)
             self._show(record, lesson)
             self._index(session, record, lesson)
@@ -241,7 +269,10 @@ class LessonShelf(PieceShelf):
             return read_view(self._record(session, lesson_id).view)
 
     def save_view(self, lesson_id: str, view: View) -> None:
-        """Keep where the teacher is in a lesson; no step of its history."""
+        """Keep where the teacher is in a lesson; no step of its history. A store that may
+        only be read keeps nothing of it."""
+        if self.read_only:
+            return
         with self._writing() as session:
             record = self._record(session, lesson_id)
             record.view = view_text(view)
@@ -261,3 +292,9 @@ class LessonShelf(PieceShelf):
             )
             self._add(session, copy, record.piece_id, say("Copy of '{title}'", title=lesson.title))
             return copy
+
+
+def expect(record: LessonRecord, base: int | None) -> None:
+    """Raise Conflict where a lesson is no longer what a change was made on."""
+    if base is not None and record.revision != base:
+        raise Conflict(record.title)

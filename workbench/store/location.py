@@ -9,6 +9,8 @@ macOS, roaming AppData on Windows.
 
 from __future__ import annotations
 
+import contextlib
+import getpass
 import os
 import sys
 from collections.abc import Mapping
@@ -17,6 +19,7 @@ from pathlib import Path
 VARIABLE = "PLUCKWRIGHT_DB"
 FILE_NAME = "lessons.db"
 LOGS = "PLUCKWRIGHT_LOGS"
+TEACHER = "PLUCKWRIGHT_TEACHER"
 
 
 def data_folder(environment: Mapping[str, str] | None = None, platform: str = sys.platform) -> Path:
@@ -40,6 +43,16 @@ def store_place(environment: Mapping[str, str] | None = None) -> str | Path:
     if not named:
         return data_folder(env) / FILE_NAME
     return named if "://" in named else Path(named).expanduser()
+
+
+def teacher_name() -> str:
+    """Whose settings those of this program are in a store that several share:
+    ``PLUCKWRIGHT_TEACHER``, else the name that the teacher is logged in with."""
+    named = os.environ.get(TEACHER, "").strip()
+    if not named:
+        with contextlib.suppress(OSError, KeyError, ImportError):
+            named = getpass.getuser()
+    return named[:200]
 
 
 def log_folder() -> Path:

@@ -7,7 +7,9 @@ up-to-date store costs one small query.
 from __future__ import annotations
 
 import contextlib
+import os
 import sqlite3
+import time
 from pathlib import Path
 from typing import Any
 
@@ -21,9 +23,14 @@ from workbench.store.faults import plain_words
 from workbench.store.location import VARIABLE, store_place
 
 #: The revision that the tables of this program have (the newest in migrations/).
-HEAD = "0003"
+HEAD = "0004"
 #: Revisions that this program can bring up to date.
-EARLIER = ("0001", "0002")
+EARLIER = ("0001", "0002", "0003")
+
+BEING_MADE = 30  # seconds for which an empty file is one that somebody makes just now
+CONNECT_SECONDS = 10
+STATEMENT_MS = 60_000
+MIGRATION_LOCK = 0x506C7563  # any number that nobody else locks
 
 MIGRATIONS = Path(__file__).parent / "migrations"
 
@@ -39,7 +46,13 @@ class Place:
             found = URL.create("sqlite", database=str(found))
         try:
             self.url = make_url(found)
-        except ArgumentError as fault:
+            # Without a driver named, the one that the program comes with.
+            if self.url.drivername == "postgresql":
+                self.url = self.url.set(drivername="postgresql+psycopg")
+            self.url.get_dialect()
+        except (NoSuchModuleError, ImportError):
+            pass  # said when it is opened
+        except (ArgumentError, ValueError, TypeError, AttributeError) as fault:
             raise BadInput(
                 say(
                     "{variable} is no database URL; write one like sqlite:////folder/lessons.db, "
@@ -47,6 +60,8 @@ class Place:
                     variable=VARIABLE,
                 )
             ) from fault
+        #: Whether the store is from a newer program: it is read, and left as it is.
+        self.read_only = False
         self.sqlite = self.url.get_backend_name() == "sqlite"
         name = self.url.database or ""
         self.memory = self.sqlite and (name in ("", ":memory:") or "mode=memory" in name)
@@ -79,7 +94,10 @@ def open_engine(place: Place, wait_seconds: float) -> Engine:
 
 def _prepare_file(file: Path) -> None:
     try:
+        new_folder = not file.parent.exists()
         file.parent.mkdir(parents=True, exist_ok=True)
+        if new_folder:
+            file.parent.chmod(0o700)  # students' names are nobody else's business
         if file.is_dir():
             raise BadInput(
                 say("The lesson store {file} is a folder; name a file in it.", file=file)
@@ -87,6 +105,14 @@ def _prepare_file(file: Path) -> None:
         if file.exists():
             with file.open("rb") as stream:
                 start = stream.read(16)
+            if not start and time.time() - file.stat().st_mtime > BEING_MADE:
+                raise BadInput(
+                    say(
+                        "The lesson store {file} is empty: what was in it is lost, or it was "
+                        "never made. Restore a backup, or delete the file to start a new store.",
+                        file=file,
+                    )
+                )
             if start and start != b"SQLite format 3\0":
                 raise BadInput(
                     say(
@@ -96,6 +122,8 @@ def _prepare_file(file: Path) -> None:
                         variable=VARIABLE,
                     )
                 )
+        else:
+            os.close(os.open(file, os.O_CREAT | os.O_RDWR, 0o600))
     except OSError as fault:
         raise BadInput(
             say(
@@ -116,8 +144,16 @@ def _make_engine(place: Place, wait_seconds: float) -> Engine:
             options["poolclass"] = StaticPool
     else:
         options["pool_pre_ping"] = True
+    if place.url.get_backend_name() == "postgresql":
+        # No wait is for ever: neither for the server, nor for another writer's lock.
+        lock = max(1000, round(1000 * wait_seconds))
+        options["connect_args"] = {
+            "connect_timeout": CONNECT_SECONDS,
+            "options": f"-c lock_timeout={lock} -c statement_timeout={STATEMENT_MS}",
+        }
     try:
-        engine = create_engine(place.url, **options)
+        # An error never carries what was being saved: it has students' names in it.
+        engine = create_engine(place.url, hide_parameters=True, **options)
     except (NoSuchModuleError, ImportError) as fault:
         raise BadInput(
             say(
@@ -127,8 +163,17 @@ def _make_engine(place: Place, wait_seconds: float) -> Engine:
                 driver=place.url.drivername,
             )
         ) from fault
+    except (ArgumentError, TypeError, ValueError) as fault:
+        raise BadInput(
+            say(
+                "{variable}: this address of a database cannot be used; write one like "
+                "postgresql://user@server/lessons, or the path of a file.",
+                variable=VARIABLE,
+            )
+        ) from fault
     if place.sqlite:
         event.listen(engine, "connect", _settle_connection)
+        event.listen(engine, "connect", lambda raw, _: _query_only(raw, place))
         event.listen(engine, "begin", _begin)
     return engine
 
@@ -137,9 +182,15 @@ def _settle_connection(connection: Any, _record: Any) -> None:
     # None: the driver leaves transactions to us, so that DDL is in them as well.
     connection.isolation_level = None
     connection.execute("PRAGMA foreign_keys = ON")
-    # With WAL a crash of the program loses nothing; only a power cut may lose
-    # the last moments, and never damages the file.
-    connection.execute("PRAGMA synchronous = NORMAL")
+    # What was told to be kept is on the disk, whatever happens to the power.
+    connection.execute("PRAGMA synchronous = FULL")
+    # What is deleted is gone from the file as well: students have a right to that.
+    connection.execute("PRAGMA secure_delete = ON")
+
+
+def _query_only(connection: Any, place: Place) -> None:
+    if place.read_only:
+        connection.execute("PRAGMA query_only = ON")
 
 
 def _begin(connection: Connection) -> None:
@@ -153,10 +204,16 @@ def _bring_up_to_date(engine: Engine, place: Place) -> None:
     with engine.begin() as connection:
         found = revision(connection)
     _check_revision(found, place)
+    if place.read_only:
+        engine.dispose()  # connections made from now on may only read
+        return
     if found != HEAD:
         if place.file and found:
             _copy_aside(place.file, found)
         with engine.execution_options(writes=True).begin() as connection:
+            if engine.dialect.name == "postgresql":
+                # Several may open an empty database at once; one makes the tables.
+                connection.execute(text(f"SELECT pg_advisory_xact_lock({MIGRATION_LOCK})"))
             # Another program may have been here between the look and the lock.
             found = revision(connection)
             _check_revision(found, place)
@@ -190,17 +247,16 @@ def _check_revision(found: str, place: Place) -> None:
                 variable=VARIABLE,
             )
         )
-    if found and found != HEAD and found not in EARLIER:
-        raise BadInput(
-            say(
-                "The lesson store {place} was written by a newer version of the program "
-                "(its tables are at {found}, this version knows {known}) and was left as it is; "
-                "update the program.",
-                place=place,
-                found=found,
-                known=HEAD,
-            )
-        )
+    place.read_only = bool(found) and found != HEAD and found not in EARLIER
+
+
+def newer_sentence(place: Place) -> str:
+    """What to tell where a store of a newer program is to be changed."""
+    return say(
+        "The lesson store {place} was written by a newer version of the program; it can be read "
+        "here and is left as it is. Update the program to work on it.",
+        place=place,
+    )
 
 
 def _copy_aside(file: Path, found: str) -> None:

@@ -88,6 +88,8 @@ class LessonRecord(Base):
     used: Mapped[datetime] = mapped_column(DateTime, index=True)
     archived: Mapped[bool] = mapped_column(Boolean)
     deleted: Mapped[datetime | None] = mapped_column(DateTime)
+    # Rises with every change of the content, so that one writer notices another.
+    revision: Mapped[int] = mapped_column(Integer, server_default="0", default=0)
 
 
 class StepRecord(Base):
@@ -156,10 +158,11 @@ class ChoiceRecord(Base):
 
 
 class SettingRecord(Base):
-    """One setting of the studio or the window, JSON."""
+    """One setting of a teacher's window, JSON; without an owner in a store of one's own."""
 
-    __tablename__ = "settings"
+    __tablename__ = "teacher_settings"
 
+    owner: Mapped[str] = mapped_column(String(NAME), primary_key=True)
     name: Mapped[str] = mapped_column(String(NAME), primary_key=True)
     value: Mapped[str] = mapped_column(Text)
 

@@ -14,11 +14,11 @@ leave the store as it was.
 
 from __future__ import annotations
 
-from workbench.store.finding import FindingShelf
+from workbench.store.archiving import ArchivingShelf
 from workbench.store.studio import StudioShelf
 
 
-class Shelf(FindingShelf, StudioShelf):
+class Shelf(ArchivingShelf, StudioShelf):
     """Pieces, lessons with their undo histories, versions, groups, settings, choices."""
 
     def __enter__(self) -> Shelf:

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from sqlalchemy import delete, select
+from sqlalchemy.orm import Session
 
 from workbench.fingering.types import FingeredNote
 from workbench.language.fact import Fact
@@ -23,6 +24,7 @@ from workbench.store.schema import (
     SettingRecord,
 )
 
+FORGOTTEN = "null"  # hides, for one teacher, a setting that belongs to nobody
 _BESIDE = ("id", "made", "kind", "lesson_id", "active")  # kept in columns of their own
 
 
@@ -62,20 +64,32 @@ class StudioShelf(ShelfBase):
     def setting(self, name: str, default: Any = None) -> Any:
         """A setting's value, or ``default`` where it was never set."""
         with self._reading() as session:
-            found = session.get(SettingRecord, name)
-            return (
-                default
-                if found is None
-                else read_text(found.value, say("Setting '{name}'", name=name))
-            )
+            found = self._kept_settings(session, SettingRecord.name == name)
+        return (
+            default
+            if name not in found
+            else read_text(found[name], say("Setting '{name}'", name=name))
+        )
 
     def settings(self) -> dict[str, Any]:
         """All settings."""
         with self._reading() as session:
-            return {
-                row.name: read_text(row.value, say("Setting '{name}'", name=row.name))
-                for row in session.scalars(select(SettingRecord))
-            }
+            found = self._kept_settings(session)
+        return {
+            name: read_text(value, say("Setting '{name}'", name=name))
+            for name, value in found.items()
+        }
+
+    def _kept_settings(self, session: Session, *which: Any) -> dict[str, str]:
+        """Name to value: the teacher's own, and those that were there before any had one."""
+        mine = SettingRecord.owner.in_(("", self.owner))
+        rows = session.execute(
+            select(SettingRecord.name, SettingRecord.value)
+            .where(mine, *which)
+            .order_by(SettingRecord.owner)
+        )
+        found: dict[str, str] = {name: value for name, value in rows}  # the own one comes last
+        return {name: value for name, value in found.items() if value != FORGOTTEN}
 
     def set_setting(self, name: str, value: Any) -> None:
         """Keep a setting; ``value`` is what JSON can hold, None forgets it.
@@ -85,14 +99,17 @@ class StudioShelf(ShelfBase):
         self.set_settings({name: value})
 
     def set_settings(self, values: Mapping[str, Any]) -> None:
-        """Keep several settings, all or none."""
+        """Keep several settings, all or none; in a store that may only be read, none."""
+        if self.read_only:
+            return
         texts = {name: None if v is None else as_text(v) for name, v in values.items()}
         with self._writing() as session:
             for name, value in texts.items():
-                if value is None:
+                if value is None and not self.owner:
                     session.execute(delete(SettingRecord).where(SettingRecord.name == name))
                 else:
-                    session.merge(SettingRecord(name=name, value=value))
+                    kept = FORGOTTEN if value is None else value
+                    session.merge(SettingRecord(owner=self.owner, name=name, value=kept))
 
     # Choices.
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from workbench.language.speech import mark, say
+from workbench.music.slurs import slurred
 from workbench.teaching.measure import WIDE, reach_of, reach_of_bar
 from workbench.teaching.occurrence import (
     Music,
@@ -109,17 +110,19 @@ def stretch(music: Music) -> Iterator[Occurrence]:
 
 
 def slurs(music: Music) -> Iterator[Occurrence]:
-    """Two slurred notes of one voice on one string: the left hand sounds the second."""
-    for voice in sorted({n.voice for n in music.piece.notes}):
-        line = [(s, p) for s in music.strokes for p in s.notes if p.note.voice == voice]
-        inside = False
-        for (a, here), (_, there) in pairwise(line):
-            inside = (inside and not here.note.slur_stop) or here.note.slur_start
-            same = here.hands.string is not None and here.hands.string == there.hands.string
-            if not (inside and same) or here.note.midi == there.note.midi:
-                continue
-            name = "slur-up" if there.note.midi > here.note.midi else "slur-down"
-            yield Occurrence(name, a.bar, a.onset, (here.note.id, there.note.id))
+    """Two slurred notes on one string: the left hand sounds the second. From a grace note
+    the slur is told where its main note is."""
+    joined = slurred(music.piece)
+    hands = {n.id: n for bar in music.fingering.bars for n in bar.notes}
+    struck = {p.note.id: s for s in music.strokes for p in s.notes}
+    for after, before in joined.items():
+        there, here = hands.get(after), hands.get(before)
+        if there is None or here is None or here.string is None or here.string != there.string:
+            continue
+        stroke = struck.get(before) or struck.get(after)
+        if stroke is not None:
+            name = "slur-up" if there.midi > here.midi else "slur-down"
+            yield Occurrence(name, stroke.bar, stroke.onset, (before, after))
 
 
 def high_position(music: Music) -> Iterator[Occurrence]:

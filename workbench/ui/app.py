@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import os
 import sys
 import traceback
@@ -13,6 +14,7 @@ from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
+    from workbench.store.backups import Backup
     from workbench.store.shelf import Shelf
     from workbench.ui.services import Services
     from workbench.ui.window import Window
@@ -101,14 +103,75 @@ def begin(window: Window) -> None:
             session.fill_with_demo()
 
     session.guard(open_last)
+    if session.shelf.read_only:
+        session.failed.emit(session.shelf.read_only)
+    left = session.keeper.left()
+    if left:
+        from workbench.ui.left_dialog import LeftDialog
+
+        window.show_dialog(LeftDialog(session, left, window))
 
 
 def _first_look(window: Window, with_score: bool) -> None:
     begin(window)
-    if not with_score:
+    if not with_score and window.dialog is None:
         from workbench.ui.tour import offer_tour
 
         window.session.guard(lambda: offer_tour(window))
+
+
+def open_shelf() -> tuple[Shelf | None, str]:
+    """The store, and what was done to it. Where it cannot be opened the teacher is told why,
+    and may restore a backup, begin a new one, or give up: then there is None."""
+    from workbench.store.opening import Place
+    from workbench.store.shelf import Shelf
+    from workbench.ui import look
+    from workbench.ui.trouble_dialog import TroubleDialog
+
+    said = ""
+    while True:
+        try:
+            return Shelf(), said
+        except BadInput as wrong:
+            sentence = " ".join(str(wrong).split())
+        print(sentence, file=sys.stderr)
+        look.load_fonts()
+        look.apply(look.Look())
+        place = None
+        with contextlib.suppress(BadInput):
+            place = Place()
+        dialog = TroubleDialog(sentence, place)
+        if not dialog.exec():
+            return None, said
+        said = dialog.said
+
+
+def restore_backup(window: Window, backup: Backup) -> Window:
+    """Put a backup in the store's place, and a new window on it in this one's."""
+    from workbench.store.backups import restore
+    from workbench.store.shelf import Shelf
+    from workbench.store.told import restored_words
+
+    session = window.session
+    window.keep_all()
+    session.close()
+    session.shelf.close()
+    said, wrong = "", ""
+    try:
+        said = " ".join(restored_words(restore(session.shelf.place, backup)))
+    except BadInput as fault:
+        wrong = str(fault)
+    session.lesson = None  # nothing of the old store is kept in the new one
+    place = session.shelf.place
+    new = build(Shelf(place.file or place.url.render_as_string(False)), session.services)
+    new.resize(window.size())
+    _take_over(new, instead=window)
+    new.show()
+    window.close()
+    window.deleteLater()
+    begin(new)
+    new.notice.say(wrong or said)
+    return new
 
 
 def run(argv: Sequence[str] = ()) -> int:
@@ -122,7 +185,6 @@ def run(argv: Sequence[str] = ()) -> int:
     from PySide6.QtCore import QTimer
     from PySide6.QtWidgets import QApplication
 
-    from workbench.store.shelf import Shelf
     from workbench.ui import languages
 
     # The interface gets its turn soon even while something is worked out behind it.
@@ -130,12 +192,11 @@ def run(argv: Sequence[str] = ()) -> int:
     app = QApplication.instance() or QApplication(["pluckwright", *argv])
     app.setApplicationName("Pluckwright")
     languages.speak(languages.wanted())
-    try:
-        shelf = Shelf()
-    except BadInput as wrong:
-        print(" ".join(str(wrong).split()), file=sys.stderr)
+    shelf, said = open_shelf()
+    if shelf is None:
         return 2
     window = build(shelf)
+    window.notice.say(said) if said else None
     _take_over(window)
     sys.excepthook = lambda _kind, fault, _trace: _report(fault)
     window.show()
@@ -143,6 +204,9 @@ def run(argv: Sequence[str] = ()) -> int:
     QTimer.singleShot(0, lambda: _first_look(window, bool(argv)))
     if argv:
         QTimer.singleShot(0, lambda: window.import_score(argv[0]))
+    from workbench.ui.safe_keeping import FIRST_LOOK
+
+    QTimer.singleShot(FIRST_LOOK, window, window.menus.safe.look_after)
     status = app.exec()
     sys.excepthook = sys.__excepthook__
     shelf.close()

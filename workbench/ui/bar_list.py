@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QItemSelectionModel, QModelIndex, Qt
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
 from workbench.language.speech import say
 from workbench.ui.bar_delegate import FACTS, ROW, Index
@@ -13,7 +13,7 @@ from workbench.ui.bar_facts import BarFinder
 from workbench.ui.bar_rows import FILTERS, NO_FACTS, BarRow, kept
 from workbench.ui.bar_thumbs import SHOWN, BarThumbs
 from workbench.ui.bar_view import BarView
-from workbench.ui.parts import Faint, Heading
+from workbench.ui.parts import Faint, Heading, Words, plain_tip
 from workbench.ui.session import Session
 
 KEPT = "bars.view"
@@ -55,7 +55,8 @@ class BarModel(QAbstractListModel):
             return row.title
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole):
             words = ", ".join(part for part in (row.spoken, facts.spoken) if part)
-            return f"{words}\n{row.impossible}" if row.impossible else words
+            words = f"{words}\n{row.impossible}" if row.impossible else words
+            return plain_tip(words) if role == Qt.ItemDataRole.ToolTipRole else words
         return None
 
 
@@ -84,7 +85,7 @@ class BarList(QWidget):
         self.view.setAccessibleName(say("Bars"))
         self.view.setModel(self.model)
         self.heading = Heading(say("Bars as played"))
-        self.count = QLabel()
+        self.count = Words()
         self.count.setProperty("role", "faint")
         self.nothing = Faint()
         self._lay_out()

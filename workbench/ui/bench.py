@@ -23,6 +23,7 @@ from workbench.teaching.lesson import BarNote, Lesson
 from workbench.ui.bar_rows import BarRow, bar_rows, notes_of_bar, section_letters
 from workbench.ui.grips import pinned
 from workbench.ui.jobs import Jobs
+from workbench.ui.keeper import Keeper
 from workbench.ui.selecting import Selecting
 from workbench.ui.services import Services, playing_of
 
@@ -40,6 +41,7 @@ class Bench(Selecting):
     history_changed = Signal()
     told = Signal(str)  # one sentence, good news
     failed = Signal(str)  # one sentence, what went wrong and what to do
+    conflicted = Signal()  # somebody else changed the lesson; ``conflict`` holds both
 
     def __init__(
         self, shelf: Shelf, services: Services | None = None, parent: QObject | None = None
@@ -55,6 +57,7 @@ class Bench(Selecting):
         self.before_edit: Fingering | None = None
         self.rows: tuple[BarRow, ...] = ()
         self.last_fault = ""
+        self.keeper = Keeper(self)
         self._ask_soon = QTimer(self)  # those who only pass through a bar ask nothing of it
         self._ask_soon.setSingleShot(True)
         self._ask_soon.setInterval(ASK_AFTER)
@@ -119,15 +122,15 @@ class Bench(Selecting):
     def open(self, lesson_id: str) -> bool:
         """Open a lesson of the shelf just as it was left; False where it cannot be."""
         try:
-            lesson = self.shelf.load(lesson_id)
-            view = self.shelf.view(lesson_id)
+            lesson, view, revision = self.shelf.open(lesson_id)
             playing_of(lesson)
         except BadInput as wrong:
             self.failed.emit(str(wrong))
             return False
         self._leave()
+        self.keeper.take_up(lesson, revision)
         self._show(lesson, view)
-        self.shelf.set_setting(LAST_LESSON, lesson_id)
+        self.guard(lambda: self.shelf.set_setting(LAST_LESSON, lesson_id))
         return True
 
     def open_last(self) -> bool:
@@ -157,6 +160,7 @@ class Bench(Selecting):
     def close(self) -> None:
         """Leave the bench: everything is kept, nothing runs any more."""
         self._leave()
+        self.keeper.stop()
         self.jobs.stop()
 
     def put_away(self) -> None:
@@ -197,7 +201,11 @@ class Bench(Selecting):
     # Changing.
 
     def edit(self, label: str, change: Callable[[Lesson], Lesson], *, merge: bool = False) -> bool:
-        """Change the lesson and keep it at once; False where the change was refused."""
+        """Change the lesson and keep it at once; False where the change was refused.
+
+        Where only the store refuses it, the change stands on the bench: it is written aside
+        and tried again until the store takes it.
+        """
         if self.lesson is None:
             return False
         before = self.lesson
@@ -208,8 +216,7 @@ class Bench(Selecting):
             after = replace(change(before), selected_bar=self.position)
             if replace(after, selected_bar=before.selected_bar) == before:
                 return
-            self.shelf.save(after, label, merge=merge)
-            self.lesson, done = after, True
+            self.lesson, done = self.keeper.save(after, label, merge=merge), True
 
         if not self.guard(keep):
             return False
@@ -218,33 +225,41 @@ class Bench(Selecting):
         return True
 
     def undo(self) -> None:
-        self._travel(self.shelf.undo, say("Nothing to undo."))
+        self._travel(lambda i, base: self.shelf.undo(i, base=base), say("Nothing to undo."))
 
     def redo(self) -> None:
-        self._travel(self.shelf.redo, say("Nothing to redo."))
+        self._travel(lambda i, base: self.shelf.redo(i, base=base), say("Nothing to redo."))
 
     def go_to_step(self, place: int) -> None:
         """Go to a step of the undo history, back or on."""
-        self._travel(lambda lesson: self.shelf.go_to(lesson, place), say("This step is gone."))
+        self._travel(
+            lambda i, base: self.shelf.go_to(i, place, base=base), say("This step is gone.")
+        )
 
     def go_back(self, version_id: int) -> None:
         """Make a kept version the present state; that can be undone."""
-        self._travel(lambda _: self.shelf.go_back(version_id), "")
+        self._travel(lambda _, base: self.shelf.go_back(version_id, base=base), "")
 
-    def _travel(self, step: Callable[[str], Lesson | None], nothing: str) -> None:
+    def _travel(self, step: Callable[[str, int | None], Lesson | None], nothing: str) -> None:
         if self.lesson is None:
             return
         before, found = self.lesson, None
 
         def go() -> None:
             nonlocal found
-            found = step(before.id)
+            found = self.keeper.travel(before.id, step)
 
         if not self.guard(go):
             return
         if found is None:
             self.told.emit(nothing)
             return
+        self.show_state(found)
+
+    def show_state(self, found: Lesson) -> None:
+        """Show the open lesson in another state of it."""
+        before = self.lesson
+        assert before
         # What comes back equal is the same object, so that nothing is engraved twice.
         piece = before.piece if found.piece == before.piece else found.piece
         self.lesson = replace(found, piece=piece)

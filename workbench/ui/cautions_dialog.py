@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
 from workbench.language.speech import say
 from workbench.teaching.cautions import ALWAYS, cautions
 from workbench.ui.lesson_panel import SAFETY
 from workbench.ui.look import em
-from workbench.ui.parts import Heading
+from workbench.ui.parts import Heading, Words
 from workbench.ui.session import Session
 
 
@@ -30,7 +30,7 @@ class CautionsDialog(QDialog):
         layout = QVBoxLayout(self)
         layout.addWidget(Heading(lesson.title if lesson else say("For every lesson")))
         for words in (*said, say(SAFETY)):
-            label = QLabel(words)
+            label = Words(words)
             label.setWordWrap(True)
             layout.addWidget(label)
         layout.addStretch(1)

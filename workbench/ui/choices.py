@@ -19,7 +19,7 @@ from workbench.fingering.types import Alternative, FingeredNote
 from workbench.language.speech import say
 from workbench.ui import edits
 from workbench.ui.compare_dialog import Compared, CompareDialog
-from workbench.ui.parts import Caution, Faint, Heading
+from workbench.ui.parts import Caution, Faint, Heading, plain_tip
 from workbench.ui.session import Session
 from workbench.ui.word_list import WordList
 
@@ -103,7 +103,7 @@ class Choices(QWidget):
         for at, other in enumerate(choices or (), 1):
             words = f"{at}  {told(other.reason)}\n{compared(other, hands.notes if hands else ())}"
             item = QListWidgetItem(words)
-            item.setToolTip(words)
+            item.setToolTip(plain_tip(words))
             self.list.addItem(item)
         if choices:
             self.list.setCurrentRow(0)

@@ -32,7 +32,7 @@ from workbench.ui.jobs import Progress
 from workbench.ui.look import em
 from workbench.ui.music_strip import MusicStrip
 from workbench.ui.note_figures import left_handed
-from workbench.ui.parts import Faint, Wrapped
+from workbench.ui.parts import Faint, Words, Wrapped
 from workbench.ui.session import Session
 
 FOLDER = "texts.folder"
@@ -266,6 +266,6 @@ class ExercisePane(QWidget):
 
 
 def _label(words: str, field: QWidget) -> QLabel:
-    label = QLabel(words)
+    label = Words(words)
     label.setBuddy(field)
     return label

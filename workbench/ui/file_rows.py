@@ -9,13 +9,13 @@ from PySide6.QtWidgets import (
     QFileDialog,
     QFormLayout,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QPushButton,
     QWidget,
 )
 
 from workbench.language.speech import say
+from workbench.ui.parts import Words
 
 
 def form_layout() -> QFormLayout:
@@ -28,7 +28,7 @@ def form_layout() -> QFormLayout:
 
 def add_row(form: QFormLayout, label: str, field: QWidget) -> None:
     """A field under its label, which also names it for those who do not see it."""
-    words = QLabel(label)
+    words = Words(label)
     words.setBuddy(field.path if isinstance(field, FileField) else field)
     if not isinstance(field, FileField):
         field.setAccessibleName(label.replace("&", ""))

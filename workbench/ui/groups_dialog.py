@@ -7,7 +7,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QHBoxLayout,
     QInputDialog,
-    QLabel,
     QListWidget,
     QPlainTextEdit,
     QPushButton,
@@ -18,7 +17,7 @@ from PySide6.QtWidgets import (
 from workbench.language.speech import say
 from workbench.store.rows import Group
 from workbench.ui.look import em
-from workbench.ui.parts import Faint
+from workbench.ui.parts import Faint, Words
 from workbench.ui.session import Session
 
 
@@ -57,7 +56,7 @@ class GroupsDialog(QDialog):
             (say("&Students"), self.students, 3),
         ):
             column = QVBoxLayout()
-            label = QLabel(words)
+            label = Words(words)
             label.setBuddy(part)
             column.addWidget(label)
             column.addWidget(part, 1)

@@ -21,7 +21,7 @@ START = "start"
 
 #: Every topic, with the classes of the window whose page it is.
 TOPICS: dict[str, tuple[str, ...]] = {
-    START: ("Window", "Tour"),
+    START: ("Window", "Tour", "LeftDialog", "TroubleDialog", "BackupsDialog"),
     "import": ("ImportDialog",),
     "writing": ("NewPieceDialog",),
     "instrument": ("MusicDialog", "PlayingFields"),
@@ -39,7 +39,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "shelf": ("ShelfDialog",),
     "groups": ("GroupsDialog",),
     "versions": ("VersionsDialog",),
-    "history": ("HistoryDialog",),
+    "history": ("HistoryDialog", "MeetingDialog"),
     "handout": ("HandoutDialog",),
     "print": ("PrintPreview",),
     "export": ("ExportDialog",),

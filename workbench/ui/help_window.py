@@ -6,7 +6,6 @@ from PySide6.QtCore import QSize, Qt, QUrl
 from PySide6.QtGui import QKeyEvent, QTextCursor
 from PySide6.QtWidgets import (
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QListWidget,
     QListWidgetItem,
@@ -20,6 +19,7 @@ from PySide6.QtWidgets import (
 from workbench.language.speech import say
 from workbench.ui.help_topics import START, Page, found, pages, topic_of
 from workbench.ui.look import colours, em
+from workbench.ui.parts import Words
 
 TOPIC = Qt.ItemDataRole.UserRole
 
@@ -35,14 +35,14 @@ class HelpWindow(QWidget):
         self.search = QLineEdit()
         self.search.setPlaceholderText(say("Words to find in the help"))
         self.search.setAccessibleName(say("Find in the help"))
-        label = QLabel(say("&Find"))
+        label = Words(say("&Find"))
         label.setBuddy(self.search)
         self.contents = QListWidget()
         self.contents.setAccessibleName(say("Pages of the help"))
         self.page = QTextBrowser()
         self.page.setAccessibleName(say("Page"))
         self.page.setOpenLinks(False)
-        self.none = QLabel(say("No page has these words."))
+        self.none = Words(say("No page has these words."))
         self.none.hide()
         self.close_button = QPushButton(say("C&lose"))
         top = QHBoxLayout()

@@ -7,7 +7,6 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import (
     QDialog,
     QHBoxLayout,
-    QLabel,
     QListWidget,
     QListWidgetItem,
     QPushButton,
@@ -21,7 +20,7 @@ from workbench.store.rows import History
 from workbench.teaching.strokes import bar_name
 from workbench.ui.changes_list import ChangesList
 from workbench.ui.look import colours, em
-from workbench.ui.parts import Faint
+from workbench.ui.parts import Faint, Words
 from workbench.ui.session import Session
 
 
@@ -42,9 +41,9 @@ class HistoryDialog(QDialog):
         self.go_button = QPushButton(say("&Go to this step"))
         self.go_button.setDefault(True)
         self.close_button = QPushButton(say("C&lose"))
-        steps = QLabel(say("&Steps"))
+        steps = Words(say("&Steps"))
         steps.setBuddy(self.list)
-        what = QLabel(say("What &changes there, against now"))
+        what = Words(say("What &changes there, against now"))
         what.setBuddy(self.changes)
         left, right = QWidget(), QWidget()
         for side, label, part in ((left, steps, self.list), (right, what, self.changes)):

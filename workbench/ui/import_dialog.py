@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QFormLayout,
-    QLabel,
     QListWidget,
     QListWidgetItem,
     QPushButton,
@@ -27,7 +26,7 @@ from workbench.music.model import Piece
 from workbench.store.rows import PieceRow
 from workbench.ui import edits
 from workbench.ui.look import em
-from workbench.ui.parts import Caution, Faint, Heading
+from workbench.ui.parts import Caution, Faint, Heading, Words
 from workbench.ui.playing_fields import PlayingFields
 from workbench.ui.session import Session
 
@@ -57,7 +56,7 @@ class ImportDialog(QDialog):
         self.parts.setAccessibleName(say("Parts to take"))
         self.form = QFormLayout()
         for label, field in ((say("T&une"), self.tune), (say("&Parts"), self.parts)):
-            words = QLabel(label)
+            words = Words(label)
             words.setBuddy(field)
             self.form.addRow(words, field)
         self.fields = PlayingFields(session)
@@ -134,7 +133,7 @@ class ImportDialog(QDialog):
         self._session.jobs.start(
             "read again",
             say("Reading the score"),
-            lambda _: read(path, **choice),
+            lambda progress: read(path, **choice, tick=lambda: progress(-1.0)),
             self._show,
             wrong=self._refused,
         )

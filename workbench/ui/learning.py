@@ -9,7 +9,6 @@ from PySide6.QtCore import QSize
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
-    QLabel,
     QScrollArea,
     QVBoxLayout,
     QWidget,
@@ -20,7 +19,7 @@ from workbench.language.names import decimal
 from workbench.language.speech import say
 from workbench.ui.chart_view import ChartView, form_of
 from workbench.ui.look import em
-from workbench.ui.parts import Heading
+from workbench.ui.parts import Heading, Words, plain_tip
 from workbench.ui.rows_table import RowsTable
 
 if TYPE_CHECKING:
@@ -59,7 +58,7 @@ class FitDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(say("Learnt from your choices"))
         self.setAccessibleName(say("Learnt from your choices"))
-        words = QLabel(summary(found))
+        words = Words(summary(found))
         words.setWordWrap(True)
         self.table = RowsTable(
             say("Weights that changed"),
@@ -70,7 +69,7 @@ class FitDialog(QDialog):
             ],
             lead=True,
         )
-        self.table.setToolTip(self.table.accessibleName())
+        self.table.setToolTip(plain_tip(self.table.accessibleName()))
         self.chart = ChartView()
         buttons = QDialogButtonBox()
         self.keep_button = buttons.addButton(

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
     QFrame,
-    QLabel,
     QLineEdit,
     QPushButton,
     QScrollArea,
@@ -28,7 +27,7 @@ from workbench.language.speech import mark, say
 from workbench.teaching.lesson import Lesson
 from workbench.ui import edits
 from workbench.ui.estimate_row import EstimateRow
-from workbench.ui.parts import Caution, Faint, Heading
+from workbench.ui.parts import Caution, Faint, Heading, Words
 from workbench.ui.session import Session
 
 NONE = -1  # a spin box at its special value: not given
@@ -162,7 +161,7 @@ class LessonPanel(QWidget):
         self.refresh()
 
     def _row(self, label: str, field: QWidget) -> None:
-        words = QLabel(label)
+        words = Words(label)
         words.setBuddy(field)
         field.setAccessibleName(label.replace("&", ""))
         self.form.addRow(words, field)

@@ -18,6 +18,7 @@ from workbench.ui.look import SCALES, THEMES
 from workbench.ui.music_menu import MusicMenu
 from workbench.ui.openers import PRINTS, Openers
 from workbench.ui.recent import fill_recent
+from workbench.ui.safe_keeping import SafeKeeping
 
 if TYPE_CHECKING:
     from workbench.ui.window import Window
@@ -88,6 +89,7 @@ class Menus(Openers):
         self._add(
             menu, say("Compare versio&ns …"), self.compare_versions, "Ctrl+Shift+V", lesson=True
         )
+        self._safe_menu(menu.addMenu(say("Sa&fe keeping")))
         self.versions = menu.addMenu(say("Go &back to a version"))
         self.versions.aboutToShow.connect(self._list_versions)
         menu.addSeparator()
@@ -104,6 +106,16 @@ class Menus(Openers):
         self._add(menu, say("&Read the script"), teaching.read, "F5", lesson=True)
         menu.addSeparator()
         self._add(menu, say("&Quit"), self._window.close, "Ctrl+Q")
+
+    def _safe_menu(self, menu: QMenu) -> None:
+        safe = self.safe = SafeKeeping(self._window)
+        menu.setToolTipsVisible(True)
+        self._add(menu, say("&Backups …"), safe.backups)
+        self._add(menu, say("Save all in an &archive …"), safe.save_archive)
+        self._add(menu, say("&Take in an archive …"), safe.open_archive)
+        menu.addSeparator()
+        self._add(menu, say("&Empty the bin …"), safe.empty_bin)
+        self._add(menu, say("&Forget a student …"), safe.erase_student)
 
     def _edit_menu(self) -> None:
         session, window = self._session, self._window

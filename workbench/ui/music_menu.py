@@ -8,12 +8,13 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QLabel, QMenu
+from PySide6.QtWidgets import QMenu
 
 from workbench.language.speech import say
 from workbench.ui.music_commands import MusicHand
 from workbench.ui.music_marks import SIGNS, MusicMarks
 from workbench.ui.music_writer import MusicWriter
+from workbench.ui.parts import Words
 
 if TYPE_CHECKING:
     from workbench.ui.window import Window
@@ -32,7 +33,7 @@ class MusicMenu(QObject):
         self.hand = MusicHand(session, self)
         self.marks = MusicMarks(session, self.hand, window)
         self.writer = MusicWriter(session, self.hand, window.score, self._pop_up)
-        self.next = QLabel()
+        self.next = Words()
         self.next.setAccessibleName(say("Where the next note goes, and what it will be"))
         window.statusBar().insertPermanentWidget(0, self.next)
         self.next.hide()

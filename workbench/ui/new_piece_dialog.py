@@ -7,7 +7,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QFormLayout,
-    QLabel,
     QLineEdit,
     QSpinBox,
     QVBoxLayout,
@@ -25,7 +24,7 @@ from workbench.teaching.lesson import Lesson
 from workbench.ui.edits import fresh_id
 from workbench.ui.look import em
 from workbench.ui.music_marks import METERS, PICKUPS, key_names
-from workbench.ui.parts import Caution
+from workbench.ui.parts import Caution, Words
 from workbench.ui.session import Session
 
 
@@ -64,7 +63,7 @@ class NewPieceDialog(QDialog):
             (say("Ti&me"), self.meter), (say("Quarter notes a mi&nute"), self.tempo),
             (say("&Bars"), self.bars), (say("&Pickup"), self.pickup),
         ):  # fmt: skip
-            words_of = QLabel(label)
+            words_of = Words(label)
             words_of.setBuddy(field)
             field.setAccessibleName(label.replace("&", ""))
             form.addRow(words_of, field)

@@ -21,7 +21,7 @@ from workbench.music.errors import BadInput
 from workbench.teaching.grip_words import Frets, grip_from_text, grip_text
 from workbench.ui.look import em
 from workbench.ui.note_figures import GripBox, current_grip, left_handed
-from workbench.ui.parts import Caution, Faint
+from workbench.ui.parts import Caution, Faint, Words
 from workbench.ui.session import Session
 
 ID = Qt.ItemDataRole.UserRole
@@ -47,7 +47,7 @@ class Asking(QDialog):
 
     def field(self, words: str, part: QWidget) -> QLabel:
         """A label whose key leads to a field."""
-        label = QLabel(words)
+        label = Words(words)
         label.setBuddy(part)
         part.setAccessibleName(words.replace("&", ""))
         return label

@@ -15,6 +15,7 @@ from workbench.language.speech import say
 from workbench.teaching.grip_words import Frets, grip_text
 from workbench.ui.grips import moment_of
 from workbench.ui.look import colours, em
+from workbench.ui.parts import plain_tip
 
 LEAST_ROWS = 4  # frets that a box shows
 Rejected = tuple[tuple[str, int, int, int], ...]
@@ -78,7 +79,7 @@ class GripBox(QWidget):
         """Show another grip, or none."""
         self.grip = grip
         self.setAccessibleName(say("Picture of the grip {grip}", grip=grip_text(grip or ())))
-        self.setToolTip(self.accessibleName() if grip else "")
+        self.setToolTip(plain_tip(self.accessibleName()) if grip else "")
         self.updateGeometry()
         self.update()
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from functools import partial
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
@@ -45,6 +46,7 @@ class NotePanel(QWidget):
         self._session = session
         self._shown: BarNote | None = None  # as the editor was filled
         self._filling = False
+        self._typing: tuple[str, str] = ("", "")  # note id and step that further keys belong to
         self.bars: tuple[int, ...] = ()  # rows selected in the bar list, for a new note
         self.dialog: QDialog | None = None  # the one that is open
         self.heading = Heading(say("Teaching notes"))
@@ -66,7 +68,8 @@ class NotePanel(QWidget):
         self.add_button.clicked.connect(self.new_note)
         self.delete_button.clicked.connect(self.delete)
         self.list.currentItemChanged.connect(self._chosen)
-        self.words.left.connect(self.commit)
+        self.words.left.connect(self._turned_away)
+        self.words.paused.connect(self.commit)
         self.strong.clicked.connect(lambda: self._mark(STRONG))
         self.emphasis.clicked.connect(lambda: self._mark(EMPHASIS))
         self.scope.changed.connect(self.commit)
@@ -127,8 +130,14 @@ class NotePanel(QWidget):
         self.refresh()
 
     def _moved(self) -> None:
-        self.commit()
-        self.refresh()
+        if self._turned_away():  # else what could not be kept stays where it was typed
+            self.refresh()
+
+    def _turned_away(self) -> bool:
+        """Keep what is written; what is typed after this is a step of its own."""
+        kept = self.commit()
+        self._typing = ("", "")
+        return kept
 
     def refresh(self) -> None:
         """Show the notes of the selected bar; the one being written stays selected."""
@@ -178,7 +187,8 @@ class NotePanel(QWidget):
     def _chosen(self, item: QListWidgetItem | None, _before: object) -> None:
         if self._filling or item is None:
             return
-        self.commit()
+        if not self._turned_away():
+            return
         note = next((n for n in self._session.bar_notes if n.id == item.data(ID)), None)
         self._fill(note)
 
@@ -199,7 +209,8 @@ class NotePanel(QWidget):
         index = self._session.bar_index
         if index < 0:
             return
-        self.commit()
+        if not self._turned_away():
+            return
         bars = self._session.note_bars  # notes in several bars mean all of these
         if len(bars) < 2:
             bars = self.bars if index in self.bars else (index,)
@@ -223,12 +234,19 @@ class NotePanel(QWidget):
         written = None if self._filling else self.written()
         if written is None or not written.text or written == self._shown:
             return True  # an empty new note is no note; an emptied one stays until deleted
-        return self._keep(written, say("Write a note") if self._is_new else say("Change a note"))
+        label = say("Write a note") if self._is_new else say("Change a note")
+        goes_on = self._typing[0] == written.id
+        label = self._typing[1] if goes_on else label
+        if self._keep(written, label, merge=goes_on):
+            self._typing = (written.id, label)
+            return True
+        return False
 
-    def _keep(self, written: BarNote, label: str) -> bool:
+    def _keep(self, written: BarNote, label: str, *, merge: bool = False) -> bool:
         before = self._shown
         self._shown = written
-        if self._session.edit(label, lambda lesson: edits.put_note(lesson, written)):
+        change = partial(edits.put_note, note=written)
+        if self._session.edit(label, change, merge=merge):
             return True
         self._shown = before
         return False

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QBoxLayout,
     QComboBox,
     QHBoxLayout,
-    QLabel,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -22,6 +21,7 @@ from workbench.music.model import Bar, Note, Piece
 from workbench.teaching.lesson import NOTE_KINDS, SCOPES, BarNote
 from workbench.teaching.strokes import as_first_word, beat_number
 from workbench.ui.bar_rows import section_letters
+from workbench.ui.parts import Words, plain_tip
 from workbench.ui.session import Session
 
 NOTE, BAR, BARS, SECTION = range(4)
@@ -202,7 +202,7 @@ class NoteScope(QWidget):
 def _box(name: str) -> QComboBox:
     box = QComboBox()
     box.setAccessibleName(name)
-    box.setToolTip(name)
+    box.setToolTip(plain_tip(name))
     box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
     box.setMinimumContentsLength(3)
     return box
@@ -213,7 +213,7 @@ def _row(parts: Any) -> QWidget:
     layout = QHBoxLayout(row)
     layout.setContentsMargins(0, 0, 0, 0)
     for words, box in parts:
-        label = QLabel(words)
+        label = Words(words)
         label.setBuddy(box)
         layout.addWidget(label)
         layout.addWidget(box, 1)

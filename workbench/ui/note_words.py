@@ -5,10 +5,21 @@ from __future__ import annotations
 import html
 from collections.abc import Iterable
 
-from PySide6.QtCore import QEvent, QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import (
+    QEvent,
+    QMimeData,
+    QModelIndex,
+    QPersistentModelIndex,
+    QRectF,
+    QSize,
+    Qt,
+    QTimer,
+    Signal,
+)
 from PySide6.QtGui import (
     QColor,
     QFocusEvent,
+    QInputMethodEvent,
     QKeyEvent,
     QPainter,
     QPalette,
@@ -30,7 +41,9 @@ from workbench.language.speech import say
 from workbench.teaching.formatting import as_html, plain
 from workbench.teaching.lesson import BarNote
 from workbench.ui.look import em
+from workbench.ui.parts import plain_tip
 
+PAUSE = 1500  # milliseconds
 ID = Qt.ItemDataRole.UserRole
 RICH = Qt.ItemDataRole.UserRole + 1
 STRONG, EMPHASIS = "**", "*"
@@ -42,6 +55,7 @@ class NoteWords(QPlainTextEdit):
     selected as **strong** and *emphasis*, or take the marks away."""
 
     left = Signal()
+    paused = Signal()  # a moment after the last key
 
     def __init__(self) -> None:
         super().__init__()
@@ -49,6 +63,10 @@ class NoteWords(QPlainTextEdit):
         self.setAccessibleName(say("Words of the note"))
         self.setPlaceholderText(say("What should the student know, feel or listen for here?"))
         self.setMinimumHeight(em(self, 3))
+        self._pause = QTimer(self)
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(PAUSE)
+        self._pause.timeout.connect(self.paused)
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         super().focusOutEvent(event)
@@ -71,6 +89,15 @@ class NoteWords(QPlainTextEdit):
             self.mark(_marks(event))
         else:
             super().keyPressEvent(event)
+        self._pause.start()
+
+    def inputMethodEvent(self, event: QInputMethodEvent) -> None:
+        super().inputMethodEvent(event)
+        self._pause.start()
+
+    def insertFromMimeData(self, source: QMimeData) -> None:
+        super().insertFromMimeData(source)
+        self._pause.start()
 
     def mark(self, sign: str) -> None:
         """Put the sign around what is selected (around the word without a selection), or
@@ -134,7 +161,7 @@ class NoteList(QListWidget):
                 rich += f"<br><i>{html.escape(added)}</i>"
             item.setData(ID, note.id)
             item.setData(RICH, rich)
-            item.setToolTip(plain(note.text))
+            item.setToolTip(plain_tip(plain(note.text)))
             self.addItem(item)
 
     def resizeEvent(self, event: object) -> None:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QFileDialog, QInputDialog
 
 from workbench.language.speech import mark, say
-from workbench.ui.services import SCORE_FILES
+from workbench.ui.services import SCORE_FILES, expect_a_score
 
 if TYPE_CHECKING:
     from workbench.ui.window import Window
@@ -30,6 +30,7 @@ class Openers:
         """Ask for a file, then import it."""
         session = self._session
         folder = str(session.shelf.setting(LAST_FOLDER) or Path.home())
+        expect_a_score()
         path, _ = QFileDialog.getOpenFileName(
             self._window, say("Import a score"), folder,
             f"{say(SCORE_FILES)};;{say('All files (*)')}",

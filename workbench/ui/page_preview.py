@@ -8,7 +8,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QImage, QKeySequence, QPixmap
 from PySide6.QtWidgets import (
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QScrollArea,
     QVBoxLayout,
@@ -17,6 +16,7 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import say
 from workbench.ui.look import em
+from workbench.ui.parts import Words
 
 ZOOMS = (0.5, 3.0)
 
@@ -29,7 +29,7 @@ class PagePreview(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.count, self.number, self.zoom = 0, 0, 1.0
-        self.page = QLabel(say("Laying out the pages …"))
+        self.page = Words(say("Laying out the pages …"))
         self.page.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.page.setWordWrap(True)
         self.area = QScrollArea()
@@ -38,7 +38,7 @@ class PagePreview(QWidget):
         self.area.setAccessibleName(say("Preview"))
         self.back, self.on = QPushButton("‹"), QPushButton("›")
         self.smaller, self.larger = QPushButton("−"), QPushButton("+")
-        self.where = QLabel()
+        self.where = Words()
         row = QHBoxLayout()
         for button, name, key, does in (
             (self.back, say("Previous page"), "PgUp", lambda: self.turn(-1)),

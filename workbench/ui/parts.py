@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import html
+
 from PySide6.QtCore import QEvent, QRect, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QSizePolicy, QWidget
@@ -11,7 +13,23 @@ from workbench.ui.look import colours, em
 from workbench.ui.marks import draw_mark
 
 
-class Heading(QLabel):
+def plain_tip(text: str) -> str:
+    """A tooltip that shows the text as it stands, whatever it looks like."""
+    if "<" not in text:
+        return text
+    return f"<span>{html.escape(text)}</span>".replace("\n", "<br>")
+
+
+class Words(QLabel):
+    """Words shown as they stand: a title is never taken for a document with pictures."""
+
+    def __init__(self, text: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setText(text)
+
+
+class Heading(Words):
     """The name of a part of the window."""
 
     def __init__(self, text: str, parent: QWidget | None = None) -> None:

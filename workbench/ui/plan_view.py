@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QGridLayout,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QSpinBox,
     QSplitter,
@@ -32,7 +31,7 @@ from workbench.ui.chart_view import ChartBox, form_of
 from workbench.ui.findings import Findings
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
-from workbench.ui.parts import Caution, Faint, Heading, Scrolled
+from workbench.ui.parts import Caution, Faint, Heading, Scrolled, Words
 from workbench.ui.plan_table import PlanTable
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
@@ -106,7 +105,7 @@ class PlanView(ChartPage):
             (say("&From day"), self.first), (say("&Student's grade"), self.student),
         )  # fmt: skip
         for at, (label, field) in enumerate(named):
-            words = QLabel(label)
+            words = Words(label)
             words.setBuddy(field)
             row, column = divmod(at, 2)
             fields.addWidget(words, row, 2 * column)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QFormLayout, QLabel, QLineEdit, QSpinBox, QWidget
+from PySide6.QtWidgets import QComboBox, QFormLayout, QLineEdit, QSpinBox, QWidget
 
 from workbench.instrument.model import Instrument
 from workbench.instrument.table import HANDS, INSTRUMENTS
@@ -15,7 +15,7 @@ from workbench.language.names import key_words
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.ui.parts import Faint
+from workbench.ui.parts import Faint, Words
 from workbench.ui.session import Session
 
 OWN = "custom"
@@ -60,7 +60,7 @@ class PlayingFields(QWidget):
             (say("C&apo at fret"), self.capo),
             (say("&Hand"), self.hand), (say("&Key"), self.key),
         ):  # fmt: skip
-            words = QLabel(label)
+            words = Words(label)
             words.setBuddy(field)
             field.setAccessibleName(label.replace("&", ""))
             form.addRow(words, field)

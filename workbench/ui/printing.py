@@ -18,7 +18,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QGraphicsView,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QVBoxLayout,
     QWidget,
@@ -35,7 +34,7 @@ from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
-from workbench.ui.parts import Caution, Faint
+from workbench.ui.parts import Caution, Faint, Words
 from workbench.ui.services import engraving_in_this_thread
 from workbench.ui.session import Session
 
@@ -180,7 +179,7 @@ class PrintPreview(QDialog):
     def _lay_out(self) -> None:
         top, bottom = QHBoxLayout(), QHBoxLayout()
         for words, box in ((say("&Made"), self.audience), (say("Pap&er"), self.paper)):
-            label = QLabel(words)
+            label = Words(words)
             label.setBuddy(box)
             box.setAccessibleName(words.replace("&", ""))
             top.addWidget(label)

@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QBoxLayout,
     QFrame,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QScrollArea,
     QSizePolicy,
@@ -32,7 +31,7 @@ from workbench.teaching.strokes import as_first_word
 from workbench.ui.grip_neck import GripNeck, frets_for
 from workbench.ui.look import DARK, LIGHT, Colours, colours, em, palette
 from workbench.ui.music_strip import MusicStrip
-from workbench.ui.parts import Wrapped
+from workbench.ui.parts import Words, Wrapped
 from workbench.ui.reading_keys import KEPT as KEPT_KEYS
 from workbench.ui.reading_keys import PedalDialog, PedalKeys
 from workbench.ui.session import Session
@@ -68,10 +67,10 @@ class ReadingView(QWidget):
         self.keys = PedalKeys(session.shelf.setting(KEPT_KEYS, {}))
         self.dialog: PedalDialog | None = None
         self.music = MusicStrip(session, "reading bar")
-        self.bar = QLabel()
-        self.when = QLabel()
+        self.bar = Words()
+        self.when = Words()
         self.here = GripNeck(instrument, mirrored)
-        self.coming = QLabel()
+        self.coming = Words()
         self.there = GripNeck(instrument, mirrored)
         self.words = [_Words(cue, self) for cue in script.cues]
         self.area = QScrollArea()

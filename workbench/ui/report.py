@@ -13,6 +13,7 @@ from PySide6.QtCore import qVersion
 
 from workbench import __version__
 from workbench.language import speech
+from workbench.music.files import write_private
 from workbench.store.location import log_folder
 
 if TYPE_CHECKING:
@@ -52,7 +53,7 @@ def keep_report(session: Session) -> str:
         folder = log_folder()
         folder.mkdir(parents=True, exist_ok=True)
         path = folder / LOG
-        path.write_text(report_text(session), encoding="utf-8")
+        write_private(path, report_text(session).encode("utf-8", "backslashreplace"))
     except OSError:
         return ""
     return str(path)

@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QFileDialog,
     QHBoxLayout,
-    QLabel,
     QPlainTextEdit,
     QPushButton,
     QVBoxLayout,
@@ -20,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import say
 from workbench.ui.look import em
-from workbench.ui.parts import Caution, Faint, Wrapped
+from workbench.ui.parts import Caution, Faint, Words, Wrapped
 from workbench.ui.report import report_text
 from workbench.ui.session import Session
 
@@ -39,7 +38,7 @@ class ReportDialog(QDialog):
         self.text.setTabChangesFocus(True)
         self.text.setLineWrapMode(QPlainTextEdit.LineWrapMode.NoWrap)
         self.text.setAccessibleName(say("The report"))
-        label = QLabel(say("The &report"))
+        label = Words(say("The &report"))
         label.setBuddy(self.text)
         self.problem = Caution()
         self.status = Faint()

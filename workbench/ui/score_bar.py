@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QSizePolicy, QToolBar, QWidget
 
 from workbench.language.speech import mark, say
 from workbench.ui.look import colours, em
+from workbench.ui.parts import plain_tip
 
 #: Inks of the second voice, the third and the fourth, on light and on dark ground.
 VOICE_INKS = {
@@ -108,7 +109,7 @@ class VoiceLegend(QWidget):
         self.voices = min(voices, MOST_INKS) if inks and voices > 1 else 0
         words = [self._words(at) for at in range(self.voices)]
         self.setAccessibleName(say("Voices: {list}", list="; ".join(words)) if words else "")
-        self.setToolTip("\n".join(words))
+        self.setToolTip(plain_tip("\n".join(words)))
         self.setFixedWidth(em(self, 0.8) + self.voices * em(self, 2.3) if words else 0)
         self.update()
 

@@ -57,9 +57,16 @@ def _solver(
 
 
 def _read(path: str, **choice: Any) -> Piece:
-    from workbench.music.reading import read_score
+    from workbench.music.apart import read_apart
 
-    return read_score(Path(path), **choice)
+    return read_apart(Path(path), **choice)
+
+
+def expect_a_score() -> None:
+    """Make ready for a score that the teacher is about to choose."""
+    from workbench.music.apart import warm
+
+    warm()
 
 
 def _arrange(piece: Piece, instrument: Instrument, **choice: Any) -> Any:

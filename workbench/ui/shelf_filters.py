@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QGridLayout,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QPushButton,
     QToolButton,
@@ -23,6 +22,7 @@ from workbench.language.names import key_words
 from workbench.language.speech import mark, say
 from workbench.store.shelf import Shelf
 from workbench.ui.look import em
+from workbench.ui.parts import Words
 from workbench.ui.shelf_model import instrument_name, named, technique_name
 
 PLACES = (mark("On the shelf"), mark("In the archive"), mark("In the bin"))
@@ -85,7 +85,7 @@ class ShelfFilters(QWidget):
 
     def _lay_out(self) -> None:
         top = QHBoxLayout()
-        find = QLabel(say("&Find"))
+        find = Words(say("&Find"))
         find.setBuddy(self.search)
         top.addWidget(find)
         top.addWidget(self.search, 1)

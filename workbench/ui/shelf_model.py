@@ -17,6 +17,7 @@ from workbench.store.documents import fold
 from workbench.store.rows import LessonRow, PieceRow
 from workbench.teaching.techniques import technique
 from workbench.ui.look import em
+from workbench.ui.parts import plain_tip
 
 FIRST = 11  # the least width of the first column, in line heights
 Index = QModelIndex | QPersistentModelIndex
@@ -102,7 +103,9 @@ class RowsModel(QAbstractTableModel):
         wanted = (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole)
         if not index.isValid() or role not in wanted:
             return None
-        return self._columns[index.column()][1](self.rows[index.row()])
+        words = self._columns[index.column()][1](self.rows[index.row()])
+        tip = role == Qt.ItemDataRole.ToolTipRole and isinstance(words, str)
+        return plain_tip(words) if tip else words
 
     def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
@@ -173,5 +176,5 @@ class RowsView(QTableView):
 def named(part: QWidget, name: str) -> QWidget:
     """Give a control its name to be read out, and the same to be shown."""
     part.setAccessibleName(name)
-    part.setToolTip(name)
+    part.setToolTip(plain_tip(name))
     return part

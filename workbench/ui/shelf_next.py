@@ -9,7 +9,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
-    QLabel,
     QListWidgetItem,
     QPushButton,
     QVBoxLayout,
@@ -21,7 +20,7 @@ from workbench.teaching.lesson import Lesson
 from workbench.teaching.seen import Move, Pair, Suggestion, pairs, teach_next
 from workbench.ui.findings import LANE, Findings
 from workbench.ui.jobs import Progress
-from workbench.ui.parts import Faint
+from workbench.ui.parts import Faint, Words
 from workbench.ui.services import playing_of
 from workbench.ui.session import Session
 from workbench.ui.word_list import WordList
@@ -64,7 +63,7 @@ class ShelfNext(QWidget):
         self.finger_button.setToolTip(
             say("Work out the fingering of every lesson that has none yet, then compare again")
         )
-        label = QLabel(say("&For whom"))
+        label = Words(say("&For whom"))
         label.setBuddy(self.who)
         top, bottom = QHBoxLayout(), QHBoxLayout()
         top.addWidget(label)

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QTimer, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from workbench.language.speech import count, say
 from workbench.store.rows import PieceRow
-from workbench.ui.parts import Faint
+from workbench.ui.parts import Faint, Words
 from workbench.ui.session import Session
 from workbench.ui.shelf_filters import AFTER
 from workbench.ui.shelf_lessons import LANE
@@ -53,7 +53,7 @@ class ShelfPieces(QWidget):
 
     def _lay_out(self) -> None:
         top, said, bottom = QHBoxLayout(), QHBoxLayout(), QHBoxLayout()
-        find = QLabel(say("&Find"))
+        find = Words(say("&Find"))
         find.setBuddy(self.search)
         top.addWidget(find)
         top.addWidget(self.search, 1)

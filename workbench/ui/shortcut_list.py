@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QDialogButtonBox,
     QHBoxLayout,
     QHeaderView,
-    QLabel,
     QLineEdit,
     QMenu,
     QMenuBar,
@@ -24,6 +23,7 @@ from workbench.language.speech import mark, say
 from workbench.ui.look import em
 from workbench.ui.music_keys import WRITING_KEYS
 from workbench.ui.note_keys import NOTE_KEYS
+from workbench.ui.parts import Words
 from workbench.ui.rows_table import RowsTable
 
 Row = tuple[str, str, str]  # keys, what they do, where
@@ -108,7 +108,7 @@ class ShortcutList(QDialog):
         self.search.setAccessibleName(say("Find a key or what it does"))
         self.search.setPlaceholderText(say("A key, or what it does"))
         self.search.textChanged.connect(self._narrow)
-        find = QLabel(say("&Find"))
+        find = Words(say("&Find"))
         find.setBuddy(self.search)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         buttons.rejected.connect(self.reject)

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import (
     QDialogButtonBox,
     QDoubleSpinBox,
     QFormLayout,
-    QLabel,
     QVBoxLayout,
     QWidget,
 )
@@ -17,7 +16,7 @@ from workbench.instrument.table import hand as find_hand
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.ui.lesson_panel import SAFETY
-from workbench.ui.parts import Caution
+from workbench.ui.parts import Caution, Words
 
 SPANS = (
     (mark("Fingers 1 and 2"), 15, 120),
@@ -33,7 +32,7 @@ class SpansDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(say("Measured hand"))
         self.setAccessibleName(say("Measured hand"))
-        words = QLabel(
+        words = Words(
             say(
                 "Lay the left hand on a ruler as on the fretboard, spread in comfort, and measure "
                 "from finger tip to finger tip."

@@ -9,7 +9,6 @@ from PySide6.QtCore import QEvent, QModelIndex, QPersistentModelIndex, Qt, QTime
 from PySide6.QtGui import QHideEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QLabel,
     QStackedLayout,
     QStyle,
     QStyledItemDelegate,
@@ -26,6 +25,7 @@ from workbench.ui.chart_view import STEP
 from workbench.ui.findings import LANE, Findings
 from workbench.ui.jobs import Progress
 from workbench.ui.look import em
+from workbench.ui.parts import Words
 from workbench.ui.session import Session
 
 # Put together once: long tables have thousands of cells.
@@ -51,7 +51,7 @@ class TeachingPage(QWidget):
         self._kind = kind
         self._stale = True
         self.body = QWidget()
-        self.sentence = QLabel()
+        self.sentence = Words()
         self.sentence.setWordWrap(True)
         self.sentence.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.sentence.setMargin(em(self, 1))

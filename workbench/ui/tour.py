@@ -9,11 +9,11 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QSize, Qt, SignalInstance
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from workbench.language.speech import mark, say
 from workbench.ui.look import colours, em
-from workbench.ui.parts import Faint, Heading
+from workbench.ui.parts import Faint, Heading, Words
 
 if TYPE_CHECKING:
     from workbench.ui.window import Window
@@ -139,7 +139,7 @@ class Tour(QWidget):
         self.setAutoFillBackground(True)
         self.frame = _Frame(window)
         self.title = Heading("")
-        self.words = QLabel()
+        self.words = Words()
         self.words.setWordWrap(True)
         self.state = Faint()
         self.back_button = QPushButton(say("&Back"))

@@ -8,7 +8,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QHBoxLayout,
     QInputDialog,
-    QLabel,
     QListWidget,
     QPushButton,
     QSplitter,
@@ -21,7 +20,7 @@ from workbench.store.rows import Version
 from workbench.teaching.lesson import Lesson
 from workbench.ui.changes_list import ChangesList
 from workbench.ui.look import em
-from workbench.ui.parts import Faint
+from workbench.ui.parts import Faint, Words
 from workbench.ui.session import Session
 
 NOW = None  # the lesson as it is, among the versions
@@ -61,13 +60,13 @@ class VersionsDialog(QDialog):
     def _lay_out(self) -> None:
         left, right = QWidget(), QWidget()
         column = QVBoxLayout(left)
-        label = QLabel(say("&Versions"))
+        label = Words(say("&Versions"))
         label.setBuddy(self.list)
         column.addWidget(label)
         column.addWidget(self.list, 1)
         beside = QVBoxLayout(right)
         row = QHBoxLayout()
-        label = QLabel(say("&What changed up to"))
+        label = Words(say("&What changed up to"))
         label.setBuddy(self.other)
         row.addWidget(label)
         row.addWidget(self.other, 1)

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QPushButton,
     QScrollArea,
@@ -28,7 +27,7 @@ from workbench.teaching.lesson import NOTE_KINDS, BarNote
 from workbench.teaching.strokes import beat_number
 from workbench.ui import edits
 from workbench.ui.look import em
-from workbench.ui.parts import Caution, Faint, Heading, Wrapped
+from workbench.ui.parts import Caution, Faint, Heading, Words, Wrapped, plain_tip
 from workbench.ui.rows_table import RowsTable
 from workbench.ui.session import Session
 from workbench.ui.why_table import EntryTable
@@ -84,7 +83,7 @@ class WhyNotDialog(QDialog):
         self.pin_button.setToolTip(say("Hold the bar to what is typed; undo takes it back"))
         self.note_box = QComboBox()
         self.note_box.setAccessibleName(say("Teaching note that it is attached to"))
-        self.note_box.setToolTip(self.note_box.accessibleName())
+        self.note_box.setToolTip(plain_tip(self.note_box.accessibleName()))
         self.reject_button = QPushButton(say("Write down why &not"))
         self.reject_button.setToolTip(
             say("Attach it to a teaching note as the fingering not taken, with the reason")
@@ -107,7 +106,7 @@ class WhyNotDialog(QDialog):
         self._show()
 
     def _lay_out(self) -> None:
-        label = QLabel(say("&Figures"))
+        label = Words(say("&Figures"))
         label.setBuddy(self.figures)
         line = QHBoxLayout()
         line.addWidget(label)

@@ -25,6 +25,7 @@ from workbench.instrument.model import Instrument
 from workbench.language.names import pitch_words
 from workbench.language.speech import say
 from workbench.music.model import Note
+from workbench.ui.parts import plain_tip
 
 STRING, FRET, LEFT, RIGHT = 3, 4, 5, 6  # the columns that are typed into
 FIELDS = {STRING: "string", FRET: "fret", LEFT: "left", RIGHT: "right"}
@@ -78,7 +79,7 @@ class EntryTable(QTableWidget):
             for column in FIELDS:
                 item = QTableWidgetItem("")
                 item.setTextAlignment(Qt.AlignmentFlag.AlignCenter)
-                item.setToolTip(self._tip(note, column))
+                item.setToolTip(plain_tip(self._tip(note, column)))
                 self.setItem(row, column, item)
         self.itemChanged.connect(self._typed)
         if notes:

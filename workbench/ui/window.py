@@ -16,7 +16,6 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import (
     QApplication,
     QDialog,
-    QLabel,
     QMainWindow,
     QProgressBar,
     QPushButton,
@@ -30,7 +29,7 @@ from workbench.fingering.telling import words as told
 from workbench.language.names import key_words
 from workbench.language.speech import say
 from workbench.music.model import Piece
-from workbench.ui import layout, look
+from workbench.ui import layout, leaving, look
 from workbench.ui.bar_list import BarList
 from workbench.ui.choices import Choices
 from workbench.ui.legend import Legend
@@ -40,8 +39,9 @@ from workbench.ui.menus import Menus
 from workbench.ui.neck import NeckView
 from workbench.ui.note_panel import NotePanel
 from workbench.ui.notice import Notice
-from workbench.ui.parts import Faint, Heading
+from workbench.ui.parts import Faint, Heading, Words
 from workbench.ui.score_view import ScoreView
+from workbench.ui.services import expect_a_score
 from workbench.ui.session import Session
 from workbench.ui.teaching_tabs import TeachingTabs
 
@@ -59,6 +59,7 @@ class Window(QMainWindow):
         self.dialog: Any = None  # the one that is open
         self.tour: Any = None  # while it is taken
         self._told_fault = ""
+        self.warned = False  # that something is not saved
         self.setWindowTitle("Pluckwright")
         self.setAcceptDrops(True)
         session.setParent(self)
@@ -84,6 +85,7 @@ class Window(QMainWindow):
         session.selected.connect(self._tell_moment)
         session.fingered.connect(self._tell_moment)
         session.failed.connect(self._failed)
+        session.conflicted.connect(lambda: leaving.choose_state(self))
         self.notice.report_button.clicked.connect(self.menus.show_report)
         session.told.connect(lambda words: self.statusBar().showMessage(words, 12_000))
         session.jobs.busy.connect(self._busy)
@@ -163,7 +165,7 @@ class Window(QMainWindow):
         self.across.setSizes([left, wide - left - right, right])
 
     def _make_status(self) -> None:
-        self.working = QLabel()
+        self.working = Words()
         self.progress = QProgressBar()
         self.progress.setAccessibleName(say("Progress"))
         self.progress.setMaximumWidth(em(self, 9))
@@ -314,7 +316,10 @@ class Window(QMainWindow):
 
             self.show_dialog(ImportDialog(self.session, path, piece, self))
 
-        self.session.jobs.start("read", say("Reading the score"), lambda _: read(path), arrived)
+        self.session.jobs.start(
+            "read", say("Reading the score"),
+            lambda progress: read(path, tick=lambda: progress(-1.0)), arrived,
+        )  # fmt: skip
 
     def show_dialog(self, dialog: Any) -> None:
         """Open a dialog without stopping the rest of the program."""
@@ -343,6 +348,7 @@ class Window(QMainWindow):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):
+            expect_a_score()
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
@@ -382,6 +388,9 @@ class Window(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         """Keep what is half written, then go."""
         self.keep_all()
+        if not leaving.all_kept(self):
+            event.ignore()
+            return
         self.hide()  # what still runs may take a moment to stop
         self.session.close()
         event.accept()
