@@ -939,6 +939,11 @@
         <translation>„{title}“ hat keine Töne zum Lernen; lesen Sie Noten ein, die Töne enthalten.</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>'{title}' has no notes, so no key suits it better than another.</source>
+        <translation>„{title}“ hat keine Noten, darum liegt keine Tonart besser als eine andere.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/grip_sheet.py"/>
         <source>'{title}' has {n} grips, more than one page can show readably; print the handout, which shows the new and hard ones.</source>
         <translation>„{title}“ hat {n} Griffe, mehr, als eine Seite lesbar zeigen kann; drucken Sie das Arbeitsblatt, das die neuen und schweren zeigt.</translation>
@@ -968,6 +973,11 @@
         <location filename="../../workbench/handout/products.py"/>
         <source>'{what}' cannot be printed; choose one of {known}.</source>
         <translation>„{what}“ kann nicht gedruckt werden; wählen Sie eines von {known}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>'{word}' is no way to arrange; choose one of {known}.</source>
+        <translation>„{word}“ ist keine Art zu bearbeiten; möglich sind {known}.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/sound.py"/>
@@ -1399,11 +1409,6 @@
         <translation>A bis G</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>About {notes} cannot be reached by this hand.</source>
-        <translation>Etwa {notes} sind für diese Hand nicht erreichbar.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>About {n} minute in all.</source>
         <translation>Insgesamt etwa {n} Minute.</translation>
@@ -1592,6 +1597,11 @@
         <translation>Wie eingegeben</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>As written the piece does not lie on this instrument; it is moved {way}, to {key}.</source>
+        <translation>Wie notiert liegt das Stück nicht auf diesem Instrument; es wird verschoben: {way}, nach {key}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>At the joins</source>
         <translation>An den Übergängen</translation>
@@ -1697,7 +1707,7 @@
         <translation>Takt {bar} gewählt</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/spots.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <location filename="../../workbench/commands/finger.py"/>
         <source>Bar {bar}, beat {beat}</source>
         <translation>Takt {bar}, Schlag {beat}</translation>
@@ -1886,6 +1896,11 @@
         <location filename="../../workbench/ui/technique_shelf.py"/>
         <source>Both have {shared}; it has besides {alone}.</source>
         <translation>Beide haben {shared}; hier kommt dazu: {alone}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score_menu.py"/>
+        <source>Both stems on &amp;one string</source>
+        <translation>Beide Hälse auf &amp;einer Saite</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/playing_fields.py"/>
@@ -2260,6 +2275,11 @@
         <translation>Konzertukulele, hohes G</translation>
     </message>
     <message>
+        <location filename="../../workbench/instrument/table.py"/>
+        <source>Concert ukulele, low G</source>
+        <translation>Konzertukulele, tiefes G</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/book.py"/>
         <source>Contents</source>
         <translation>Inhalt</translation>
@@ -2505,6 +2525,11 @@
         <translation>Jede Zeile ist ein Takt, wie er gespielt wird, Wiederholungen ausgeschrieben. Wählen Sie mit den Pfeiltasten oder einem Klick einen anderen Takt: Alles andere im Fenster folgt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/score_menu.py"/>
+        <source>Each stem on a &amp;string of its own</source>
+        <translation>Jeder Hals auf &amp;eigener Saite</translation>
+    </message>
+    <message>
         <location filename="../../workbench/store/archiving.py"/>
         <location filename="../../workbench/store/lessons.py"/>
         <source>Edit</source>
@@ -2587,11 +2612,6 @@
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>Every bar once, as written, instead of as played ({key})</source>
         <translation>Jeden Takt einmal wie notiert statt wie gespielt ({key})</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>Every note stays as it is.</source>
-        <translation>Jeder Ton bleibt, wie er ist.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/plan_sheet.py"/>
@@ -3184,6 +3204,11 @@
         <location filename="../../workbench/ui/help_window.py"/>
         <source>Help</source>
         <translation>Hilfe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Highest fret {fret}: choose a fret from 1 to 24.</source>
+        <translation>Höchster Bund {fret}: Wählen Sie einen Bund von 1 bis 24.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/playing_fields.py"/>
@@ -3959,6 +3984,11 @@
         <translation>Teil verschieben</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/arrange.py"/>
+        <source>Moved {way}. Kept: {tune} of the tune, {bass} of the bass, {inner} of the inner notes.</source>
+        <translation>Verschoben: {way}. Erhalten: {tune} der Melodie, {bass} des Basses, {inner} der Mittelstimmen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/blocks.py"/>
         <source>Music</source>
         <translation>Musik</translation>
@@ -4227,11 +4257,6 @@
         <translation>Kein Ton ist gekürzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>No note needs a fret above {top_fret}.</source>
-        <translation>Kein Ton braucht einen Bund über {top_fret}.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/recent.py"/>
         <source>No other lesson yet</source>
         <translation>Noch keine andere Lektion</translation>
@@ -4255,11 +4280,6 @@
         <location filename="../../workbench/teaching/sectioning.py"/>
         <source>No section begins at this bar; choose a bar where one does.</source>
         <translation>In diesem Takt beginnt kein Teil; wählen Sie einen Takt, in dem einer beginnt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>No sharps or flats in the signature.</source>
-        <translation>Keine Vorzeichen.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/shape.py"/>
@@ -4793,6 +4813,16 @@
         <location filename="../../workbench/ui/plan_view.py"/>
         <source>Planning the practice</source>
         <translation>Übeplan erstellen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/session.py"/>
+        <source>Play a note on one string</source>
+        <translation>Einen Ton auf einer Saite spielen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/session.py"/>
+        <source>Play a note on two strings</source>
+        <translation>Einen Ton auf zwei Saiten spielen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/plan_items.py"/>
@@ -5481,6 +5511,11 @@
         <translation>Sopranukulele, hohes G</translation>
     </message>
     <message>
+        <location filename="../../workbench/instrument/table.py"/>
+        <source>Soprano ukulele, low G</source>
+        <translation>Sopranukulele, tiefes G</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
         <source>Sound (*.wav)</source>
         <translation>Tondatei (*.wav)</translation>
@@ -6071,16 +6106,6 @@
         <translation>Die Beispielstücke fehlen; sie gehören in {folder}: Installieren Sie das Programm aus seinem vollständigen Ordner.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>The effort is estimated from open strings and frets, not fingered.</source>
-        <translation>Der Aufwand ist aus leeren Saiten und Bünden geschätzt, ohne Fingersatz.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>The effort was measured on {bars} bars, the densest among them.</source>
-        <translation>Der Aufwand wurde an {bars} Takten gemessen, den dichtesten darunter.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/reading_view.py"/>
         <location filename="../../workbench/ui/script_view.py"/>
         <source>The end</source>
@@ -6254,11 +6279,6 @@
         <location filename="../../workbench/teaching/grade.py"/>
         <source>The handout says {printed}; the estimate is {now} now. The printed grade stays until you change it.</source>
         <translation>Auf dem Arbeitsblatt steht {printed}; die Schätzung ist jetzt {now}. Die gedruckte Stufe bleibt, bis Sie sie ändern.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>The highest note lies at fret {top_fret} or above.</source>
-        <translation>Der höchste Ton liegt im Bund {top_fret} oder darüber.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/keeper.py"/>
@@ -6597,9 +6617,9 @@
         <translation>Derselbe Ton mehrmals mit wechselnden Fingern, jeder so klar wie der erste.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
-        <source>The score is marked {key}, and moving it does not change its mode: {wanted} was taken by its key signature, which is that of {same}.</source>
-        <translation>Die Noten stehen in {key}; das Versetzen ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen, und die sind die von {same}.</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>The score is marked {key}, and moving it does not change its mode: {wanted} was taken by its key signature.</source>
+        <translation>Die Noten stehen in {key}, und Verschieben ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading.py"/>
@@ -6754,9 +6774,9 @@
         <translation>Die ganze Stelle im Tempo, dreimal hintereinander ohne Fehler.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
-        <source>The whole piece goes {way} {octaves}{further}: from {low} to {high} it would lie badly on an instrument from {lowest} to {highest}.</source>
-        <translation>Das ganze Stück geht {octaves} {way}{further}: von {low} bis {high} läge es schlecht auf einem Instrument von {lowest} bis {highest}.</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>The whole piece goes {way} beyond what was asked: elsewhere the tune leaves the instrument.</source>
+        <translation>Das ganze Stück geht über das Gewünschte hinaus {way}: Sonst verlässt die Melodie das Instrument.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/app.py"/>
@@ -6926,6 +6946,11 @@
         <location filename="../../workbench/ui/edits.py"/>
         <source>This note is an open string and takes no left finger; move it to another string to stop it.</source>
         <translation>Dieser Ton ist eine leere Saite und braucht keinen linken Finger; legen Sie ihn auf eine andere Saite, um ihn zu greifen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>This note is written with one stem; only two can be two strings.</source>
+        <translation>Diese Note hat nur einen Hals; nur zwei Hälse können zwei Saiten sein.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/changes_list.py"/>
@@ -7757,6 +7782,11 @@
         <translation>ein Klassenheft aus mehreren Lektionen</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a fifth</source>
+        <translation>eine Quinte</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>a finger has to be put down</source>
         <translation>ein Finger muss aufgesetzt werden</translation>
@@ -7797,6 +7827,11 @@
         <translation>ein Finger außerhalb des gewählten Wechselschlags</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a fourth</source>
+        <translation>eine Quarte</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>a fretted note where the open string sounds</source>
         <translation>ein gegriffener Ton, wo die leere Saite klingt</translation>
@@ -7822,14 +7857,39 @@
         <translation>ein gehaltener Ton wird gekürzt</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a major seventh</source>
+        <translation>eine große Septime</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a major sixth</source>
+        <translation>eine große Sexte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a major third</source>
+        <translation>eine große Terz</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a minor seventh</source>
+        <translation>eine kleine Septime</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a minor sixth</source>
+        <translation>eine kleine Sexte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a minor third</source>
+        <translation>eine kleine Terz</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>a more relaxed hand</source>
         <translation>eine lockerere Hand</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>a new note needs its string</source>
-        <translation>ein neuer Ton braucht seine Saite</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
@@ -7842,14 +7902,24 @@
         <translation>ein Teil</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a semitone</source>
+        <translation>einen Halbton</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>a squarer hand, one finger a fret</source>
         <translation>eine ruhigere Hand, ein Finger je Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>a unison with another voice</source>
-        <translation>ein Einklang mit einer anderen Stimme</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a tone</source>
+        <translation>einen Ganzton</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>a tritone</source>
+        <translation>einen Tritonus</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -7875,11 +7945,6 @@
         <location filename="../../workbench/handout/words.py"/>
         <source>about {time}</source>
         <translation>etwa {time}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>above the highest fret ({note})</source>
-        <translation>über dem höchsten Bund ({note})</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7918,24 +7983,14 @@
         <translation>ein leichterer Saitenwechsel</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>an inner fifth above the bass</source>
-        <translation>eine innere Quinte über dem Bass</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>an inner note</source>
-        <translation>ein innerer Ton</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>an inner note that doubles another in the octave</source>
-        <translation>ein innerer Ton, der einen anderen in der Oktave verdoppelt</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>an octave</source>
         <translation>eine Oktave</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>another note that stays has the same name</source>
+        <translation>ein anderer Ton, der bleibt, hat denselben Namen</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7978,9 +8033,19 @@
         <translation>wie sie vorkommen</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>as written</source>
+        <translation>wie notiert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/playing_fields.py"/>
         <source>as written ({key})</source>
         <translation>wie notiert ({key})</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>as you wished</source>
+        <translation>auf Ihren Wunsch</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -8032,11 +8097,6 @@
         <translation>Takt {bar}, Schlag {beat}: {why}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>bar {first}</source>
-        <translation>Takt {first}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
         <location filename="../../workbench/ui/note_scope.py"/>
@@ -8074,7 +8134,6 @@
         <translation>Takt {bars}, insgesamt {n}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
         <location filename="../../workbench/music/edits/bars.py"/>
         <source>bars {first} to {last}</source>
         <translation>Takt {first} bis {last}</translation>
@@ -8084,6 +8143,11 @@
         <location filename="../../workbench/ui/note_scope.py"/>
         <source>bars {first}–{last}</source>
         <translation>Takt {first}–{last}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>bass</source>
+        <translation>Bass</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -8108,19 +8172,14 @@
         <translation>Glockenleiter</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>below the lowest string ({note})</source>
-        <translation>unter der tiefsten Saite ({note})</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>best key</source>
+        <translation>beste Tonart</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <source>between staff and tablature</source>
         <translation>zwischen Notensystem und Tabulatur wechseln</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>between the strings' ranges</source>
-        <translation>zwischen den Umfängen der Saiten</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/finger.py"/>
@@ -8258,10 +8317,24 @@
         <translation>doppelt punktierte {value}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>down</source>
-        <translation>abwärts</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>down an octave</source>
+        <translation>eine Oktave abwärts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>down {interval}</source>
+        <translation>{interval} abwärts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>down {word} octaves</source>
+        <translation>{word} Oktaven abwärts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>dropped</source>
+        <translation>weggelassen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -8275,6 +8348,7 @@
         <translation>Anfang</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/weights.py"/>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>easy</source>
         <translation>leicht</translation>
@@ -8322,6 +8396,11 @@
         <translation>wie ausgeliefert schätzen, gleich was aus Ihren Stufen gelernt wurde</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>every note stays as it is</source>
+        <translation>jeder Ton bleibt, wie er ist</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <source>everything else about the bar</source>
         <translation>alles Übrige zum Takt</translation>
@@ -8337,6 +8416,11 @@
         <translation>fehlgeschlagen: {reason}</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>faithful</source>
+        <translation>treu</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>fermata</source>
         <translation>Fermate</translation>
@@ -8345,6 +8429,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fewer fingers to put down</source>
         <translation>weniger Finger aufzusetzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>fifth</source>
+        <translation>Quinte</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/backup.py"/>
@@ -8733,6 +8822,11 @@
         <translation>in diesem Takt</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>inner motion</source>
+        <translation>Mittelstimme</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/words.py"/>
         <source>intermediate</source>
         <translation>Mittelstufe</translation>
@@ -8778,14 +8872,9 @@
         <translation>der Ton wird nicht gespielt</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>it lies {cause}; {name} moves with it</source>
-        <translation>der Ton liegt {cause}; {name} geht mit</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>its phrase ({bars})</source>
-        <translation>die Phrase ({bars})</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>it lies on the high fourth string, above the inner notes</source>
+        <translation>er liegt auf der hohen vierten Saite, über den Mittelstimmen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/rules_left.py"/>
@@ -8830,6 +8919,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/grading.json"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>key</source>
         <translation>Tonart</translation>
     </message>
@@ -9114,6 +9204,11 @@
         <translation>kein Finger zweimal hintereinander</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>no fret above {fret}, {open} open strings</source>
+        <translation>kein Bund über {fret}, {open} leere Saiten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>no hand holds {notes} like this together</source>
         <translation>keine Hand hält {notes} so zusammen</translation>
@@ -9124,9 +9219,9 @@
         <translation>keine Handstellung erreicht {notes} zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>no hand reaches all notes of the chord at once</source>
-        <translation>keine Hand erreicht alle Töne des Akkords zugleich</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>no hand reaches it together with the others</source>
+        <translation>keine Hand erreicht ihn mit den anderen zusammen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9164,6 +9259,7 @@
         <translation>weder Kreuz noch Be</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
         <location filename="../../workbench/teaching/features.py"/>
         <source>no sharps or flats</source>
         <translation>keine Vorzeichen</translation>
@@ -9191,6 +9287,11 @@
         <source>none</source>
         <comment>capo</comment>
         <translation>keiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>not at all</source>
+        <translation>gar nicht</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/grades_dialog.py"/>
@@ -9256,6 +9357,11 @@
         <translation>Töne, die gekürzt werden müssen</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/grade.py"/>
         <source>nothing beyond first lessons</source>
         <translation>nichts über den Anfangsunterricht hinaus</translation>
@@ -9292,6 +9398,11 @@
         <location filename="../../workbench/commands/backup.py"/>
         <source>number</source>
         <translation>Nummer</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>octave</source>
+        <translation>Oktave</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/technique_shelf.py"/>
@@ -9350,12 +9461,7 @@
         <translation>ein Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>one of its notes lies</source>
-        <translation>einer seiner Töne liegt</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>one quarter</source>
         <translation>einer Viertel</translation>
     </message>
@@ -9406,6 +9512,11 @@
         <translation>übergehen, was frühere gespeicherte Lektionen dieses Schülers (oder dieser Gruppe) gelehrt haben</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>phrase</source>
+        <translation>Phrase</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../workbench/handout/teacher.py"/>
         <location filename="../../workbench/teaching/script_files.py"/>
@@ -9451,6 +9562,11 @@
         <location filename="../../workbench/handout/plan_grid.py"/>
         <source>play through</source>
         <translation>Durchspielen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>playable</source>
+        <translation>spielbar</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -9618,6 +9734,11 @@
         <translation>Muster der rechten Hand</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>root</source>
+        <translation>Grundton</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/likeness.py"/>
         <source>same grips as bar {bar}</source>
         <translation>gleiche Griffe wie in Takt {bar}</translation>
@@ -9695,6 +9816,11 @@
         <translation>sieben</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>seventh</source>
+        <translation>Septime</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/lesson.py"/>
         <source>several bars</source>
         <translation>mehrere Takte</translation>
@@ -9723,6 +9849,11 @@
         <location filename="../../resources/techniques/grading.json"/>
         <source>shifts</source>
         <translation>Lagenwechsel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>shortened</source>
+        <translation>gekürzt</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -9920,19 +10051,9 @@
         <translation>der Barré kommt oder geht</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>the bass</source>
-        <translation>der Bass</translation>
-    </message>
-    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the bass is not taken by the thumb</source>
         <translation>der Bass wird nicht mit dem Daumen genommen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>the bass {pitch} goes {way} to {other}: it cannot be struck together with the melody where it was.</source>
-        <translation>der Bass {pitch} geht {way} zu {other}: Er kann dort nicht zusammen mit der Melodie angeschlagen werden.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/script_view.py"/>
@@ -9963,11 +10084,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>the fingers keep the melody</source>
         <translation>die Finger behalten die Melodie</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>the grace note {name} goes with the note it led to.</source>
-        <translation>die Vorschlagsnote {name} fällt mit dem Ton weg, zu dem sie führt.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/seen.py"/>
@@ -10029,6 +10145,21 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>the handout</source>
         <translation>das Arbeitsblatt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>the instrument does not have it in any octave that is free</source>
+        <translation>das Instrument hat ihn in keiner freien Oktave</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>the instrument does not have it where it was</source>
+        <translation>das Instrument hat ihn an seiner Stelle nicht</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>the instrument has it in no octave below the tune</source>
+        <translation>das Instrument hat ihn in keiner Oktave unter der Melodie</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/seen.py"/>
@@ -10159,11 +10290,6 @@
         <translation>dieselbe Tonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>the same note is struck again on the only string left for it</source>
-        <translation>derselbe Ton wird auf der einzigen freien Saite neu angeschlagen</translation>
-    </message>
-    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the string crossing is awkward</source>
         <translation>der Saitenwechsel ist unbequem</translation>
@@ -10204,14 +10330,19 @@
         <translation>die schwächeren Finger haben die Arbeit</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>the whole of {name}</source>
-        <translation>{name} im Ganzen</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>there are more notes than strings</source>
+        <translation>es sind mehr Töne als Saiten</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>there is no string of its own for every note of the chord</source>
-        <translation>nicht jeder Ton des Akkords hat eine eigene Saite</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>there it can be played with the others, below the tune</source>
+        <translation>dort ist er mit den anderen zu spielen, unter der Melodie</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>third</source>
+        <translation>Terz</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/harmony.py"/>
@@ -10295,6 +10426,11 @@
         <translation>Triolen</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/sounds.py"/>
+        <source>tune</source>
+        <translation>Melodie</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/form.py"/>
         <source>twice</source>
         <translation>zweimal</translation>
@@ -10321,15 +10457,24 @@
         <translation>rückgängig</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>up</source>
-        <translation>aufwärts</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>up an octave</source>
+        <translation>eine Oktave aufwärts</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/features.py"/>
         <source>up to fret {whole}</source>
         <translation>bis zum Bund {whole}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>up {interval}</source>
+        <translation>{interval} aufwärts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>up {word} octaves</source>
+        <translation>{word} Oktaven aufwärts</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10340,16 +10485,6 @@
         <location filename="../../workbench/ui/score_bar.py"/>
         <source>voice 1: the score's own ink, stems up, bold figures</source>
         <translation>Stimme 1: Farbe der Noten, Hälse nach oben, fette Ziffern</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/spots.py"/>
-        <source>voice {voice}</source>
-        <translation>Stimme {voice}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/spots.py"/>
-        <source>voice {voice} of part {part}</source>
-        <translation>Stimme {voice} von Part {part}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_writer.py"/>
@@ -10387,6 +10522,7 @@
         <translation>Ganze</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>whole piece</source>
         <translation>ganzes Stück</translation>
@@ -10400,6 +10536,11 @@
         <location filename="../../workbench/ui/note_words.py"/>
         <source>with a grip</source>
         <translation>mit einem Griff</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>with the others it would be hard to play</source>
+        <translation>mit den anderen zusammen wäre er schwer zu spielen</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/legato.py"/>
@@ -10590,11 +10731,6 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/seen.py"/>
         <source>{before} to {after}</source>
         <translation>{before} nach {after}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{count} of its notes lie</source>
-        <translation>{count} seiner Töne liegen</translation>
     </message>
     <message>
         <location filename="../../workbench/music/form.py"/>
@@ -11015,11 +11151,6 @@ Ihr Text</translation>
         <translation>{name} darf nicht gelesen werden; lassen Sie sich das Leserecht geben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{name} moves together, since {some} {cause}</source>
-        <translation>{name} geht zusammen, denn {some} {cause}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/music/apart.py"/>
         <source>{name} needs more than {most} MB of memory to read and was given up; it is damaged, or it has to be split into its movements.</source>
         <translation>{name} braucht zum Lesen mehr als {most} MB Speicher und wurde aufgegeben; die Datei ist beschädigt, oder sie muss in ihre Sätze geteilt werden.</translation>
@@ -11090,21 +11221,6 @@ Ihr Text</translation>
         <translation>{name}: {old}, jetzt {new}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{notes} moved by an octave or shortened.</source>
-        <translation>{notes} um eine Oktave versetzt oder gekürzt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{notes} must be left out.</source>
-        <translation>{notes} müssen wegfallen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>{notes} notes at once are more than the instrument's {strings} strings</source>
-        <translation>{notes} Töne zugleich sind mehr als die {strings} Saiten des Instruments</translation>
-    </message>
-    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>{notes} notes at once, but only {strings} strings</source>
         <translation>{notes} Töne zugleich, aber nur {strings} Saiten</translation>
@@ -11138,6 +11254,11 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>{note} on string {string}, fret {fret}, finger {finger}</source>
         <translation>{note} auf Saite {string}, Bund {fret}, Finger {finger}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{number} octaves</source>
+        <translation>{number} Oktaven</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -11214,6 +11335,16 @@ Ihr Text</translation>
         <translation>{n} früheren Lektionen {whose}</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} end early</source>
+        <translation>{n} enden früher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} ends early</source>
+        <translation>{n} endet früher</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/verdict.py"/>
         <source>{n} fewer cut note</source>
         <translation>{n} gekürzter Ton weniger</translation>
@@ -11224,11 +11355,13 @@ Ihr Text</translation>
         <translation>{n} gekürzte Töne weniger</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>{n} flat</source>
         <translation>{n} Be</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>{n} flats</source>
         <translation>{n} Be</translation>
@@ -11379,6 +11512,16 @@ Ihr Text</translation>
         <translation>{n} Lektionen waren gleich.</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} lie in another octave</source>
+        <translation>{n} liegen in einer anderen Oktave</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} lies in another octave</source>
+        <translation>{n} liegt in einer anderen Oktave</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
         <source>{n} min</source>
@@ -11417,9 +11560,30 @@ Ihr Text</translation>
         <translation>{n} Hinweis</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} note is left out</source>
+        <translation>{n} Ton wird weggelassen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} note lies in another octave or ends early</source>
+        <translation>{n} Ton liegt in einer anderen Oktave oder endet früher</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/lengthless.py"/>
         <source>{n} note of no or negative length was left out (bars {bars}{more}); check the score.</source>
         <translation>{n} Note ohne oder mit negativer Länge wurde weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} note of the tune had to change</source>
+        <translation>{n} Ton der Melodie musste sich ändern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} note of the tune has to change</source>
+        <translation>{n} Ton der Melodie muss sich ändern</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/import_dialog.py"/>
@@ -11439,9 +11603,30 @@ Ihr Text</translation>
         <translation>{n} Hinweise</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} notes are left out</source>
+        <translation>{n} Töne werden weggelassen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} notes lie in another octave or end early</source>
+        <translation>{n} Töne liegen in einer anderen Oktave oder enden früher</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/lengthless.py"/>
         <source>{n} notes of no or negative length were left out (bars {bars}{more}); check the score.</source>
         <translation>{n} Noten ohne oder mit negativer Länge wurden weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{n} notes of the tune had to change</source>
+        <translation>{n} Töne der Melodie mussten sich ändern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{n} notes of the tune have to change</source>
+        <translation>{n} Töne der Melodie müssen sich ändern</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/printing.py"/>
@@ -11521,11 +11706,13 @@ Ihr Text</translation>
         <translation>{n} gewählte Töne</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>{n} sharp</source>
         <translation>{n} Kreuz</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/keys.py"/>
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>{n} sharps</source>
         <translation>{n} Kreuze</translation>
@@ -11576,14 +11763,9 @@ Ihr Text</translation>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/arrange.py"/>
-        <source>{octaves} octaves</source>
-        <translation>{octaves} Oktaven</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{open_share:.0%} of the notes can be open strings.</source>
-        <translation>{open_share:.0%} der Töne können leere Saiten sein.</translation>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{octaves} and {interval}</source>
+        <translation>{octaves} und {interval}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
@@ -11601,7 +11783,7 @@ Ihr Text</translation>
         <translation>{page}: {n} Seiten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>{part} of a quarter</source>
         <translation>{part} einer Viertel</translation>
     </message>
@@ -11649,6 +11831,7 @@ Ihr Text</translation>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die darin geschrieben werden soll.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/arrange.py"/>
         <location filename="../../workbench/commands/export.py"/>
         <source>{path} is a folder; name the file to write, such as {name}.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
@@ -11657,6 +11840,11 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/pdf.py"/>
         <source>{path} is a folder; name the file to write, such as {path}/handout.pdf.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {path}/handout.pdf.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/arrange.py"/>
+        <source>{path} is written.</source>
+        <translation>{path} ist geschrieben.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/passage.py"/>
@@ -11714,14 +11902,24 @@ Ihr Text</translation>
         <translation>{piece} – {instrument}; notiert in {key}</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{pitch} ({role}) ends after {length}: its string is needed.</source>
+        <translation>{pitch} ({role}) endet nach {length}: Seine Saite wird gebraucht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{pitch} ({role}) goes {way} to {other}: {why}.</source>
+        <translation>{pitch} ({role}) geht {way} zu {other}: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{pitch} ({role}) is left out: {why}.</source>
+        <translation>{pitch} ({role}) wird weggelassen: {why}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} and {other} need the same string at once</source>
         <translation>{pitch} und {other} brauchen zugleich dieselbe Saite</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>{pitch} ends after {quarters}: {why}.</source>
-        <translation>{pitch} endet nach {quarters}: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/notes.py"/>
@@ -11737,11 +11935,6 @@ Ihr Text</translation>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>{pitch} is an open string there and takes no finger</source>
         <translation>{pitch} ist dort eine leere Saite und braucht keinen Finger</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
-        <source>{pitch} is left out, {what}: {why}.</source>
-        <translation>{pitch} fällt weg, {what}: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -11772,6 +11965,16 @@ Ihr Text</translation>
         <location filename="../../workbench/music/edits/line.py"/>
         <source>{pitch} lies outside what can be written; choose C0 to G9.</source>
         <translation>{pitch} liegt außerhalb dessen, was sich schreiben lässt; wählen Sie C0 bis G9.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{pitch} of the tune goes {way} to {other} with its phrase: the instrument does not have all of it as written.</source>
+        <translation>{pitch} der Melodie geht mit seiner Phrase {way} zu {other}: Das Instrument hat sie nicht ganz, wie sie notiert ist.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/changes.py"/>
+        <source>{pitch} of the tune goes {way} to {other}: the instrument does not have it in the octave of its phrase. Listen whether the tune bears it.</source>
+        <translation>{pitch} der Melodie geht {way} zu {other}: Das Instrument hat ihn nicht in der Oktave seiner Phrase. Hören Sie, ob die Melodie das verträgt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/why_table.py"/>
@@ -11852,6 +12055,11 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/verdict.py"/>
         <source>{share} % more effort in the whole piece</source>
         <translation>{share} % mehr Aufwand im ganzen Stück</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/keys.py"/>
+        <source>{share} of the grips suit the level</source>
+        <translation>{share} der Griffe passen zur Stufe</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/sound.py"/>
@@ -12111,31 +12319,6 @@ Ihr Text</translation>
         <translation>{variable}: Diese Adresse einer Datenbank kann nicht verwendet werden; schreiben Sie eine wie postgresql://benutzer@server/lektionen oder den Pfad einer Datei.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{was} goes {way} to {pitch}: {why}.</source>
-        <translation>{was} geht {way} zu {pitch}: {why}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{was} is left out: the instrument has this note in no octave.</source>
-        <translation>{was} fällt weg: Das Instrument hat diesen Ton in keiner Oktave.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{was} lies {cause}, so it goes {way} to {pitch}.</source>
-        <translation>{was} liegt {cause} und geht deshalb {way} zu {pitch}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{way} an octave</source>
-        <translation>{way} um eine Oktave</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/placing.py"/>
-        <source>{way} {count} octaves</source>
-        <translation>{way} um {count} Oktaven</translation>
-    </message>
-    <message>
         <location filename="../../workbench/store/documents.py"/>
         <source>{what} is damaged in the lesson store; go back to a version of the lesson or restore the store from a copy.</source>
         <translation>{what} ist im Lektionsspeicher beschädigt; gehen Sie auf eine Fassung der Lektion zurück oder stellen Sie den Speicher aus einer Kopie wieder her.</translation>
@@ -12181,12 +12364,12 @@ Ihr Text</translation>
         <translation>{which} Mal</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>{whole} quarters</source>
         <translation>{whole} Vierteln</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/thinning.py"/>
+        <location filename="../../workbench/arranging/changes.py"/>
         <source>{whole} {part} quarters</source>
         <translation>{whole} {part} Vierteln</translation>
     </message>
@@ -12199,36 +12382,6 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/material.py"/>
         <source>{words}; chords {chords}</source>
         <translation>{words}; Akkorde {chords}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} flat in the signature.</source>
-        <translation>{word} B als Vorzeichen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} flats in the signature.</source>
-        <translation>{word} B als Vorzeichen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} note</source>
-        <translation>{word} Ton</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} notes</source>
-        <translation>{word} Töne</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} sharp in the signature.</source>
-        <translation>{word} Kreuz als Vorzeichen.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/arranging/keys.py"/>
-        <source>{word} sharps in the signature.</source>
-        <translation>{word} Kreuze als Vorzeichen.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>

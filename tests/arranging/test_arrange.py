@@ -12,8 +12,10 @@ from hypothesis import strategies as st
 
 from tests.arranging.make import piece, pieces
 from workbench.arranging.arrange import arrange
-from workbench.arranging.spots import KINDS
+from workbench.arranging.changes import KINDS
+from workbench.arranging.options import GONE
 from workbench.arranging.transpose import shift_by, transposed
+from workbench.arranging.weights import STRICT, Wishes
 from workbench.instrument.table import instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Key
@@ -43,41 +45,32 @@ def strings_suffice(midis, wood) -> bool:
     )  # fmt: skip
 
 
-@settings(max_examples=60, deadline=None)
-@given(pieces(), st.sampled_from(NAMES), st.integers(-7, 7))
-def test_every_note_fits_and_every_difference_is_accounted_for(made, name, semitones):
+@settings(max_examples=40, deadline=None)
+@given(pieces(), st.sampled_from(NAMES), st.integers(-7, 7), st.sampled_from(STRICT))
+def test_every_note_fits_and_every_difference_is_accounted_for(made, name, semitones, strict):
     wood = instrument(name)
-    got = arrange(made, wood, transpose=semitones)
+    got = arrange(made, wood, transpose=semitones, wishes=Wishes(10, strict))
     plain = {n.id: n for n in transposed(made, shift_by(made.key, got.transposition)).notes}
     now = {n.id: n for n in got.piece.notes}
     told = {c.note for c in got.changes if c.note}
     assert told == {i for i, note in plain.items() if now.get(i) != note}
     assert set(now) <= set(plain)
-    assert all(wood.places(n.midi) for n in now.values())
+    # no note needs a fret above the one wished for
+    assert all(any(f <= 10 for _, f in wood.places(n.midi)) for n in now.values())
     assert all(c.kind in KINDS and c.reason.endswith(".") for c in got.changes)
     assert (got.transposition - semitones) % 12 == 0
-    # never more at once than there are strings, unisons included
+    # never more at once than there are strings; two stems of one sound are one sound
     timed = [
         (got.piece.starts[b.index] + n.onset, got.piece.starts[b.index] + n.onset + n.duration, n)
         for b in got.piece.bars
         for n in b.notes
     ]
     for start in {row[0] for row in timed}:
-        sounding = [n.midi for a, b, n in timed if a <= start < b]
-        assert strings_suffice(sounding, wood)
+        sounding = {(a, n.midi) for a, b, n in timed if a <= start < b}
+        assert strings_suffice([m for _, m in sounding], wood)
 
 
-@settings(max_examples=40, deadline=None)
-@given(pieces(), st.sampled_from(NAMES))
-def test_what_lies_well_is_left_alone_the_second_time(made, name):
-    wood = instrument(name)
-    once = arrange(made, wood)
-    again = arrange(once.piece, wood)
-    assert again.piece == once.piece and again.transposition == 0
-    assert not again.changes
-
-
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=30, deadline=None)
 @given(pieces(), st.sampled_from(["C", "F", "G", "D", "A", "Bb"]))
 def test_a_key_asked_for_is_the_key_got(made, key):
     got = arrange(made, UKULELE, key=key)
@@ -85,99 +78,143 @@ def test_a_key_asked_for_is_the_key_got(made, key):
     assert (made.key.fifths * 7 + got.transposition - got.piece.key.fifths * 7) % 12 == 0
 
 
-@settings(max_examples=40, deadline=None)
-@given(pieces(lowest=60, highest=84, voices=3))
-def test_the_melody_is_never_dropped(made):
-    got = {n.id: n for n in arrange(made, UKULELE).piece.notes}
-    for bar in made.bars:
-        for onset in {n.onset for n in bar.notes if n.voice == 1}:
-            chord = [n for n in bar.notes if n.onset == onset and n.voice == 1]
-            top = max(n.midi for n in chord)
-            assert any(n.id in got and got[n.id].midi == top for n in chord)
+@settings(max_examples=30, deadline=None)
+@given(pieces(lowest=60, highest=81, voices=3))
+def test_the_tune_is_kept_and_stays_on_top(made):
+    """Told apart from the code under test: the highest note struck, where none longer is
+    above it and no note within its beat, before or after, is more than a fifth higher."""
+    got = {n.id: n for n in arrange(made, UKULELE, transpose=0).piece.notes}
+    top = {}
+    for note in made.notes:
+        bar = made.bar_of[note.id]
+        key = made.starts[bar] + note.onset
+        if key not in top or note.midi > top[key].midi:
+            top[key] = note
+    for time, note in top.items():
+        bar = made.bars[made.bar_of[note.id]]
+        sounding = [
+            n
+            for b in made.bars
+            for n in b.notes
+            if made.starts[b.index] + n.onset < time < made.starts[b.index] + n.onset + n.duration
+        ]
+        near = [n for i in (-1, 0, 1) if 0 <= bar.index + i < len(made.bars)
+                for n in made.bars[bar.index + i].notes]  # fmt: skip
+        if all(n.midi < note.midi for n in sounding) and note.midi == max(n.midi for n in near):
+            assert note.id in got and got[note.id].midi == note.midi
+            together = [got[n.id].midi for n in bar.notes if n.onset == note.onset and n.id in got]
+            assert max(together) == note.midi
 
 
-def test_nearest_direction_in_range():
+def test_the_octave_of_a_key_is_one_that_holds_the_tune():
     made = piece("C4 D4 E4 F4")
     assert arrange(made, UKULELE, key="D").transposition == 2
     assert arrange(made, UKULELE, key="Bb").transposition == 10  # down a tone is below C4
     assert arrange(made, LOW_G, key="Bb").transposition == -2
 
 
-def test_a_low_piece_goes_up_as_a_whole_and_says_so():
+def test_semitones_downwards_are_taken_as_asked_where_the_tune_stays():
+    made = piece("E5 G5 F5 E5")
+    got = arrange(made, UKULELE, transpose=-12)
+    assert got.transposition == -12 and not got.changes
+
+
+def test_a_piece_below_the_instrument_goes_up_and_says_so():
     got = arrange(piece("C3 D3 E3 G3 | F3 E3 D3 C3"), UKULELE)
-    assert got.transposition == 12
-    assert kinds(got) == ["whole piece"]
-    assert "up an octave" in got.changes[0].reason
-    assert names(got) == ["C4", "D4", "E4", "G4", "F4", "E4", "D4", "C4"]
+    assert got.transposition % 12 == 0 and got.transposition > 0
+    assert kinds(got) == ["best key"]
+    assert "does not lie on this instrument" in got.changes[0].reason
+    asked = arrange(piece("C3 D3 E3 G3 | F3 E3 D3 C3"), UKULELE, transpose=0)
+    assert asked.transposition == 12 and kinds(asked) == ["whole piece"]
 
 
-def test_on_reentrant_ukulele_a_low_bass_voice_goes_up_together():
-    made = piece("C5 A4 G4 E4 | F4 A4 G4:2", "C4:2 G3:2 | A3:2 G3:2")
-    got = arrange(made, UKULELE)
-    assert got.transposition == 0
-    bass = [n.pitch.name for n in got.piece.notes if n.voice == 2]
-    assert bass == ["C5", "G4", "A4", "G4"]
-    assert set(kinds(got)) == {"voice"}
-    assert "below the lowest string (C4)" in got.changes[1].reason
+def test_a_piece_that_lies_well_stays():
+    got = arrange(piece("E4 G4 A4 C5 | B4 G4 E4:2", key=Key(4)), UKULELE)
+    assert got.transposition == 0 and not got.changes
 
 
-def test_a_lower_voice_is_not_lifted_over_the_melody():
-    """Only what lies out of range goes up; the tune stays on top of the rest."""
-    made = piece("E4 F4 G4 E4 | E4 F4 E4:2", "D4 D4 C4 G3 | G3 D4 G3:2")
-    got = arrange(made, UKULELE)
-    bass = [n.pitch.name for n in got.piece.notes if n.voice == 2]
-    assert bass == ["D4", "D4", "C4", "G4", "G4", "D4", "G4"]
-    assert set(kinds(got)) == {"octave"}
+def test_on_reentrant_ukulele_a_low_bass_goes_to_the_octave_below_the_tune():
+    made = piece("C5 A4 G4 E4 | F4 A4 G4:2", "C4:2 G3:2 | A3:2 C4:2")
+    got = arrange(made, UKULELE, transpose=0)
+    tune = {(b.index, n.onset): n.midi for b in got.piece.bars for n in b.notes if n.voice == 1}
+    bass = [
+        (n.midi, tune[b.index, n.onset]) for b in got.piece.bars for n in b.notes if n.voice == 2
+    ]
+    assert bass and all(low < high for low, high in bass)
+    assert all(c.role == "bass" for c in got.changes)
 
 
-def test_a_phrase_moves_rather_than_a_note():
-    low = "C4 A3 B3 C4 | D4 E4 D4 -"
-    far = " | ".join(["E4 G4 A4 G4"] * 12)
-    got = arrange(piece(f"{far} | {low}"), UKULELE)
-    moved = [n.pitch.name for n in got.piece.bars[12].notes]
-    assert moved == ["C5", "A4", "B4", "C5"]
-    assert set(kinds(got)) == {"phrase"}
-    assert {c.bar_number for c in got.changes} == {"13", "14"}
+def test_five_notes_on_four_strings_lose_what_is_doubled_first():
+    got = arrange(piece("C5:4", "E4+G4+B4:4", "C4+C3:4"), UKULELE, transpose=0)
+    assert len(got.piece.notes) <= 4
+    assert "C5" in names(got)
+    out = [c for c in got.changes if c.kind == "dropped"]
+    assert out and all(c.role != "tune" for c in out)
 
 
-def test_five_notes_on_four_strings_lose_the_doubling_first():
-    got = arrange(piece("C5:4", "C4+E4+G4+C5:4"), UKULELE)
-    assert len(got.piece.notes) == 4
-    assert {n.voice for n in got.piece.notes} == {1, 2}
-    assert "unison" in got.changes[0].reason and "five notes" in got.changes[0].reason
-
-
-def test_a_keyboard_chord_keeps_melody_and_bass():
-    got = arrange(piece("E5:4", "C3+E3+G3+C4+G4:4"), GUITAR)
+def test_a_keyboard_chord_keeps_tune_and_bass():
+    got = arrange(piece("E5:4", "C3+E3+G3+C4+G4:4"), GUITAR, transpose=0)
     left = names(got)
     assert "E5" in left and "C3" in left
-    assert all(c.kind == "dropped" for c in got.changes)
 
 
-def test_a_unison_stays_only_where_two_strings_have_it():
-    # C4 is on the third string alone; G4 is on the fourth and, fretted, on two others
-    assert len(arrange(piece("C4:4", "C4:4"), UKULELE).piece.notes) == 1
+def test_two_stems_of_one_sound_both_stay():
+    # C4 is on the third string alone: one string is enough for one sound
+    assert len(arrange(piece("C4:4", "C4:4"), UKULELE).piece.notes) == 2
     assert len(arrange(piece("G4:4", "G4:4"), UKULELE).piece.notes) == 2
 
 
 def test_a_note_struck_again_on_its_only_string_ends_the_held_one():
-    got = arrange(piece("C4:4", "- C4 -:2"), UKULELE)
-    held = next(n for n in got.piece.notes if n.voice == 1)
+    got = arrange(piece("E4:2 E4:2", "C4:4", "- C4 -:2"), UKULELE, transpose=0)
+    held = next(n for n in got.piece.notes if n.voice == 2)
     assert held.duration == 1
     assert kinds(got) == ["shortened"]
 
 
 def test_a_note_the_instrument_has_in_no_octave_is_dropped():
-    got = arrange(piece("C4 F#4 C4 C4"), replace(UKULELE, tuning=(60,), frets=5))
+    got = arrange(piece("C4 F#4 C4 C4"), replace(UKULELE, tuning=(60,), frets=5), transpose=0)
     assert names(got) == ["C4", "C4", "C4"]
-    assert kinds(got) == ["dropped"] and "no octave" in got.changes[0].reason
+    assert kinds(got) == ["dropped"] and "any octave" in got.changes[0].reason
+
+
+def test_no_fret_above_the_one_wished_for():
+    made = piece("C5 E5 G5 A5 | E5 C5 A4 C4")
+    low = arrange(made, UKULELE, transpose=0, wishes=Wishes(top_fret=7))
+    assert max(n.midi for n in low.piece.notes) <= 69 + 7
+    high = arrange(made, UKULELE, transpose=0)
+    assert high.piece == made
+    with pytest.raises(BadInput, match="Highest fret"):
+        Wishes(top_fret=0)
+    with pytest.raises(BadInput, match="no way to arrange"):
+        Wishes(strict="lazy")
+
+
+def test_an_easy_arrangement_has_fewer_notes_than_a_faithful_one():
+    made = piece("E5 D5 C5 B4 | C5:2 G4:2", "G4+C4+E4:2 F4+D4:2 | E4+C4:2 D4+B3:2")
+    count = {
+        strict: len(arrange(made, UKULELE, transpose=0, wishes=Wishes(12, strict)).piece.notes)
+        for strict in STRICT
+    }
+    assert count["easy"] < count["playable"] <= count["faithful"]
+
+
+def test_the_teachers_word_on_a_note_holds():
+    made = piece("C5:2 E5:2", "E4:2 G4:2", "C3:2 C3:2")
+    free = arrange(made, LOW_G, transpose=0)
+    inner = made.bars[0].notes[1].id
+    gone = arrange(made, LOW_G, transpose=0, wanted={inner: GONE})
+    assert inner not in {n.id for n in gone.piece.notes}
+    bass = next(n.id for n in made.notes if n.voice == 3)
+    up = arrange(made, LOW_G, transpose=0, wanted={bass: 1})
+    assert next(n for n in up.piece.notes if n.id == bass).pitch.name == "C4"
+    assert free.piece.notes[0] == gone.piece.notes[0]
 
 
 def test_the_beat_of_a_pickup_counts_from_the_end_of_its_bar():
-    made = piece("B3 | C4 D4 E4 F4 " + "| E4 G4 A4 G4" * 12)
+    made = piece("E4 | C5 D5 E5 D5 " + "| E5 G5 A5 G5" * 12, "B3 | C4 D4 E4 D4" + "| C4:4" * 12)
     first = replace(made.bars[0], length=Fraction(1), pickup=True, number="0")
     made = replace(made, bars=(first, *made.bars[1:]))
-    (change, *_) = arrange(made, UKULELE).changes
+    (change, *_) = arrange(made, UKULELE, transpose=0).changes
     assert (change.bar_number, change.beat) == ("0", 4)
 
 
@@ -201,25 +238,21 @@ def test_key_and_semitones_together_are_refused():
 
 
 def test_a_grace_note_goes_with_the_note_it_leads_to():
-    made = piece("C5:4", "C4+E4+G4+C5:4")
-    doubled = next(n for n in made.notes if n.voice == 2 and n.pitch.name == "C5")
-    grace = replace(
-        doubled, id="grace", grace=True, duration=Fraction(0), pitch=made.notes[1].pitch
-    )
+    made = piece("C5:4", "E4:4")
+    low = next(n for n in made.notes if n.voice == 2)
+    grace = replace(low, id="grace", grace=True, duration=Fraction(0))
     bar = made.bars[0]
-    only = tuple(n for n in bar.notes if n.voice == 1 or n is doubled)
-    made = replace(made, bars=(replace(bar, notes=(grace, *only)),))
-    got = arrange(made, instrument("custom:C4@345"))
+    made = replace(made, bars=(replace(bar, notes=(grace, *bar.notes)),))
+    got = arrange(made, instrument("custom:C4@345"), transpose=0)
     assert [n.voice for n in got.piece.notes] == [1]
     assert sorted(kinds(got)) == ["dropped", "dropped"]
-    assert any("grace note" in c.reason for c in got.changes)
 
 
 def test_a_tied_note_counts_over_the_bar_line():
     """Held from bar 1 into bar 2, C4 has to go when its only string is needed."""
-    made = piece("C4:6 | ", "-:4 | C4:4")
-    got = arrange(made, UKULELE)
-    assert [n.duration for n in got.piece.notes] == [4, 4]
+    made = piece("E4:4 | G4:4", "C4:6 | ", "-:4 | C4:4")
+    got = arrange(made, UKULELE, transpose=0)
+    assert next(n for n in got.piece.notes if n.voice == 2).duration == 4
     assert kinds(got) == ["shortened"]
 
 
@@ -233,11 +266,11 @@ def test_the_capo_counts():
 def test_what_is_struck_together_has_a_string_and_a_finger_each(made):
     """Checked apart from the code under test, by trying every order of strings."""
     wood = GUITAR
-    got = arrange(made, wood)
+    got = arrange(made, wood, transpose=0)
     reach = 130.0  # mm, the greatest reach in the table of hands
     for bar in got.piece.bars:
         for onset in {n.onset for n in bar.notes}:
-            chord = [n.midi for n in bar.notes if n.onset == onset]
+            chord = sorted({n.midi for n in bar.notes if n.onset == onset})
             assert any(
                 all(0 <= f <= wood.playable_frets for f in frets)
                 and (not down or wood.fret_mm(max(down)) - wood.fret_mm(min(down)) <= reach)

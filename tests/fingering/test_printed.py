@@ -99,7 +99,8 @@ def test_two_stems_of_one_sound_are_pinned_once_and_a_printed_unison_twice():
     pins, out = pins_of(stems, [marks("a", 64, left=1), marks("b", 64, left=1)])
     assert list(pins) == ["a"] and out == ()
     pins, out = pins_of(stems, [marks("a", 64, left=0), marks("b", 64, left=4)])
-    assert {n: p.left for n, p in pins.items()} == {"a": 0, "b": 4} and out == ()
+    assert {n: (p.left, p.apart) for n, p in pins.items()} == {"a": (0, False), "b": (4, True)}
+    assert out == ()
 
 
 def test_fingers_of_a_part_that_says_nothing_count_where_the_instrument_is_chosen():

@@ -18,6 +18,8 @@ EVERY = list(INSTRUMENTS.values())
 STRINGS = {
     "ukulele": "A4 E4 C4 G4",
     "ukulele-soprano": "A4 E4 C4 G4",
+    "ukulele-soprano-low-g": "A4 E4 C4 G3",
+    "ukulele-concert-low-g": "A4 E4 C4 G3",
     "ukulele-tenor": "A4 E4 C4 G4",
     "ukulele-low-g": "A4 E4 C4 G3",
     "baritone-ukulele": "E4 B3 G3 D3",

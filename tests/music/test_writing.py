@@ -226,6 +226,7 @@ class Played:
     fret: int | None = 3
     left: int | None = 4
     right: str | None = "m"
+    shares: str | None = None
 
 
 class Hand:

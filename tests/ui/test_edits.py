@@ -105,3 +105,32 @@ def test_another_instrument_frees_pins_but_keeps_notes(lesson_and_hands):
     other = edits.rearranged(lesson, arrange(lesson.piece, guitar), guitar)
     assert (other.pins, other.instrument) == ((), "guitar")
     assert [note.text for note in other.notes] == ["Ring"]
+
+
+def two_stems():
+    """C4 written by two voices, and E4 after it."""
+    piece, _ = build(bar(n("C4"), n("E4", 3)))
+    first = piece.bars[0].notes[0]
+    low = replace(first, id="low", voice=2, duration=first.duration * 4)
+    bars = (replace(piece.bars[0], notes=(first, low, *piece.bars[0].notes[1:])),)
+    return Lesson("l", "Study", replace(piece, bars=bars), "ukulele"), first.id
+
+
+def test_two_stems_of_one_sound_have_one_pin():
+    lesson, lead = two_stems()
+    fixed = edits.move_note(lesson, "low", 3, 0)
+    assert fixed.pins == (Pin(lead, 3, 0),) and edits.pin_of(fixed, "low") == Pin(lead, 3, 0)
+    again = edits.set_right(edits.move_note(fixed, lead, 4, 5), "low", "p")
+    assert again.pins == (Pin(lead, 4, 5, right="p"),)
+    assert edits.unpin(again, ["low"]).pins == ()
+
+
+def test_a_unison_is_asked_for_and_taken_back():
+    lesson, lead = two_stems()
+    apart = edits.set_unison(edits.move_note(lesson, lead, 3, 0), lead, True)
+    assert apart.pins == (Pin("low", apart=True),) and edits.is_unison(apart, lead)
+    both = edits.move_note(edits.move_note(apart, "low", 4, 5), lead, 3, 0)
+    assert set(both.pins) == {Pin("low", 4, 5, apart=True), Pin(lead, 3, 0)}
+    assert edits.set_unison(both, "low", False).pins == ()
+    with pytest.raises(BadInput, match="one stem"):
+        edits.set_unison(lesson, "b0n1", True)

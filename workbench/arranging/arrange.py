@@ -2,42 +2,53 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
-from workbench.arranging.placing import Weighed, best_move, place, weighed
-from workbench.arranging.spots import Change, Ledger, compass, midi_name, rebuilt, spots_of
-from workbench.arranging.thinning import thin
+from workbench.arranging.changes import BEST, KEY, WHOLE, Change
+from workbench.arranging.laying import EVERYTHING, Kept, kept_shares, laid_piece, needed_cuts
+from workbench.arranging.options import Options
+from workbench.arranging.search import QUICK, THOROUGH, Laid, Search
+from workbench.arranging.sounds import TUNE, Texture, texture
 from workbench.arranging.transpose import (
-    Shift,
     parse_key,
     shift_by,
     shift_to_key,
     transposed,
 )
-from workbench.instrument.model import Instrument
+from workbench.arranging.weights import Wishes
+from workbench.instrument.model import Hand, Instrument
+from workbench.instrument.table import HANDS
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
 
 __all__ = ["Arranged", "Change", "arrange"]
 
+BEST_KEY = "best"
 MOST_SEMITONES = 60  # five octaves: more is a slip of the pen
+LIES_TUNE, LIES_REST = 0.02, 0.04  # a piece lies well where no more of its notes have to change
 
 
 @dataclass(frozen=True)
 class Arranged:
     """A piece as the instrument can sound it.
 
-    ``transposition`` is what everything moved by, in semitones, octaves of
-    the whole piece included; ``key`` the name of the key it is now in;
-    ``changes`` lists every note that differs otherwise, with the reason.
+    ``transposition`` is what everything moved by, in semitones, octaves of the whole piece
+    included; ``key`` the name of the key it is now in; ``changes`` lists every note that
+    differs otherwise. ``kept`` holds the shares of tune, bass and inner notes that stayed;
+    ``cost`` is the declared cost in thousandths, ``proved`` whether it is shown to be the
+    least.
     """
 
     piece: Piece
     transposition: int
     key: str
     changes: tuple[Change, ...]
+    kept: Kept = EVERYTHING
+    cost: int = 0
+    proved: bool = True
 
 
 def arrange(
@@ -46,13 +57,18 @@ def arrange(
     *,
     key: str | None = None,
     transpose: int | None = None,
+    hand: Hand | None = None,
+    wishes: Wishes | None = None,
+    wanted: Mapping[str, int | str] | None = None,
 ) -> Arranged:
     """Move a piece to ``key`` or by ``transpose`` semitones, and lay it on the instrument.
 
-    To a key the nearest way is taken that lies well in the compass. Octaves
-    are placed for the whole piece first, then voices, phrases and single
-    notes; then chords are thinned. Raises BadInput where the key is no key,
-    or both key and semitones are given.
+    Without either a piece that lies well as written stays, any other is moved to the key
+    in which it lies best, as for the key "best". To a key the octave is taken in which it
+    lies best; a number of semitones is kept to, save where the tune would leave the
+    instrument and another octave holds it. ``wanted`` is the teacher's word by note id:
+    octaves to go up, or ``GONE``. Raises BadInput where the key is no key, or both key and
+    semitones are given.
     """
     if key is not None and transpose is not None:
         raise BadInput(say("Give either a key or a number of semitones to move by, not both."))
@@ -65,86 +81,126 @@ def arrange(
                 most=MOST_SEMITONES,
             )
         )
-    ledger = Ledger()
-    notes = weighed(piece)
-    if key is not None:
-        target = _target(piece, parse_key(key, piece.key), ledger)
+    sounds = texture(piece)
+    options = Options(instrument, hand or HANDS["medium"], wishes or Wishes())
+    search = Search(sounds, options, wanted)
+    said: list[Change] = []
+    if key is not None and key.strip().lower() == BEST_KEY:
+        key, laid, move = None, None, _best(search, piece)
+    elif key is not None:
+        target = _target(piece, parse_key(key, piece.key), said)
         up = 7 * (target.fifths - piece.key.fifths) % 12
-        semitones = _settled(notes, instrument, up, (up, up - 12))
-        shift = shift_to_key(piece.key, target, semitones)
-        # the nearer way is what was asked for; only octaves beyond it need a word
-        asked = min((up, up - 12) if up else (0,), key=lambda s: abs(s - semitones))
+        near = [m for m in moves(search) if (m - up) % 12 == 0]
+        move = _cheapest(search, near, piece.key)
+        laid = None
+    elif transpose is not None:
+        move, laid = _octave(search, transpose, said, piece), None
     else:
-        asked = transpose or 0
-        shift = shift_by(piece.key, _settled(notes, instrument, asked, (asked,)))
-    if shift.semitones != asked:
-        _tell_octaves(piece, instrument, shift, asked, ledger)
+        move, laid = 0, search.lay(0)
+        if laid is not None and not lies_well(sounds, laid):
+            move = _best(search, piece)
+            laid = None if move else laid
+    if laid is None:
+        laid = search.lay(move, THOROUGH)
+    assert laid is not None
+    laid = replace(laid, cuts=needed_cuts(sounds, laid, options, move))
+    shift = shift_to_key(piece.key, target, move) if key is not None else shift_by(piece.key, move)
     moved = transposed(piece, shift)
-    spots = spots_of(moved)
-    place(spots, instrument, ledger)
-    thin(spots, instrument, ledger)
-    return Arranged(rebuilt(moved, spots), shift.semitones, moved.key.name, ledger.changes())
+    if key is None and transpose is None and move:
+        said.append(_whole(piece, BEST, piece.key.name, moved.key.name, move))
+    done, changes = laid_piece(moved, sounds, laid, options, shift, wanted)
+    return Arranged(
+        done, move, moved.key.name, (*said, *changes), kept_shares(sounds, laid), laid.cost,
+        laid.proved,
+    )  # fmt: skip
 
 
-def _settled(notes: Weighed, instrument: Instrument, asked: int, ways: tuple[int, ...]) -> int:
-    """The semitones to move by: the only way where all notes lie inside, else
-    the octave of ``asked`` that lies best."""
-    inside = compass(instrument)
-    if not notes or (len(ways) == 1 and all(m + ways[0] in inside for m, _ in notes)):
-        return min(ways, key=abs)
-    return best_move(notes, instrument, [asked + 12 * k for k in range(-6, 7)])
+def lies_well(sounds: Texture, laid: Laid) -> bool:
+    """Whether hardly a note had to change."""
+    tune = rest = tune_all = rest_all = 0
+    for sound, octaves in zip(sounds.sounds, laid.octaves, strict=True):
+        if sound.role == TUNE:
+            tune, tune_all = tune + (octaves != 0), tune_all + 1
+        else:
+            rest, rest_all = rest + (octaves != 0), rest_all + 1
+    return tune <= LIES_TUNE * tune_all and rest <= LIES_REST * rest_all
 
 
-def _target(piece: Piece, wanted: Key, ledger: Ledger) -> Key:
+def moves(search: Search) -> list[int]:
+    """The transpositions worth trying, in semitones: for each of the twelve keys every
+    octave that keeps all of the tune on the instrument, or else those that lose least."""
+    line, where = search.texture.tune, search.options.where
+    pitches = sorted(set(line))
+    if not pitches:
+        return list(range(-6, 6))
+    low = min(search.options.instrument.open_midi)
+    found: list[int] = []
+    for step in range(12):
+        first = (low - pitches[-1]) // 12 * 12 + step
+        last = search.options.instrument.highest - pitches[0]
+        lost = {
+            m: sum(not where(p + m) for p in line) for m in range(first, last + 12, 12)
+        }
+        least = min(lost.values())
+        found += [m for m, n in lost.items() if n == least]
+    return sorted(found, key=lambda m: (abs(m - 2.5), m))
+
+
+def _best(search: Search, piece: Piece) -> int:
+    return _cheapest(search, moves(search), piece.key)
+
+
+def _cheapest(search: Search, tried: Sequence[int], key: Key) -> int:
+    """The move of least cost; the nearer where two cost the same."""
+    best: tuple[int, int] | None = None
+    for move in tried:
+        extra = key_cost(search, key, move)
+        most = None if best is None else best[0] - extra
+        laid = search.lay(move, QUICK, most=most)
+        if laid is not None and (
+            best is None or (laid.cost + extra, abs(move)) < (best[0], abs(best[1]))
+        ):
+            best = laid.cost + extra, move
+    return best[1] if best else 0
+
+
+SIGNATURE = 15  # thousandths a sound for each sharp or flat, for the reader's sake
+# Thousandths a sound for each semitone moved, and more beyond an octave: a tune far from its
+# pitch sounds another.
+AWAY, FAR_AWAY = 10, 30
+
+
+def key_cost(search: Search, key: Key, move: int) -> int:
+    """What the key signature after ``move``, and the way there, add to the cost of a piece."""
+    fifths = key.fifths + shift_by(key, move).fifths
+    away = AWAY * min(abs(move), 12) + FAR_AWAY * max(0, abs(move) - 12)
+    return (SIGNATURE * abs(fifths) + away) * len(search.texture.sounds)
+
+
+def _octave(search: Search, asked: int, said: list[Change], piece: Piece) -> int:
+    """The semitones asked for, or another octave where only that one holds the tune."""
+    near = sorted((asked + 12 * k for k in range(-6, 7)), key=lambda m: abs(m - asked))
+    where = search.options.where
+    least = min(near, key=lambda m: sum(not where(p + m) for p in search.texture.tune))
+    if least != asked:
+        said.append(_whole(piece, WHOLE, "", "", (least - asked) // 12))
+    return least
+
+
+def _whole(piece: Piece, kind: str, before: str, after: str, amount: int) -> Change:
+    number = piece.bars[0].number if piece.bars else "1"
+    return Change("", 0, number, Fraction(0), Fraction(1), kind, before=before, after=after,
+                  amount=amount)  # fmt: skip
+
+
+def _target(piece: Piece, wanted: Key, said: list[Change]) -> Key:
     """The wanted key in the mode the piece is written in.
 
-    Scores often carry a signature without its mode, so a key of the other
-    mode is taken by its signature, and that is said.
+    Scores often carry a signature without its mode, so a key of the other mode is taken by
+    its signature, and that is said.
     """
     if wanted.mode == piece.key.mode:
         return wanted
-    same = replace(wanted, mode=piece.key.mode)
-    ledger.add_whole(
-        piece,
-        "key",
-        say(
-            "The score is marked {key}, and moving it does not change its mode: {wanted} "
-            "was taken by its key signature, which is that of {same}.",
-            key=piece.key.name,
-            wanted=wanted.name,
-            same=same.name,
-        ),
-    )
-    return same
+    said.append(_whole(piece, KEY, piece.key.name, wanted.name, 0))
+    return replace(wanted, mode=piece.key.mode)
 
-
-def _tell_octaves(
-    piece: Piece, instrument: Instrument, shift: Shift, asked: int, ledger: Ledger
-) -> None:
-    octaves = (shift.semitones - asked) // 12
-    count = (
-        say("an octave") if abs(octaves) == 1 else say("{octaves} octaves", octaves=abs(octaves))
-    )
-    further = " further" if asked else ""
-    low, high = _range(piece, asked)
-    ledger.add_whole(
-        piece,
-        "whole piece",
-        say(
-            "The whole piece goes {way} {octaves}{further}: from {low} to "
-            "{high} it would lie badly on an instrument from {lowest} to "
-            "{highest}.",
-            way=say("up") if octaves > 0 else say("down"),
-            octaves=count,
-            further=further,
-            low=midi_name(low),
-            high=midi_name(high),
-            lowest=midi_name(instrument.lowest),
-            highest=midi_name(instrument.highest),
-        ),
-    )
-
-
-def _range(piece: Piece, semitones: int) -> Sequence[int]:
-    midis = [n.midi + semitones for n in piece.notes]
-    return min(midis), max(midis)

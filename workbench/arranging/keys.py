@@ -1,51 +1,55 @@
 """Which key suits a piece, an instrument and a hand.
 
-All twelve keys of the piece's mode are laid on the instrument. A quick
-estimate sorts them; the most promising are then fingered by the engine,
-wholly or, for a long piece, on an excerpt, until the leading ones all rest
-on a real fingering. Keys never fingered keep the estimate, brought to the
-engine's scale, and their reasons say so.
+The piece is laid on the instrument in every key, in every octave that keeps
+its tune there. The arranging search prices each; the leading ones are then
+fingered by the engine, wholly or, for a long piece, on an excerpt. The
+ranking grows while this goes on, and can be shown as it does.
 """
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
-from workbench.arranging.arrange import Arranged, arrange
-from workbench.arranging.transpose import shift_by
+from workbench.arranging.arrange import key_cost, moves
+from workbench.arranging.changes import semitones as way_of
+from workbench.arranging.laying import laid_piece, needed_cuts
+from workbench.arranging.options import Options
+from workbench.arranging.search import QUICK, Laid, Search
+from workbench.arranging.sounds import TUNE, Texture, texture
+from workbench.arranging.transpose import shift_by, transposed
+from workbench.arranging.weights import Wishes
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Settings
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.numbers import in_words
+from workbench.language.names import percent
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
 
 Progress = Callable[[int, int], None]
 
-LEADING = 3  # so many keys at the top must rest on a real fingering
-FIRST = 4  # so many are fingered before looking again
+LEADING = 3  # so many keys at the top rest on a real fingering
+FINGERED = 250  # thousandths of arranging cost for a unit of the engine's effort a note
 WHOLE_NOTES = 64  # up to so many notes the whole piece is fingered
 EXCERPT_BARS = 6  # of a longer one: the first and the densest so many bars
-HIGH_FRET = 7  # above it a hand is out of the easy positions (common practice, no source)
-
-# What the ranking adds to the effort of a note, in the engine's units a note.
-UNPLAYABLE = 20.0  # per share of notes lost
-CHANGED = 3.0  # per share of notes changed
-ACCIDENTAL = 0.02  # per sharp or flat in the signature, for the reader's sake
+#: Grips of a level: highest fret, most fingers, millimetres beyond comfort (common
+#: practice, no source).
+LEVEL_GRIPS = {
+    "beginner": (3, 2, 0), "easy": (5, 3, 0), "middle": (7, 4, 0), "advanced": (12, 4, 5),
+}  # fmt: skip
 
 
 @dataclass(frozen=True)
 class Candidate:
     """One key for a piece.
 
-    ``transposition`` in semitones from the source; ``unplayable`` counts notes
-    lost, by dropping or because no hand can play them; ``changed`` those put
-    in another octave or shortened; ``effort`` is the cost of an average note,
-    in the fingering engine's units; ``reasons`` are sentences.
+    ``transposition`` in semitones from the source; ``unplayable`` counts notes left out;
+    ``changed`` those put in another octave or shortened, ``tune`` those of the tune among
+    both, ``bass`` the bass notes left out. ``effort`` is the cost of an average note in the
+    fingering engine's units where ``fingered``, else estimated; ``cost`` what arranging
+    costs a sound, in thousandths. ``top_fret`` is the highest fret, ``open_share`` the
+    share of open strings, ``level_share`` that of grips that suit the level.
     """
 
     key: str
@@ -53,31 +57,19 @@ class Candidate:
     unplayable: int
     changed: int
     effort: float
-    reasons: tuple[str, ...]
+    cost: int = 0
+    fingered: bool = False
+    tune: int = 0
+    bass: int = 0
+    top_fret: int = 0
+    open_share: float = 0.0
+    level_share: float = 1.0
+    fifths: int = 0
 
-
-@dataclass
-class _Draft:
-    arranged: Arranged
-    key: Key
-    lost: int
-    changed: int
-    open_share: float
-    top_fret: int
-    estimate: float
-    effort: float | None = None
-    bars: int = 0
-    stuck: int = 0
-
-    def rank(self, scale: float) -> float:
-        effort = self.estimate * scale if self.effort is None else self.effort
-        notes = max(1, len(self.arranged.piece.notes) + self.lost)
-        return (
-            effort
-            + UNPLAYABLE * (self.lost + self.stuck) / notes
-            + CHANGED * self.changed / notes
-            + ACCIDENTAL * abs(self.key.fifths)
-        )
+    @property
+    def reasons(self) -> tuple[str, ...]:
+        """Why it stands where it does, as one sentence in the language now chosen."""
+        return (reason(self),)
 
 
 def candidate_keys(
@@ -86,75 +78,116 @@ def candidate_keys(
     hand: Hand,
     *,
     settings: Settings | None = None,
+    wishes: Wishes | None = None,
     progress: Progress | None = None,
+    growing: Callable[[tuple[Candidate, ...]], None] | None = None,
 ) -> tuple[Candidate, ...]:
-    """The twelve keys ranked, best first, for the student's ``settings``;
-    ``progress(done, all)`` is told of each step.
+    """The twelve keys in their octaves ranked, best first, for the student's ``settings``
+    and the teacher's ``wishes``.
 
+    ``progress(done, all)`` is told of each step; ``growing`` is given the ranking so far.
     Raises BadInput where the piece has no notes.
     """
     if not piece.notes:
-        raise BadInput(f"'{piece.title}' has no notes, so no key suits it better than another.")
-    drafts: list[_Draft] = []
-    for step in range(12):
-        fifths = piece.key.fifths + shift_by(piece.key, step).fifths
-        drafts.append(_draft(piece, instrument, Key(fifths, piece.key.mode)))
-        _tell(progress, step + 1)
-    scale = 1.0
-    solved = 0
+        raise BadInput(
+            say("'{title}' has no notes, so no key suits it better than another.",
+                title=piece.title)
+        )  # fmt: skip
+    options = Options(instrument, hand, wishes or Wishes())
+    search = Search(texture(piece), options)
+    tried = moves(search)
+    level = (settings or Settings()).level
+    steps = len(tried) + LEADING
+    found: dict[int, Candidate] = {}
+    kept: dict[int, Laid] = {}
+
+    def ranked() -> tuple[Candidate, ...]:
+        return tuple(sorted(found.values(), key=lambda c: (c.cost, abs(c.transposition))))
+
+    for at, move in enumerate(tried):
+        laid = search.lay(move, QUICK)
+        assert laid is not None
+        kept[move] = laid
+        found[move] = _candidate(piece, search, laid, move, level)
+        if growing is not None:
+            growing(ranked())
+        if progress is not None:
+            progress(at + 1, steps)
+    done = 0
     while True:
-        drafts.sort(key=lambda d: d.rank(scale))
-        look = FIRST if not solved else LEADING
-        waiting = [d for d in drafts[:look] if d.effort is None]
-        if not waiting:
+        waiting = [c for c in ranked()[:LEADING] if not c.fingered]
+        if not waiting or done > LEADING:
             break
-        for draft in waiting:
-            _finger(draft, instrument, hand, settings)
-            solved += 1
-            _tell(progress, 12 + solved)
-        scale = _scale(drafts)
-    return tuple(_candidate(draft, scale) for draft in drafts)
+        for one in waiting:
+            found[one.transposition] = _fingered(
+                one, piece, search, kept[one.transposition], hand, settings
+            )
+            done += 1
+            if growing is not None:
+                growing(ranked())
+            if progress is not None:
+                progress(len(tried) + min(done, LEADING), steps)
+    return ranked()
 
 
-def _tell(progress: Progress | None, done: int) -> None:
-    if progress is not None:
-        progress(done, max(done, 12 + FIRST + 1))
+def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: str) -> Candidate:
+    sounds = search.texture
+    count_ = max(1, len(sounds.sounds))
+    laid = replace(laid, cuts=needed_cuts(sounds, laid, search.options, move))
+    tune = _altered(sounds, laid)
+    places = [p for p in laid.places if p is not None]
+    shift = shift_by(piece.key, move)
+    key = Key(piece.key.fifths + shift.fifths, piece.key.mode)
+    left_out = sum(len(s.notes) for s, k in zip(sounds.sounds, laid.octaves, strict=True)
+                   if k is None)  # fmt: skip
+    changed = sum(
+        len(s.notes)
+        for s, k, cut in zip(sounds.sounds, laid.octaves, laid.cuts, strict=True)
+        if k or (k is not None and cut is not None)
+    )
+    cost = round((laid.cost + key_cost(search, piece.key, move)) / count_)
+    return Candidate(
+        key.name,
+        move,
+        left_out,
+        changed,
+        round(cost / 1000, 3),
+        cost + FINGERED,  # as if it had the effort of one unit, until it is fingered
+        False,
+        tune,
+        sum(k is None and s.role == "bass" for s, k in zip(sounds.sounds, laid.octaves,
+                                                           strict=True)),
+        max((fret for _, fret in places), default=0),
+        sum(fret == 0 for _, fret in places) / max(1, len(places)),
+        _level_share(search, laid, level),
+        key.fifths,
+    )  # fmt: skip
 
 
-def _draft(piece: Piece, instrument: Instrument, key: Key) -> _Draft:
-    got = arrange(piece, instrument, key=key.name)
-    kinds = [change.kind for change in got.changes if change.note]
-    lost = kinds.count("dropped")
-    # the lowest place of each note; the hand may take another, but not a lower one
-    frets = [min(fret for _, fret in instrument.places(n.midi)) for n in got.piece.notes]
-    count = max(1, len(frets))
-    return _Draft(
-        got,
-        key,
-        lost,
-        len(kinds) - lost,
-        frets.count(0) / count,
-        max(frets, default=0),
-        _estimate(got.piece, instrument),
+def _altered(sounds: Texture, laid: Laid) -> int:
+    """Notes of the tune that leave their phrase's octave or are left out."""
+    return sum(
+        sounds.sounds[i].role == TUNE
+        and laid.octaves[i] != laid.phrase_octaves[sounds.phrase[m]]
+        for m, struck in enumerate(sounds.struck)
+        for i in struck
     )
 
 
-def _estimate(piece: Piece, instrument: Instrument) -> float:
-    """A cheap guess at the effort of a note: fingers at once, and how high they go."""
-    at: dict[Fraction, list[int]] = defaultdict(list)
-    for bar in piece.bars:
-        for note in bar.notes:
-            lowest = min(fret for _, fret in instrument.places(note.midi))
-            at[piece.starts[bar.index] + note.onset].append(lowest)
-    total, before = 0.0, 0
-    for _, frets in sorted(at.items()):
-        down = [fret for fret in frets if fret]
-        total += sum(0.4 + 0.05 * fret + 0.3 * max(0, fret - HIGH_FRET) for fret in down)
-        total += 0.4 * max(0, len(down) - 1)
-        if down:
-            total += 0.15 * abs(down[0] - before) if before else 0.0
-            before = down[0]
-    return total / max(1, len(piece.notes))
+def _level_share(search: Search, laid: Laid, level: str) -> float:
+    most_fret, most_fingers, most_excess = LEVEL_GRIPS.get(level, LEVEL_GRIPS["middle"])
+    good = 0
+    for struck in search.texture.struck:
+        places = tuple(sorted(p for i in struck if (p := laid.places[i]) is not None))
+        got = search.options.shapes.ease(places)
+        high = max((f for _, f in places), default=0)
+        good += (
+            got is not None
+            and got[0] <= most_excess
+            and got[1] <= most_fingers
+            and high <= most_fret
+        )
+    return good / max(1, len(search.texture.struck))
 
 
 def excerpt(piece: Piece) -> Piece:
@@ -173,81 +206,66 @@ def excerpt(piece: Piece) -> Piece:
     return replace(piece, bars=bars)
 
 
-def _finger(draft: _Draft, instrument: Instrument, hand: Hand, settings: Settings | None) -> None:
-    part = excerpt(draft.arranged.piece)
-    got = solve(part, instrument, hand, settings=settings)
-    draft.effort = got.cost / 1000 / max(1, len(part.notes))
-    draft.bars = len(part.bars)
+def _fingered(
+    one: Candidate, piece: Piece, search: Search, laid: Laid, hand: Hand, settings: Settings | None
+) -> Candidate:
+    """A candidate with the engine's word: the effort of a note, and what no hand reaches."""
+    shift = shift_by(piece.key, one.transposition)
+    laid = replace(
+        laid, cuts=needed_cuts(search.texture, laid, search.options, one.transposition)
+    )
+    done, _ = laid_piece(transposed(piece, shift), search.texture, laid, search.options, shift)
+    part = excerpt(done)
+    got = solve(part, search.options.instrument, hand, settings=settings)
+    effort = got.cost / 1000 / max(1, len(part.notes))
     stuck = sum(1 for bar in got.bars for note in bar.notes if note.impossible)
     # the excerpt speaks for the whole
-    draft.stuck = round(stuck * len(draft.arranged.piece.notes) / max(1, len(part.notes)))
-
-
-def _scale(drafts: list[_Draft]) -> float:
-    known = [(d.effort, d.estimate) for d in drafts if d.effort is not None]
-    guessed = sum(estimate for _, estimate in known)
-    return sum(effort for effort, _ in known) / guessed if guessed else 1.0
-
-
-def _candidate(draft: _Draft, scale: float) -> Candidate:
-    estimated = draft.effort is None
-    effort = draft.estimate * scale if draft.effort is None else draft.effort
-    return Candidate(
-        draft.arranged.key,
-        draft.arranged.transposition,
-        draft.lost + draft.stuck,
-        draft.changed,
-        round(effort, 3),
-        tuple(_reasons(draft, estimated)),
+    stuck = round(stuck * len(done.notes) / max(1, len(part.notes)))
+    return replace(
+        one,
+        effort=round(effort, 3),
+        cost=one.cost - FINGERED + round(FINGERED * effort),
+        unplayable=one.unplayable + stuck,
+        fingered=True,
     )
 
 
-def _reasons(draft: _Draft, estimated: bool) -> list[str]:
-    said = [
-        say("{open_share:.0%} of the notes can be open strings.", open_share=draft.open_share),
-        say("The highest note lies at fret {top_fret} or above.", top_fret=draft.top_fret)
-        if draft.top_fret > HIGH_FRET
-        else say("No note needs a fret above {top_fret}.", top_fret=draft.top_fret),
-        _signature(draft.key),
-    ]
-    if draft.lost:
-        said.append(say("{notes} must be left out.", notes=_notes(draft.lost)))
-    if draft.stuck:
-        said.append(say("About {notes} cannot be reached by this hand.", notes=_notes(draft.stuck)))
-    if draft.changed:
-        said.append(say("{notes} moved by an octave or shortened.", notes=_notes(draft.changed)))
-    if not (draft.lost or draft.stuck or draft.changed):
-        said.append(say("Every note stays as it is."))
-    whole = draft.bars == len(draft.arranged.piece.bars)
-    if estimated:
-        said.append(say("The effort is estimated from open strings and frets, not fingered."))
-    elif not whole:
-        said.append(
-            say("The effort was measured on {bars} bars, the densest among them.", bars=draft.bars)
-        )
-    return said
+def by_key(ranked: tuple[Candidate, ...]) -> tuple[Candidate, ...]:
+    """The best octave of every key, in the order of the ranking."""
+    best: Mapping[int, Candidate] = {
+        c.transposition % 12: c for c in reversed(ranked)
+    }
+    return tuple(c for c in ranked if best[c.transposition % 12] is c)
 
 
-def _signature(key: Key) -> str:
-    if not key.fifths:
-        return say("No sharps or flats in the signature.")
-    number = abs(key.fifths)
-    word = _capital(number)
-    if key.fifths > 0:
-        words = count(
-            number, "{word} sharp in the signature.", "{word} sharps in the signature.", word=word
-        )
-    else:
-        words = count(
-            number, "{word} flat in the signature.", "{word} flats in the signature.", word=word
-        )
-    return words
+def reason(one: Candidate) -> str:
+    """Why a key stands where it does, in one sentence."""
+    way = way_of(one.transposition) if one.transposition else say("as written")
+    said = [way]
+    if one.tune:
+        said.append(count(one.tune, "{n} note of the tune has to change",
+                          "{n} notes of the tune have to change"))  # fmt: skip
+    if one.unplayable:
+        said.append(count(one.unplayable, "{n} note is left out", "{n} notes are left out"))
+    if one.changed:
+        said.append(count(one.changed, "{n} note lies in another octave or ends early",
+                          "{n} notes lie in another octave or end early"))  # fmt: skip
+    if not (one.tune or one.unplayable or one.changed):
+        said.append(say("every note stays as it is"))
+    said.append(
+        say("no fret above {fret}, {open} open strings", fret=one.top_fret,
+            open=percent(one.open_share))
+    )  # fmt: skip
+    if one.level_share < 0.995:
+        said.append(say("{share} of the grips suit the level", share=percent(one.level_share)))
+    said.append(_signature(one.fifths))
+    words = "; ".join(said) + "."
+    return words[:1].upper() + words[1:]
 
 
-def _notes(number: int) -> str:
-    return count(number, "{word} note", "{word} notes", word=_capital(number))
-
-
-def _capital(number: int) -> str:
-    word = in_words(number)
-    return word[:1].upper() + word[1:]
+def _signature(fifths: int) -> str:
+    if fifths > 0:
+        return count(fifths, "{n} sharp", "{n} sharps")
+    if fifths < 0:
+        return count(-fifths, "{n} flat", "{n} flats")
+    return say("no sharps or flats")

@@ -9,6 +9,7 @@ imports nothing heavy, and ``run(options)``, which does the work and returns a
 VERBS = {
     "read": "show what a score holds: parts, bars, form",
     "keys": "rank the keys that suit the instrument and the hand",
+    "arrange": "lay a score on an instrument, and list what that altered",
     "finger": "finger a score for both hands",
     "shape": "finger a chord shape",
     "grade": "estimate the grade and the learning time",

@@ -25,6 +25,7 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
+    from workbench.fingering.heard import sounding
     from workbench.music.writing import form_of_export, write_midi, write_musicxml
 
     path = Path(options.output)
@@ -41,7 +42,9 @@ def run(options: argparse.Namespace) -> Result:
     else:
         fingering = None if options.plain else fingering_of(lesson)
         if fingering:
-            placed = sum(n.string is not None for bar in fingering.bars for n in bar.notes)
+            placed = sum(
+                n.string is not None for bar in fingering.bars for n in sounding(bar)
+            )
         write_musicxml(lesson.piece, path, fingering, playing_of(lesson)[0])
     notes = len(lesson.piece.notes)
     document = {"path": str(path), "format": form, "notes": notes, "fingered": placed}

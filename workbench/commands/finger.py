@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING, Any
 
+from workbench.commands.arrange import change_rows
 from workbench.commands.legato import audited, compared
 from workbench.commands.output import Meter, Result, beat, table, wrapped
 from workbench.commands.source import (
@@ -51,7 +52,7 @@ def run(options: argparse.Namespace) -> Result:
         raise BadInput(f"--alternatives {options.alternatives}: give a number from 0 to 20.")
     source = load(options, lessons=True)
     instrument, hand = player(options, source.lesson)
-    placed = arranged(options, source, instrument)
+    placed = arranged(options, source, instrument, hand)
     if options.compare is not None:
         return compared(options, source, placed, instrument, hand)
     held = printed(options, placed.piece, source.lesson, instrument, hand)
@@ -118,16 +119,7 @@ def _document(
                 for join in fingering.audit.joins
             ],
         },
-        "changes": [
-            {
-                "note": change.note,
-                "bar": change.bar_number,
-                "beat": str(change.beat),
-                "kind": change.kind,
-                "reason": change.reason,
-            }
-            for change in placed.changes
-        ],
+        "changes": change_rows(placed),
         "printed": {
             "held": len(held.pins),
             "left_out": [
@@ -257,7 +249,8 @@ def _text(
         lines += [line for slip in held.left_out for line in wrapped(told(slip.reason), "  ")]
     if placed.changes:
         lines += ["", say("Changed to suit the instrument")]
-        lines += [line for change in placed.changes for line in wrapped(change.reason, "  ")]
+        said = dict.fromkeys(change.reason for change in placed.changes)
+        lines += [line for words in said for line in wrapped(words, "  ")]
     return lines
 
 

@@ -4,8 +4,18 @@ from __future__ import annotations
 
 import argparse
 
+from workbench.arranging.weights import STRICT
 from workbench.commands.output import Meter, Result, table, wrapped
-from workbench.commands.source import INSTRUMENT_HELP, hand_option, load, player, score_options
+from workbench.commands.source import (
+    INSTRUMENT_HELP,
+    LEVELS,
+    hand_option,
+    load,
+    player,
+    score_options,
+    wishes,
+)
+from workbench.fingering.types import Settings
 from workbench.language.names import decimal, key_words
 from workbench.language.speech import say
 
@@ -15,15 +25,28 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--instrument", metavar="I", help=INSTRUMENT_HELP)
     parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
     hand_option(parser)
+    parser.add_argument(
+        "--top-fret", type=int, metavar="N", help="no note above this fret (default 12)"
+    )
+    parser.add_argument("--strict", choices=STRICT, help="how much may be left out")
+    parser.add_argument("--level", choices=LEVELS, help="level of the student")
+    parser.add_argument(
+        "--octaves", action="store_true", help="every octave of a key, not only its best"
+    )
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.arranging.keys import candidate_keys
+    from workbench.arranging.keys import by_key, candidate_keys
 
     source = load(options)
     instrument, hand = player(options, source.lesson)
     with Meter(say("Trying keys")) as meter:
-        found = candidate_keys(source.piece, instrument, hand, progress=meter)
+        found = candidate_keys(
+            source.piece, instrument, hand, progress=meter,
+            wishes=wishes(options, source.lesson),
+            settings=Settings(level=options.level) if options.level else None,
+        )  # fmt: skip
+    found = found if options.octaves else by_key(found)
     document = {
         "title": source.piece.title,
         "instrument": instrument.id,

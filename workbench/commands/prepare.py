@@ -7,7 +7,15 @@ import re
 from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter
-from workbench.commands.source import Source, arranged, pins, player, printed, settings
+from workbench.commands.source import (
+    Source,
+    arranged,
+    pins,
+    player,
+    printed,
+    settings,
+    wishes,
+)
 from workbench.fingering.telling import words as told
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand as find_hand
@@ -27,8 +35,8 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
     if source.lesson is not None and not _moved(options, source.lesson):
         return source.lesson
     instrument, hand = player(options, source.lesson)
-    placed = arranged(options, source, instrument)
-    piece = placed.piece
+    placed = arranged(options, source, instrument, hand)
+    piece, wanted = placed.piece, wishes(options, source.lesson)
     held = printed(options, piece, source.lesson, instrument, hand)
     return Lesson(
         id=re.sub(r"\W+", "-", piece.title.lower()).strip("-") or "lesson",
@@ -41,12 +49,18 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
         transposition=placed.transposition,
         settings=settings(options, source.lesson),
         pins=pins(options, piece, None, held),
-        changes=(*(c.reason for c in placed.changes), *(told(m.reason) for m in held.left_out)),
+        changes=tuple(told(m.reason) for m in held.left_out),
+        arranged=placed.changes,
+        top_fret=wanted.top_fret,
+        strict=wanted.strict,
     )
 
 
 def _moved(options: argparse.Namespace, lesson: Lesson) -> bool:
-    asked = (options.key, options.transpose, options.capo, options.level, options.style)
+    asked = (
+        options.key, options.transpose, options.capo, options.level, options.style,
+        options.top_fret, options.strict,
+    )  # fmt: skip
     other = options.instrument not in (None, lesson.instrument) or options.hand not in (
         None,
         lesson.hand,

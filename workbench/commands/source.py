@@ -9,6 +9,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from workbench.arranging.weights import STRICT, Wishes
 from workbench.fingering.types import Pin, Settings
 from workbench.fingering.written import PrintedPins, printed_pins
 from workbench.instrument.model import Hand, Instrument
@@ -45,9 +46,7 @@ def playing_options(parser: argparse.ArgumentParser) -> None:
     """The instrument, the hand, the key and what else steers a fingering."""
     parser.add_argument("--instrument", metavar="I", help=INSTRUMENT_HELP)
     parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
-    key = parser.add_mutually_exclusive_group()
-    key.add_argument("--key", metavar="K", help="key to move to, such as F, Bb or 'D minor'")
-    key.add_argument("--transpose", type=int, metavar="N", help="semitones to move by")
+    arranging_options(parser)
     hand_option(parser)
     parser.add_argument("--level", choices=LEVELS, help="level of the student")
     parser.add_argument("--style", choices=STYLES, help="style of the right hand")
@@ -69,6 +68,32 @@ def playing_options(parser: argparse.ArgumentParser) -> None:
         "--refinger", action="store_true",
         help="finger anew, whatever fingering the score itself prints",
     )  # fmt: skip
+
+
+def arranging_options(parser: argparse.ArgumentParser) -> None:
+    """The key, and how the score is laid on the instrument."""
+    key = parser.add_mutually_exclusive_group()
+    key.add_argument(
+        "--key", metavar="K", help="key to move to, such as F, Bb or 'D minor', or 'best'"
+    )
+    key.add_argument(
+        "--transpose", type=int, metavar="N",
+        help="semitones to move by; 0 leaves the key as written",
+    )  # fmt: skip
+    parser.add_argument(
+        "--top-fret", type=int, metavar="N", help="no note above this fret (default 12)"
+    )
+    parser.add_argument(
+        "--strict", choices=STRICT,
+        help="keep what can be kept, or leave out what makes it hard (default playable)",
+    )  # fmt: skip
+
+
+def wishes(options: argparse.Namespace, lesson: Lesson | None) -> Wishes:
+    """Highest fret and strictness as asked for, the rest as the lesson has it."""
+    base = Wishes(lesson.top_fret, lesson.strict) if lesson else Wishes()
+    top, strict = getattr(options, "top_fret", None), getattr(options, "strict", None)
+    return Wishes(base.top_fret if top is None else top, strict or base.strict)
 
 
 def hand_option(parser: argparse.ArgumentParser) -> None:
@@ -164,11 +189,23 @@ def settings(options: argparse.Namespace, lesson: Lesson | None) -> Settings:
     return base
 
 
-def arranged(options: argparse.Namespace, source: Source, instrument: Instrument) -> Arranged:
-    """The piece in the key asked for, placed on the instrument."""
-    from workbench.arranging.arrange import arrange
+def arranged(
+    options: argparse.Namespace, source: Source, instrument: Instrument, hand: Hand
+) -> Arranged:
+    """The piece in the key asked for, placed on the instrument; a lesson that stays on its
+    instrument and in its key is taken as it stands."""
+    from workbench.arranging.arrange import Arranged, arrange
 
-    return arrange(source.piece, instrument, key=options.key, transpose=options.transpose)
+    lesson, wanted = source.lesson, wishes(options, source.lesson)
+    free = (options.key, options.transpose) == (None, None)
+    if lesson is not None and free:
+        same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
+        if same and wanted == Wishes(lesson.top_fret, lesson.strict):
+            return Arranged(source.piece, 0, source.piece.key.name, ())
+    return arrange(
+        source.piece, instrument, key=options.key, transpose=options.transpose, hand=hand,
+        wishes=wanted,
+    )  # fmt: skip
 
 
 def printed(

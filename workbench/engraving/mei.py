@@ -16,6 +16,7 @@ from workbench.engraving.stringmarks import strings_told
 from workbench.engraving.tree import MEI, add
 from workbench.engraving.values import strong_points
 from workbench.engraving.voices import Layer, attack_events, bar_layers, stretches
+from workbench.fingering.heard import sounding
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
@@ -85,7 +86,7 @@ class _Writer:
             raise BadInput(f"'{piece.title}' has no bars {first + 1} to {last + 1}.")
         self.fingered_bars = {b.index: b for b in fingering.bars} if fingering else {}
         self.fingered: dict[str, FingeredNote] = {
-            n.id: n for b in self.fingered_bars.values() for n in b.notes
+            n.id: n for b in self.fingered_bars.values() for n in sounding(b)
         }
         self.tab = options.tab and instrument is not None
         self.strings = instrument.strings if instrument is not None else 0

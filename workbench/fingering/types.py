@@ -13,7 +13,8 @@ class Pin:
     """The teacher's word on one note. Fields left at None stay free.
 
     ``string`` 1 is nearest the floor; ``left`` 0 (open) to 4; ``right`` one
-    of p i m a. The engine holds pins whatever they cost.
+    of p i m a. ``apart``: a note that shares its sound with another voice is to lie on a
+    string of its own (a unison). The engine holds pins whatever they cost.
     """
 
     note: str
@@ -21,6 +22,7 @@ class Pin:
     fret: int | None = None
     left: int | None = None
     right: str | None = None
+    apart: bool = False
 
 
 @dataclass(frozen=True)
@@ -33,7 +35,9 @@ class FingeredNote:
     None; ``cut_kind`` is "", "hop", "string", "barre", "shift" or "stretch".
     Reasons are facts; ``telling.words`` makes sentences of them.
     ``move`` tells the left finger's way here: "", "open", "place", "planted",
-    "guide", "hop", "shift". ``stroke`` is "free" or "rest". ``pitch`` is the name as
+    "guide", "hop", "shift". ``shares`` is the id of the note whose sound this one is
+    (two stems, one sound), else None. ``slurred``: the left hand sounds it by a slur, and
+    ``right`` is None. ``stroke`` is "free" or "rest". ``pitch`` is the name as
     spelled in the score, such as "Bb4".
     """
 
@@ -54,6 +58,8 @@ class FingeredNote:
     pinned: bool = False
     impossible: Fact | None = None
     pitch: str = ""
+    shares: str | None = None
+    slurred: bool = False
 
 
 @dataclass(frozen=True)

@@ -226,9 +226,8 @@ def _one_sound_each(
     pins: dict[str, Pin] = {}
     for n in together:
         pin = asked.get(n.id)
-        for first in notes:
-            if first.midi != n.midi:
-                continue
+        alike = [first for first in notes if first.midi == n.midi]
+        for first in alike:
             both = _both(pins.get(first.id, Pin(first.id)), pin)
             if both is not None:
                 if both != Pin(first.id):
@@ -237,7 +236,7 @@ def _one_sound_each(
         else:
             notes.append(n)
             if pin is not None:
-                pins[n.id] = pin
+                pins[n.id] = replace(pin, apart=bool(alike))
     return notes, pins
 
 

@@ -17,6 +17,8 @@ from workbench.music.model import STEP_SEMITONES
 _ROWS: tuple[tuple[str, str, tuple[int, ...], float, int, float], ...] = (
     ("ukulele", mark("Concert ukulele, high G"), (69, 64, 60, 67), 381.0, 18, 9.5),
     ("ukulele-soprano", mark("Soprano ukulele, high G"), (69, 64, 60, 67), 345.0, 12, 9.0),
+    ("ukulele-soprano-low-g", mark("Soprano ukulele, low G"), (69, 64, 60, 55), 345.0, 12, 9.0),
+    ("ukulele-concert-low-g", mark("Concert ukulele, low G"), (69, 64, 60, 55), 381.0, 18, 9.5),
     ("ukulele-tenor", mark("Tenor ukulele, high G"), (69, 64, 60, 67), 432.0, 19, 9.5),
     ("ukulele-low-g", mark("Tenor ukulele, low G"), (69, 64, 60, 55), 432.0, 19, 9.5),
     ("baritone-ukulele", mark("Baritone ukulele"), (64, 59, 55, 50), 510.0, 19, 9.5),

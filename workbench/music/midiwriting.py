@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from workbench.music.model import Piece
 from workbench.music.playing import playing_order
+from workbench.music.sounds import sounds
 
 GRACE = Fraction(1, 8)  # quarter length lent to a grace note before the beat
 
@@ -19,6 +20,7 @@ def midi_bytes(piece: Piece, program: int) -> bytes:
     quarter = fit * max(1, 480 // fit) if fit < 0x8000 else 0x7FF8
     events: list[tuple[int, int, bytes]] = [(0, 0, bytes((0xC0, program)))]
     start, meter, key, tempo = Fraction(0), None, None, None
+    piece = sounds(piece).piece
     for index in playing_order(piece):
         bar = piece.bars[index]
         at = round(start * quarter)

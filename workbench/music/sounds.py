@@ -90,3 +90,14 @@ def _moves_low(group: list[Note], notes: tuple[Note, ...]) -> bool:
     mine = [n for n in notes if (n.part, n.voice) == (upper.part, upper.voice)]
     above = [n.midi for n in mine if n.id != upper.id and not n.grace]
     return bool(above) and lower.midi < min(above) and lower.duration == upper.duration
+
+
+def stems_of(piece: Piece, note: str, apart: Collection[str] = ()) -> tuple[str, ...]:
+    """The ids of all notes that are one sound with this one, itself included; the one that
+    stands for the sound comes first. The note alone where the piece does not have it."""
+    if note not in piece.bar_of:
+        return (note,)
+    bar = replace(piece.bars[piece.bar_of[note]], index=0)
+    found = sounds(replace(piece, bars=(bar,)), apart)
+    lead = found.of(note)
+    return (lead, *(n.id for n in bar.notes if n.id != lead and found.of(n.id) == lead))

@@ -70,7 +70,7 @@ def write_musicxml(
 ) -> None:
     """Write the piece to ``path`` (packed if it ends in .mxl), whole or not at all.
 
-    With a fingering each note bears string, fret, left-hand finger and
+    With a fingering each sound bears string, fret, left-hand finger and
     plucking finger. Raises BadInput where the file cannot be written.
     """
     data = musicxml_bytes(piece, fingering, instrument)
@@ -90,9 +90,11 @@ def musicxml_bytes(
         if fingering is None:
             return None
         try:
-            return fingering.note(note_id)
+            played = fingering.note(note_id)
         except KeyError:
             return None
+        # a sound with two stems is fingered once, at the note that stands for it
+        return None if played.shares else played
 
     root = Element("score-partwise", {"version": "4.0"})
     _header(root, piece, instrument)

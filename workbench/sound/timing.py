@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from workbench.fingering.heard import heard
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
@@ -13,6 +14,7 @@ from workbench.music.errors import BadInput
 from workbench.music.form import playing_order
 from workbench.music.model import Bar, Note, Piece
 from workbench.music.slurs import slurred
+from workbench.music.sounds import sounds
 
 SLOWEST, FASTEST = 10, 400  # percent of the written tempo
 GRACE_SECONDS = 0.09  # a grace note's length, taken from before its main note
@@ -140,8 +142,16 @@ def soundings(
     pitch of their string and fret; what cannot be played is left out, as it
     would be on the instrument. A string sounds one note at a time.
     """
+    slurs = slurred(piece)
+    if fingering is None:
+        shared = sounds(piece)
+        lead, piece = shared.of, shared.piece
+    else:
+        shares = {n.id: n.shares or n.id for bar in fingering.bars for n in bar.notes}
+        lead = lambda note: shares.get(note, note)  # noqa: E731
+        piece, fingering = heard(piece, fingering)
     fingered = _by_id(fingering)
-    soft = _slurred(piece, fingered)
+    soft = _soft({lead(b): lead(a) for b, a in slurs.items()}, fingered)
     found = []
     for time in times:
         bar = piece.bars[time.index]
@@ -161,11 +171,11 @@ def _by_id(fingering: Fingering | None) -> dict[str, FingeredNote]:
     return {n.id: n for bar in fingering.bars for n in bar.notes} if fingering else {}
 
 
-def _slurred(piece: Piece, fingered: Mapping[str, FingeredNote]) -> frozenset[str]:
+def _soft(slurs: Mapping[str, str], fingered: Mapping[str, FingeredNote]) -> frozenset[str]:
     """Notes that the left hand sounds: those slurred from a note on their own string."""
     return frozenset(
         after
-        for after, before in slurred(piece).items()
+        for after, before in slurs.items()
         if not fingered
         or (after in fingered and before in fingered
             and fingered[after].string == fingered[before].string)

@@ -17,6 +17,7 @@ from workbench.language.speech import mark, say
 from workbench.music.form import Section, sections
 from workbench.music.model import STEP_SEMITONES, Bar, Key, Note, Piece
 from workbench.music.remembered import remembered
+from workbench.music.sounds import sounds
 from workbench.music.spelling import chord_names
 from workbench.teaching.strokes import beat_length, fingered_notes, metric_onset
 
@@ -95,6 +96,7 @@ def chords(
     ``strings`` is the number of strings, for the grips.
     """
     hands = fingered_notes(fingering) if fingering is not None else {}
+    piece = sounds(piece).piece
     out: list[HeardChord] = []
     ringing: list[tuple[Fraction, Note]] = []
     ends = _ends(piece)
@@ -268,6 +270,7 @@ def section_keys(piece: Piece) -> tuple[SectionKey, ...]:
     """The key heard in every section; the written one where the notes fit it, or its
     relative, nearly as well (within 0.05)."""
     out = []
+    piece = sounds(piece).piece
     for section in sections(piece):
         bars = piece.bars[section.first_bar : section.last_bar + 1]
         notes = [n for b in bars for n in b.notes]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
+from workbench.arranging.changes import Change
 from workbench.fingering.types import Pin, Settings
 from workbench.language.speech import mark
 from workbench.music.model import Bar, Piece
@@ -63,7 +64,10 @@ class Lesson:
     """Everything the teacher decided about a piece for a student.
 
     The music is ``piece`` as arranged (already transposed and placed); what
-    arranging altered is in ``changes``. The fingering is not stored as truth:
+    arranging altered is in ``arranged`` (in ``changes`` as sentences, where an older
+    lesson kept only these). ``top_fret`` and ``strict`` are what it was arranged under,
+    ``wanted`` the teacher's word on single notes of the source: (note id, octaves up or
+    "gone"). The fingering is not stored as truth:
     it follows from piece, instrument, hand, settings and ``pins``; a solved
     copy is cached by the store. ``grade`` (0-8) and ``grade_level``
     (early, middle, late) and ``minutes_a_day``/``days`` are the teacher's
@@ -94,7 +98,17 @@ class Lesson:
     techniques: tuple[str, ...] = ()
     script_edits: tuple[tuple[int, str], ...] = ()  # place in playing order, text
     plan_done: tuple[str, ...] = ()  # ticked plan items
+    arranged: tuple[Change, ...] = ()
+    top_fret: int = 12
+    strict: str = "playable"
+    wanted: tuple[tuple[str, str], ...] = ()
     corrected: bool = False  # the music was changed here: the score it came from is older
+
+
+def altered(lesson: Lesson) -> tuple[str, ...]:
+    """What arranging altered, as sentences in the language now chosen."""
+    # two stems of one sound change alike, and are told once
+    return (*lesson.changes, *dict.fromkeys(change.reason for change in lesson.arranged))
 
 
 def sectioned(lesson: Lesson) -> Piece:

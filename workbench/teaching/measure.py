@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import combinations
 
+from workbench.fingering.heard import heard
 from workbench.fingering.reach import pair_limits, span_mm
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
@@ -192,6 +193,7 @@ def measure_bars(
     """Measures of every written bar. Raises BadInput where the fingering is another piece's."""
     grouped = by_bar(strokes(piece, fingering))
     fingered = fingered_bars(fingering)
+    sounds = {bar.index: bar.notes for bar in heard(piece, fingering)[0].bars}
     last: dict[int, Place] = {}
     out: list[BarMeasure] = []
     before: Bar | None = None
@@ -242,7 +244,7 @@ def measure_bars(
                 onsets=len(rows),
                 sounding=sounding / float(bar.length) if bar.length > 0 else 0.0,
                 accidentals=abs(bar.key.fifths),
-                chromatic=sum(1 for n in bar.notes if not in_key(n, bar.key)),
+                chromatic=sum(1 for n in sounds[bar.index] if not in_key(n, bar.key)),
                 unplayable=sum(1 for p in played if p.hands.string is None),
             )
         )

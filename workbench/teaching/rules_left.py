@@ -89,7 +89,8 @@ def barres(music: Music) -> Iterator[Occurrence]:
             ids = tuple(
                 n.id
                 for n in bar.notes
-                if n.onset >= barre.onset and n.fret == barre.fret and n.left == barre.finger
+                if n.shares is None
+                and n.onset >= barre.onset and n.fret == barre.fret and n.left == barre.finger
             )
             name = "full-barre" if full else "partial-barre"
             yield Occurrence(name, bar.index, barre.onset, ids, say("fret {fret}", fret=barre.fret))
@@ -112,12 +113,13 @@ def stretch(music: Music) -> Iterator[Occurrence]:
 def slurs(music: Music) -> Iterator[Occurrence]:
     """Two slurred notes on one string: the left hand sounds the second. From a grace note
     the slur is told where its main note is."""
-    joined = slurred(music.piece)
     hands = {n.id: n for bar in music.fingering.bars for n in bar.notes}
+    lead = {i: n.shares or i for i, n in hands.items()}
     struck = {p.note.id: s for s in music.strokes for p in s.notes}
+    joined = {lead[b]: lead[a] for b, a in slurred(music.piece).items() if {a, b} <= set(hands)}
     for after, before in joined.items():
-        there, here = hands.get(after), hands.get(before)
-        if there is None or here is None or here.string is None or here.string != there.string:
+        there, here = hands[after], hands[before]
+        if here.string is None or here.string != there.string:
             continue
         stroke = struck.get(before) or struck.get(after)
         if stroke is not None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from workbench.fingering.heard import heard
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
 from workbench.language.names import pitch_words
 from workbench.language.speech import count, say
@@ -95,10 +96,11 @@ def fingered_bars(fingering: Fingering) -> dict[int, FingeredBar]:
 
 @remembered
 def strokes(piece: Piece, fingering: Fingering) -> tuple[Stroke, ...]:
-    """The piece's strokes in written order; grace notes are left out.
+    """The piece's strokes in written order, one note a sound; grace notes are left out.
 
     Raises BadInput where a note of the piece has no row in the fingering.
     """
+    piece, fingering = heard(piece, fingering)
     hands = fingered_notes(fingering)
     out: list[Stroke] = []
     held: list[tuple[Fraction, Played]] = []

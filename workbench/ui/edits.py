@@ -15,6 +15,7 @@ from workbench.instrument.model import Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.music.sounds import stems_of
 from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
 
 RIGHT = ("p", "i", "m", "a")
@@ -59,7 +60,8 @@ def new_lesson(
         hand=hand,
         key=placed.key,
         transposition=placed.transposition,
-        changes=(*(c.reason for c in placed.changes), *(told(m.reason) for m in held.left_out)),
+        changes=tuple(told(m.reason) for m in held.left_out),
+        arranged=placed.changes,
         pins=held.pins,
     )
 
@@ -101,24 +103,57 @@ def rearranged(
         capo=instrument.capo,
         key=placed.key,
         transposition=placed.transposition + (lesson.transposition if again else 0),
-        changes=(
-            *(lesson.changes if again else ()),
-            *(change.reason for change in placed.changes),
-        ),
+        changes=lesson.changes if again else (),
+        arranged=(*(lesson.arranged if again else ()), *placed.changes),
         pins=pins,
         notes=notes,
     )
 
 
+def stems(lesson: Lesson, note: str) -> tuple[str, ...]:
+    """The notes that are one sound with this one, itself included; those that the teacher
+    wants on two strings are two sounds."""
+    return stems_of(lesson.piece, note, {pin.note for pin in lesson.pins if pin.apart})
+
+
 def pin_of(lesson: Lesson, note: str) -> Pin:
-    """The note's pin; an empty one where it is free."""
-    return next((pin for pin in lesson.pins if pin.note == note), Pin(note))
+    """The pin of the note's sound; an empty one where it is free."""
+    here = stems(lesson, note)
+    found = [pin for pin in lesson.pins if pin.note in here]
+    return replace(found[0], note=here[0]) if found else Pin(here[0])
 
 
 def _with_pin(lesson: Lesson, pin: Pin) -> Lesson:
-    rest = tuple(old for old in lesson.pins if old.note != pin.note)
-    empty = (pin.string, pin.fret, pin.left, pin.right) == (None, None, None, None)
+    here = stems(lesson, pin.note)
+    rest = tuple(old for old in lesson.pins if old.note not in here)
+    empty = pin == Pin(pin.note)
     return replace(lesson, pins=rest if empty else (*rest, pin))
+
+
+def other_stem(lesson: Lesson, note: str) -> str | None:
+    """The note that a unison on two strings would put on a string of its own, or has put
+    there: the lower voice's, where ``note`` is written with two stems; else None."""
+    written = stems_of(lesson.piece, note)
+    return written[-1] if len(written) > 1 else None
+
+
+def is_unison(lesson: Lesson, note: str) -> bool:
+    """Whether the note, written with two stems, is to lie on two strings."""
+    here = stems_of(lesson.piece, note)
+    return any(pin.apart for pin in lesson.pins if pin.note in here)
+
+
+def set_unison(lesson: Lesson, note: str, wanted: bool) -> Lesson:
+    """Play a note that is written with two stems on two strings, or on one again.
+
+    Raises BadInput where it is written once.
+    """
+    other = other_stem(lesson, note)
+    if other is None:
+        raise BadInput(say("This note is written with one stem; only two can be two strings."))
+    here = stems_of(lesson.piece, note)
+    rest = tuple(pin for pin in lesson.pins if pin.note not in here)
+    return replace(lesson, pins=(*rest, Pin(other, apart=True)) if wanted else rest)
 
 
 def move_note(lesson: Lesson, note: str, string: int, fret: int) -> Lesson:
@@ -166,7 +201,7 @@ def set_right(lesson: Lesson, note: str, finger: str) -> Lesson:
 
 def unpin(lesson: Lesson, notes: Iterable[str]) -> Lesson:
     """Let these notes free again."""
-    gone = set(notes)
+    gone = {stem for note in notes for stem in stems_of(lesson.piece, note)}
     return replace(lesson, pins=tuple(pin for pin in lesson.pins if pin.note not in gone))
 
 
@@ -176,7 +211,7 @@ def pin_all(lesson: Lesson, notes: Iterable[FingeredNote], right: bool = False) 
         if hands.string is None or hands.fret is None:
             continue
         old = pin_of(lesson, hands.id)
-        pin = Pin(hands.id, hands.string, hands.fret, hands.left, old.right)
+        pin = replace(old, string=hands.string, fret=hands.fret, left=hands.left)
         lesson = _with_pin(lesson, replace(pin, right=hands.right) if right else pin)
     return lesson
 

@@ -24,7 +24,7 @@ from workbench.fingering.types import Settings
 from workbench.instrument.table import HANDS
 from workbench.language.names import key_words
 from workbench.language.speech import mark, say
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lesson import Lesson, altered
 from workbench.ui import edits
 from workbench.ui.estimate_row import EstimateRow
 from workbench.ui.parts import Caution, Faint, Heading, Words
@@ -281,9 +281,9 @@ class LessonPanel(QWidget):
                 key=key,
             )
         self.music.setText(music)
-        self.changes.setText("\n".join(f"– {reason}" for reason in lesson.changes))
+        self.changes.setText("\n".join(f"– {reason}" for reason in altered(lesson)))
         for part in (self.changes, self.changes_heading):
-            part.setVisible(bool(lesson.changes))
+            part.setVisible(bool(lesson.changes or lesson.arranged))
         fingering = self._session.fingering
         if fingering:
             audit = fingering.audit

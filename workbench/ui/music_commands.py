@@ -155,14 +155,25 @@ class MusicHand(Hand):
             self.choose(step=notes.step_number(after.pitch))
         return done
 
+    def _on_sound(self, label: str, change: Callable[[Piece, str], Piece]) -> bool:
+        """A change of what is heard: to every stem of the note at hand."""
+        lesson = self._session.lesson
+
+        def every(piece: Piece, note: str) -> Piece:
+            for stem in edits.stems(lesson, note) if lesson else (note,):
+                piece = change(piece, stem)
+            return piece
+
+        return self._on_note(label, every)
+
     def raise_steps(self, by: int) -> bool:
-        return self._on_note(say("Move a note"), lambda p, n: notes.move_steps(p, n, by))
+        return self._on_sound(say("Move a note"), lambda p, n: notes.move_steps(p, n, by))
 
     def raise_semitones(self, by: int) -> bool:
-        return self._on_note(say("Move a note"), lambda p, n: notes.move_semitones(p, n, by))
+        return self._on_sound(say("Move a note"), lambda p, n: notes.move_semitones(p, n, by))
 
     def raise_octaves(self, by: int) -> bool:
-        return self._on_note(say("Move a note"), lambda p, n: notes.move_octaves(p, n, by))
+        return self._on_sound(say("Move a note"), lambda p, n: notes.move_octaves(p, n, by))
 
     def to_string(self, by: int) -> bool:
         """Play the note at hand on the next string (by +1) or the one before (-1)."""
@@ -173,7 +184,7 @@ class MusicHand(Hand):
         return done
 
     def rename(self) -> bool:
-        return self._on_note(say("Spell a note otherwise"), notes.respell)
+        return self._on_sound(say("Spell a note otherwise"), notes.respell)
 
     def relength(self) -> bool:
         """Give the note at hand the chosen length."""
@@ -212,7 +223,7 @@ class MusicHand(Hand):
         """Delete the note at hand; the caret stands where it was struck."""
         note = self.note
         caret = self.caret.on(self.piece, note) if note else self.caret
-        done = self._on_note(say("Delete a note"), lambda p, n: notes.delete_notes(p, [n]))
+        done = self._on_sound(say("Delete a note"), lambda p, n: notes.delete_notes(p, [n]))
         if done:
             self.move(caret)
         return done

@@ -8,6 +8,7 @@ from functools import partial
 from PySide6.QtWidgets import QMenu, QWidget
 
 from workbench.language.speech import count, mark, say
+from workbench.ui import edits
 from workbench.ui.session import Session
 
 LEFT = (mark("0, open string"), mark("1, index"), mark("2, middle"), mark("3, ring"),
@@ -39,6 +40,13 @@ def note_menu(session: Session, parent: QWidget, write: Callable[[], object]) ->
         right = menu.addMenu(say("&Right finger"))
         for letter, words in RIGHT:
             add(right, say(words), partial(session.set_right, letter))
+        lesson, note = session.lesson, session.note_id or ""
+        if chosen == 1 and lesson and edits.other_stem(lesson, note):
+            if edits.is_unison(lesson, note):
+                add(menu, say("Both stems on &one string"), partial(session.set_unison, False))
+            else:
+                add(menu, say("Each stem on a &string of its own"),
+                    partial(session.set_unison, True))  # fmt: skip
         menu.addSeparator()
         add(menu, count(chosen, "Teaching &note about it …", "Teaching &note about them …"), write)
     else:

@@ -193,6 +193,12 @@ class Session(Bench):
 
         return self.edit(say("Right finger {finger}", finger=finger), change)
 
+    def set_unison(self, wanted: bool) -> bool:
+        """Play the selected note, written with two stems, on two strings or on one."""
+        note = self.note_id or ""
+        label = say("Play a note on two strings") if wanted else say("Play a note on one string")
+        return self.edit(label, lambda lesson: edits.set_unison(lesson, note, wanted))
+
     def pin_notes(self) -> bool:
         """Keep the selected notes as they are fingered now; all of the bar without any."""
         bar = self.bar_hands

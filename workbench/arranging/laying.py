@@ -1,0 +1,244 @@
+"""From the search's answer back to the music: the piece as it is laid, and the changes."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+from workbench.arranging.changes import (
+    DOUBLED,
+    DROPPED,
+    GRIP,
+    HARD,
+    LINE,
+    NEEDED,
+    OCTAVE,
+    PHRASE,
+    RANGE,
+    REENTRANT,
+    SHORTENED,
+    STRINGS,
+    WISH,
+    Change,
+    beat_of,
+)
+from workbench.arranging.options import Options
+from workbench.arranging.search import Laid
+from workbench.arranging.sounds import BASS, TUNE, Sound, Texture
+from workbench.arranging.transpose import Shift, move_octaves
+from workbench.music.model import Bar, Note, Piece
+
+
+@dataclass(frozen=True)
+class Kept:
+    """Shares from 0 to 1 of what stayed: of the tune the notes in the octave of their
+    phrase at full length; of the bass and of inner notes those that sound at all."""
+
+    tune: float = 1.0
+    bass: float = 1.0
+    inner: float = 1.0
+
+
+EVERYTHING = Kept()
+
+
+def needed_cuts(
+    sounds: Texture, laid: Laid, options: Options, semitones: int
+) -> tuple[int | None, ...]:
+    """The moments at which sounds have to end for want of a string. Where every sound can
+    have one, its written length stays, and the fingering decides how long it is held."""
+    cuts = list(laid.cuts)
+    pitch = [
+        None if k is None else s.midi + semitones + 12 * k
+        for s, k in zip(sounds.sounds, laid.octaves, strict=True)
+    ]
+    alive: list[list[int]] = [[] for _ in sounds.moments]
+    first = [m for m, struck in enumerate(sounds.struck) for _ in struck]
+    for i, until in enumerate(sounds.until):
+        if pitch[i] is not None:
+            for m in range(first[i], until if cuts[i] is None else cuts[i] or 0):
+                alive[m].append(i)
+    for i, cut in enumerate(laid.cuts):
+        if cut is None:
+            continue
+        more = range(cut, sounds.until[i])
+        if all(_strings_for([pitch[j] or 0 for j in (*alive[m], i)], options) for m in more):
+            cuts[i] = None
+            for m in more:
+                alive[m].append(i)
+    return tuple(cuts)
+
+
+def _strings_for(pitches: list[int], options: Options) -> bool:
+    """Whether every pitch can have a string of its own."""
+    taken: dict[int, int] = {}
+
+    def seat(i: int, asked: set[int]) -> bool:
+        for string, _ in options.where(pitches[i]):
+            if string not in asked:
+                asked.add(string)
+                if string not in taken or seat(taken[string], asked):
+                    taken[string] = i
+                    return True
+        return False
+
+    return all(seat(i, set()) for i in range(len(pitches)))
+
+
+def kept_shares(sounds: Texture, laid: Laid) -> Kept:
+    """What of the music an arrangement keeps."""
+    count = {"tune": [0, 0], "bass": [0, 0], "inner": [0, 0]}
+    for m, struck in enumerate(sounds.struck):
+        octave = laid.phrase_octaves[sounds.phrase[m]]
+        for i in struck:
+            role, k = sounds.sounds[i].role, laid.octaves[i]
+            row = count["tune" if role == TUNE else "bass" if role == BASS else "inner"]
+            row[1] += 1
+            row[0] += k == octave and laid.cuts[i] is None if role == TUNE else k is not None
+    shares = {name: n / of if of else 1.0 for name, (n, of) in count.items()}
+    return Kept(**shares)
+
+
+def laid_piece(
+    moved: Piece,
+    sounds: Texture,
+    laid: Laid,
+    options: Options,
+    shift: Shift,
+    wanted: Mapping[str, int | str] | None = None,
+) -> tuple[Piece, tuple[Change, ...]]:
+    """The moved piece with every note as it is laid, and all changes in the order of the music."""
+    now: dict[str, Note | None] = {}
+    changes: list[Change] = []
+    notes = {n.id: n for n in moved.notes}
+    of_note: dict[str, int] = {}
+    for m, struck in enumerate(sounds.struck):
+        for i in struck:
+            sound = sounds.sounds[i]
+            octave = laid.octaves[i]
+            wish = bool(wanted) and any(n.id in (wanted or {}) for n in sound.notes)
+            for stem in sound.notes:
+                of_note[stem.id] = i
+                note = notes[stem.id]
+                if octave is None:
+                    why = WISH if wish else _why_out(sounds, laid, options, m, i, shift.semitones)
+                    now[note.id] = None
+                    changes.append(_told(sound, note, DROPPED, why, note.pitch.name))
+                    continue
+                after = replace(note, pitch=move_octaves(note.pitch, octave))
+                if octave:
+                    with_phrase = (
+                        sound.role == TUNE and octave == laid.phrase_octaves[sounds.phrase[m]]
+                    )
+                    why = WISH if wish else _why_moved(sounds, laid, options, m, i, shift.semitones)
+                    kind = PHRASE if with_phrase else OCTAVE
+                    changes.append(
+                        _told(sound, note, kind, why, note.pitch.name, after.pitch.name, octave)
+                    )
+                cut = laid.cuts[i]
+                if cut is not None:
+                    length = sounds.moments[cut] - sound.start
+                    if length < note.duration:
+                        after = replace(after, duration=length)
+                        changes.append(
+                            _told(sound, note, SHORTENED, NEEDED, after.pitch.name, str(length))
+                        )
+                now[note.id] = after
+    _graces(moved, now, changes, options)
+    bars = tuple(
+        replace(
+            bar,
+            notes=tuple(n for n in (now.get(old.id, old) for old in bar.notes) if n is not None),
+        )
+        for bar in moved.bars
+    )
+    order = {note.id: at for at, note in enumerate(moved.notes)}
+    changes.sort(key=lambda c: (c.bar, c.onset, order[c.note]))
+    return replace(moved, bars=bars), tuple(changes)
+
+
+def _told(
+    sound: Sound, note: Note, kind: str, why: str, before: str, after: str = "", amount: int = 0
+) -> Change:
+    return _change(sound.bar, note, kind, why, sound.role, before, after, amount)
+
+
+def _change(
+    bar: Bar, note: Note, kind: str, why: str, role: str, before: str, after: str = "",
+    amount: int = 0,
+) -> Change:  # fmt: skip
+    return Change(
+        note.id, bar.index, bar.number, note.onset, beat_of(bar, note.onset), kind, why, role,
+        note.part, note.voice, before, after, amount,
+    )  # fmt: skip
+
+
+def _why_out(
+    sounds: Texture, laid: Laid, options: Options, m: int, i: int, semitones: int
+) -> str:
+    sound = sounds.sounds[i]
+    midi = sound.midi + semitones
+    octave = laid.phrase_octaves[sounds.phrase[m]]
+    ceiling = 127 if sound.ceiling is None else sound.ceiling + semitones + 12 * octave
+    if not any(options.where(midi + 12 * k) for k in range(-4, 5) if midi + 12 * k < ceiling):
+        return RANGE
+    kept = [j for j in sounds.struck[m] if laid.octaves[j] is not None]
+    if any((sounds.sounds[j].midi - sound.midi) % 12 == 0 for j in kept):
+        return DOUBLED
+    if len(sounds.struck[m]) > options.instrument.strings:
+        return STRINGS
+    taken = {p[0]: p[1] for j in kept if (p := laid.places[j]) is not None}
+    for k in range(-4, 5):
+        if midi + 12 * k < ceiling:
+            for string, fret in options.where(midi + 12 * k):
+                if string not in taken and options.shapes.ease(
+                    tuple(sorted([*taken.items(), (string, fret)]))
+                ):
+                    return HARD
+    return GRIP
+
+
+def _why_moved(
+    sounds: Texture, laid: Laid, options: Options, m: int, i: int, semitones: int
+) -> str:
+    sound, octave = sounds.sounds[i], laid.octaves[i] or 0
+    if not options.where(sound.midi + semitones):
+        inner = [
+            sounds.sounds[j].midi + 12 * (laid.octaves[j] or 0)
+            for j in sounds.struck[m]
+            if laid.octaves[j] is not None and sounds.sounds[j].role not in (TUNE, BASS)
+        ]
+        over = any(high < sound.midi + 12 * octave for high in inner)
+        if sound.role == BASS and over and options.instrument.reentrant:
+            return REENTRANT
+        return RANGE
+    return LINE
+
+
+def _graces(
+    moved: Piece, now: dict[str, Note | None], changes: list[Change], options: Options
+) -> None:
+    """A grace note goes with the note it leads to: as many octaves, or out."""
+    for bar in moved.bars:
+        for note in bar.notes:
+            if not note.grace:
+                continue
+            at = note.onset, note.part, note.voice
+            led = [
+                n for n in bar.notes
+                if not n.grace and (n.onset, n.part, n.voice) == at
+            ]  # fmt: skip
+            fate = [(n, now.get(n.id, n)) for n in led]
+            stays = [(n, after) for n, after in fate if after is not None]
+            octave = (stays[0][1].pitch.octave - stays[0][0].pitch.octave) if stays else 0
+            midi = note.midi + 12 * octave
+            role = next((c.role for c in changes if led and c.note == led[0].id), TUNE)
+            if (led and not stays) or not options.where(midi):
+                now[note.id] = None
+                changes.append(_change(bar, note, DROPPED, LINE if led else RANGE, role,
+                                       note.pitch.name))  # fmt: skip
+            elif octave:
+                after = replace(note, pitch=move_octaves(note.pitch, octave))
+                now[note.id] = after
+                changes.append(_change(bar, note, OCTAVE, LINE, role, note.pitch.name,
+                                       after.pitch.name, octave))  # fmt: skip

@@ -1,0 +1,119 @@
+"""How a hand takes some places on the neck at once: the easiest fingers, and how far they reach.
+
+The same rules as the fingering's grips (fingers in order along the neck, the
+first may lie as a barre, no pair beyond its greatest reach), but only the best
+way of each, without naming it: arranging asks this many thousand times.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from itertools import combinations, permutations
+
+from workbench.fingering.grips import PAIRS, Neck, apart, neck
+from workbench.instrument.model import Hand, Instrument
+
+Places = tuple[tuple[int, int], ...]  # (string, fret), by string
+
+
+class Shapes:
+    """Shapes of one instrument and hand."""
+
+    def __init__(self, instrument: Instrument, hand: Hand) -> None:
+        self.table: Neck = neck(instrument, hand)
+        self._span = self.table.span.tolist()
+        self._pair = {pair: i for i, pair in enumerate(PAIRS)}
+        self.widest = max(self.table.greatest)
+        self.at: list[int] = self.table.at.tolist()
+        self.shift: list[list[int]] = self.table.shift.tolist()
+        self._known: dict[Places, tuple[int, int] | None] = {}
+
+    def ease(self, places: Places) -> tuple[int, int] | None:
+        """(millimetres beyond comfort, fingers down) of the easiest way to stop ``places``,
+        which have a string each; None where no hand can."""
+        try:
+            return self._known[places]
+        except KeyError:
+            found = self._known[places] = self._ease(places)
+            return found
+
+    def _ease(self, places: Places) -> tuple[int, int] | None:
+        down = sorted((fret, string) for string, fret in places if fret)
+        if not down:
+            return 0, 0
+        if self.at[down[-1][0]] - self.at[down[0][0]] > self.widest:
+            return None
+        best: tuple[int, int] | None = None
+        by_string = dict(places)
+        for hand in self._hands(down, by_string):
+            got = self._worst(hand)
+            if got is not None and (best is None or (got, len(hand)) < best):
+                best = got, len(hand)
+        return best
+
+    def _hands(
+        self, down: list[tuple[int, int]], by_string: dict[int, int]
+    ) -> list[tuple[tuple[int, int, int, int], ...]]:
+        """Ways to lay fingers, each as (finger, fret, first string, last string)."""
+        out: list[tuple[tuple[int, int, int, int], ...]] = []
+        low = down[0][0]
+        lowest = [s for f, s in down if f == low]
+        rest = [d for d in down if d[0] != low]
+        # the first finger may take any of the lowest places together
+        for size in range(1, len(lowest) + 1):
+            for barred in combinations(lowest, size):
+                first, last = min(barred), max(barred)
+                if size > 1 and any(
+                    by_string.get(s, low) < low for s in range(first, last + 1)
+                ):
+                    continue
+                if size == 1:
+                    continue
+                others = [(low, s) for s in lowest if s not in barred] + rest
+                out += self._laid(others, (2, 3, 4), ((1, low, first, last),))
+        out += self._laid(down, (1, 2, 3, 4), ())
+        return out
+
+    def _laid(
+        self,
+        places: list[tuple[int, int]],
+        free: tuple[int, ...],
+        begun: tuple[tuple[int, int, int, int], ...],
+    ) -> list[tuple[tuple[int, int, int, int], ...]]:
+        if len(places) > len(free):
+            return []
+        groups: dict[int, list[int]] = {}
+        for fret, string in places:
+            groups.setdefault(fret, []).append(string)
+        orders: list[list[tuple[int, int]]] = [[]]
+        for fret in sorted(groups):
+            orders = [
+                [*done, *((fret, s) for s in order)]
+                for done in orders
+                for order in permutations(groups[fret])
+            ]
+        return [
+            (*begun, *((f, fret, s, s) for f, (fret, s) in zip(chosen, order, strict=True)))
+            for chosen in combinations(free, len(places))
+            for order in orders
+        ]
+
+    def _worst(self, hand: tuple[tuple[int, int, int, int], ...]) -> int | None:
+        """The largest excess over comfort of any pair; None beyond the greatest reach."""
+        worst = 0
+        for i, a in enumerate(hand):
+            for b in hand[i + 1 :]:
+                if a[1] == b[1] and a[2] <= b[3] and b[2] <= a[3]:
+                    return None
+                pair = self._pair[a[0] - 1, b[0] - 1]
+                span = self._span[a[1]][b[1]][apart(a[1:], b[1:])]
+                if span > self.table.greatest[pair]:
+                    return None
+                worst = max(worst, span - self.table.comfort[pair])
+        return worst
+
+
+@lru_cache(maxsize=16)
+def shapes(instrument: Instrument, hand: Hand) -> Shapes:
+    """The shapes of an instrument and hand, kept from one call to the next."""
+    return Shapes(instrument, hand)

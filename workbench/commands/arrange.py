@@ -1,0 +1,113 @@
+"""``arrange SCORE``: the score laid on an instrument, and what that altered."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from workbench.commands.output import Result, wrapped
+from workbench.commands.source import (
+    INSTRUMENT_HELP,
+    arranged,
+    arranging_options,
+    hand_option,
+    load,
+    player,
+    score_options,
+)
+from workbench.language.names import key_words, percent
+from workbench.language.speech import say
+from workbench.music.errors import BadInput
+
+if TYPE_CHECKING:
+    from workbench.arranging.arrange import Arranged
+
+
+def options(parser: argparse.ArgumentParser) -> None:
+    score_options(parser, lessons=True)
+    parser.add_argument("--instrument", metavar="I", help=INSTRUMENT_HELP)
+    parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
+    arranging_options(parser)
+    hand_option(parser)
+    parser.add_argument(
+        "-o", "--output", metavar="OUT",
+        help="where to write the arrangement: .musicxml or .mxl, or .mid",
+    )  # fmt: skip
+
+
+def run(options: argparse.Namespace) -> Result:
+    from workbench.music.writing import form_of_export, write_midi, write_musicxml
+
+    path = Path(options.output) if options.output else None
+    if path is not None and path.is_dir():
+        raise BadInput(
+            say("{path} is a folder; name the file to write, such as {name}.", path=path,
+                name=path / "piece.musicxml")
+        )  # fmt: skip
+    form = form_of_export(path) if path else ""
+    source = load(options, lessons=True)
+    instrument, hand = player(options, source.lesson)
+    placed = arranged(options, source, instrument, hand)
+    if path is not None and form == "MIDI":
+        write_midi(placed.piece, path)
+    elif path is not None:
+        write_musicxml(placed.piece, path, None, instrument)
+    document = {
+        "title": placed.piece.title,
+        "instrument": instrument.id,
+        "key": placed.key,
+        "transposition": placed.transposition,
+        "cost": placed.cost,
+        "proved": placed.proved,
+        "changes": change_rows(placed),
+        "kept": {
+            name: round(share, 4)
+            for name, share in (
+                ("tune", placed.kept.tune), ("bass", placed.kept.bass),
+                ("inner", placed.kept.inner),
+            )
+        },
+        "path": str(path) if path else None,
+    }  # fmt: skip
+    return Result(document, _text(placed, say(instrument.name), path))
+
+
+def change_rows(placed: Arranged) -> list[dict[str, Any]]:
+    """The changes as JSON: names of fields as the command line promises them."""
+    return [
+        {
+            "note": c.note,
+            "bar": c.bar_number,
+            "onset": str(c.onset),
+            "beat": str(c.beat),
+            "part": c.part,
+            "voice": c.voice,
+            "role": c.role,
+            "kind": c.kind,
+            "from": c.before,
+            "to": c.after,
+            "amount": c.amount,
+            "reason": c.reason,
+        }
+        for c in placed.changes
+    ]
+
+
+def _text(placed: Arranged, instrument: str, path: Path | None) -> list[str]:
+    from workbench.arranging.changes import counted, semitones
+
+    lines = [
+        f"{placed.piece.title} - {instrument}, {key_words(placed.key)}",
+        say("Moved {way}. Kept: {tune} of the tune, {bass} of the bass, {inner} of the inner "
+            "notes.", way=semitones(placed.transposition), tune=percent(placed.kept.tune),
+            bass=percent(placed.kept.bass), inner=percent(placed.kept.inner)),
+    ]  # fmt: skip
+    if placed.changes:
+        lines += ["", *filter(None, [counted(placed.changes)])]
+        # two stems of one sound change alike, and are told once
+        told = dict.fromkeys(c.reason for c in placed.changes)
+        lines += [line for words in told for line in wrapped(words, "  ")]
+    if path is not None:
+        lines += ["", say("{path} is written.", path=path)]
+    return lines
