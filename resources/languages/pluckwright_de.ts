@@ -6617,6 +6617,11 @@
         <translation>Derselbe Ton mehrmals mit wechselnden Fingern, jeder so klar wie der erste.</translation>
     </message>
     <message>
+        <location filename="../../workbench/music/heardkey.py"/>
+        <source>The score has no key signature; it is shown in {key}, as it is heard.</source>
+        <translation>Die Noten haben keine Vorzeichen am Anfang; sie werden in {key} gezeigt, wie man sie hört.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>The score is marked {key}, and moving it does not change its mode: {wanted} was taken by its key signature.</source>
         <translation>Die Noten stehen in {key}, und Verschieben ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen.</translation>
@@ -11694,6 +11699,16 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/music_changed.py"/>
         <source>{n} pins were let go: their notes have another pitch.</source>
         <translation>{n} Festlegungen wurden aufgehoben: Ihre Töne haben eine andere Höhe.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/heardkey.py"/>
+        <source>{n} quarter tone (bar {bars}): frets give half tones, so it is read as the nearest one.</source>
+        <translation>{n} Viertelton (Takt {bars}): Bünde geben Halbtöne, er wird als der nächste gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/heardkey.py"/>
+        <source>{n} quarter tones (bars {bars}): frets give half tones, so they are read as the nearest ones.</source>
+        <translation>{n} Vierteltöne (Takte {bars}): Bünde geben Halbtöne, sie werden als die nächsten gelesen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
