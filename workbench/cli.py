@@ -1,8 +1,8 @@
 """The command line: without a verb the window opens, with one it works without a display.
 
-Exit status 0 done, 2 wrong use or bad input, 1 a fault of ours. Every error is
-one sentence on stderr; with ``--json`` stdout holds one JSON document and
-nothing else.
+Exit status 0 done, 2 wrong use or bad input, 1 a fault of ours, 3 where some of
+several scores failed. Every error is one sentence on stderr; with ``--json``
+stdout holds one JSON document and nothing else.
 """
 
 from __future__ import annotations

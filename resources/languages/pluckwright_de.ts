@@ -2499,6 +2499,11 @@
         <translation>Kleine Taktbilder werden gezeichnet</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>Drawing the two fingerings</source>
+        <translation>Die beiden Fingersätze werden gezeichnet</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score_view.py"/>
         <source>Drop a score here, or choose Import from the Lesson menu.</source>
         <translation>Ziehen Sie Noten hierher, oder wählen Sie „Importieren“ im Menü „Lektion“.</translation>
@@ -3028,6 +3033,11 @@
         <location filename="../../workbench/arranging/arrange.py"/>
         <source>Give either a key or a number of semitones to move by, not both.</source>
         <translation>Geben Sie entweder eine Tonart oder eine Zahl von Halbtönen an, nicht beides.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>Give every score more than 0 s and at least 256 MB.</source>
+        <translation>Geben Sie jeder Partitur mehr als 0 s und mindestens 256 MB.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_menu.py"/>
@@ -4255,6 +4265,11 @@
         <location filename="../../workbench/handout/teacher.py"/>
         <source>No note is cut.</source>
         <translation>Kein Ton ist gekürzt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>No note of '{title}' lies on the neck of this instrument; choose another tuning.</source>
+        <translation>Keine Note von „{title}“ liegt auf dem Griffbrett dieses Instruments; wählen Sie eine andere Stimmung.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/recent.py"/>
@@ -5570,6 +5585,11 @@
         <location filename="../../workbench/ui/history_dialog.py"/>
         <source>Steps, the newest first</source>
         <translation>Schritte, der neueste zuerst</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>Stopped with {done} of {all} scores done; call it again with --resume to go on.</source>
+        <translation>Angehalten, {done} von {all} Partituren sind fertig; rufen Sie es noch einmal mit --resume auf, um weiterzumachen.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -8160,6 +8180,11 @@
         <translation>Schlag {beat}: {why}</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>beats cut off</source>
+        <translation>abgeschnittene Schläge</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/fit.py"/>
         <location filename="../../workbench/engraving/charts_grade.py"/>
         <source>before</source>
@@ -8364,11 +8389,6 @@
         <translation>leichte zuerst</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
-        <source>effort</source>
-        <translation>Aufwand</translation>
-    </message>
-    <message>
         <location filename="../../workbench/language/numbers.py"/>
         <source>eight</source>
         <comment>number</comment>
@@ -8515,6 +8535,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers on neighbouring strings</source>
         <translation>Finger auf benachbarten Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>fingers put down</source>
+        <translation>aufgesetzte Finger</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9140,6 +9165,11 @@
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>move the note to the string above or below</source>
         <translation>den Ton auf die Saite darüber oder darunter setzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>moves of the hand</source>
+        <translation>Lagenwechsel</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
@@ -10015,6 +10045,11 @@
         <translation>auf Saite {string} klingt im Bund {fret} {sounds}, nicht {pitch}</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/comparing.py"/>
+        <source>strings played open</source>
+        <translation>leer gespielte Saiten</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/grading.json"/>
         <source>strings plucked together</source>
         <translation>zugleich gezupfte Saiten</translation>
@@ -10869,6 +10904,11 @@ Ihr Text</translation>
         <translation>{heading} (Linkshänder: Saite 1 links)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/compare_dialog.py"/>
+        <source>{head}, as music</source>
+        <translation>{head}, als Noten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>{held} of {notes} notes are held for their full length; {percent} % of all written length sounds.</source>
         <translation>{held} von {notes} Tönen werden in voller Länge gehalten; {percent} % der notierten Länge klingen.</translation>
@@ -11049,6 +11089,11 @@ Ihr Text</translation>
         <location filename="../../workbench/store/archive.py"/>
         <source>{name} is a folder; name an archive.</source>
         <translation>{name} ist ein Ordner; nennen Sie ein Archiv.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>{name} is a link that leads nowhere; mend or delete it.</source>
+        <translation>{name} ist ein Verweis ins Leere; berichtigen oder löschen Sie ihn.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/loading.py"/>
@@ -12028,8 +12073,18 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/batch.py"/>
-        <source>{score}: its process died; the score is skipped, please report it.</source>
-        <translation>{score}: Der Prozess ist abgestürzt; diese Noten werden übergangen, bitte melden Sie das.</translation>
+        <source>{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more (--memory).</source>
+        <translation>{score} braucht mehr als {memory} MB; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--memory).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more (--seconds).</source>
+        <translation>{score} braucht mehr als {seconds:g} s; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--seconds).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/batch.py"/>
+        <source>{score}: its process died; it may need more memory (--memory) or fewer parts (--parts 1).</source>
+        <translation>{score}: Der Prozess brach ab; vielleicht braucht er mehr Speicher (--memory) oder weniger Stimmen (--parts 1).</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>

@@ -2,41 +2,61 @@
 
 from __future__ import annotations
 
+import json
 import os
-from argparse import Namespace
+import signal
+import subprocess
+import sys
+import time
 from pathlib import Path
 
 import pypdf
+import pytest
 
 from tests.cli.scores import bar_xml, score_xml
-from workbench.commands.batch import find_scores, in_processes, pages
+from workbench.commands.batch import REPORT, find_scores, pages
+from workbench.commands.workers import Limits, worked_off
 
 
 def dies_at_two(job):
-    """A worker that brings its process down at one score."""
-    _, score, _ = job
-    if score.name == "2.xml":
+    """A worker that brings its process down at one score, and hangs at another."""
+    if job == 2:
         os._exit(9)
-    return {"score": str(score), "ok": True, "reason": "", "seconds": 0.0}
+    if job == 3:
+        time.sleep(600)
+    return job * 10
 
 
-def test_a_process_that_dies_costs_only_its_own_score():
-    jobs = [(Namespace(), Path(f"{n}.xml"), Path(f"{n}.pdf")) for n in range(5)]
-    reports = {report["score"]: report for report in in_processes(dies_at_two, jobs, 2)}
-    assert sorted(reports) == [f"{n}.xml" for n in range(5)]
-    assert [name for name in sorted(reports) if not reports[name]["ok"]] == ["2.xml"]
-    assert "its process died" in reports["2.xml"]["reason"]
+def test_a_process_that_dies_or_hangs_costs_only_its_own_job():
+    limits = Limits(8, 2**31)
+    found = dict(worked_off(dies_at_two, range(6), 2, limits))
+    assert [found[n] for n in (0, 1, 4, 5)] == [0, 10, 40, 50]
+    assert found[2].why == "died" and found[3].why == "time"
 
 
 def answers(job):
     """A worker that has nothing to do."""
-    return {"score": str(job[1]), "ok": True, "reason": "", "seconds": 0.0}
+    return job, os.getpid()
 
 
-def test_more_scores_than_the_processes_take_before_they_are_renewed(monkeypatch):
-    monkeypatch.setattr("workbench.commands.batch.PIECES_A_PROCESS", 3)
-    jobs = [(Namespace(), Path(f"{n}.xml"), Path(f"{n}.pdf")) for n in range(14)]
-    assert len(list(in_processes(answers, jobs, 2))) == 14
+def test_more_jobs_than_a_process_takes_before_it_is_renewed(monkeypatch):
+    monkeypatch.setattr("workbench.commands.workers.JOBS_A_PROCESS", 3)
+    found = dict(worked_off(answers, range(8), 1, Limits(60, 2**31)))
+    assert [found[n][0] for n in range(8)] == list(range(8))
+    assert len({process for _, process in found.values()}) == 3
+
+
+def fills(job):
+    """A worker that takes all the memory there is."""
+    try:
+        return len(bytearray(job))
+    except MemoryError:
+        return "refused"
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the limit is Linux's")
+def test_memory_has_a_limit():
+    assert dict(worked_off(fills, [2**30], 1, Limits(60, 2**29))) == {2**30: "refused"}
 
 
 def test_two_scores_of_one_name_get_two_pages(tmp_path):
@@ -60,7 +80,7 @@ def test_good_and_bad_scores_side_by_side(call, tmp_path):
     (scores / "other.xml").write_text(tune)
     (scores / "empty.mid").touch()
     got = call("batch", scores, "-o", out, "--json", "--jobs", 2)
-    assert got.status == 0, got.err
+    assert got.status == 3, got.err  # some failed
     report = {Path(row["score"]).name: row for row in got.json}
     assert {name: row["ok"] for name, row in report.items()} == {
         "good.musicxml": True,
@@ -69,7 +89,7 @@ def test_good_and_bad_scores_side_by_side(call, tmp_path):
     }
     assert "empty.mid" in report["empty.mid"]["reason"]
     assert report["good.musicxml"]["reason"] == "" and report["good.musicxml"]["seconds"] > 0
-    assert sorted(path.name for path in out.iterdir()) == ["good.pdf", "other.pdf"]
+    assert sorted(path.name for path in out.iterdir()) == ["batch.jsonl", "good.pdf", "other.pdf"]
     text = pypdf.PdfReader(out / "good.pdf").pages[0].extract_text()
     assert "Morning Steps" in " ".join(text.split())
     assert [line[:5] for line in got.err.splitlines()] == ["[1/3]", "[2/3]", "[3/3]"]
@@ -99,3 +119,83 @@ def test_a_wrong_instrument_is_told_once_before_any_work(call, tmp_path, tune):
     got = call("batch", tmp_path, "-o", tmp_path / "out", "--instrument", "zither")
     assert got.status == 2 and "zither" in got.err
     assert got.err.count("\n") == 1
+
+
+TUNE = score_xml([bar_xml("C4", "D4", "E4", "F4"), bar_xml("G4", "A4", "G4", "C4")])
+
+
+def made_at(out):
+    return {path.name: path.stat().st_mtime_ns for path in out.glob("*.pdf")}
+
+
+def test_what_is_done_is_passed_over_when_a_batch_is_taken_up_again(call, tmp_path):
+    scores, out = tmp_path / "scores", tmp_path / "out"
+    scores.mkdir()
+    for name in ("a.xml", "b.xml"):
+        (scores / name).write_text(TUNE)
+    (scores / "c.xml").symlink_to(tmp_path / "nowhere.xml")
+    assert call("batch", scores, "-o", out, "--jobs", 1).status == 3
+    before = made_at(out)
+    with (out / REPORT).open("a") as book:
+        book.write('{"name": "cut o')
+    (scores / "b.xml").write_text(TUNE.replace("Morning", "Evening"))
+    (scores / "c.xml").unlink()
+    (scores / "c.xml").write_text(TUNE)
+    got = call("batch", scores, "-o", out, "--resume", "--json", "--jobs", 1)
+    assert got.status == 0, got.err
+    assert [row["ok"] for row in got.json] == [True] * 3
+    after = made_at(out)
+    assert after["a.pdf"] == before["a.pdf"], "of the same score and options: not made again"
+    assert after["b.pdf"] != before["b.pdf"] and "c.pdf" in after
+    call("batch", scores, "-o", out, "--resume", "--large", "--jobs", 1)
+    assert made_at(out)["a.pdf"] != after["a.pdf"], "other options are another page"
+
+
+def test_a_link_that_leads_nowhere_is_told(call, tmp_path):
+    (tmp_path / "gone.xml").symlink_to(tmp_path / "nowhere.xml")
+    got = call("batch", tmp_path, "-o", tmp_path / "out", "--json")
+    assert got.status == 2
+    assert "leads nowhere" in got.json[0]["reason"]
+
+
+def test_scores_in_folders_inside(call, tmp_path):
+    for name in ("x/tune.xml", "y/tune.xml"):
+        (tmp_path / "in" / name).parent.mkdir(parents=True)
+        (tmp_path / "in" / name).write_text(TUNE)
+    got = call("batch", tmp_path / "in", "-o", tmp_path / "out", "--recursive", "--json")
+    assert got.status == 0, got.err
+    assert sorted(made_at(tmp_path / "out")) == ["x-tune.pdf", "y-tune.pdf"]
+
+
+def test_a_score_that_takes_too_long_is_named_and_the_rest_is_made(call, tmp_path):
+    (tmp_path / "a.xml").write_text(TUNE)
+    got = call("batch", tmp_path, "-o", tmp_path / "out", "--seconds", "0.2", "--json")
+    assert got.status == 2
+    assert "takes more than 0.2 s" in got.json[0]["reason"]
+    assert not list((tmp_path / "out").glob("*.pdf"))
+
+
+@pytest.mark.skipif(os.name != "posix", reason="signals are POSIX's")
+def test_ctrl_c_stops_at_once_and_says_how_to_go_on(tmp_path):
+    scores, out = tmp_path / "scores", tmp_path / "out"
+    scores.mkdir()
+    for number in range(40):
+        (scores / f"{number:02}.xml").write_text(TUNE)
+    words = [sys.executable, "-m", "workbench", "batch", str(scores), "-o", str(out)]
+    with subprocess.Popen(
+        [*words, "--jobs", "2"], stderr=subprocess.PIPE, text=True, start_new_session=True,
+        cwd=Path(__file__).parents[2],
+    ) as running:  # fmt: skip
+        said = running.stderr.readline()
+        assert said.startswith("[1/40]"), said
+        os.killpg(running.pid, signal.SIGINT)
+        rest = running.stderr.read()
+        assert running.wait(30) == 130
+    assert "--resume" in rest and "Traceback" not in rest and "Stopped" in rest
+    with pytest.raises(ProcessLookupError):
+        for _ in range(50):  # nobody of the group goes on
+            os.killpg(running.pid, 0)
+            time.sleep(0.1)
+    done = [json.loads(line) for line in (out / REPORT).read_text().splitlines()]
+    assert 1 <= len(done) < 40
+    assert not [p for p in out.iterdir() if "part" in p.name]

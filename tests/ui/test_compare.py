@@ -33,8 +33,11 @@ def test_the_selected_fingering_beside_the_present_one(window, settled):
     other = session.choices[0]
     window.choices.compare_button.click()
     dialog = window.choices.dialog
+    settled(window)
+    assert [p.pixmap().isNull() for p in dialog.pictures] == [False, False]
     rows = rows_of(dialog)
-    assert {"written length held", "notes cut", "greatest reach", "effort"} <= set(rows)
+    assert {"written length held", "notes cut", "greatest reach", "fingers put down"} <= set(rows)
+    assert "effort" not in rows  # what the hand does, not a figure of ours
     assert any(a != b for a, b in rows.values())
     (take,) = dialog.take_buttons
     take.click()
@@ -53,8 +56,8 @@ def test_two_selected_fingerings_beside_each_other(window, settled):
     dialog = panel.dialog
     heads = [dialog.table.horizontalHeaderItem(c).text() for c in (1, 2)]
     assert heads == ["Fingering 1", "Fingering 2"]
-    efforts = rows_of(dialog)["effort"]
-    assert efforts == tuple(f"{c.bar.effort / 1000:.1f}" for c in (first, second))
+    reaches = rows_of(dialog)["greatest reach"]
+    assert reaches == tuple(f"{c.bar.reach_mm:.0f} mm" for c in (first, second))
     dialog.take_buttons[1].click()
     settled(window)
     assert lies(session, second)

@@ -1,19 +1,21 @@
 """``batch FOLDER -o OUT``: handouts of all scores in a folder, on all cores.
 
-Goes on after a failure. Even a score that brings its process down costs only
-itself: what was under way with it is tried again by itself.
+Goes on after a failure. Every score has a budget of time and memory; one that needs more, or
+brings its process down, costs only itself. What was done stands in a report beside the pages,
+a line of JSON for each score, so that a stopped batch can be taken up again.
 """
 
 from __future__ import annotations
 
 import argparse
-import multiprocessing
+import contextlib
+import glob
+import hashlib
+import json
 import os
 import sys
 import time
-from collections.abc import Callable, Generator, Iterable, Iterator
-from concurrent.futures import Future, ProcessPoolExecutor, as_completed
-from concurrent.futures.process import BrokenProcessPool
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
@@ -21,12 +23,15 @@ from workbench.commands import handout
 from workbench.commands.faults import fault_sentence, file_sentence
 from workbench.commands.output import Meter, Result, table
 from workbench.commands.source import playing_options
+from workbench.commands.workers import Limits, Lost, worked_off
 from workbench.language.names import decimal
 from workbench.language.speech import choose, chosen, say
 from workbench.music.errors import BadInput
 
 SUFFIXES = (".musicxml", ".xml", ".mxl", ".mid", ".midi", ".abc")
-PIECES_A_PROCESS = 50  # then a fresh one, to keep memory in bounds
+SECONDS, MEGABYTES = 120, 2048
+REPORT = "batch.jsonl"
+SOME_FAILED = 3  # exit status
 
 Job = tuple[argparse.Namespace, Path, Path]
 Report = dict[str, Any]
@@ -39,28 +44,73 @@ def options(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--parts", metavar="LIST", help="parts to take of every score, or 'all'")
     parser.add_argument("--jobs", type=int, metavar="N", help="processes (default: one a core)")
+    parser.add_argument(
+        "--recursive", action="store_true", help="the scores of the folders in it as well"
+    )
+    parser.add_argument(
+        "--resume", action="store_true",
+        help=f"pass over what OUT/{REPORT} says is done, of the same scores and options",
+    )  # fmt: skip
+    parser.add_argument(
+        "--seconds", type=float, default=SECONDS, metavar="S",
+        help=f"time for one score (default {SECONDS})",
+    )  # fmt: skip
+    parser.add_argument(
+        "--memory", type=int, default=MEGABYTES, metavar="MB",
+        help=f"memory for one score (default {MEGABYTES})",
+    )  # fmt: skip
     playing_options(parser)
     handout.page_options(parser)
 
 
 def run(options: argparse.Namespace) -> Result:
-    scores = find_scores(Path(options.folder))
+    scores = find_scores(Path(options.folder), recursive=options.recursive)
     out = Path(options.output)
+    if options.seconds <= 0 or options.memory < 256:
+        raise BadInput(say("Give every score more than 0 s and at least 256 MB."))
     out.mkdir(parents=True, exist_ok=True)
     handout.check_playing(options)
     handout.settle_studio(options)
     options.tune, options.language = 1, chosen()
-    jobs = [(options, score, page) for score, page in pages(scores, out)]
+    wanted = _wanted(options)
+    known = done_before(out / REPORT, wanted) if options.resume else {}
+    jobs, reports = [], list[Report]()
+    for score, page in pages(scores, out, Path(options.folder)):
+        before = known.get(_name(score, options.folder))
+        if before and before["digest"] == digest(score) and page.is_file():
+            reports.append(before["report"])
+        else:
+            jobs.append((options, score, page))
+    all_of_them = len(scores)
+    limits = Limits(options.seconds, options.memory * 2**20)
     workers = max(1, min(options.jobs or os.cpu_count() or 1, len(jobs)))
-    reports: list[Report] = []
-    begun = time.monotonic()
-    for report in in_processes(make_one, jobs, workers):
-        reports.append(report)
-        left = (time.monotonic() - begun) / len(reports) * (len(jobs) - len(reports))
-        print(_line(report, len(reports), len(jobs), left), file=sys.stderr, flush=True)
+    begun, passed = time.monotonic(), len(reports)
+    with (out / REPORT).open("a" if options.resume else "w", encoding="utf-8") as book:
+        try:
+            for (_, score, page), answer in worked_off(make_one, jobs, workers, limits):
+                if isinstance(answer, Lost):
+                    sweep(page)
+                    report = lost(score, answer, options)
+                else:
+                    report = answer
+                reports.append(report)
+                print(_entry(report, score, options.folder, wanted), file=book, flush=True)
+                made = len(reports) - passed
+                left = (time.monotonic() - begun) / made * (len(jobs) - made)
+                print(_line(report, len(reports), all_of_them, left), file=sys.stderr, flush=True)
+        except KeyboardInterrupt:
+            said = say(
+                "Stopped with {done} of {all} scores done; call it again with --resume to go on.",
+                done=len(reports), all=all_of_them,
+            )  # fmt: skip
+            print(said, file=sys.stderr)
+            for _, _, page in jobs:
+                sweep(page)
+            raise
     reports.sort(key=lambda report: str(report["score"]))
     done = sum(report["ok"] for report in reports)
-    return Result(reports, _text(reports, done, out), status=0 if done else 2)
+    status = 0 if done == len(reports) else SOME_FAILED if done else 2
+    return Result(reports, _text(reports, done, out), status=status)
 
 
 def _line(report: Report, done: int, of: int, left: float) -> str:
@@ -73,8 +123,58 @@ def _line(report: Report, done: int, of: int, left: float) -> str:
     return said
 
 
-def find_scores(folder: Path) -> list[Path]:
-    """The score files of a folder by name.
+# The report, and taking a batch up again.
+
+
+def _wanted(options: argparse.Namespace) -> str:
+    """A digest of all options that the pages depend on."""
+    beside = ("folder", "output", "jobs", "resume", "recursive", "seconds", "memory", "json")
+    kept = {name: value for name, value in sorted(vars(options).items()) if name not in beside}
+    return hashlib.sha256(json.dumps(kept, default=str).encode()).hexdigest()
+
+
+def digest(score: Path) -> str:
+    """SHA-256 of a score file; "" where it cannot be read."""
+    try:
+        with score.open("rb") as stream:
+            return hashlib.file_digest(stream, "sha256").hexdigest()
+    except OSError:
+        return ""
+
+
+def _name(score: Path, folder: str) -> str:
+    return score.relative_to(folder).as_posix()
+
+
+def _entry(report: Report, score: Path, folder: str, wanted: str) -> str:
+    entry = {"name": _name(score, folder), "digest": digest(score), "options": wanted,
+             "report": report}  # fmt: skip
+    return json.dumps(entry)
+
+
+def done_before(book: Path, wanted: str) -> dict[str, dict[str, Any]]:
+    """What an earlier batch with the same options made, by the name of the score. Lines that
+    cannot be read, such as one that was cut off, are passed over."""
+    found: dict[str, dict[str, Any]] = {}
+    try:
+        lines = book.read_text(encoding="utf-8", errors="replace").splitlines()
+    except OSError:
+        return found
+    for line in lines:
+        try:
+            entry = json.loads(line)
+            if entry["options"] == wanted and entry["report"]["ok"] is True:
+                found[str(entry["name"])] = entry
+        except (ValueError, KeyError, TypeError):
+            continue
+    return found
+
+
+# Scores and pages.
+
+
+def find_scores(folder: Path, *, recursive: bool = False) -> list[Path]:
+    """The score files of a folder by name, links that lead nowhere among them.
 
     Raises BadInput where there is no such folder or no score in it.
     """
@@ -82,7 +182,11 @@ def find_scores(folder: Path) -> list[Path]:
         raise BadInput(
             say("{folder} is no folder; name the folder that holds the scores.", folder=folder)
         )
-    found = sorted(p for p in folder.iterdir() if p.suffix.lower() in SUFFIXES and p.is_file())
+    inside = folder.rglob("*") if recursive else folder.iterdir()
+    found = sorted(
+        p for p in inside
+        if p.suffix.lower() in SUFFIXES and (p.is_file() or (p.is_symlink() and not p.exists()))
+    )  # fmt: skip
     if not found:
         raise BadInput(
             say("{folder} holds no score file; scores end in {endings}.", folder=folder,
@@ -91,33 +195,83 @@ def find_scores(folder: Path) -> list[Path]:
     return found
 
 
-def pages(scores: list[Path], out: Path) -> Iterator[tuple[Path, Path]]:
-    """A page for every score, named after it; with its suffix where two would clash."""
-    stems = [score.stem.lower() for score in scores]
+def pages(scores: list[Path], out: Path, folder: Path | None = None) -> Iterator[tuple[Path, Path]]:
+    """A page for every score, named after it and the folders it lies in; with its suffix
+    where two would clash."""
+
+    def stem(score: Path) -> str:
+        inner = score.relative_to(folder).parent.parts if folder else ()
+        return "-".join((*inner, score.stem))
+
+    stems = [stem(score).lower() for score in scores]
     for score in scores:
-        clash = stems.count(score.stem.lower()) > 1
-        name = score.name.replace(".", "-") if clash else score.stem
+        name = stem(score)
+        if stems.count(name.lower()) > 1:
+            name = f"{name}-{score.suffix[1:]}"
         yield score, out / f"{name}.pdf"
+
+
+def sweep(page: Path) -> None:
+    """Delete what a process that was ended left of a half written page."""
+    for part in page.parent.glob(f".part-{glob.escape(page.stem[:80])}-*"):
+        with contextlib.suppress(OSError):
+            part.unlink()
 
 
 def make_one(job: Job) -> Report:
     """One page in a process of its own. Never raises: what went wrong is in the report."""
+    from workbench.music import apart
+
     options, score, page = job
     begun = time.monotonic()
     sys.stdout = sys.stderr
     Meter.silent = True
+    apart.here = True  # this process itself can be given up
     choose(options.language)
     reason, count = "", None
     try:
+        if not score.exists():
+            raise BadInput(
+                say("{name} is a link that leads nowhere; mend or delete it.", name=score.name)
+            )
         options.score = str(score)
         count = handout.make(options, page)
     except BadInput as wrong:
         reason = str(wrong)
+    except MemoryError:
+        reason = _too_large(score, options)
     except OSError as fault:
         reason = file_sentence(fault) or fault_sentence(fault)
     except Exception as fault:
         reason = fault_sentence(fault)
     return _report(score, reason, time.monotonic() - begun, count, page)
+
+
+def lost(score: Path, answer: Lost, options: argparse.Namespace) -> Report:
+    """The report of a score whose process had to be ended, or ended itself."""
+    if answer.why == "time":
+        reason = say(
+            "{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more "
+            "(--seconds).",
+            score=score.name,
+            seconds=options.seconds,
+        )
+    else:
+        reason = say(
+            "{score}: its process died; it may need more memory (--memory) or fewer parts "
+            "(--parts 1).",
+            score=score.name,
+        )
+    return _report(score, reason, answer.seconds)
+
+
+def _too_large(score: Path, options: argparse.Namespace) -> str:
+    return say(
+        "{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more "
+        "(--memory).",
+        score=score.name,
+        memory=options.memory,
+    )
 
 
 def _report(
@@ -131,52 +285,6 @@ def _report(
         "pages": count,
         "path": str(page) if page and not reason else None,
     }
-
-
-def in_processes(
-    work: Callable[[Job], Report], jobs: Iterable[Job], workers: int
-) -> Iterator[Report]:
-    """Reports as they come in. A job whose process dies is reported as failed."""
-    left, lost = list(jobs), list[Job]()
-    # A new pool now and then: letting a pool renew its own processes stops it for good
-    # under Python 3.11 (python/cpython issue 115634).
-    each = workers * PIECES_A_PROCESS
-    for start in range(0, len(left), each):
-        lost += yield from _pool(work, left[start : start + each], workers)
-    for job in lost:
-        begun = time.monotonic()
-        dead = yield from _pool(work, [job], 1)
-        for _, score, _ in dead:
-            reason = say(
-                "{score}: its process died; the score is skipped, please report it.",
-                score=score.name,
-            )
-            yield _report(score, reason, time.monotonic() - begun)
-
-
-def _pool(
-    work: Callable[[Job], Report], jobs: list[Job], workers: int
-) -> Generator[Report, None, list[Job]]:
-    """Yields reports; returns the jobs that were lost because a process died."""
-    lost: list[Job] = []
-    spawn = multiprocessing.get_context("spawn")  # Qt and fork do not go together
-    with ProcessPoolExecutor(workers, mp_context=spawn) as pool:
-        started: dict[Future[Report], Job] = {}
-        try:
-            for job in jobs:
-                started[pool.submit(work, job)] = job
-        except BrokenProcessPool:
-            lost += jobs[len(started) :]
-        try:
-            for future in as_completed(started):
-                try:
-                    yield future.result()
-                except BrokenProcessPool:
-                    lost.append(started[future])
-        except KeyboardInterrupt:
-            pool.shutdown(wait=False, cancel_futures=True)
-            raise
-    return lost
 
 
 def _text(reports: list[Report], done: int, out: Path) -> list[str]:

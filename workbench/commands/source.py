@@ -15,6 +15,7 @@ from workbench.fingering.written import PrintedPins, printed_pins
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.lesson import Lesson
 
@@ -202,10 +203,18 @@ def arranged(
         same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
         if same and wanted == Wishes(lesson.top_fret, lesson.strict):
             return Arranged(source.piece, 0, source.piece.key.name, ())
-    return arrange(
+    placed = arrange(
         source.piece, instrument, key=options.key, transpose=options.transpose, hand=hand,
         wishes=wanted,
     )  # fmt: skip
+    if not any(instrument.places(note.midi) for note in placed.piece.notes):
+        raise BadInput(
+            say(
+                "No note of '{title}' lies on the neck of this instrument; choose another tuning.",
+                title=placed.piece.title,
+            )
+        )
+    return placed
 
 
 def printed(
@@ -254,7 +263,7 @@ def parse_pin(text: str) -> Pin:
     found: dict[str, Any] = {}
     for word in filter(None, rest.split(",")):
         name, _, value = word.partition(":")
-        if name in ("string", "fret", "left") and value.isdigit():
+        if name in ("string", "fret", "left") and re.fullmatch(r"[0-9]{1,3}", value):
             found[name] = int(value)
         elif name == "right" and value in ("p", "i", "m", "a"):
             found[name] = value

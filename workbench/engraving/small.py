@@ -55,6 +55,22 @@ class SmallBars:
             box.setBottom(flat.lines[-1] + EDGE)
         return _picture(PaintedSystem(SystemDrawing(flat, index, index)), box, look)
 
+    def whole(
+        self,
+        piece: Piece,
+        index: int,
+        hands: FingeredBar,
+        instrument: Instrument,
+        look: SmallLook,
+    ) -> QImage:
+        """The written bar ``index`` with staff, tablature and both hands' fingers."""
+        fingering = Fingering(0, False, (hands,), Audit(0, 0, 1.0))
+        options = MeiOptions(chords=False, tempo=False, first=index, last=index)
+        mei = to_mei(piece, fingering, instrument, options)
+        flat = self._engraver.pages(mei, None, look.ink)[0]
+        box = QRectF(0.0, 0.0, flat.width, flat.height)
+        return _picture(PaintedSystem(SystemDrawing(flat, index, index)), box, look)
+
 
 def _one_staff(mei: str, number: str) -> str:
     """The document with one of its staves, without clef, key and whatever hangs on notes."""

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from workbench.fingering.heard import sounding
 from workbench.fingering.legato import held_fraction
 from workbench.fingering.reasons import name
 from workbench.fingering.types import FingeredBar, FingeredNote
-from workbench.language.names import decimal, note_words, percent, plain
+from workbench.language.names import note_words, percent, plain
 from workbench.language.speech import say
 
 
@@ -27,16 +28,21 @@ def compare(a: FingeredBar, b: FingeredBar) -> tuple[Row, ...]:
     rows = [
         Row(say("written length held"), *(percent(held_fraction(x)) for x in both)),
         Row(say("notes cut"), *(str(sum(n.held < n.duration for n in x.notes)) for x in both)),
+        Row(say("beats cut off"), *(plain(float(_lost(x))) for x in both)),
         Row(say("greatest reach"), *(f"{x.reach_mm:.0f} mm" for x in both)),
         Row(say("barres"), *(str(len(x.barres)) for x in both)),
-        Row(say("effort"), *(decimal(x.effort / 1000) for x in both)),
+        Row(say("fingers put down"), *(str(_put_down(x)) for x in both)),
+        Row(say("strings played open"), *(str(_opened(x)) for x in both)),
     ]
     for kind, label in (
+        ("shift", say("moves of the hand")),
         ("hop", say("hops")),
         ("guide", say("guide fingers")),
         ("planted", say("planted")),
     ):
-        rows.append(Row(label, *(str(sum(n.move == kind for n in x.notes)) for x in both)))
+        rows.append(
+            Row(label, *(str(sum(n.move == kind for n in sounding(x))) for x in both))
+        )
     for x, y in zip(a.notes, b.notes, strict=True):
         first, second = _figure(x), _figure(y)
         if first != second:
@@ -44,6 +50,20 @@ def compare(a: FingeredBar, b: FingeredBar) -> tuple[Row, ...]:
             words = say("{note} at beat {beat}", note=note_words(name(x)), beat=beat)
             rows.append(Row(words, first, second))
     return tuple(rows)
+
+
+def _lost(bar: FingeredBar) -> Fraction:
+    """Quarter lengths that notes lose against what is written."""
+    return sum((n.duration - n.held for n in sounding(bar)), Fraction(0))
+
+
+def _put_down(bar: FingeredBar) -> int:
+    """Fingers that come down somewhere new: a barre and a finger that stays count once."""
+    return len({(n.onset, n.left) for n in sounding(bar) if n.left and n.move != "planted"})
+
+
+def _opened(bar: FingeredBar) -> int:
+    return sum(n.fret == 0 for n in sounding(bar))
 
 
 def _length(q: Fraction) -> str:

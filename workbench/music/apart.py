@@ -30,6 +30,10 @@ CPU_SIGNAL = int(getattr(signal, "SIGXCPU", 24))  # of a limit that the system k
 FROZEN = "--reader"  # what the packed program, which has no ``python -m``, is told instead
 
 
+#: Whether this process is itself one that can be given up: then it reads by itself.
+here = False
+
+
 class ReaderFault(RuntimeError):
     """A fault of ours in the reading process, with what it tells of it."""
 
@@ -145,6 +149,10 @@ def read_apart(
     BadInput where the file cannot be used, or takes more time or memory than a
     score needs.
     """
+    if here:
+        from workbench.music.reading import read_score
+
+        return read_score(path, tune=tune, parts=parts)
     question = {
         "path": str(path),
         "folder": os.getcwd(),

@@ -38,6 +38,7 @@ from workbench.music.staves import (
 )
 
 LONGEST_BAR = 256  # quarter lengths
+LONGEST_TEXT = 200  # characters of a title or a name
 
 
 def build(
@@ -89,7 +90,10 @@ def build(
     key = next((b.key for b in bars if b.notes), bars[0].key)
     data = score.metadata
     return Piece(
-        title=title or _text(data, "bestTitle") or _text(data, "movementName") or _stem(name),
+        title=title[:LONGEST_TEXT]
+        or _text(data, "bestTitle")
+        or _text(data, "movementName")
+        or _stem(name),
         bars=bars,
         composer=_text(data, "composer"),
         arranger=_text(data, "arranger"),
@@ -106,7 +110,10 @@ def _stem(name: str) -> str:
 
 
 def _text(data: Any, field: str) -> str:
-    return " ".join(str(getattr(data, field, None) or "").split()) if data is not None else ""
+    if data is None:
+        return ""
+    text = " ".join(str(getattr(data, field, None) or "")[: 4 * LONGEST_TEXT].split())
+    return text if len(text) <= LONGEST_TEXT else text[: LONGEST_TEXT - 1] + "…"
 
 
 def _contents(

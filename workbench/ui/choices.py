@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QImage, QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialog,
@@ -14,11 +16,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.engraving.options import TABLATURE, SmallLook
 from workbench.fingering.telling import words as told
-from workbench.fingering.types import Alternative, FingeredNote
+from workbench.fingering.types import Alternative, FingeredBar, FingeredNote
 from workbench.language.speech import say
 from workbench.ui import edits
 from workbench.ui.compare_dialog import Compared, CompareDialog
+from workbench.ui.jobs import Progress
+from workbench.ui.look import em
 from workbench.ui.parts import Caution, Faint, Heading, plain_tip
 from workbench.ui.session import Session
 from workbench.ui.word_list import WordList
@@ -166,6 +171,30 @@ class Choices(QWidget):
         dialog = CompareDialog(sides, self.window())
         dialog.taken.connect(lambda side: self._take(found[side - 2 + len(found)][1]))
         self._open(dialog)
+        self._draw(dialog, [side.bar for side in sides])
+
+    def _draw(self, dialog: CompareDialog, bars: Sequence[FingeredBar]) -> None:
+        """Draw the fingerings for the comparison, in the background."""
+        session = self._session
+        lesson, instrument = session.lesson, session.instrument
+        assert lesson is not None
+        palette, room = dialog.palette(), em(dialog, 24)
+        look = SmallLook(
+            TABLATURE, palette.windowText().color().name(), room, em(dialog, 16),
+            dialog.devicePixelRatioF(), 1.4,
+        )  # fmt: skip
+
+        def work(_: Progress) -> list[QImage]:
+            from workbench.engraving.small import SmallBars
+
+            small = SmallBars()
+            return [small.whole(lesson.piece, b.index, b, instrument, look) for b in bars]
+
+        def done(images: list[QImage]) -> None:
+            if self.dialog is dialog:
+                dialog.show_pictures(images)
+
+        session.jobs.start("compare", say("Drawing the two fingerings"), work, done)
 
     def _take(self, other: Alternative) -> None:
         """Take one of the choices, wherever in the list it is by now."""

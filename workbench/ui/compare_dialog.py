@@ -5,8 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QSize, Signal
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QImage, QPixmap
+from PySide6.QtWidgets import (
+    QDialog,
+    QDialogButtonBox,
+    QHBoxLayout,
+    QLabel,
+    QVBoxLayout,
+    QWidget,
+)
 
 from workbench.fingering.comparing import compare
 from workbench.fingering.types import FingeredBar
@@ -48,6 +56,18 @@ class CompareDialog(QDialog):
         buttons = QDialogButtonBox()
         layout = QVBoxLayout(self)
         layout.addWidget(Heading(say("What would the other choice cost?")))
+        beside = QHBoxLayout()
+        self.pictures = []
+        for it in sides:
+            words, picture = QLabel(it.head), QLabel()
+            picture.setAccessibleName(say("{head}, as music", head=it.head))
+            column = QVBoxLayout()
+            for part in (words, picture):
+                part.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
+                column.addWidget(part)
+            beside.addLayout(column, 1)
+            self.pictures.append(picture)
+        layout.addLayout(beside)
         self.take_buttons = []
         for side, it in enumerate(sides):
             if it.reason:
@@ -61,9 +81,14 @@ class CompareDialog(QDialog):
         layout.addWidget(self.table, 1)
         layout.addWidget(buttons)
 
+    def show_pictures(self, images: Sequence[QImage]) -> None:
+        """The two fingerings as small tablatures side by side."""
+        for label, image in zip(self.pictures, images, strict=True):
+            label.setPixmap(QPixmap.fromImage(image))
+
     def _take(self, side: int) -> None:
         self.taken.emit(side)
         self.accept()
 
     def sizeHint(self) -> QSize:
-        return QSize(em(self, 46), em(self, 28))
+        return QSize(em(self, 52), em(self, 40))

@@ -24,6 +24,7 @@ from workbench.fingering.types import Settings
 from workbench.instrument.table import HANDS
 from workbench.language.names import key_words
 from workbench.language.speech import mark, say
+from workbench.music.building import LONGEST_TEXT
 from workbench.teaching.lesson import Lesson, altered
 from workbench.ui import edits
 from workbench.ui.estimate_row import EstimateRow
@@ -168,6 +169,7 @@ class LessonPanel(QWidget):
 
     def _line(self, label: str, name: str) -> QLineEdit:
         line = QLineEdit()
+        line.setMaxLength(LONGEST_TEXT)
         self._row(label, line)
         line.editingFinished.connect(lambda: self._write(name, line.text().strip()))
         self._show.append(lambda lesson: line.setText(getattr(lesson, name)))
