@@ -38,6 +38,8 @@ WINDOW = (
     ("libxcb-xfixes.so.0", "libxcb-xfixes0", "libxcb"),
     ("libxcb-xkb.so.1", "libxcb-xkb1", "libxcb"),
 )
+#: Needed to hear a lesson; without it everything else works.
+SOUND = (("libasound.so.2", "libasound2", "alsa-lib"),)
 
 
 def present(library):
@@ -51,10 +53,37 @@ def present(library):
 
 def missing(window=True):
     """Rows (library, Debian package, Fedora package) that this Linux lacks; [] elsewhere."""
+    return lacking(DRAWING + (WINDOW if window else ()))
+
+
+def lacking(rows):
+    """The rows whose library this Linux has not; [] elsewhere."""
     if not sys.platform.startswith("linux"):
         return []
-    rows = DRAWING + (WINDOW if window else ())
     return [row for row in rows if not present(row[0])]
+
+
+def debian_name(package, run=subprocess.call):
+    """The package under the name this Debian or Ubuntu has it: newer ones add t64."""
+    quiet = {"stdout": subprocess.DEVNULL, "stderr": subprocess.DEVNULL}
+    try:
+        newer = run(["apt-cache", "show", package + "t64"], **quiet) == 0
+    except OSError:
+        newer = False
+    return package + "t64" if newer else package
+
+
+def provide_sound(say=print):
+    """Install what the player lacks where that is possible; only a sentence where it is not."""
+    rows = lacking(SOUND)
+    if not rows:
+        return
+    if can_install(family()):
+        apt_install([debian_name(row[1]) for row in rows], say)
+    elif family() == "fedora":
+        say("For sound in the window: sudo dnf install " + rows[0][2])
+    elif family() == "debian":
+        say("For sound in the window: sudo apt-get install " + debian_name(rows[0][1]))
 
 
 def family(release="/etc/os-release"):

@@ -33,6 +33,8 @@ def main(arguments):
             if window:
                 raise machine.Stop(advice)
             machine.say(advice)
+        if window:
+            libraries.provide_sound(say=machine.say)
     except machine.Stop as stop:
         machine.say(str(stop))
         return 2

@@ -26,6 +26,11 @@
         <translation> min</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;All strings in turn</source>
+        <translation>&amp;Alle Saiten nacheinander</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/grades_dialog.py"/>
         <source>&amp;Apply the fit</source>
         <translation>Anpassung &amp;anwenden</translation>
@@ -98,6 +103,11 @@
         <translation>A&amp;kkorde</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Climb while a span is looped</source>
+        <translation>&amp;Steigern, während ein Ausschnitt als Schleife läuft</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/reading_view.py"/>
         <location filename="../../workbench/ui/why_not.py"/>
         <source>&amp;Close</source>
@@ -112,6 +122,11 @@
         <location filename="../../workbench/ui/choices.py"/>
         <source>&amp;Compare</source>
         <translation>&amp;Vergleichen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>&amp;Compare by ear</source>
+        <translation>Mit dem Ohr &amp;vergleichen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/new_piece_dialog.py"/>
@@ -163,6 +178,11 @@
         <translation>Gruppe &amp;auflösen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;Done</source>
+        <translation>&amp;Fertig</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>&amp;Dots an inch</source>
         <translation>Punkte pro &amp;Zoll</translation>
@@ -181,6 +201,11 @@
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Error report …</source>
         <translation>&amp;Fehlerbericht …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>&amp;Export sound …</source>
+        <translation>Klang e&amp;xportieren …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/why_not.py"/>
@@ -252,6 +277,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/player/trainer.py"/>
         <source>&amp;From</source>
         <translation>&amp;Von</translation>
     </message>
@@ -574,6 +600,16 @@
         <translation>Ton so &amp;festlegen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;Pitch of A4</source>
+        <translation>&amp;Höhe des A4</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>&amp;Play or stop</source>
+        <translation>Ab&amp;spielen oder anhalten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/note_dialogs.py"/>
         <source>&amp;Point to it</source>
         <translation>&amp;Verweisen</translation>
@@ -651,6 +687,11 @@
         <translation>&amp;Rechte Hand</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Rounds at each tempo</source>
+        <translation>&amp;Runden in jedem Tempo</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/report_dialog.py"/>
         <source>&amp;Save …</source>
         <translation>Speiche&amp;rn …</translation>
@@ -676,6 +717,11 @@
         <translation>&amp;Teil aus den gewählten Takten …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>&amp;Semitones</source>
+        <translation>Halb&amp;töne</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Shelf …</source>
         <translation>&amp;Regal …</translation>
@@ -686,9 +732,24 @@
         <translation>Griff &amp;zeigen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>&amp;Silence</source>
+        <translation>S&amp;tille</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/reading_view.py"/>
         <source>&amp;Smaller</source>
         <translation>&amp;Kleiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;Sound</source>
+        <translation>&amp;Klang</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Step</source>
+        <translation>&amp;Schritt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/history_dialog.py"/>
@@ -782,6 +843,11 @@
         <translation>Tite&amp;l, Komponist, Bearbeitung …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;To</source>
+        <translation>&amp;Bis</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Tour of the window</source>
         <translation>&amp;Rundgang durch das Fenster</translation>
@@ -807,6 +873,11 @@
         <location filename="../../workbench/ui/music_menu.py"/>
         <source>&amp;Untie</source>
         <translation>Haltebogen löse&amp;n</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>&amp;Use it</source>
+        <translation>&amp;Anwenden</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/versions_dialog.py"/>
@@ -1031,6 +1102,12 @@
         <translation>– noch etwa {n} min</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/pack.py"/>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>--a4 {hertz:g}: choose 390 to 470 hertz.</source>
+        <translation>--a4 {hertz:g}: bitte 390 bis 470 Hertz wählen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/handout.py"/>
         <source>--bars goes with a picture of the music; name the file .svg or .png.</source>
         <translation>--bars gehört zu einem Notenbild; geben Sie der Datei die Endung .svg oder .png.</translation>
@@ -1079,6 +1156,11 @@
         <location filename="../../workbench/ui/score_menu.py"/>
         <source>0, open string</source>
         <translation>0, leere Saite</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <source>00 whole piece at {tempo} percent</source>
+        <translation>00 ganzes Stück mit {tempo} Prozent</translation>
     </message>
     <message>
         <location filename="../../workbench/music/choosing.py"/>
@@ -1409,6 +1491,11 @@
         <translation>A bis G</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>A&amp;rrangement</source>
+        <translation>Bea&amp;rbeitung</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>About {n} minute in all.</source>
         <translation>Insgesamt etwa {n} Minute.</translation>
@@ -1495,6 +1582,11 @@
         <translation>Hier sehen Sie alle Plätze des gewählten Tons. Doppelklicken Sie auf einen anderen: Der Ton wird dort festgelegt, und der übrige Fingersatz des Stücks richtet sich danach. Strg+Z nimmt es zurück.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Alone, or louder than the others</source>
+        <translation>Allein oder lauter als die anderen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <location filename="../../workbench/ui/note_keys.py"/>
         <source>Alt+Up, Alt+Down</source>
@@ -1554,6 +1646,11 @@
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Arranger</source>
         <translation>Bearbeitung</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>As &amp;fingered, then as written</source>
+        <translation>Wie &amp;gegriffen, dann wie notiert</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bar_list.py"/>
@@ -1686,6 +1783,8 @@
         <translation>Takt {bars} hat so keinen Fingersatz.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <source>Bar {bar}</source>
@@ -1728,6 +1827,11 @@
         <translation>Takt {bar}, Zählzeit {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Bar {bar}, round {round}, {tempo} %</source>
+        <translation>Takt {bar}, Runde {round}, {tempo} %</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, {why}.</source>
         <translation>Takt {bar}, {why}.</translation>
@@ -1736,6 +1840,11 @@
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}: no hand can hold these fingers together; free one of the notes.</source>
         <translation>Takt {bar}: Keine Hand kann diese Finger zusammen halten; geben Sie einen der Töne frei.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Bar {bar}: notes and tablature</source>
+        <translation>Takt {bar}: Noten und Tabulatur</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -2186,7 +2295,7 @@
         <translation>Klicken Sie auf einen Tag, um zu ihm zu gehen; die Pfeiltasten gehen von Tag zu Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Click a note to move it.</source>
         <translation>Klicken Sie einen Ton an, um ihn zu verlegen.</translation>
     </message>
@@ -2199,6 +2308,16 @@
         <location filename="../../workbench/ui/reading_keys.py"/>
         <source>Click here and press the pedal or key</source>
         <translation>Hier klicken und Pedal oder Taste drücken</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Click track alone (*.wav)</source>
+        <translation>Nur die Klickspur (*.wav)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Climb</source>
+        <translation>Steigern</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/grades_dialog.py"/>
@@ -2295,6 +2414,16 @@
         <location filename="../../workbench/ui/shelf_lessons.py"/>
         <source>Copy the lesson</source>
         <translation>Lektion kopieren</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Count in</source>
+        <translation>Einzählen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Counting in</source>
+        <translation>Es wird eingezählt</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -2631,6 +2760,11 @@
         <translation>Alles ist erledigt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Everything of the plan is done.</source>
+        <translation>Alles im Plan ist erledigt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
         <source>Exercise</source>
         <translation>Übung</translation>
@@ -2654,6 +2788,11 @@
         <location filename="../../workbench/ui/technique_view.py"/>
         <source>Exercises</source>
         <translation>Übungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Export sound</source>
+        <translation>Klang exportieren</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/plan_view.py"/>
@@ -2704,6 +2843,11 @@
         <location filename="../../workbench/ui/music_writer.py"/>
         <source>F7, Am/C …</source>
         <translation>F7, Am/C …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>Faithful keeps what can be kept; easy leaves out what makes it hard</source>
+        <translation>Treu behält, was zu behalten ist; leicht lässt weg, was es schwer macht</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/typed.py"/>
@@ -2898,6 +3042,11 @@
         <translation>Mehr Saiten niederdrücken als nötig.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Folder (*)</source>
+        <translation>Ordner (*)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/cautions_dialog.py"/>
         <source>For every lesson</source>
         <translation>Für jede Lektion</translation>
@@ -2984,18 +3133,19 @@
         <translation>Bund</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <location filename="../../workbench/ui/neck.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>Fretboard</source>
         <translation>Griffbrett</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Fretboard in bar {bar}</source>
         <translation>Griffbrett in Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Fretboard in the pickup</source>
         <translation>Griffbrett im Auftakt</translation>
     </message>
@@ -3003,6 +3153,11 @@
         <location filename="../../workbench/ui/neck.py"/>
         <source>Fretboard view</source>
         <translation>Ansicht des Griffbretts</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/following.py"/>
+        <source>Fretboard: what is heard in bar {bar}</source>
+        <translation>Griffbrett: was in Takt {bar} erklingt</translation>
     </message>
     <message>
         <location filename="../../workbench/store/archiving.py"/>
@@ -3196,6 +3351,11 @@
         <translation>Gesundheitshinweise</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Hear {what} at {tempo} percent</source>
+        <translation>{what} mit {tempo} Prozent anhören</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>Held</source>
         <translation>Gehalten</translation>
@@ -3214,6 +3374,11 @@
         <location filename="../../workbench/ui/help_window.py"/>
         <source>Help</source>
         <translation>Hilfe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>Highest &amp;fret</source>
+        <translation>Höchster &amp;Bund</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/weights.py"/>
@@ -3514,6 +3679,11 @@
         <translation>Größere Noten</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Larger text</source>
+        <translation>Größere Schrift</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/reading_view.py"/>
         <source>Larger text (+)</source>
         <translation>Größerer Text (+)</translation>
@@ -3673,6 +3843,11 @@
         <translation>Aufwand der linken Hand</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Left-handed</source>
+        <translation>Linkshändig</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
         <source>Legato</source>
         <translation>Legato</translation>
@@ -3816,6 +3991,11 @@
         <translation>Voraussichtlich {minutes} Minuten, zwischen {low} und {high}. Mit dem Einspielen bleiben {left} Minuten, bis Tag {last}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>Long loops tire the hands: warm up first, rest five minutes after every twenty-five, and stop at once where anything hurts; pain that stays belongs before a teacher and a health professional.</source>
+        <translation>Lange Schleifen ermüden die Hände: erst aufwärmen, nach je fünfundzwanzig Minuten fünf Minuten Pause, und sofort aufhören, wenn etwas weh tut; mit Schmerz, der bleibt, zur Lehrkraft und in ärztliche Hände.</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Looking for every fret afresh.</source>
         <translation>Jeden Bund neu suchen.</translation>
@@ -3852,6 +4032,12 @@
         <translation>Regal durchsehen</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Loop</source>
+        <translation>Schleife</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>Loop {bar} {times} times without a gap at the bar line.</source>
         <translation>{bar} {times}-mal als Schleife, ohne Lücke am Taktstrich.</translation>
@@ -3877,6 +4063,11 @@
         <translation>M</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>MIDI with the lengths really held (*.mid)</source>
+        <translation>MIDI mit den wirklich gehaltenen Längen (*.mid)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bar_view.py"/>
         <source>Make a section</source>
         <translation>Teil anlegen</translation>
@@ -3885,11 +4076,6 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>Make the &amp;file</source>
         <translation>Datei er&amp;stellen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
-        <source>Make the sound and open it in the player of this computer; it repeats four times</source>
-        <translation>Den Klang erzeugen und im Player dieses Computers öffnen; er wiederholt sich viermal</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/versions_dialog.py"/>
@@ -3903,8 +4089,14 @@
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/player/export.py"/>
         <source>Making the sound</source>
         <translation>Klang wird erzeugt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Making the student's pack</source>
+        <translation>Das Schülerpaket wird gemacht</translation>
     </message>
     <message>
         <location filename="../../workbench/instrument/table.py"/>
@@ -3940,6 +4132,11 @@
         <location filename="../../workbench/commands/archive.py"/>
         <source>Merging</source>
         <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Metronome</source>
+        <translation>Metronom</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/meeting_dialog.py"/>
@@ -4267,6 +4464,11 @@
         <translation>Kein Ton ist gekürzt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>No note lies above this fret</source>
+        <translation>Kein Ton liegt über diesem Bund</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/source.py"/>
         <source>No note of '{title}' lies on the neck of this instrument; choose another tuning.</source>
         <translation>Keine Note von „{title}“ liegt auf dem Griffbrett dieses Instruments; wählen Sie eine andere Stimmung.</translation>
@@ -4442,6 +4644,11 @@
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>Nothing is unfinished: every bar is pinned or written about.</source>
         <translation>Nichts ist offen: Jeder Takt ist festgelegt oder hat einen Hinweis.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>Nothing of the plan is left to be played.</source>
+        <translation>Im Plan ist nichts mehr zu spielen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/meeting_dialog.py"/>
@@ -4646,6 +4853,11 @@
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Packed (*.zip)</source>
+        <translation>Gepackt (*.zip)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/help_window.py"/>
         <source>Page</source>
         <translation>Seite</translation>
@@ -4845,6 +5057,31 @@
         <translation>Zuerst aus dem Gedächtnis der Hände spielen, dann nachsehen und ausbessern, was verloren ging.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Play or stop</source>
+        <translation>Abspielen oder anhalten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/exercise_view.py"/>
+        <source>Play or stop the exercise; it repeats four times</source>
+        <translation>Die Übung abspielen oder anhalten; sie wird viermal gespielt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Play or stop: Space on score, bars and fretboard, Ctrl+Space anywhere</source>
+        <translation>Abspielen oder anhalten: Leertaste auf Noten, Takten und Griffbrett, Strg+Leertaste überall</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>Play the plan's item in a loop</source>
+        <translation>Den Punkt des Plans als Schleife spielen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>Play the selected item, or the first of today, at its tempo in a loop</source>
+        <translation>Den gewählten Punkt, oder den ersten von heute, in seinem Tempo als Schleife spielen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>Play through</source>
         <translation>Durchspielen</translation>
@@ -4855,6 +5092,11 @@
         <translation>{bar} im halben Tempo spielen, jeden Ton so lang wie notiert; dann etwas schneller, solange nichts verrutscht.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Play {what}</source>
+        <translation>Abspielen: {what}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Played how many times in all</source>
         <translation>Wie oft insgesamt gespielt</translation>
@@ -4863,6 +5105,12 @@
         <location filename="../../workbench/commands/read.py"/>
         <source>Played: {bars}</source>
         <translation>Gespielt: {bars}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Player</source>
+        <translation>Abspielen</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -5053,8 +5301,8 @@
         <translation>R</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <location filename="../../workbench/ui/neck_reach.py"/>
-        <location filename="../../workbench/ui/window.py"/>
         <source>Reach {reach} mm of {comfort} mm in comfort.</source>
         <translation>Spannweite {reach} mm von bequemen {comfort} mm.</translation>
     </message>
@@ -5414,6 +5662,11 @@
         <translation>Gewählt: {note}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>Semitones up, or down where below 0; 0 is as written</source>
+        <translation>Halbtöne aufwärts, unter 0 abwärts; 0 ist wie notiert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_commands.py"/>
         <location filename="../../workbench/ui/music_marks.py"/>
         <source>Set a repeat</source>
@@ -5521,6 +5774,11 @@
         <translation>Kleinerer Text (-)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>So far best in {key}; the search goes on.</source>
+        <translation>Bisher am besten in {key}; die Suche geht weiter.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/instrument/table.py"/>
         <source>Soprano ukulele, high G</source>
         <translation>Sopranukulele, hohes G</translation>
@@ -5534,6 +5792,16 @@
         <location filename="../../workbench/ui/exercise_view.py"/>
         <source>Sound (*.wav)</source>
         <translation>Tondatei (*.wav)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Sound as it is played now (*.wav)</source>
+        <translation>Klang, wie er jetzt gespielt wird (*.wav)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Sound as it is played now, packed (*.flac)</source>
+        <translation>Klang, wie er jetzt gespielt wird, gepackt (*.flac)</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/harmony_view.py"/>
@@ -5632,6 +5900,11 @@
         <translation>Saite {string}: Bund {fret} gibt es auf {instrument} nicht; geben Sie 0 bis {playable_frets} an.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>String {string}: {note}</source>
+        <translation>Saite {string}: {note}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score_bar.py"/>
         <source>Strings</source>
         <translation>Saiten</translation>
@@ -5666,6 +5939,11 @@
         <translation>Schüler oder Gruppe</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Student's &amp;pack …</source>
+        <translation>Schüler&amp;paket …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/plan_view.py"/>
         <source>Student's grade</source>
         <translation>Stufe des Schülers</translation>
@@ -5674,6 +5952,11 @@
         <location filename="../../workbench/teaching/practice.py"/>
         <source>Student's grade {grade}: give a grade from 0 to 8.</source>
         <translation>Schülerstufe {grade}: Geben Sie eine Stufe von 0 bis 8 an.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Student's pack</source>
+        <translation>Schülerpaket</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
@@ -5716,6 +5999,11 @@
         <translation>&amp;Melodie</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>T&amp;uner tones …</source>
+        <translation>Stimm&amp;töne …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bar_thumbs.py"/>
         <location filename="../../workbench/ui/score_bar.py"/>
         <source>Tablature</source>
@@ -5744,6 +6032,7 @@
     <message>
         <location filename="../../workbench/commands/grade.py"/>
         <location filename="../../workbench/commands/plan.py"/>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/teaching/plan_files.py"/>
         <source>Take care</source>
         <translation>Vorsicht</translation>
@@ -5836,6 +6125,11 @@
         <location filename="../../workbench/ui/safe_keeping.py"/>
         <source>Taking in the archive</source>
         <translation>Das Archiv wird aufgenommen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Tap a bar to hear it and what follows. With Loop on, tap the first bar, then the last. Keys: Space plays and stops, arrows go to a bar, Enter plays it, L loops, plus and minus change the tempo.</source>
+        <translation>Tippe auf einen Takt, um ihn und was folgt zu hören. Mit Schleife: erst auf den ersten Takt tippen, dann auf den letzten. Tasten: Leertaste spielt und hält an, Pfeile gehen zu einem Takt, Eingabe spielt ihn, L schaltet die Schleife, Plus und Minus ändern das Tempo.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
@@ -5971,6 +6265,7 @@
         <translation>Die Stimmen farblich unterscheiden</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/handout/plan_sheet.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -5978,6 +6273,11 @@
         <location filename="../../workbench/ui/plan_table.py"/>
         <source>Tempo</source>
         <translation>Tempo</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Tempo &amp;trainer …</source>
+        <translation>Tempot&amp;rainer …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
@@ -5990,6 +6290,16 @@
         <translation>Erreichtes Tempo (%)</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>Tempo trainer</source>
+        <translation>Tempotrainer</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Tempo trainer: faster by steps; Sound, Tempo trainer sets them</source>
+        <translation>Tempotrainer: schrittweise schneller; die Schritte stehen unter Klang, Tempotrainer</translation>
+    </message>
+    <message>
         <location filename="../../workbench/sound/timing.py"/>
         <source>Tempo {percent:g} %: choose {slowest} to {fastest} percent of the written one.</source>
         <translation>Tempo {percent:g} %: Wählen Sie {slowest} bis {fastest} Prozent des notierten Tempos.</translation>
@@ -5998,6 +6308,11 @@
         <location filename="../../workbench/teaching/practice.py"/>
         <source>Tempo {percent} %: aim at 20 to 200 % of the written tempo.</source>
         <translation>Tempo {percent} %: Wählen Sie 20 bis 200 % des notierten Tempos.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Tempo, percent of the written one</source>
+        <translation>Tempo, Prozent des notierten</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
@@ -6028,6 +6343,11 @@
         <location filename="../../workbench/ui/verdict.py"/>
         <source>That cannot be played: bar {bars} has no fingering that way; undo takes it back.</source>
         <translation>Das ist nicht spielbar: Takt {bars} hat so keinen Fingersatz; Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/tracks.py"/>
+        <source>That is more than three hours of sound; choose fewer bars.</source>
+        <translation>Das sind mehr als drei Stunden Klang; bitte weniger Takte wählen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window.py"/>
@@ -6063,6 +6383,11 @@
         <location filename="../../workbench/teaching/script_words.py"/>
         <source>That was {title}.</source>
         <translation>Das war {title}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>The &amp;original, then this arrangement</source>
+        <translation>Das &amp;Original, dann diese Bearbeitung</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/report_dialog.py"/>
@@ -6109,6 +6434,11 @@
         <location filename="../../workbench/ui/bar_list.py"/>
         <source>The bars in written order with their marks</source>
         <translation>Die Takte in notierter Folge mit ihren Zeichen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>The bars of the original are no longer those of this lesson; it cannot be played against it.</source>
+        <translation>Die Takte des Originals sind nicht mehr die dieser Stunde; es lässt sich nicht dagegen spielen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/safe_keeping.py"/>
@@ -6162,8 +6492,8 @@
         <translation>Der Finger kommt auf der nächsten Saite zur Ruhe, für einen volleren Melodieton.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <location filename="../../workbench/ui/teaching_page.py"/>
-        <location filename="../../workbench/ui/window.py"/>
         <source>The fingering is being worked out …</source>
         <translation>Der Fingersatz wird berechnet …</translation>
     </message>
@@ -6487,6 +6817,11 @@
         <translation>Die Noten zu {what} fehlen im Lektionsspeicher.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>The music, bar by bar</source>
+        <translation>Die Musik, Takt für Takt</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The note arriving on the beat.</source>
         <translation>Der Ton landet auf dem Schlag.</translation>
@@ -6570,6 +6905,11 @@
         <location filename="../../workbench/handout/plan_grid.py"/>
         <source>The plan goes on to day {last}.</source>
         <translation>Der Plan geht bis Tag {last} weiter.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>The plan goes on to day {last}; what is ticked is remembered here.</source>
+        <translation>Der Plan geht bis Tag {last}; was abgehakt ist, bleibt hier gemerkt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/printing.py"/>
@@ -6707,9 +7047,19 @@
         <translation>Die Form hat {frets} Stellen, aber {instrument} hat {strings} Saiten; geben Sie für jede einen Bund an, von der Saite mit der höchsten Nummer bis zu Saite 1.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>The sheet (PDF)</source>
+        <translation>Das Blatt (PDF)</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/calibrate.py"/>
         <source>The shipped model does better; keep it, or grade more pieces.</source>
         <translation>Das ausgelieferte Modell ist besser; behalten Sie es oder stufen Sie mehr Stücke ein.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>The sound is written: {path}</source>
+        <translation>Der Klang ist geschrieben: {path}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/spans_dialog.py"/>
@@ -6743,6 +7093,11 @@
         <translation>Der Speicher {place} liegt auf einem Server; seine Sicherungen werden dort gemacht.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>The student's pack is written: {path}</source>
+        <translation>Das Schülerpaket ist geschrieben: {path}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/grade.py"/>
         <source>The teacher's word: {grade}</source>
         <translation>Urteil der Lehrkraft: {grade}</translation>
@@ -6753,6 +7108,11 @@
         <translation>Die Technik ausführlich</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/trainer.py"/>
+        <source>The tempo climbs: choose a last tempo not below the first.</source>
+        <translation>Das Tempo steigt: bitte ein letztes Tempo wählen, das nicht unter dem ersten liegt.</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The thumb staying behind.</source>
         <translation>Der Daumen bleibt zurück.</translation>
@@ -6761,6 +7121,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The tone thins out while the left finger lifts too soon.</source>
         <translation>Der Ton wird dünn, wenn der linke Finger zu früh loslässt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/plan_grid.py"/>
+        <source>The tracks to play along with lie in the folder '{folder}', named by bars and tempo.</source>
+        <translation>Die Spuren zum Mitspielen liegen im Ordner '{folder}', benannt nach Takten und Tempo.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading.py"/>
@@ -6907,9 +7272,19 @@
         <translation>Diesen Takt gibt es nicht; wählen Sie einen des Stücks.</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>There is nothing to play here; choose a bar with music.</source>
+        <translation>Hier ist nichts zu spielen; bitte einen Takt mit Musik wählen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/left_dialog.py"/>
         <source>They are offered again at the next start</source>
         <translation>Sie werden beim nächsten Start wieder angeboten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>This &amp;bar, then its other fingering</source>
+        <translation>Dieser &amp;Takt, dann sein anderer Fingersatz</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score_menu.py"/>
@@ -6928,14 +7303,24 @@
         <translation>Für diesen Takt gibt es noch keinen Fingersatz zum Vergleichen; versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>This bar has no other fingering to compare with yet.</source>
+        <translation>Dieser Takt hat noch keinen anderen Fingersatz zum Vergleichen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window.py"/>
         <source>This bar, or the whole lesson</source>
         <translation>Dieser Takt oder die ganze Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
-        <source>This computer names no player for sound files; use Save as sound and open the file with a player of your own.</source>
-        <translation>Dieser Computer nennt keinen Player für Tondateien; nehmen Sie „Als Tondatei speichern“ und öffnen Sie die Datei mit einem eigenen Player.</translation>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>This browser cannot play the sound; open the files in the folder tracks.</source>
+        <translation>Dieser Browser kann den Klang nicht abspielen; bitte die Dateien im Ordner tracks öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/device.py"/>
+        <source>This computer has no sound device that can be used; save the sound as a WAV file (Sound, Export sound) and play it elsewhere.</source>
+        <translation>Dieser Computer hat kein brauchbares Tongerät; bitte den Klang als WAV-Datei speichern (Klang, Klang exportieren) und anderswo abspielen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/faults.py"/>
@@ -7101,6 +7486,11 @@
         <translation>Aufgabe</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <source>Today: day {day} of the plan</source>
+        <translation>Heute: Tag {day} des Plans</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Touch the string right over the fret, pluck near the bridge, lift at once.</source>
         <translation>Die Saite genau über dem Bundstab berühren, nah am Steg zupfen, sofort abheben.</translation>
@@ -7141,6 +7531,11 @@
         <translation>Stück {number}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>Tuner tones</source>
+        <translation>Stimmtöne</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>Tunes in this book (choose one with --tune N)</source>
         <translation>Stücke in diesem Heft (eines wählen mit --tune N)</translation>
@@ -7165,6 +7560,11 @@
         <location filename="../../workbench/handout/words.py"/>
         <source>Tuning (string, note)</source>
         <translation>Stimmung (Saite, Ton)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/conductor.py"/>
+        <source>Tuning up</source>
+        <translation>Die Saiten werden gestimmt</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7333,6 +7733,16 @@
         <translation>Warten Sie, bis der Takt einen Fingersatz hat, dann legen Sie seine Töne fest.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/menu.py"/>
+        <source>Wait until the lesson is fingered, then listen.</source>
+        <translation>Bitte warten, bis der Fingersatz da ist, dann hören.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/export.py"/>
+        <source>Wait until the lesson is fingered, then make the pack.</source>
+        <translation>Bitte warten, bis der Fingersatz da ist, dann das Paket machen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>Warm up</source>
         <translation>Aufwärmen</translation>
@@ -7396,6 +7806,16 @@
         <location filename="../../workbench/ui/notice.py"/>
         <source>What happened …</source>
         <translation>Was ist passiert …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>What is heard now</source>
+        <translation>Was jetzt erklingt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>What is played</source>
+        <translation>Was gespielt wird</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_view.py"/>
@@ -7546,6 +7966,11 @@
         <translation>Welche Lektionen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>Which notes are brought out</source>
+        <translation>Welche Noten hervortreten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shortcut_list.py"/>
         <source>While music is written</source>
         <translation>Während Musik geschrieben wird</translation>
@@ -7601,7 +8026,7 @@
         <translation>Weite Spreizung: {reach} mm; diese Hand spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/moment_words.py"/>
         <source>Wide: warm up first, and stop if it hurts.</source>
         <translation>Weit: erst aufwärmen, und aufhören, wenn es wehtut.</translation>
     </message>
@@ -7917,6 +8342,11 @@
         <translation>eine lockerere Hand</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>a note is missed</source>
+        <translation>eine Note fehlt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_keys.py"/>
         <source>a repeat begins or ends with the bar</source>
         <translation>eine Wiederholung beginnt oder endet mit dem Takt</translation>
@@ -7991,6 +8421,16 @@
         <location filename="../../workbench/ui/handout_dialog.py"/>
         <source>all grips on one page</source>
         <translation>alle Griffe auf einer Seite</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>all notes</source>
+        <translation>alle Noten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>alone</source>
+        <translation>allein</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/legend.py"/>
@@ -8616,6 +9056,7 @@
         <translation>für die Lehrkraft</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/ui/recent.py"/>
         <location filename="../../workbench/ui/window.py"/>
         <source>for {student}</source>
@@ -8666,6 +9107,11 @@
         <location filename="../../workbench/handout/plan_grid.py"/>
         <source>from the last beats of the one into the other, then both whole</source>
         <translation>von den letzten Schlägen des einen in den anderen, dann beide ganz</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>from the note</source>
+        <translation>ab der Note</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/plan_files.py"/>
@@ -9099,6 +9545,11 @@
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>loop</source>
         <translation>Schleife</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>louder</source>
+        <translation>lauter</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -10116,6 +10567,11 @@
         <translation>der Finger wird auf einer anderen Saite gebraucht</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the fingers</source>
+        <translation>die Finger</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the fingers do not lie on neighbouring strings</source>
         <translation>die Finger liegen nicht auf benachbarten Saiten</translation>
@@ -10210,6 +10666,11 @@
         <location filename="../../workbench/ui/versions_dialog.py"/>
         <source>the lesson as it is now</source>
         <translation>die Lektion, wie sie jetzt ist</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the lower voices</source>
+        <translation>die unteren Stimmen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10330,6 +10791,11 @@
         <translation>dieselbe Tonart</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>the selected bars</source>
+        <translation>die gewählten Takte</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the string crossing is awkward</source>
         <translation>der Saitenwechsel ist unbequem</translation>
@@ -10355,6 +10821,11 @@
         <translation>die Subdominante</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the thumb</source>
+        <translation>der Daumen</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the thumb plays the melody</source>
         <translation>der Daumen spielt die Melodie</translation>
@@ -10365,9 +10836,19 @@
         <translation>der Daumen nimmt den Bass</translation>
     </message>
     <message>
+        <location filename="../../workbench/sound/programme.py"/>
+        <source>the upper voice</source>
+        <translation>die Oberstimme</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the weaker fingers do the work</source>
         <translation>die schwächeren Finger haben die Arbeit</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>the whole piece</source>
+        <translation>das ganze Stück</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -10398,6 +10879,16 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>thirds and sixths</source>
         <translation>Terzen und Sexten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>this bar</source>
+        <translation>dieser Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/player/spans.py"/>
+        <source>this section</source>
+        <translation>dieser Abschnitt</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -10557,12 +11048,18 @@
         <translation>was es gewichtet</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>where it lies best</source>
+        <translation>wo es am besten liegt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/edits/lengths.py"/>
         <source>whole note</source>
         <translation>Ganze</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/sound/tracks.py"/>
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>whole piece</source>
         <translation>ganzes Stück</translation>
@@ -10878,6 +11375,16 @@ Ihr Text</translation>
         <translation>{folder} ist kein Ordner; geben Sie den Ordner mit den Noten an.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>{folder}: {n} track.</source>
+        <translation>{folder}: {n} Spur.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>{folder}: {n} tracks.</source>
+        <translation>{folder}: {n} Spuren.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/lessons.py"/>
         <source>{found} The store is {place}.</source>
         <translation>{found} Der Lektionsspeicher ist {place}.</translation>
@@ -10932,11 +11439,6 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/playing_fields.py"/>
         <source>{key} ({steps} semitones)</source>
         <translation>{key} ({steps} Halbtöne)</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/music_dialog.py"/>
-        <source>{key} ({steps} semitones), as now</source>
-        <translation>{key} ({steps} Halbtöne), wie jetzt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_keys.py"/>
@@ -11271,6 +11773,11 @@ Ihr Text</translation>
         <translation>{name}: {old}, jetzt {new}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/player/tuner.py"/>
+        <source>{name}; the tone is repeated until another or Silence. The usual A4 is 440 Hz.</source>
+        <translation>{name}; der Ton wird wiederholt, bis ein anderer oder Stille gewählt wird. Das übliche A4 hat 440 Hz.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>{notes} notes at once, but only {strings} strings</source>
         <translation>{notes} Töne zugleich, aber nur {strings} Saiten</translation>
@@ -11309,6 +11816,11 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{number} octaves</source>
         <translation>{number} Oktaven</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/tracks.py"/>
+        <source>{number} {where} at {tempo} percent</source>
+        <translation>{number} {where} mit {tempo} Prozent</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
@@ -11425,6 +11937,11 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/words.py"/>
         <source>{n} h</source>
         <translation>{n} h</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/playing_fields.py"/>
+        <source>{n} left out</source>
+        <translation>{n} weggelassen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
@@ -11798,11 +12315,6 @@ Ihr Text</translation>
         <translation>{n}-mal</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
-        <source>{n} unplayable</source>
-        <translation>{n} nicht spielbar</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/bar_rows.py"/>
         <source>{n}nd</source>
         <translation>{n}.</translation>
@@ -11854,7 +12366,8 @@ Ihr Text</translation>
         <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/wav.py"/>
+        <location filename="../../workbench/handout/pack.py"/>
+        <location filename="../../workbench/sound/files.py"/>
         <source>{path} cannot be written ({reason}); choose another place.</source>
         <translation>{path} kann nicht geschrieben werden ({reason}); wählen Sie einen anderen Ort.</translation>
     </message>
@@ -11879,6 +12392,21 @@ Ihr Text</translation>
         <location filename="../../workbench/store/archive.py"/>
         <source>{path} does not exist; check the name and the folder.</source>
         <translation>{path} gibt es nicht; prüfen Sie Namen und Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <source>{path} is a file; name a folder for the pack, or a .zip file.</source>
+        <translation>{path} ist eine Datei; bitte einen Ordner für das Paket nennen oder eine .zip-Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>{path} is a file; name a folder for the tracks.</source>
+        <translation>{path} ist eine Datei; bitte einen Ordner für die Spuren nennen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack.py"/>
+        <source>{path} is a folder with other things in it; name a new folder or a .zip file.</source>
+        <translation>{path} ist ein Ordner mit anderen Dingen; bitte einen neuen Ordner oder eine .zip-Datei nennen.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/files.py"/>
@@ -11922,7 +12450,13 @@ Ihr Text</translation>
         <translation>{path}: Der Name muss auf .musicxml, .mxl (gepackt) oder .mid enden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/wav.py"/>
+        <location filename="../../workbench/commands/sound.py"/>
+        <location filename="../../workbench/sound/files.py"/>
+        <source>{path}: sound is written as .wav or .flac; end the name with one of them.</source>
+        <translation>{path}: Klang wird als .wav oder .flac geschrieben; bitte den Namen so enden lassen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/sound/files.py"/>
         <source>{path}: that is more sound than a WAVE file holds; choose fewer bars.</source>
         <translation>{path}: Das ist mehr Klang, als eine WAVE-Datei fasst; wählen Sie weniger Takte.</translation>
     </message>
@@ -12135,6 +12669,11 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/sound.py"/>
         <source>{target} is a folder; name the file to write, such as {name}.</source>
         <translation>{target} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/pack.py"/>
+        <source>{target}: the student's pack.</source>
+        <translation>{target}: das Schülerpaket.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/sound.py"/>
@@ -12457,6 +12996,23 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/words.py"/>
         <source>ˇ after a letter: rest stroke, the finger comes to rest on the next string.</source>
         <translation>ˇ nach einem Buchstaben: angelegter Anschlag, der Finger kommt auf der nächsten Saite zur Ruhe.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>■ Stop</source>
+        <translation>■ Halt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/plan_view.py"/>
+        <source>▶ &amp;Practise</source>
+        <translation>▶ Ü&amp;ben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/player/bar.py"/>
+        <source>▶ Play</source>
+        <translation>▶ Abspielen</translation>
     </message>
 </context>
 </TS>

@@ -13,9 +13,9 @@ from tests.sound.notes_made import bar, fingered, note, piece
 from tests.sound.test_plucked import cents, level, pitch_near
 from workbench.instrument.table import instrument
 from workbench.music.errors import BadInput
+from workbench.sound.files import make_sound, write_wav
 from workbench.sound.plucked import RATE
 from workbench.sound.render import PEAK, TAIL_SECONDS, render
-from workbench.sound.wav import make_sound, write_wav
 
 UKE = instrument("ukulele")
 LINE = ["C4", "E4", "G4", "A4", "G4", "F4", "E4", "D4"]
@@ -99,7 +99,7 @@ def test_the_same_piece_gives_the_same_samples():
 def test_progress_is_told_and_can_stop_the_work():
     told = []
     render(line(), bars=(0, 1), progress=told.append)
-    assert told == sorted(told) and told[0] == 0 and told[-1] == 1 and len(told) == 9
+    assert told == sorted(told) and told[0] == 0 and told[-1] == 1 and len(told) == 10
 
     class Stop(Exception):
         pass

@@ -116,27 +116,17 @@ def test_before_the_first_beat_the_main_note_waits_for_its_grace():
     assert found["a"] == pytest.approx((GRACE_SECONDS, 2 - GRACE_SECONDS))
 
 
-def test_staccato_and_slurs_are_heard():
-    made = piece(
-        bar(
-            0,
-            note("a", "C4", 0, 1, articulations=("staccato",)),
-            note("b", "D4", 1, 1, slur_start=True),
-            note("c", "E4", 2, 1, slur_stop=True),
-        )
-    )
-    found = {s.note: s for s in sounds(made)}
-    assert found["a"].seconds == 0.5
-    assert (found["b"].soft, found["c"].soft) == (False, True)
-    assert found["c"].gain < found["b"].gain
+def test_staccato_is_heard():
+    made = piece(bar(0, note("a", "C4", 0, 1, articulations=("staccato",))))
+    assert sounds(made)[0].seconds == 0.5
 
 
 def test_every_note_of_a_playing_slur_but_the_first_is_soft_and_of_a_phrase_none():
     three = (note("a", "D4", 0, 1, slur_start=True), note("b", "E4", 1, 1))
     slur = piece(bar(0, *three, note("c", "D4", 2, 1, slur_stop=True)))
-    assert [s.soft for s in sounds(slur)] == [False, True, True]
+    assert [s.after is not None for s in sounds(slur)] == [False, True, True]
     phrase = piece(bar(0, *three, note("c", "D5", 2, 1, slur_stop=True)))
-    assert [s.soft for s in sounds(phrase)] == [False, False, False]
+    assert [s.after is not None for s in sounds(phrase)] == [False, False, False]
 
 
 def test_a_bar_without_length_does_no_harm():

@@ -39,7 +39,7 @@ class Arranged:
     included; ``key`` the name of the key it is now in; ``changes`` lists every note that
     differs otherwise. ``kept`` holds the shares of tune, bass and inner notes that stayed;
     ``cost`` is the declared cost in thousandths, ``proved`` whether it is shown to be the
-    least.
+    least; ``wishes`` are those it was arranged under.
     """
 
     piece: Piece
@@ -49,6 +49,7 @@ class Arranged:
     kept: Kept = EVERYTHING
     cost: int = 0
     proved: bool = True
+    wishes: Wishes | None = None
 
 
 def arrange(
@@ -111,7 +112,7 @@ def arrange(
     done, changes = laid_piece(moved, sounds, laid, options, shift, wanted)
     return Arranged(
         done, move, moved.key.name, (*said, *changes), kept_shares(sounds, laid), laid.cost,
-        laid.proved,
+        laid.proved, options.wishes,
     )  # fmt: skip
 
 

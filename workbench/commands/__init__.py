@@ -18,6 +18,7 @@ VERBS = {
     "handout": "write the student's or the teacher's page as PDF",
     "export": "write the arranged and fingered piece as MusicXML or MIDI",
     "sound": "write the piece as plucked sound",
+    "pack": "make the student's pack: sheet, tracks and a page that plays them",
     "lessons": "list the lessons that the store holds",
     "archive": "carry lessons to another shelf in one open file",
     "backup": "make, list or restore backups of the lesson store",

@@ -19,7 +19,8 @@ def options(parser: argparse.ArgumentParser) -> None:
         help="a name in .musicxml or .mxl (MusicXML 4.0, packed), or .mid (Standard MIDI File)",
     )  # fmt: skip
     parser.add_argument(
-        "--plain", action="store_true", help="the notes alone, without strings and fingers"
+        "--plain", action="store_true", 
+        help="the notes alone, without strings and fingers; in MIDI as long as written"
     )
     playing_options(parser)
 
@@ -38,7 +39,10 @@ def run(options: argparse.Namespace) -> Result:
     lesson = lesson_of(options, load(options, lessons=True))
     placed = 0
     if form == "MIDI":
-        write_midi(lesson.piece, path)
+        from workbench.sound.tracks import held_lengths
+
+        held = None if options.plain else held_lengths(fingering_of(lesson))
+        write_midi(lesson.piece, path, held=held)
     else:
         fingering = None if options.plain else fingering_of(lesson)
         if fingering:

@@ -226,7 +226,9 @@ class Material:
             parts += teacher.audit_parts(self.piece, self.fingering, line, scale)
             parts += teacher.history_parts(self.extras.history, line, scale)
         if self.options.plan and self.plan is not None and self.plan.days:
-            parts += plan_parts(self.plan, line, self.sheet.room, scale)
+            parts += plan_parts(
+                self.plan, line, self.sheet.room, scale, tracks=self.options.tracks
+            )
         if self.teacher:
             if self.options.charts:
                 parts += teacher.chart_parts(self.lesson, self.fingering, self.plan, line, scale)

@@ -29,7 +29,8 @@ class HandoutOptions:
     hands named for a left-handed player. ``studio`` and ``contact`` stand at
     the foot of every page. ``plan`` adds the practice plan as a table to tick;
     ``script`` and ``charts`` belong to the teacher's sheet alone. ``strings``: string
-    numbers in circles also where the score prints none."""
+    numbers in circles also where the score prints none. ``tracks`` names the
+    folder beside the page that holds practice tracks, "" where there is none."""
 
     paper: Literal["a4", "letter"] = "a4"
     audience: Literal["student", "teacher"] = "student"
@@ -41,6 +42,7 @@ class HandoutOptions:
     script: bool = True
     charts: bool = True
     strings: bool = False
+    tracks: str = ""
 
     def __post_init__(self) -> None:
         if self.paper not in ("a4", "letter"):

@@ -42,7 +42,7 @@ class Cell:
 
 
 def plan_parts(
-    plan: Plan, width: float, room: float, scale: float, most: int = MOST_DAYS
+    plan: Plan, width: float, room: float, scale: float, most: int = MOST_DAYS, tracks: str = ""
 ) -> list[Part]:
     """The heading, tables and the key to their letters: on one page where it holds them."""
     days = plan.days[:most]
@@ -52,6 +52,11 @@ def plan_parts(
         "Tick what is done. The number is the tempo to reach, in quarter notes a minute; the "
         "letter says how to practise."
     )
+    if tracks:
+        words += " " + say(
+            "The tracks to play along with lie in the folder '{folder}', named by bars and tempo.",
+            folder=tracks,
+        )
     out: list[Block] = []
     title = TextBlock(words, width, scale, heading=say("Practice plan"), style=SMALL, after=4)
     each = max(4, int((room - title.height - 40 * scale) / (_ROW * scale)) - 2)

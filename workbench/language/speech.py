@@ -15,7 +15,9 @@ from __future__ import annotations
 import os
 import string
 import xml.etree.ElementTree as ET
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from contextvars import ContextVar
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -26,6 +28,7 @@ CONTEXT = "Pluckwright"
 VARIABLE = "PLUCKWRIGHT_LANGUAGE"
 
 _chosen = "en"
+_meanwhile: ContextVar[str] = ContextVar("meanwhile", default="")
 
 
 def choose(code: str) -> None:
@@ -45,7 +48,17 @@ def from_environment() -> str:
 
 def chosen() -> str:
     """The code of the language spoken now."""
-    return _chosen
+    return _meanwhile.get() or _chosen
+
+
+@contextmanager
+def speaking(code: str) -> Iterator[None]:
+    """Speak another language inside, in this thread alone: for a text in two of them."""
+    token = _meanwhile.set(code if code in OFFERED else "en")
+    try:
+        yield
+    finally:
+        _meanwhile.reset(token)
 
 
 class Said(str):
@@ -68,9 +81,9 @@ def say(text: str, /, *, sense: str = "", **fields: object) -> str:
     ``sense`` tells two meanings of one English word apart ("Open" the verb, "open"
     the string). Braces are fields only where fields are given.
     """
-    words = _words(_chosen).get((text, sense), text)
+    words = _words(chosen()).get((text, sense), text)
     if fields:
-        words = _german(words, fields) if _chosen == "de" else words.format(**fields)
+        words = _german(words, fields) if chosen() == "de" else words.format(**fields)
     return _told(words, text, sense, fields)
 
 

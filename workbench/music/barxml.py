@@ -11,6 +11,7 @@ from workbench.music.model import Bar, Key, Piece
 from workbench.music.notexml import Look, NoteWriter
 from workbench.music.segments import Chord
 
+_DYNAMICS = ("pppp", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff", "ffff", "fp", "sf", "sfz")
 _JUMP_SOUND = {"D.C.": {"dacapo": "yes"}, "D.S.": {"dalsegno": "segno"}}
 
 
@@ -59,6 +60,8 @@ class BarWriter:
         self.notes.begin(number)
         at = Fraction(0)
         symbols = list(bar.chords) if main else []
+        for mark in bar.dynamics if main else ():
+            measure.append(dynamic(mark.text, self.notes.ticks(mark.onset)))
         if main and not chords:
             for symbol in symbols:
                 measure.append(harmony(symbol.text, self.notes.ticks(symbol.onset)))
@@ -202,3 +205,16 @@ def _words(measure: Element, text: str, sound: dict[str, str]) -> None:
     SubElement(kind, "words").text = text
     if sound:
         SubElement(direction, "sound", sound)
+
+
+def dynamic(text: str, offset: int) -> Element:
+    """The element for a dynamic mark, ``offset`` divisions after its place."""
+    element = Element("direction", {"placement": "below"})
+    marks = SubElement(SubElement(element, "direction-type"), "dynamics")
+    if text in _DYNAMICS:
+        SubElement(marks, text)
+    else:
+        SubElement(marks, "other-dynamics").text = text
+    if offset:
+        SubElement(element, "offset").text = str(offset)
+    return element

@@ -133,6 +133,7 @@ def _contents(
             out[index].notes += bar.notes
             out[index].end = max(out[index].end, bar.end)
             out[index].chords += bar.chords
+            out[index].dynamics += bar.dynamics
             out[index].unpitched += bar.unpitched
     return out
 
@@ -255,6 +256,9 @@ def _shells(
             # chord symbols are often printed over another part
             rows = [p[index].chords for p in contents if index < len(p) and p[index].chords]
             chords = sorted(rows[0], key=lambda c: c.onset) if rows else []
+        dynamics = {
+            (d.onset, d.text): d for p in chosen if index < len(p) for d in p[index].dynamics
+        }
         out.append(
             Bar(
                 index,
@@ -277,6 +281,7 @@ def _shells(
                 sign.section,
                 tuple(chords),
                 sign.double_bar,
+                tuple(sorted(dynamics.values(), key=lambda d: d.onset)),
             )
         )
     return out

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from fractions import Fraction
 
 from workbench.music.model import Piece
@@ -12,9 +13,15 @@ from workbench.music.sounds import sounds
 GRACE = Fraction(1, 8)  # quarter length lent to a grace note before the beat
 
 
-def midi_bytes(piece: Piece, program: int) -> bytes:
-    """The file. Ticks fit the lengths exactly where 16 bits allow, else nearest."""
+def midi_bytes(
+    piece: Piece, program: int, held: Mapping[str, Fraction] | None = None
+) -> bytes:
+    """The file. Ticks fit the lengths exactly where 16 bits allow, else nearest. ``held``
+    gives the quarter lengths that notes are really held, by id; without it they sound as
+    long as written, and 0 leaves a note out."""
+    held = held or {}
     lengths = [n.onset for n in piece.notes] + [n.duration for n in piece.notes]
+    lengths += held.values()
     lengths += [b.length for b in piece.bars]
     fit = math.lcm(24, *(x.denominator for x in lengths))
     quarter = fit * max(1, 480 // fit) if fit < 0x8000 else 0x7FF8
@@ -38,7 +45,9 @@ def midi_bytes(piece: Piece, program: int) -> bytes:
             micro = min(0xFFFFFF, round(60_000_000 / tempo))
             events.append((at, 0, _meta(0x51, micro.to_bytes(3, "big"))))
         for note in bar.notes:
-            onset, length = start + note.onset, note.duration
+            onset, length = start + note.onset, held.get(note.id, note.duration)
+            if length == 0 and not note.grace:
+                continue
             if note.grace:
                 onset, length = max(Fraction(0), onset - GRACE), GRACE
             begin = round(onset * quarter)

@@ -92,6 +92,14 @@ class ChordName:
 
 
 @dataclass(frozen=True)
+class Dynamic:
+    """A dynamic mark such as ``pp`` or ``f``, at ``onset`` quarter lengths into the bar."""
+
+    onset: Fraction
+    text: str
+
+
+@dataclass(frozen=True)
 class Bar:
     """A written bar.
 
@@ -124,6 +132,7 @@ class Bar:
     section: str = ""  # rehearsal mark: A, B, ...
     chords: tuple[ChordName, ...] = ()
     double_bar: bool = False  # a double bar line (or a final one) ends the bar
+    dynamics: tuple[Dynamic, ...] = ()
 
     def without_form(self) -> Bar:
         """The bar with no repeat, ending, jump or sign: as part of an excerpt."""

@@ -9,7 +9,7 @@ from typing import Any
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.fingerxml import NONE_PRINTED, NOTHING, Marks, Printed
-from workbench.music.model import ChordName, Pitch
+from workbench.music.model import ChordName, Dynamic, Pitch
 
 _MARKS = {
     "Staccato": "staccato",
@@ -55,6 +55,7 @@ class BarContent:
     notes: list[RawNote] = field(default_factory=list)
     end: Fraction = Fraction(0)  # end of the last note or rest
     chords: list[ChordName] = field(default_factory=list)
+    dynamics: list[Dynamic] = field(default_factory=list)
     unpitched: int = 0
 
 
@@ -64,6 +65,7 @@ class Slurs:
 
     starts: dict[int, frozenset[int]]
     stops: dict[int, frozenset[int]]
+    slides: frozenset[int] = frozenset()  # a slide leads away from these
 
 
 def slurs_of(part: Any) -> Slurs:
@@ -74,7 +76,12 @@ def slurs_of(part: Any) -> Slurs:
         if first is not None and last is not None and first is not last:
             starts[id(first)] = starts.get(id(first), frozenset()) | {number}
             stops[id(last)] = stops.get(id(last), frozenset()) | {number}
-    return Slurs(starts, stops)
+    slides = set()
+    for slide in part.recurse().getElementsByClass("Glissando"):
+        first, last = slide.getFirst(), slide.getLast()
+        if first is not None and last is not None and first is not last:
+            slides.add(id(first))
+    return Slurs(starts, stops, frozenset(slides))
 
 
 def bar_content(
@@ -99,6 +106,9 @@ def bar_content(
                 text = chord_text(element)
                 if text:
                     out.chords.append(ChordName(onset, text))
+                continue
+            if "Dynamic" in classes and element.value:
+                out.dynamics.append(Dynamic(onset, str(element.value)))
                 continue
             if "GeneralNote" not in classes:
                 continue
@@ -142,7 +152,10 @@ def _raw(element: Any, member: Any, raw: RawNote, slurs: Slurs) -> None:
     names = [type(m).__name__ for m in (*element.articulations, *element.expressions)]
     if member is not element:
         names += [type(m).__name__ for m in member.articulations]
-    raw.articulations = tuple(dict.fromkeys(_MARKS[n] for n in names if n in _MARKS))
+    marks = [_MARKS[n] for n in names if n in _MARKS]
+    if id(element) in slurs.slides:
+        marks.append("slide")
+    raw.articulations = tuple(dict.fromkeys(marks))
 
 
 def _pitch(member: Any, shift: Any, label: str) -> Pitch:

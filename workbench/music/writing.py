@@ -9,6 +9,7 @@ from __future__ import annotations
 import io
 import math
 import zipfile
+from collections.abc import Mapping
 from fractions import Fraction
 from pathlib import Path
 from typing import Protocol
@@ -109,13 +110,20 @@ def musicxml_bytes(
     return (_DOCTYPE + ElementTree.tostring(root, encoding="unicode") + "\n").encode("utf-8")
 
 
-def write_midi(piece: Piece, path: str | Path, *, program: int = 24) -> None:
+def write_midi(
+    piece: Piece,
+    path: str | Path,
+    *,
+    program: int = 24,
+    held: Mapping[str, Fraction] | None = None,
+) -> None:
     """Write the piece in playing order as a Standard MIDI File, whole or not at all.
+    ``held`` gives the quarter lengths that notes are really held, by note id.
 
     ``program`` is the General MIDI sound from 0 (24: nylon-string guitar).
     Raises BadInput where the file cannot be written.
     """
-    write_whole(path, midi_bytes(piece, program))
+    write_whole(path, midi_bytes(piece, program, held))
 
 
 def _header(root: Element, piece: Piece, instrument: NamedInstrument | None) -> None:
@@ -143,6 +151,7 @@ def _divisions(piece: Piece, rows: list[dict[int, list[Chord]]]) -> int:
     lengths: set[Fraction] = set()
     for bar in piece.bars:
         lengths |= {bar.length, *(c.onset for c in bar.chords)}
+        lengths |= {d.onset for d in bar.dynamics}
     for voices in rows:
         for chords in voices.values():
             end = Fraction(0)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -15,13 +15,14 @@ from workbench.music.form import playing_order
 from workbench.music.model import Bar, Note, Piece
 from workbench.music.slurs import slurred
 from workbench.music.sounds import sounds
+from workbench.sound.loudness import Loudness, gain_of
 
 SLOWEST, FASTEST = 10, 400  # percent of the written tempo
 GRACE_SECONDS = 0.09  # a grace note's length, taken from before its main note
 STACCATO = Fraction(1, 2)  # share of its length that a staccato note sounds
 
 #: Loudness: the top voice leads, the first beat carries (by ear, no source).
-VOICE_GAIN, LOWER_GAIN, OFFBEAT_GAIN, REST_STROKE_GAIN, SLURRED_GAIN = 1.0, 0.78, 0.88, 1.15, 0.6
+VOICE_GAIN, LOWER_GAIN, OFFBEAT_GAIN, REST_STROKE_GAIN = 1.0, 0.78, 0.88, 1.15
 
 
 @dataclass(frozen=True)
@@ -39,8 +40,11 @@ class BarTime:
 class Sounding:
     """A note as it sounds: from ``start`` for ``seconds``, at ``gain`` (1 = full).
 
-    ``string`` is None where there is no fingering; ``soft`` where the note is
-    not struck by the right hand (the notes after the first of a slur).
+    ``string`` is None where there is no fingering; ``finger`` is the plucking one;
+    ``loud`` 0 (softest) to 1; ``node`` as in ``plucked.Tone``. ``after`` is the sound
+    that a slur or slide carries on from without a new pluck; ``ends`` tells how it
+    stops: "damped" (by a lifted finger), "struck" (its string is plucked anew) or
+    "slurred" (another carries on from it).
     """
 
     start: float
@@ -48,8 +52,20 @@ class Sounding:
     midi: int
     gain: float
     string: int | None = None
-    soft: bool = False
     note: str = ""
+    voice: int = 1
+    bar: int = 0  # index of the written bar
+    finger: str = "i"
+    loud: float = 0.5
+    rest_stroke: bool = False
+    node: int = 1
+    after: Sounding | None = None
+    ends: str = "damped"
+    also: tuple[str, ...] = ()  # further notes that are written for the same sound
+
+    @property
+    def end(self) -> float:
+        return self.start + self.seconds
 
 
 def order_of(
@@ -140,18 +156,27 @@ def soundings(
 
     With a fingering, notes sound as long as they are really held, at the
     pitch of their string and fret; what cannot be played is left out, as it
-    would be on the instrument. A string sounds one note at a time.
+    would be on the instrument. A string sounds one note at a time, and two
+    voices that meet on one pitch are one sound.
     """
-    slurs = slurred(piece)
+    from workbench.sound.manner import as_played
+
+    written, also = piece, dict[str, list[str]]()
     if fingering is None:
         shared = sounds(piece)
         lead, piece = shared.of, shared.piece
     else:
         shares = {n.id: n.shares or n.id for bar in fingering.bars for n in bar.notes}
-        lead = lambda note: shares.get(note, note)  # noqa: E731
+
+        def lead(note: str) -> str:
+            return shares.get(note, note)
+
         piece, fingering = heard(piece, fingering)
-    fingered = _by_id(fingering)
-    soft = _soft({lead(b): lead(a) for b, a in slurs.items()}, fingered)
+    for one in written.notes:
+        if lead(one.id) != one.id:
+            also.setdefault(lead(one.id), []).append(one.id)
+    slurs = {lead(after): lead(before) for after, before in slurred(written).items()}
+    fingered, level = _by_id(fingering), Loudness(piece)
     found = []
     for time in times:
         bar = piece.bars[time.index]
@@ -160,26 +185,15 @@ def soundings(
             hand = fingered.get(note.id)
             if hand is not None and (hand.string is None or hand.fret is None):
                 continue
-            found.append(
-                _sounding(note, bar, time.start, quarter, hand, instrument, note.id in soft)
-            )
+            loud = level.at(bar.index, note)
+            made = _sounding(note, bar, time.start, quarter, hand, instrument, loud)
+            found.append(replace(made, also=tuple(also.get(note.id, ()))))
     found.sort(key=lambda s: (s.start, s.midi))
-    return _one_at_a_time(_leading_graces(found, piece))
+    return as_played(found, piece, slurs)
 
 
 def _by_id(fingering: Fingering | None) -> dict[str, FingeredNote]:
     return {n.id: n for bar in fingering.bars for n in bar.notes} if fingering else {}
-
-
-def _soft(slurs: Mapping[str, str], fingered: Mapping[str, FingeredNote]) -> frozenset[str]:
-    """Notes that the left hand sounds: those slurred from a note on their own string."""
-    return frozenset(
-        after
-        for after, before in slurs.items()
-        if not fingered
-        or (after in fingered and before in fingered
-            and fingered[after].string == fingered[before].string)
-    )  # fmt: skip
 
 
 def _sounding(
@@ -189,66 +203,54 @@ def _sounding(
     quarter: float,
     hand: FingeredNote | None,
     instrument: Instrument | None,
-    soft: bool,  # sounded by the left hand
+    loud: float,
 ) -> Sounding:
-    midi, string, length = note.midi, None, note.duration
+    midi, string, length, node = note.midi, None, note.duration, 1
     gain = VOICE_GAIN if note.voice == 1 else LOWER_GAIN
     if note.onset != 0 or bar.pickup:
         gain *= OFFBEAT_GAIN
+    rest_stroke, finger = False, "i"
     if hand is not None and hand.string is not None and hand.fret is not None:
         string, length = hand.string, min(hand.held, note.duration)
+        finger = hand.right or "i"
         if instrument is not None:
             midi = instrument.open_midi[string - 1] + hand.fret
+            if "harmonic" in note.articulations:
+                midi, node = natural_harmonic(instrument.open_midi[string - 1], hand.fret, note)
         if hand.stroke == "rest":
-            gain *= REST_STROKE_GAIN
-    if "staccato" in note.articulations:
+            gain, rest_stroke = gain * REST_STROKE_GAIN, True
+    if "staccato" in note.articulations or "staccatissimo" in note.articulations:
         length *= STACCATO
     return Sounding(
         start=start + float(note.onset) * quarter,
         seconds=GRACE_SECONDS if note.grace else float(length) * quarter,
         midi=midi,
-        gain=gain * (SLURRED_GAIN if soft else 1.0),
+        gain=gain * gain_of(loud),
         string=string,
-        soft=soft,
         note=note.id,
+        voice=note.voice,
+        bar=bar.index,
+        finger=finger,
+        loud=loud,
+        rest_stroke=rest_stroke,
+        node=node,
     )
 
 
-def _leading_graces(found: list[Sounding], piece: Piece) -> list[Sounding]:
-    """Move grace notes before the note they lead to, in their written order."""
-    rank = {n.id: i for bar in piece.bars for i, n in enumerate(bar.notes) if n.grace}
-    by_start: dict[float, list[Sounding]] = {}
-    for sounding in found:
-        if sounding.note in rank:
-            by_start.setdefault(sounding.start, []).append(sounding)
-    if not by_start:
-        return found
-    moved = [s for s in found if s.note not in rank]
-    for start, graces in by_start.items():
-        graces.sort(key=lambda s: rank[s.note])
-        lead = GRACE_SECONDS * len(graces)
-        late = min(lead, start)
-        if late < lead:  # nothing comes before the beginning: the main notes wait
-            moved = [
-                replace(s, start=start - late + lead, seconds=s.seconds - lead + late)
-                if s.start == start
-                else s
-                for s in moved
-            ]
-        for place, grace in enumerate(graces):
-            at = start - late + GRACE_SECONDS * place
-            moved.append(replace(grace, start=at))
-    return sorted(moved, key=lambda s: (s.start, s.midi))
+#: Fret to touch, and the partial that sounds there: the nodes of an ideal string.
+NODES = {12: 2, 7: 3, 19: 3, 5: 4, 24: 4, 9: 5, 4: 5, 16: 5}
+_PARTIAL_SEMITONES = {2: 12, 3: 19, 4: 24, 5: 28}
 
 
-def _one_at_a_time(found: list[Sounding]) -> tuple[Sounding, ...]:
-    """End a note where its string is struck again."""
-    next_start: dict[object, float] = {}
-    out = []
-    for s in reversed(found):
-        string: object = s.string if s.string is not None else ("pitch", s.midi)
-        seconds = min(s.seconds, next_start.get(string, float("inf")) - s.start)
-        next_start[string] = s.start
-        if seconds > 0:
-            out.append(replace(s, seconds=seconds))
-    return tuple(reversed(out))
+def natural_harmonic(open_midi: int, fret: int, note: Note) -> tuple[int, int]:
+    """(MIDI number, partial) of a note marked as a harmonic on a string.
+
+    Scores write either where the finger touches or what sounds: the first where
+    the fret is a node, the second where the note lies on a partial of the open string.
+    Elsewhere the note sounds as fretted.
+    """
+    for partial, above in _PARTIAL_SEMITONES.items():
+        if note.midi == open_midi + above and fret not in NODES:
+            return note.midi, partial
+    partial = NODES.get(fret, 1)
+    return (open_midi + _PARTIAL_SEMITONES[partial], partial) if partial > 1 else (note.midi, 1)

@@ -55,6 +55,10 @@ class BarDelegate(QStyledItemDelegate):
             wash.setAlphaF(0.17)
             painter.fillRect(box, wash)
             painter.fillRect(QRectF(box.right() - 3, box.top(), 3, box.height()), QColor(c.accent))
+        if self._view.is_heard(row):
+            heard = QColor(c.warm)
+            heard.setAlphaF(0.28)
+            painter.fillRect(box, heard)
         band = QRectF(box.left(), box.top(), band_width(line), box.height())
         letter, begins = self._view.band_of(row)
         draw_band(painter, option.font, band, row, letter, begins, c, self._view.dragged(row))

@@ -197,6 +197,15 @@ class BarList(QWidget):
         self.view.selectionModel().clear()
         self._follows = False
 
+    def show_heard(self, position: int, bar: int) -> None:
+        """Mark the bar that is heard, and bring it into view; -1 marks none."""
+        written = self.written.isChecked()
+        self.view.heard, self.view.by_written = (bar if written else position), written
+        for at, row in enumerate(self.model.rows):
+            if (row.index if written else row.position) == self.view.heard:
+                self.view.scrollTo(self.model.index(at))
+        self.view.viewport().update()
+
     def _order_changed(self, written: bool) -> None:
         self.heading.setText(say("Bars as written") if written else say("Bars as played"))
         self.heading.setAccessibleName(self.heading.text())

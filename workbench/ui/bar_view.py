@@ -52,6 +52,8 @@ class BarView(QListView):
         self._drag: _Drag | None = None
         self._preview: tuple[str, ...] | None = None
         self.pictures = "tablature"
+        self.heard = -1  # the row that sounds: its place in playing order, or written bar
+        self.by_written = False
         self.step = say("Name a section")  # what the next edited letter is in the history
         self.setItemDelegate(BarDelegate(self))
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
@@ -62,6 +64,10 @@ class BarView(QListView):
         self.editor = LetterField(self)
 
     # What the delegate asks.
+
+    def is_heard(self, row: BarRow) -> bool:
+        """Whether the row's bar sounds now."""
+        return self.heard >= 0 and (row.index if self.by_written else row.position) == self.heard
 
     def picture_height(self) -> int:
         """The height set apart for a picture in each row."""

@@ -8,6 +8,7 @@ from typing import Any
 from uuid import uuid4
 
 from workbench.arranging.arrange import Arranged
+from workbench.arranging.weights import Wishes
 from workbench.fingering.telling import words as told
 from workbench.fingering.types import FingeredNote, Pin, Settings
 from workbench.fingering.written import PrintedPins, printed_pins
@@ -51,6 +52,7 @@ def new_lesson(
     held = PrintedPins()
     if printed:
         held = printed_pins(placed.piece, instrument, find_hand(hand))
+    wishes = placed.wishes or Wishes()
     return Lesson(
         id=fresh_id("lesson"),
         title=placed.piece.title or say("Untitled piece"),
@@ -62,6 +64,8 @@ def new_lesson(
         transposition=placed.transposition,
         changes=tuple(told(m.reason) for m in held.left_out),
         arranged=placed.changes,
+        top_fret=wishes.top_fret,
+        strict=wishes.strict,
         pins=held.pins,
     )
 
@@ -85,6 +89,7 @@ def rearranged(
     same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
     pins = tuple(pin for pin in lesson.pins if same and now.get(pin.note) == was.get(pin.note))
     last = len(placed.piece.bars) - 1
+    wishes = placed.wishes or Wishes(lesson.top_fret, lesson.strict)
     notes = tuple(
         replace(
             note,
@@ -105,6 +110,8 @@ def rearranged(
         transposition=placed.transposition + (lesson.transposition if again else 0),
         changes=lesson.changes if again else (),
         arranged=(*(lesson.arranged if again else ()), *placed.changes),
+        top_fret=wishes.top_fret,
+        strict=wishes.strict,
         pins=pins,
         notes=notes,
     )

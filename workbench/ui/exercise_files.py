@@ -42,7 +42,7 @@ def write_sound(
 
     Raises BadInput where it cannot be written.
     """
-    from workbench.sound.wav import make_sound
+    from workbench.sound.files import make_sound
 
     make_sound(
         exercise.piece,

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-import tempfile
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QUrl
-from PySide6.QtGui import QDesktopServices
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QBoxLayout,
     QComboBox,
@@ -42,12 +40,13 @@ SLOWEST, FASTEST = 20, 150  # percent of the piece's tempo
 class ExercisePane(QWidget):
     """The exercises that serve a technique, one at a time."""
 
+    wants_heard = Signal(object, float)  # the exercise, percent of the tempo it is written in
+
     def __init__(self, session: Session) -> None:
         super().__init__()
         self._session = session
         self._technique: Technique | None = None
         self.exercises: tuple[Exercise, ...] = ()
-        self._folder: tempfile.TemporaryDirectory[str] | None = None
         self.kind = QComboBox()
         self.kind.setAccessibleName(say("Exercise"))
         self.kind.setSizeAdjustPolicy(
@@ -68,7 +67,7 @@ class ExercisePane(QWidget):
         self.speed = Faint()
         self.hear_button = QPushButton(say("&Hear it"))
         self.hear_button.setToolTip(
-            say("Make the sound and open it in the player of this computer; it repeats four times")
+            say("Play or stop the exercise; it repeats four times")
         )
         self.sound_button = QPushButton(say("Save as so&und …"))
         self.strip_button = QPushButton(say("Save as &picture …"))
@@ -195,19 +194,10 @@ class ExercisePane(QWidget):
             self._session.told.emit(say("The exercise is a teaching note on its bar now."))
 
     def hear(self) -> None:
-        """Make the sound, then let the computer's own player play it."""
-        if self._folder is None:
-            self._folder = tempfile.TemporaryDirectory(prefix="pluckwright-")
-        self._sound(Path(self._folder.name) / "exercise.wav", self._play)
-
-    def _play(self, path: Path) -> None:
-        if not QDesktopServices.openUrl(QUrl.fromLocalFile(str(path))):
-            self._session.failed.emit(
-                say(
-                    "This computer names no player for sound files; use Save as sound and open "
-                    "the file with a player of your own."
-                )
-            )
+        """Hand the exercise to the window's player."""
+        exercise = self.exercise
+        if exercise is not None:
+            self.wants_heard.emit(exercise, 100.0 * self.tempo.value() / exercise.tempo_percent)
 
     def _sound(self, path: Path, then: Any) -> None:
         from workbench.ui.exercise_files import write_sound

@@ -34,6 +34,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "lesson": ("LessonPanel", "GradeView", "GradesDialog"),
     "techniques": ("TechniqueView",),
     "plan": ("PlanView",),
+    "sound": ("PlayerBar", "TrainerDialog", "TunerDialog"),
     "script": ("ScriptView",),
     "reading": ("ReadingView", "PedalDialog"),
     "shelf": ("ShelfDialog",),

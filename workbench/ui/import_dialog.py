@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.arranging.changes import counted
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
@@ -59,7 +60,7 @@ class ImportDialog(QDialog):
             words = Words(label)
             words.setBuddy(field)
             self.form.addRow(words, field)
-        self.fields = PlayingFields(session)
+        self.fields = PlayingFields(session, new=True)
         self.printed = QCheckBox(say("Hold to the &fingering that the score prints"))
         self.printed.setToolTip(
             say(
@@ -202,7 +203,8 @@ class ImportDialog(QDialog):
                 made[0] = made[0] or session.shelf.add_piece(piece, path).id
 
             if session.guard(keep_piece) and session.add(lesson, made[0]):
-                session.told.emit(say("'{title}' is on your shelf.", title=lesson.title))
+                words = say("'{title}' is on your shelf.", title=lesson.title)
+                session.told.emit(f"{words} {counted(placed.changes)}".strip())
                 self.accept()
             else:
                 self.make_button.setEnabled(True)

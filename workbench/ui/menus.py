@@ -17,6 +17,7 @@ from workbench.ui.learning import forget, learn, learn_grades
 from workbench.ui.look import SCALES, THEMES
 from workbench.ui.music_menu import MusicMenu
 from workbench.ui.openers import PRINTS, Openers
+from workbench.ui.player.menu import SoundMenu
 from workbench.ui.recent import fill_recent
 from workbench.ui.safe_keeping import SafeKeeping
 
@@ -38,6 +39,7 @@ class Menus(Openers):
         self._lesson_menu()
         self._edit_menu()
         self.music = MusicMenu(window, self._menu(say("&Music")), self._add)
+        SoundMenu(window, self._menu(say("&Sound")), self._add)
         self._view_menu()
         self._help_menu()
         session = self._session

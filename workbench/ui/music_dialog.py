@@ -7,7 +7,7 @@ from typing import Any
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
-from workbench.language.names import key_words
+from workbench.arranging.weights import Wishes
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -30,18 +30,10 @@ class MusicDialog(QDialog):
         self.setWindowTitle(say("Instrument and key"))
         self.setAccessibleName(say("Instrument and key"))
         self.fields = PlayingFields(session)
-        self.fields.fill(piece, lesson.instrument, lesson.capo, lesson.hand)
+        wishes = Wishes(lesson.top_fret, lesson.strict)
+        self.fields.fill(piece, lesson.instrument, lesson.capo, lesson.hand, wishes)
         if lesson.transposition and not lesson.corrected:
-            self.fields.key.insertItem(
-                1,
-                say(
-                    "{key} ({steps} semitones), as now",
-                    key=key_words(lesson.key),
-                    steps=f"{lesson.transposition:+d}",
-                ),
-                lesson.transposition,
-            )
-            self.fields.key.setCurrentIndex(1)
+            self.fields.choose_move(lesson.transposition)
         self.problem = Caution()
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel

@@ -25,7 +25,7 @@ from workbench.ui.grips import Moment, moments, spoken
 from workbench.ui.look import colours, em
 from workbench.ui.neck_layout import NeckLayout
 from workbench.ui.neck_paint import Picture, draw
-from workbench.ui.neck_picture import picture_of
+from workbench.ui.neck_picture import heard_picture, picture_of
 from workbench.ui.session import Session
 
 NEAR = 0.55  # of the gap between strings: how near a click must be to a finger
@@ -56,6 +56,7 @@ class Neck(QWidget):
         self._cursor: QPointF | None = None
         self._pressed_at = QPointF()
         self._moved: str | None = None  # by the first of two clicks
+        self.heard: tuple[int, frozenset[str]] = (-1, frozenset())  # written bar, note ids
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(say("Fretboard"))
@@ -79,6 +80,8 @@ class Neck(QWidget):
     def picture(self) -> Picture:
         """What is on the neck now."""
         session = self._session
+        if self.heard[0] >= 0 and session.lesson is not None:
+            return heard_picture(session.hands_of(self.heard[0]), self.heard[1])
         hands = session.bar_hands
         if hands is None or session.lesson is None:
             return Picture()
@@ -248,6 +251,21 @@ class NeckView(QScrollArea):
         self._shape()
         self._along(-self.neck.width())  # to the nut, from where the hand is looked for
         self.refresh()
+
+    def show_heard(self, bar: int, notes: frozenset[str]) -> None:
+        """Let the fingers of the notes that are heard light up; the selection where none are."""
+        if bar < 0 and self.neck.heard[0] >= 0:
+            self.neck.heard = (bar, notes)
+            self.refresh()
+            return
+        moved = bar != self.neck.heard[0]
+        self.neck.heard = (bar, notes)
+        self.neck.update()
+        hands = self._session.hands_of(bar) if moved and bar >= 0 else None
+        if hands is not None:
+            for note in sorted(hands.notes, key=lambda n: -(n.fret or 0)):
+                if note.string and note.fret is not None:
+                    self._show_place((note.string, note.fret))
 
     def set_zoom(self, zoom: float, at: float | None = None) -> None:
         """Zoom along the neck; what lies under ``at`` (pixels of the view) stays there: where

@@ -61,6 +61,21 @@ def picture_of(
     )  # fmt: skip
 
 
+def heard_picture(hands: FingeredBar | None, heard: frozenset[str]) -> Picture:
+    """The bar's fingers while it is heard: those of the sounding notes light up, with the
+    right hand's beside them."""
+    if hands is None:
+        return Picture()
+    markers = tuple(
+        Marker(note, now=note.id in heard, begins=note.id in heard) for note in hands.notes
+    )
+    barres = tuple(
+        b for b in hands.barres
+        if any(n.id in heard and n.fret == b.fret and n.string in b.strings for n in hands.notes)
+    )  # fmt: skip
+    return Picture(markers, barres)
+
+
 def _ghosts(before: Moment | None, now: Moment, after: Moment | None) -> tuple[Ghost, ...]:
     """Where fingers are pressed just before or just after, and not now."""
     here = now.pressed

@@ -62,6 +62,11 @@ class PlanTable(QuietTable):
         self.setUpdatesEnabled(True)
         self._filling = False
 
+    def chosen_item(self) -> str:
+        """The id of the item in the current row; empty without one."""
+        first = self.item(self.currentRow(), 0) if self.currentRow() >= 0 else None
+        return str(first.data(ID) or "") if first is not None else ""
+
     def row_of(self, item: str) -> int:
         """The row of a plan item; -1 where it has none."""
         return self._find(ID, item)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Any
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
@@ -59,6 +59,8 @@ def with_tick(lesson: Lesson, item: str, done: bool) -> Lesson:
 class PlanView(ChartPage):
     """Ticks are steps of the lesson's history; the plan flows again at each."""
 
+    practise = Signal(object)  # a PlanItem to be played
+
     def __init__(self, session: Session, findings: Findings, parent: QWidget | None = None) -> None:
         super().__init__(session, findings, "plan", parent)
         self.plan: Plan | None = None
@@ -75,6 +77,11 @@ class PlanView(ChartPage):
             self.student.addItem(say("grade {number}", number=grade), grade)
         self.export_button = QPushButton(say("E&xport …"))
         self.export_button.setAccessibleName(say("Export the plan"))
+        self.play_button = QPushButton(say("▶ &Practise"))
+        self.play_button.setAccessibleName(say("Play the plan's item in a loop"))
+        self.play_button.setToolTip(
+            say("Play the selected item, or the first of today, at its tempo in a loop")
+        )
         self.days = ChartBox()
         self.curve = ChartBox()
         self.table = PlanTable()
@@ -85,6 +92,7 @@ class PlanView(ChartPage):
             box.valueChanged.connect(self._keep_choice)
         self.student.activated.connect(self._keep_choice)
         self.table.ticked.connect(self._ticked)
+        self.play_button.clicked.connect(self._practise)
         self.table.bar_chosen.connect(lambda bar: session.select(session.position_of(bar)))
         self.days.view.chosen.connect(self._go_to_day)
         session.opened.connect(self._recall)
@@ -118,7 +126,11 @@ class PlanView(ChartPage):
         given = QHBoxLayout()
         given.addLayout(fields)
         given.addStretch(1)
-        given.addWidget(self.export_button, 0, Qt.AlignmentFlag.AlignTop)
+        at_side = QVBoxLayout()
+        at_side.addWidget(self.play_button)
+        at_side.addWidget(self.export_button)
+        at_side.addStretch(1)
+        given.addLayout(at_side)
         self.top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self.top.addLayout(sums, 1)
         self.top.addLayout(given)
@@ -272,6 +284,16 @@ class PlanView(ChartPage):
     def _go_to_day(self, day: int) -> None:
         self.days.view.select(day)
         self.table.go_to_day(day)
+
+    def _practise(self) -> None:
+        """Hand the selected item, or the first that is still to do, to the player."""
+        items = [i for i in (self.plan.items if self.plan else ()) if i.bars and i.tempo_to]
+        chosen = self.table.chosen_item()
+        item = next((i for i in items if i.id == chosen), items[0] if items else None)
+        if item is None:
+            self.session.told.emit(say("Nothing of the plan is left to be played."))
+            return
+        self.practise.emit(item)
 
     def row_of(self, item: str) -> int:
         """The row of a plan item; -1 where it has none."""

@@ -9,10 +9,18 @@ from typing import Any
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainter, QPixmap
 
+from workbench.teaching.lesson import BarNote
+from workbench.ui.note_panel import note_numbers
 from workbench.ui.services import engraving_in_this_thread
 
 KEPT = 32  # systems kept as pictures
 AT_ONCE = 0.020  # seconds of painting systems anew in one go
+
+
+def note_marks(notes: tuple[BarNote, ...]) -> tuple[tuple[int, int], ...]:
+    """(bar index, number) of the teaching notes for the score."""
+    numbers = note_numbers(notes)
+    return tuple(sorted((note.first_bar, numbers[note.id]) for note in notes))
 
 
 def make_strip(width: float, ink: str, shows: dict[str, bool], voices: tuple[str, ...]) -> Any:

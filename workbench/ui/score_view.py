@@ -22,15 +22,14 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractScrollArea, QToolTip, QWidget
 
 from workbench.language.speech import count, say
-from workbench.teaching.lesson import BarNote
 from workbench.ui import note_keys
 from workbench.ui.jobs import Progress
 from workbench.ui.look import BASE_POINTS, colours
-from workbench.ui.note_panel import note_numbers
+from workbench.ui.player.heard_paint import NOTHING_HEARD, paint_heard
 from workbench.ui.score_band import Band
 from workbench.ui.score_bar import ScoreBar, voice_inks
 from workbench.ui.score_menu import note_menu
-from workbench.ui.score_pictures import Pictures, make_strip
+from workbench.ui.score_pictures import Pictures, make_strip, note_marks
 from workbench.ui.score_tips import tip_of
 from workbench.ui.session import Session
 
@@ -65,6 +64,7 @@ class ScoreView(QAbstractScrollArea):
         self.zoom = 1.0
         self.shows = {"tab": True, "left": True, "right": True, "strings": False, "voices": True}
         self.writer: Any = None  # while music is written: takes keys and clicks, paints its caret
+        self.heard = NOTHING_HEARD
         self._pictures = Pictures()
         self._band = Band(self)
         self.bar = ScoreBar(self, self._zoom_by, self.fit, self.show_parts)
@@ -234,16 +234,20 @@ class ScoreView(QAbstractScrollArea):
         if notes:
             words += ", " + count(notes, "{n} note", "{n} notes", sense="music")
         self.setAccessibleDescription(words)
-        if self.image is not None and bar is not None and not self._band.drawn:
-            rect = self.image.system_rect(bar.index)
-            if rect is not None:
-                shown = self.from_image(rect)
-                scroll, view = self.verticalScrollBar(), self.viewport().height()
-                if shown.top() < 0 or shown.height() > view:
-                    scroll.setValue(scroll.value() + round(shown.top() - MARGIN))
-                elif shown.bottom() > view:
-                    scroll.setValue(scroll.value() + round(shown.bottom() - view + MARGIN))
+        if bar is not None and not self._band.drawn:
+            self.bring(bar.index)
         self.viewport().update()
+
+    def bring(self, bar: int) -> None:
+        """Scroll a written bar into view."""
+        rect = self.image.system_rect(bar) if self.image is not None else None
+        if rect is not None:
+            shown = self.from_image(rect)
+            scroll, view = self.verticalScrollBar(), self.viewport().height()
+            if shown.top() < 0 or shown.height() > view:
+                scroll.setValue(scroll.value() + round(shown.top() - MARGIN))
+            elif shown.bottom() > view:
+                scroll.setValue(scroll.value() + round(shown.bottom() - view + MARGIN))
 
     # Painting.
 
@@ -275,6 +279,7 @@ class ScoreView(QAbstractScrollArea):
         for note in self._session.note_ids:
             for rect in self.image.rects_of_note(note):
                 painter.drawRoundedRect(self.from_image(rect).adjusted(-3, -3, 3, 3), 5, 5)
+        paint_heard(painter, self, c)
         self._band.paint(painter, accent)
         if self.writer is not None:
             self.writer.paint(painter)
@@ -391,9 +396,3 @@ class ScoreView(QAbstractScrollArea):
         """What is told of the note under a point of the viewport; empty without one."""
         name = self.image.note_at(self.to_image(point)) if self.image else None
         return tip_of(self._session, name) if name is not None else ""
-
-
-def note_marks(notes: tuple[BarNote, ...]) -> tuple[tuple[int, int], ...]:
-    """(bar index, number) of the teaching notes for the score."""
-    numbers = note_numbers(notes)
-    return tuple(sorted((note.first_bar, numbers[note.id]) for note in notes))

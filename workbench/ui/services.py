@@ -75,10 +75,12 @@ def _arrange(piece: Piece, instrument: Instrument, **choice: Any) -> Any:
     return arrange(piece, instrument, **choice)
 
 
-def _candidates(piece: Piece, instrument: Instrument, hand: Hand) -> Any:
-    from workbench.arranging.keys import candidate_keys
+def _candidates(piece: Piece, instrument: Instrument, hand: Hand, **choice: Any) -> Any:
+    from workbench.arranging.keys import by_key, candidate_keys
 
-    return candidate_keys(piece, instrument, hand)
+    growing = choice.pop("growing", None)
+    told = (lambda found: growing(by_key(found))) if growing else None
+    return by_key(candidate_keys(piece, instrument, hand, growing=told, **choice))
 
 
 def engraving_in_this_thread() -> None:
@@ -115,7 +117,7 @@ class Services:
     solver: Callable[..., Solver] = _solver  # lesson, instrument, hand, progress
     read: Callable[..., Piece] = _read
     arrange: Callable[..., Any] = _arrange
-    candidates: Callable[[Piece, Instrument, Hand], Any] = _candidates
+    candidates: Callable[..., Any] = _candidates
     handout: Callable[..., int] = _handout  # lesson, fingering, path, options, extras
     demo: Callable[[], tuple[Lesson, ...]] = _demo
 

@@ -25,7 +25,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.fingering.telling import words as told
 from workbench.language.names import key_words
 from workbench.language.speech import say
 from workbench.music.model import Piece
@@ -36,10 +35,14 @@ from workbench.ui.legend import Legend
 from workbench.ui.lesson_panel import LessonPanel
 from workbench.ui.look import em
 from workbench.ui.menus import Menus
+from workbench.ui.moment_words import moment_words
 from workbench.ui.neck import NeckView
 from workbench.ui.note_panel import NotePanel
 from workbench.ui.notice import Notice
 from workbench.ui.parts import Faint, Heading, Words
+from workbench.ui.player.bar import PlayerBar, space_plays
+from workbench.ui.player.conductor import Conductor
+from workbench.ui.player.following import Follower
 from workbench.ui.score_view import ScoreView
 from workbench.ui.services import expect_a_score
 from workbench.ui.session import Session
@@ -76,14 +79,16 @@ class Window(QMainWindow):
         self.notes = NotePanel(session)
         self.choices = Choices(session)
         self.lesson_panel = LessonPanel(session)
+        self.conductor = Conductor(session)
+        self.player = PlayerBar(self.conductor)
         self._lay_out()
         self._make_status()
         self.menus = Menus(self)
 
         session.opened.connect(self._opened)
         session.changed.connect(self._retitle)
-        session.selected.connect(self._tell_moment)
-        session.fingered.connect(self._tell_moment)
+        session.selected.connect(self.tell_moment)
+        session.fingered.connect(self.tell_moment)
         session.failed.connect(self._failed)
         session.conflicted.connect(lambda: leaving.choose_state(self))
         self.notice.report_button.clicked.connect(self.menus.show_report)
@@ -91,6 +96,10 @@ class Window(QMainWindow):
         session.jobs.busy.connect(self._busy)
         self.bars.view.selectionModel().selectionChanged.connect(self._rows_selected)
         self.lesson_panel.wants_music_changed.connect(self.menus.change_music)
+        Follower(self, self.conductor)
+        self.conductor.rows = lambda: self.bars.selected_bars
+        for part in (self.score, self.bars.view, self.neck.neck):
+            space_plays(part, self.conductor)
         layout.restore(self)
         hints = QApplication.styleHints()
         hints.colorSchemeChanged.connect(self._system_colours)
@@ -141,6 +150,7 @@ class Window(QMainWindow):
         column.addWidget(self.notice)
         column.addWidget(self.title)
         column.addWidget(self.across, 1)
+        column.addWidget(self.player)
         self.setCentralWidget(whole)
         self.shape_sizes()
 
@@ -205,7 +215,7 @@ class Window(QMainWindow):
 
     def _opened(self) -> None:
         self._retitle()
-        self._tell_moment()
+        self.tell_moment()
 
     def _retitle(self) -> None:
         lesson = self.session.lesson
@@ -223,39 +233,11 @@ class Window(QMainWindow):
         self.title.setText("  ·  ".join(words))
         self.setWindowTitle(f"{lesson.title} – Pluckwright")
 
-    def _tell_moment(self) -> None:
+    def tell_moment(self) -> None:
         """What the hand does in the selected bar, in words above the neck."""
-        bar, hands = self.session.bar, self.session.bar_hands
-        if bar is None:
-            self.neck_heading.setText(say("Fretboard"))
-            self.moment.setText("")
-            return
-        pickup = bar.number == "0"
-        self.neck_heading.setText(
-            say("Fretboard in the pickup")
-            if pickup
-            else say("Fretboard in bar {bar}", bar=bar.number)
-        )
-        if hands is None:
-            self.moment.setText(say("The fingering is being worked out …"))
-            return
-        comfort = self.session.hand.comfort_14
-        words = say(
-            "Reach {reach} mm of {comfort} mm in comfort.",
-            reach=round(hands.reach_mm), comfort=round(comfort),
-        )  # fmt: skip
-        if hands.reach_mm > comfort:
-            words += " " + say("Wide: warm up first, and stop if it hurts.")
-        note = self.session.note_hands
-        if note is not None:
-            from workbench.ui.grips import spoken
-
-            why = told(note.cut_reason or note.impossible)
-            said = spoken(note)
-            words = f"{said[:1].upper()}{said[1:]}. {why} {words}"
-        else:
-            words += " " + say("Click a note to move it.")
-        self.moment.setText(" ".join(words.split()))
+        heading, words = moment_words(self.session)
+        self.neck_heading.setText(heading)
+        self.moment.setText(words)
 
     def _rows_selected(self) -> None:
         self.notes.bars = self.bars.selected_bars
@@ -392,5 +374,6 @@ class Window(QMainWindow):
             event.ignore()
             return
         self.hide()  # what still runs may take a moment to stop
+        self.conductor.close()
         self.session.close()
         event.accept()

@@ -1,4 +1,4 @@
-"""Sound files: RIFF WAVE, 16 bits, one channel; written whole or not at all."""
+"""Sound files, RIFF WAVE or FLAC, 16 bits, one channel; written whole or not at all."""
 
 from __future__ import annotations
 
@@ -11,13 +11,51 @@ import numpy as np
 from numpy.typing import NDArray
 
 from workbench.fingering.types import Fingering
-from workbench.instrument.model import Instrument
+from workbench.instrument.model import A4_HZ, Instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
 from workbench.music.model import Piece
 from workbench.sound.plucked import RATE
 from workbench.sound.render import Progress, render
+
+SUFFIXES = (".wav", ".flac")
+
+
+def write_sound(samples: NDArray[np.floating[Any]], path: str | Path, rate: int = RATE) -> float:
+    """Write samples (-1 to 1) in the form that the name's ending asks for; their seconds.
+
+    The file appears whole or not at all. Raises BadInput for another ending, or where it
+    cannot be written.
+    """
+    path = Path(path)
+    suffix = path.suffix.lower()
+    if suffix == ".wav":
+        return write_wav(samples, path, rate)
+    if suffix != ".flac":
+        raise BadInput(
+            say("{path}: sound is written as .wav or .flac; end the name with one of them.",
+                path=path)
+        )  # fmt: skip
+    import soundfile
+
+    data = np.round(np.clip(samples, -1.0, 1.0) * 32767).astype("<i2")
+    try:
+        with appearing(path) as part:
+            soundfile.write(str(part), data, rate, format="FLAC", subtype="PCM_16")
+    except (OSError, soundfile.SoundFileError) as fault:
+        raise _unwritable(path, fault) from fault
+    return len(samples) / rate
+
+
+def _unwritable(path: Path, fault: Exception) -> BadInput:
+    return BadInput(
+        say(
+            "{path} cannot be written ({reason}); choose another place.",
+            path=path,
+            reason=getattr(fault, "strerror", None) or fault,
+        )
+    )
 
 
 def write_wav(samples: NDArray[np.floating[Any]], path: str | Path, rate: int = RATE) -> float:
@@ -38,13 +76,7 @@ def write_wav(samples: NDArray[np.floating[Any]], path: str | Path, rate: int = 
             file.setframerate(rate)
             file.writeframes(data)
     except OSError as fault:
-        raise BadInput(
-            say(
-                "{path} cannot be written ({reason}); choose another place.",
-                path=path,
-                reason=fault.strerror or fault,
-            )
-        ) from fault
+        raise _unwritable(path, fault) from fault
     return len(samples) / rate
 
 
@@ -57,11 +89,12 @@ def make_sound(
     bars: tuple[int, int] | None = None,
     order: Sequence[int] | None = None,
     progress: Progress | None = None,
+    a4: float = A4_HZ,
 ) -> dict[str, Any]:
     """Render a piece into a sound file; ``seconds`` and ``path`` as a document.
 
     The arguments are those of ``render.render``. Raises BadInput.
     """
-    samples = render(piece, fingering, instrument, tempo_percent, bars, order, progress)
-    seconds = write_wav(samples, path)
+    samples = render(piece, fingering, instrument, tempo_percent, bars, order, progress, a4)
+    seconds = write_sound(samples, path)
     return {"seconds": round(seconds, 3), "path": str(path)}

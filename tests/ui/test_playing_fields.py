@@ -1,0 +1,72 @@
+"""Instrument and key in the dialogs: the ranking grows, semitones are free, settings stay."""
+
+from __future__ import annotations
+
+from tests.ui.conftest import WAIT, write_score
+
+
+def opened(qtbot, window, path):
+    window.import_score(str(path))
+    qtbot.waitUntil(lambda: window.dialog is not None, timeout=WAIT)
+    return window.dialog
+
+
+def test_a_downward_move_and_the_ceiling_stay_with_the_lesson(
+    qtbot, open_window, settled, tmp_path
+):
+    window = open_window()
+    high = ("E5 G5 A5 G5", "C5 E5 G5 E5", "D5 F5 E5 C5", "E5 D5 C5 C5")
+    dialog = opened(qtbot, window, write_score(tmp_path / "high.musicxml", high))
+    fields, session = dialog.fields, window.session
+    qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)
+    moves = [fields.key.itemData(i) for i in range(fields.key.count())]
+    assert moves[:2] == [None, 0] and len({m % 12 for m in moves if m is not None}) == 12
+    assert any(m is not None and m < 0 for m in moves)
+    fields.steps.setValue(-12)
+    assert fields.key.currentData() == -12
+    fields.top_fret.setValue(5)
+    fields.strict.setCurrentIndex(2)
+    qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)
+    assert fields.key.currentData() == -12, "a choice outlives the ranking"
+    dialog.make_button.click()
+    qtbot.waitUntil(lambda: window.dialog is None, timeout=WAIT)
+    settled(window)
+    lesson = session.lesson
+    assert (lesson.transposition, lesson.top_fret, lesson.strict) == (-12, 5, "easy")
+    assert max(n.fret for bar in session.fingering.bars for n in bar.notes) <= 5
+
+    window.menus.change_music()
+    again = window.dialog.fields
+    qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)
+    assert again.key.currentData() == again.steps.value() == -12
+    assert (again.top_fret.value(), again.strict.currentData()) == (5, "easy")
+
+
+def test_a_piece_that_does_not_lie_as_written_is_moved_and_counted(
+    qtbot, open_window, settled, tmp_path
+):
+    window = open_window()
+    told = []
+    window.session.told.connect(told.append)
+    low = ("C3 E3 G3 A3", "A3 G3 F3 E3", "D3 F3 E3 C3", "E3 D3 C3 C3")
+    dialog = opened(qtbot, window, write_score(tmp_path / "low.musicxml", low))
+    qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
+    assert dialog.fields.key.currentData() is None
+    dialog.make_button.click()
+    qtbot.waitUntil(lambda: window.dialog is None, timeout=WAIT)
+    settled(window)
+    lesson = window.session.lesson
+    assert lesson.transposition > 0
+    assert [c.kind for c in lesson.arranged] == ["best key"]
+
+
+def test_the_ranking_is_shown_while_it_grows(qtbot, open_window, settled, tmp_path):
+    window = open_window()
+    dialog = opened(qtbot, window, write_score(tmp_path / "ferry.musicxml"))
+    seen = []
+    dialog.fields._grown.connect(lambda row: seen.append(len(row[3])))
+    dialog.fields.capo.setValue(1)
+    qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
+    # what an earlier search still had to tell may come first
+    begun = len(seen) - 1 - seen[::-1].index(1)
+    assert seen[begun : begun + 3] == [1, 2, 3] and seen[-1] == 12
