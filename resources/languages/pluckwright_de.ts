@@ -1380,6 +1380,11 @@
         <translation>Ein Ton, der zufällig endet.</translation>
     </message>
     <message>
+        <location filename="../../workbench/handout/words.py"/>
+        <source>A number in a circle: the string.</source>
+        <translation>Eine Zahl im Kreis: die Saite.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/music_caret.py"/>
         <source>A number writes its fret on string {string}: {length}.</source>
         <translation>Eine Zahl schreibt ihren Bund auf Saite {string}: {length}.</translation>
@@ -1711,8 +1716,8 @@
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
-        <source>B with a numeral: barre at that fret.</source>
-        <translation>B mit einer römischen Zahl: Barré in diesem Bund.</translation>
+        <source>B with a numeral: barre at that fret; ½B: half barre, over some of the strings.</source>
+        <translation>B mit römischer Zahl: Barré in diesem Bund; ½B: halber Barré über einen Teil der Saiten.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/trouble_dialog.py"/>
@@ -5774,6 +5779,11 @@
     </message>
     <message>
         <location filename="../../workbench/ui/score_bar.py"/>
+        <source>Show string numbers in circles, also where the score prints none</source>
+        <translation>Saitenzahlen in Kreisen zeigen, auch wo die Noten keine haben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score_bar.py"/>
         <source>Show the left hand's fingers, 1 to 4</source>
         <translation>Die Finger der linken Hand zeigen, 1 bis 4</translation>
     </message>
@@ -5910,6 +5920,11 @@
         <translation>In {bars} eine Spreizung weit über das hinaus, was bei Handgröße „{hand}“ bequem ist: in einem höheren Bund oder mit Kapodaster beginnen, jeweils eine Minute lang, und den Daumen hinter dem Hals nachgeben lassen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <source>Strin&amp;g numbers in circles</source>
+        <translation>Saiten&amp;zahlen in Kreisen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/why_table.py"/>
         <source>String</source>
         <translation>Saite</translation>
@@ -5938,6 +5953,11 @@
         <location filename="../../workbench/ui/player/tuner.py"/>
         <source>String {string}: {note}</source>
         <translation>Saite {string}: {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score_bar.py"/>
+        <source>Strings</source>
+        <translation>Saiten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/harmony_view.py"/>
@@ -7023,6 +7043,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The same note several times with changing fingers, each as clear as the first.</source>
         <translation>Derselbe Ton mehrmals mit wechselnden Fingern, jeder so klar wie der erste.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/heardkey.py"/>
+        <source>The score has no key signature; it is shown in {key}, as it is heard.</source>
+        <translation>Die Noten haben keine Vorzeichen am Anfang; sie werden in {key} gezeigt, wie man sie hört.</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -12816,6 +12841,16 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/fit.py"/>
         <source>{n} printed marks that no hand can hold were left out.</source>
         <translation>{n} gedruckte Angaben, die keine Hand halten kann, blieben außer Betracht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/heardkey.py"/>
+        <source>{n} quarter tone (bar {bars}): frets give half tones, so it is read as the nearest one.</source>
+        <translation>{n} Viertelton (Takt {bars}): Bünde geben Halbtöne, er wird als der nächste gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/heardkey.py"/>
+        <source>{n} quarter tones (bars {bars}): frets give half tones, so they are read as the nearest ones.</source>
+        <translation>{n} Vierteltöne (Takte {bars}): Bünde geben Halbtöne, sie werden als die nächsten gelesen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>

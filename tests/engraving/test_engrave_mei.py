@@ -223,7 +223,7 @@ def test_marks_of_form_are_there() -> None:
     root = etree.fromstring(mei.encode())
     assert [e.get("label") for e in root.iter(f"{MEI}ending")] == ["1.", "2."]
     texts = ["".join(e.itertext()) for e in root.iter(f"{MEI}dir")]
-    assert {"Fine", "D.C. al Fine", "(7)"} <= set(texts)
+    assert {"Fine", "D.C. al Fine", "[7]"} <= set(texts)
     assert ["".join(e.itertext()) for e in root.iter(f"{MEI}reh")] == ["A", "B"]
     assert ["".join(e.itertext()) for e in root.iter(f"{MEI}harm")] == ["F", "B♭7"]
     first = next(root.iter(f"{MEI}measure"))

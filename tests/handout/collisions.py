@@ -15,7 +15,9 @@ from lxml import etree
 from PySide6.QtCore import QPointF, QRectF
 
 from tests.engraving.test_engrave_paint import PIXELS, SVG, ink
+from workbench.engraving.flatten import Flat
 from workbench.engraving.paint import PaintedSystem
+from workbench.engraving.render import SystemDrawing
 
 INKED = 100  # of 255
 
@@ -81,3 +83,38 @@ def collisions(system: PaintedSystem, ground: str = "#ffffff") -> list[str]:
             near = [k for k, r in rects.items() if r.adjusted(-9, -9, 9, 9).contains(at)]
             out[f"{near[0] if near else 'a mark'} lies on {what}"] = None
     return list(out)
+
+
+
+_NO_SIGN = {"ledgerLines", "fing", "slur", "tie", "lv"}  # a rest may lie under an arc
+
+
+def rest_collisions(flat: Flat) -> list[str]:
+    """Rests whose ink lies on another sign's, and rests on one another, told by their
+    painted rectangles; empty where every rest stands free."""
+    system = PaintedSystem(SystemDrawing(flat, 0, 0))
+    names = [x for x in flat.ids if x.startswith("rest-")]
+    rects = {x: r for x in names if (r := system.rect(x)) is not None}
+    out = [
+        f"{a} lies on {b}"
+        for (a, one), (b, other) in combinations(rects.items(), 2)
+        if one.adjusted(9, 9, -9, -9).intersects(other.adjusted(9, 9, -9, -9))
+    ]
+    both = _only(flat, True) & _only(flat, False)
+    for y, x in np.argwhere(both):
+        at = QPointF(x / PIXELS, y / PIXELS)
+        near = [k for k, r in rects.items() if r.adjusted(-9, -9, 9, 9).contains(at)]
+        out.append(f"{near[0] if near else 'a rest'} lies on another sign")
+    return list(dict.fromkeys(out))
+
+
+def _only(flat: Flat, rests: bool) -> np.ndarray:
+    """Where there is ink of rests alone, or of all else but rests."""
+    root = etree.fromstring(flat.svg)
+    page = next(g for g in root.iter(f"{SVG}g") if g.get("class") == "page-margin")
+    for shape in [e for e in page.iter() if len(e) == 0 and e.tag != f"{SVG}g"]:
+        above = [(a.get("class") or "").split(" ")[0] for a in shape.iterancestors()]
+        line = above[0] == "staff"
+        if line or _NO_SIGN & set(above) or ("rest" in above) != rests:
+            shape.getparent().remove(shape)
+    return ink(root, flat.width, flat.height) > INKED

@@ -13,7 +13,8 @@ from workbench.fingering.telling import words
 from workbench.fingering.types import FingeredBar, Fingering, Pin
 from workbench.instrument.table import hand, instrument
 from workbench.language.fact import Fact
-from workbench.language.speech import choose
+from workbench.language.kept import kept, shown
+from workbench.language.speech import choose, say
 from workbench.music.codec import from_dict, to_dict
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
@@ -110,3 +111,20 @@ def test_every_kind_of_fact_that_the_engine_makes_has_its_words():
     told_kinds = (FINGERING / "telling.py").read_text(encoding="utf-8")
     assert len(made) > 30
     assert [kind for kind in sorted(made) if f'"{kind}"' not in told_kinds] == []
+
+
+def test_the_history_of_a_lesson_speaks_the_language_of_the_reader(tmp_path):
+    with Shelf(tmp_path / "lessons.db") as shelf:
+        shelf.save(Lesson("l", "Study", MUSIC, "ukulele"))
+        version = shelf.keep_version("l", "Spring")
+        shelf.save(Lesson("l", "Study", MUSIC, "ukulele", pins=PINS), say("Pin the bar"))
+        shelf.save(Lesson("l", "Mine", MUSIC, "ukulele", pins=PINS), '{"say": the teacher\'s own')
+        shelf.go_back(version.id)
+        english = [step.label for step in shelf.history("l").steps]
+        choose("de")
+        german = [step.label for step in shelf.history("l").steps]
+    assert english[1:] == ["Pin the bar", '{"say": the teacher\'s own', "Back to 'Spring'"]
+    assert german[2] == english[2], "what is no sentence of ours stays as it is"
+    assert "Spring" in german[3] and german[3] != english[3]
+    assert german[1] == say("Pin the bar") != "Pin the bar"
+    assert shown(kept("a label of an older file")) == "a label of an older file"

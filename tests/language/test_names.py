@@ -2,11 +2,22 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from music21 import pitch
 
+from tests.fingering.build import piece as build
+from workbench.fingering.types import Audit, Fingering
+from workbench.handout.words import facts, pretty_pitch, tuning_words
+from workbench.instrument.table import hand, instrument
 from workbench.language.names import decimal, key_words, note_words, percent, pitch_words, plain
-from workbench.language.speech import choose
+from workbench.language.speech import choose, say
+from workbench.music.model import Key
+from workbench.teaching.form_words import form_and_harmony
+from workbench.teaching.lesson import Lesson
+from workbench.teaching.occurrence import Music
+from workbench.teaching.rules_music import accidentals
 
 
 @pytest.fixture
@@ -45,3 +56,19 @@ def test_german_keys_and_numbers(german):
     assert key_words("in any key") == "in any key"
     assert (decimal(1.25, 2), plain(1.5), percent(0.875, 1)) == ("1,25", "1,5", "87,5\u00a0%")
     assert decimal(-0.01) == "0,0"
+
+
+def test_the_page_and_the_form_speak_german(german):
+    """Keys, notes, tuning and decimals where they are shown."""
+    key = Key(1, "minor")
+    piece = replace(build("B4:1 E4+G4:1 F#4:1 Bb4:1", marks={0: {"key": key}}), key=key)
+    lesson = Lesson("l", "Lied", piece, "guitar", key="E minor")
+    guitar = instrument("guitar")
+    assert ("Tonart", "e-Moll") in facts(lesson, guitar, "", "")
+    assert "2\u00a0H3" in tuning_words(guitar)
+    assert pretty_pitch(piece.notes[0].pitch) == "H4"
+    assert any("e-Moll und G-Dur" in line for line in form_and_harmony(piece))
+    music = Music(piece, Fingering(0, True, (), Audit(0, 0, 1.0)), guitar, hand("medium"))
+    assert [o.detail for o in accidentals(music)] == ["B"], "B flat is the only note outside"
+    assert say("effort {cost:.1f}", cost=1.25) == "effort 1,2"
+    assert say("{share:.0%} held", share=0.5) == "50\u00a0% held"

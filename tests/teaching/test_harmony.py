@@ -2,6 +2,7 @@ from fractions import Fraction as F
 
 import pytest
 
+from tests.fingering.build import piece as written
 from tests.teaching.hand_made import bar, build, n
 from workbench.music.model import ChordName, Key
 from workbench.teaching.form_words import ChordRow, chord_rows, form_and_harmony, relation
@@ -181,3 +182,56 @@ def test_chord_roots_agree_with_music21_on_chorales():
             same += root_class(label) == chord.root().pitchClass
     assert every > 1000
     assert same / every > 0.95, f"{same} of {every} roots agree"
+
+
+def chord_names_of(*bars, key=None):
+    marks = {at: {"key": key or Key(0)} for at in range(len(bars))}
+    return [c.label.name for c in chords(written(*bars, marks=marks))]
+
+
+def test_names_follow_the_key_and_the_score():
+    """The same keys of a keyboard, spelled as the key says."""
+    assert chord_names_of("D#4+F#4+A#4:4", key=Key(4)) == ["D#m"]
+    assert chord_names_of("Eb4+Gb4+Bb4:4", key=Key(-3)) == ["Ebm"]
+    assert chord_names_of("Cb4+Eb4+Gb4:4", key=Key(1)) == ["B"], "no C flat in G major"
+    assert chord_names_of("Cb4+Eb4+Gb4:4", key=Key(-6)) == ["Cb"], "in G flat major it is one"
+
+
+def test_a_bass_that_moves_on_names_no_chord():
+    assert chord_names_of("E4+G4+C5:4|C3:2 G2:2") == ["C"], "the fifth comes later"
+    assert chord_names_of("E4+G4+C5:4|E3:2 C3:2") == ["C"], "the root lies lowest of all"
+    assert chord_names_of("G4+C5:4|E3:4") == ["C/E"]
+
+
+def test_the_last_chord_is_named_with_a_note_missing():
+    first = "G3+B3+D4+F4:4"
+    assert chord_names_of(first, "C3+E4:4") == ["G7", "C"]
+    assert chord_names_of(first, "C3+G3:4") == ["G7", "C5"]
+    assert chord_names_of(first, "C3+C4:4") == ["G7", "C"]
+    assert chord_names_of(first, "B3:1 D4:1 C3+E4:2")[-1] == "C"
+    assert chord_names_of(first, "F4:4") == ["G7"], "a single note is no chord"
+
+
+def test_a_printed_symbol_sounded_is_named_as_it_is_printed():
+    """Outside check: the chord symbols of the lead sheets in music21's corpus, sounded by
+    music21; the name of the sound is the symbol."""
+    from music21 import corpus, harmony
+
+    from workbench.fingering.chordname import name_chord
+
+    met, same = 0, []
+    for sheet in ("leadSheet/fosterBrownHair", "leadSheet/berlinAlexandersRagtime"):
+        for symbol in corpus.parse(sheet).recurse().getElementsByClass(harmony.ChordSymbol):
+            pitches = symbol.pitches
+            if len({p.pitchClass for p in pitches}) < 3:
+                continue
+            names = {p.pitchClass: p.name.replace("-", "b") for p in pitches}
+            found = name_chord((p.midi for p in pitches), names=names)
+            met += 1
+            root = symbol.root().name.replace("-", "b")
+            third = "m" if symbol.third and symbol.semitonesFromChordStep(3) == 3 else ""
+            same.append(found.root == root and found.symbol.startswith(("m", "dim")) == bool(third)
+                        and found.symbol.endswith("7") == bool(symbol.seventh))  # fmt: skip
+    assert met > 40
+    print(f"{sum(same)} of {met} symbols")
+    assert all(same)

@@ -220,7 +220,7 @@ def test_keys_and_accidentals():
         bar(n("A4", 2), n("G#4", 2), key=Key(0, "minor")),
         bar(n("D4", 4), key=Key(2)),
     ]
-    assert places("accidentals", *bars) == [(0, 2, ids(0, 1), "F#")]
+    assert places("accidentals", *bars) == [(0, 2, ids(0, 1), "F♯")]
     assert [(p[0], p[3]) for p in places("minor-section", *bars)] == [(1, "A minor")]
     assert [(p[0], p[3]) for p in places("key-change", *bars)] == [
         (1, "C major to A minor"),

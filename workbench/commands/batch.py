@@ -24,6 +24,7 @@ from workbench.commands.faults import fault_sentence, file_sentence
 from workbench.commands.output import Meter, Result, table
 from workbench.commands.source import playing_options
 from workbench.commands.workers import Limits, Lost, worked_off
+from workbench.language.names import decimal
 from workbench.language.speech import choose, chosen, say
 from workbench.music.errors import BadInput
 from workbench.music.suffixes import PDF, SCORES, has_suffix
@@ -291,7 +292,7 @@ def _text(reports: list[Report], done: int, out: Path) -> list[str]:
         (
             Path(report["score"]).name,
             say("ok") if report["ok"] else say("failed"),
-            f"{report['seconds']:.1f}",
+            decimal(report["seconds"]),
             report["pages"] or "",
             report["reason"],
         )

@@ -19,6 +19,7 @@ from workbench.commands.source import (
     settings,
 )
 from workbench.fingering.telling import words as told
+from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
@@ -193,7 +194,7 @@ def _text(
     proved = say("proved least") if fingering.optimal else say("not proved least")
     capo = f", capo {instrument.capo}" if instrument.capo else ""
     lines = [
-        f"{piece.title} - {say(instrument.name)}{capo}, {piece.key.name}",
+        f"{piece.title} - {say(instrument.name)}{capo}, {key_words(piece.key.name)}",
         say(
             "{notes} notes, {cut} cut short, {share:.1%} of the written length "
             "held; effort {cost:.1f} ({proved})",
@@ -205,7 +206,7 @@ def _text(
         ),
         "",
     ]
-    names = {note.id: note.pitch.name for note in piece.notes}
+    names = {note.id: pitch_words(note.pitch.name) for note in piece.notes}
     written = {bar.index: bar for bar in piece.bars}
     heads = ["bar", "beat", "note", "string", "fret", "left", "right", "id", "remark"]
     rows: list[tuple[object, ...]] = []

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter, Result, table, wrapped
 from workbench.fingering.telling import sentence
+from workbench.language.names import decimal
 from workbench.language.speech import say
 
 if TYPE_CHECKING:
@@ -137,7 +138,7 @@ def _changes(changes: Sequence[Change]) -> list[str]:
     text: list[str] = []
     if changes:
         rows = [(c.term, c.before / 1000, c.after / 1000, sentence(c.term)) for c in changes]
-        lines = [(t, f"{b:.2f}", f"{a:.2f}", s) for t, b, a, s in rows]
+        lines = [(t, decimal(b, 2), decimal(a, 2), s) for t, b, a, s in rows]
         heads = [say("term"), say("before"), say("now"), say("what it weighs")]
         undo = say("'fit --undo' takes it back; each lesson's own undo does so for that lesson.")
         text += ["", *table(heads, lines), "", undo]

@@ -72,6 +72,10 @@ def page_options(parser: argparse.ArgumentParser, products: Sequence[str] = ALON
         help=f"leave out of the handout one of {', '.join(PARTS)}; repeatable",
     )  # fmt: skip
     parser.add_argument("--large", action="store_true", help="large print")
+    parser.add_argument(
+        "--strings", action="store_true",
+        help="string numbers in circles also where the score prints none",
+    )  # fmt: skip
     parser.add_argument("--left-handed", action="store_true", help="mirrored diagrams")
     parser.add_argument(
         "--booklet", action="store_true",
@@ -166,6 +170,7 @@ def _page(options: argparse.Namespace) -> HandoutOptions:
         audience=options.audience,
         paper=options.paper,
         large=options.large,
+        strings=options.strings,
         left_handed=options.left_handed,
         studio=options.studio or "",
         contact=options.contact or "",

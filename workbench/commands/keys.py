@@ -16,6 +16,7 @@ from workbench.commands.source import (
     wishes,
 )
 from workbench.fingering.types import Settings
+from workbench.language.names import decimal, key_words
 from workbench.language.speech import say
 
 
@@ -63,7 +64,14 @@ def run(options: argparse.Namespace) -> Result:
         ],
     }
     rows = [
-        (i, one.key, f"{one.transposition:+d}", one.unplayable, one.changed, f"{one.effort:.2f}")
+        (
+            i,
+            key_words(one.key),
+            f"{one.transposition:+d}",
+            one.unplayable,
+            one.changed,
+            decimal(one.effort, 2),
+        )
         for i, one in enumerate(found, 1)
     ]
     heads = ["", "key", "semitones", "unplayable", "changed", "effort"]
@@ -72,12 +80,12 @@ def run(options: argparse.Namespace) -> Result:
             "{piece} - {instrument}; written in {key}",
             piece=source.piece.title,
             instrument=say(instrument.name),
-            key=source.piece.key.name,
+            key=key_words(source.piece.key.name),
         ),
         "",
         *table(heads, rows, right="semitones,unplayable,changed,effort"),
         "",
     ]
     for one in found[:3]:
-        lines += wrapped(f"{one.key}: " + " ".join(one.reasons))
+        lines += wrapped(f"{key_words(one.key)}: " + " ".join(one.reasons))
     return Result(document, lines)

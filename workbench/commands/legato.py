@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from workbench.commands.output import Meter, Result, beat, table, wrapped
 from workbench.commands.source import pins, printed, settings
 from workbench.fingering.telling import words as told
+from workbench.language.names import percent, pitch_words
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
@@ -23,7 +24,7 @@ def audited(placed: Arranged, fingering: Fingering) -> Result:
     from workbench.fingering.legato import CAUSES, causes, held_fraction, lost, worst_first
 
     piece, audit = placed.piece, fingering.audit
-    names = {note.id: note.pitch.name for note in piece.notes}
+    names = {note.id: pitch_words(note.pitch.name) for note in piece.notes}
     cut = worst_first(fingering)
     document = {
         "notes": audit.notes,
@@ -74,7 +75,7 @@ def audited(placed: Arranged, fingering: Fingering) -> Result:
         text += ["", *table(heads, rows, right="bar,written,held,lost")]
         text += ["", say("Bars that lose most")]
         worst = sorted(fingering.bars, key=held_fraction)[:5]
-        text += [f"  bar {b.number}: {held_fraction(b):.0%} held" for b in worst if
+        text += [f"  bar {b.number}: {percent(held_fraction(b))} held" for b in worst if
                  held_fraction(b) < 1]  # fmt: skip
     return Result(document, text)
 

@@ -6,6 +6,7 @@ import argparse
 from typing import TYPE_CHECKING, Any
 
 from workbench.commands.output import Result, table
+from workbench.language.names import key_words
 from workbench.language.speech import count, say
 
 if TYPE_CHECKING:
@@ -60,7 +61,7 @@ def run(options: argparse.Namespace) -> Result:
             row.title,
             row.student,
             row.instrument,
-            row.key,
+            key_words(row.key),
             "" if row.grade is None else f"{row.grade} {row.grade_level}".strip(),
             f"{row.updated.astimezone():%Y-%m-%d %H:%M}",
         )

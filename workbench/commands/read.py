@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from workbench.commands.output import Result, table, wrapped
 from workbench.commands.source import load, score_options
+from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import say
 
 if TYPE_CHECKING:
@@ -66,7 +67,7 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
         say(
             "{key}, {tempo:g} crotchets a minute, {bars} bars written, {order} played, "
             "{notes} notes",
-            key=piece.key.name,
+            key=key_words(piece.key.name),
             tempo=piece.tempo,
             bars=len(piece.bars),
             order=len(order),
@@ -89,7 +90,7 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
             time_signature(bar),
             len(bar.notes),
             len({note.voice for note in bar.notes}),
-            " ".join(note.pitch.name for note in bar.notes[:12])
+            " ".join(pitch_words(note.pitch.name) for note in bar.notes[:12])
             + (" ..." if len(bar.notes) > 12 else ""),
             signs(bar),
         )

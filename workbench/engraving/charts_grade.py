@@ -8,6 +8,7 @@ from textwrap import shorten
 from typing import TYPE_CHECKING
 
 from workbench.engraving.chart_kit import Chart, Format, axes, draw, legend
+from workbench.language.names import decimal
 from workbench.language.speech import say
 from workbench.teaching.features import Feature
 from workbench.teaching.grade import Grade, place_of
@@ -71,9 +72,9 @@ def grades_chart(rows: Sequence[Moved], form: Format) -> Chart:
         say(
             "{name}: {before} before, {after} after, your grade {wanted}.",
             name=r.name,
-            before=f"{r.before:.1f}",
-            after=f"{r.after:.1f}",
-            wanted="–" if r.wanted is None else f"{r.wanted:.1f}",
+            before=decimal(r.before),
+            after=decimal(r.after),
+            wanted="–" if r.wanted is None else decimal(r.wanted),
         )
         for r in rows
     )
@@ -101,8 +102,8 @@ def weights_chart(rows: Sequence[Moved], form: Format) -> Chart:
         say(
             "{name}: {before} before, {after} now.",
             name=r.name,
-            before=f"{r.before:.2f}",
-            after=f"{r.after:.2f}",
+            before=decimal(r.before, 2),
+            after=decimal(r.after, 2),
         )
         for r in rows
     )

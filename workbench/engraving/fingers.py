@@ -26,6 +26,8 @@ _CAP = 0.714  # height of a figure of the sans face over its size
 _X_HEIGHT = 0.55
 _GAP = 30.0
 _ROW = 275.0
+RING = 150.0  # radius of the circle around a string number
+STRING_SIZE = 225.0
 _NEAR = 330.0  # right of a number: a head there seems to own it
 
 
@@ -49,7 +51,7 @@ class Set:
     y: float
     size: float
     box: Box
-    kind: str  # "left", "right" or "grace"
+    kind: str  # "left", "string", "right" or "grace"
 
 
 def take_marks(mei: str) -> tuple[str, tuple[FingerMark, ...], tuple[HalfTie, ...]]:
@@ -84,7 +86,7 @@ def place(
     graces = _grace_figures([m for m in marks if m.string and m.target in heads], heads, tab_lines)
     figures |= {s.mark.id: s.box for s in graces}
     tab_bottom = max(tab_lines)
-    left = [m for m in marks if m.id.startswith("fl-") and m.target in heads]
+    left = [m for m in marks if m.id.startswith(("fl-", "sn-")) and m.target in heads]
     right = [m for m in marks if m.id.startswith("fr-")]
     out = graces + _left_hand(left, heads, drawn)
     out += _right_hand([m for m in right if m.target in figures], figures, drawn, tab_bottom)
@@ -117,10 +119,14 @@ def _left_hand(
     followers = _Shelf(heads.values())
     signs = {b.owner: b for b in drawn if b.kind == "accid"}
     out: list[Set] = []
-    for mark in sorted(marks, key=lambda m: (heads[m.target].left, heads[m.target].top)):
+    order = sorted(
+        marks, key=lambda m: (m.id[:2] == "sn", heads[m.target].left, heads[m.target].top)
+    )  # fingers first: they have the places beside their heads
+    for mark in order:
         head = heads[mark.target]
-        wide = text_width(mark.text, LEFT_SIZE, SANS, True, False)
-        high = LEFT_SIZE * _CAP
+        ringed = mark.id.startswith("sn-")
+        wide = 2 * RING if ringed else text_width(mark.text, LEFT_SIZE, SANS, True, False)
+        high = 2 * RING if ringed else LEFT_SIZE * _CAP
         best: tuple[float, Box] | None = None
         for penalty, x, y in _seats(head, signs.get(mark.target), wide, high, mark.below):
             box = Box(x, y, x + wide, y + high, "finger", mark.id)
@@ -137,7 +143,12 @@ def _left_hand(
         assert best is not None
         box = best[1]
         placed.add(box.grown(6.0))
-        out.append(Set(mark, box.left, box.bottom, LEFT_SIZE, box, "left"))
+        if ringed:
+            figure = text_width(mark.text, STRING_SIZE, SANS, True, False)
+            x, y = box.left + RING - figure / 2, box.top + RING + STRING_SIZE * _CAP / 2
+            out.append(Set(mark, x, y, STRING_SIZE, box, "string"))
+        else:
+            out.append(Set(mark, box.left, box.bottom, LEFT_SIZE, box, "left"))
     return out
 
 

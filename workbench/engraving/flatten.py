@@ -13,10 +13,11 @@ from lxml import etree
 
 from workbench.engraving.app import SANS, SERIF
 from workbench.engraving.boxes import boxes
-from workbench.engraving.fingers import FingerMark, place
+from workbench.engraving.fingers import RING, FingerMark, place
 from workbench.engraving.halfties import HalfTie
 from workbench.engraving.halfties import draw as draw_half_ties
-from workbench.engraving.texts import Face, Run, draw, own_ink, set_text
+from workbench.engraving.rests import clear_rests
+from workbench.engraving.texts import Face, Run, circle, draw, own_ink, set_text
 
 Tint = Callable[[str], str | None]  # element id to its own ink
 
@@ -68,6 +69,10 @@ def flatten(
     _clean(body, ink)
     bars, lines = _bars(body)
     top, bottom = min(lines, default=0.0), max(lines, default=0.0)
+    page = _page(body)
+    if page is not None:
+        _, dy = _shift(page)
+        clear_rests(page, [y - dy for y in lines])
     if ties:
         _set_ties(body, ties, bars)
     low = _set_marks(body, marks, lines, ink, paper, tint)
@@ -180,6 +185,9 @@ def _set_marks(
         right = one.kind == "right"
         face = Face(SERIF, bold=True, italic=True) if right else Face(SANS, bold=True)
         own = (tint(one.mark.id) if tint else None) or ink
+        if one.kind == "string":
+            middle = ((one.box.left + one.box.right) / 2, (one.box.top + one.box.bottom) / 2)
+            circle(group, *middle, RING - 9.0, own)
         draw(group, Run(one.mark.text, one.size, face), one.x, one.y, own)
         low = max(low, one.box.bottom + dy + 60.0)
     return low

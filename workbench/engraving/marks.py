@@ -11,7 +11,7 @@ from lxml import etree
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.tree import add
 from workbench.engraving.voices import Event, Layer
-from workbench.fingering.types import FingeredBar, FingeredNote
+from workbench.fingering.types import Barre, FingeredBar, FingeredNote
 from workbench.music.model import Bar, Note
 
 ROMAN = ("0", "I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII",
@@ -77,8 +77,24 @@ def attacked(layer: Layer) -> list[str]:
     return out + [g.id for g in layer.trailing]
 
 
-def barre_marks(measure: etree._Element, bar: Bar, fingered: FingeredBar) -> None:
-    """``B II`` above the staff where a barre is laid on."""
+def string_marks(
+    measure: etree._Element, layers: Sequence[Layer], circled: Mapping[str, int]
+) -> None:
+    """Numbers of strings at the heads of the staff; they are drawn in circles."""
+    for layer in layers:
+        for head_id in attacked(layer):
+            if head_id in circled:
+                fing = add(measure, "fing", id=f"sn-{head_id}", startid=f"#{head_id}")
+                fing.set("place", "below" if layer.stems == "down" else "above")
+                fing.set("staff", "1")
+                fing.text = str(circled[head_id])
+
+
+def barre_marks(
+    measure: etree._Element, bar: Bar, fingered: FingeredBar, strings: int
+) -> None:
+    """``B II`` above the staff where a barre is laid on, ``½B II`` where it is a half one.
+    ``strings``: how many the instrument has."""
     seen: set[tuple[Fraction, int]] = set()
     for number, barre in enumerate(fingered.barres):
         if (barre.onset, barre.fret) in seen:
@@ -87,7 +103,14 @@ def barre_marks(measure: etree._Element, bar: Bar, fingered: FingeredBar) -> Non
         text = add(measure, "dir", id=f"barre-{bar.index}-{number}", tstamp=when(barre.onset, bar))
         text.set("place", "above")
         text.set("staff", "1")
-        text.text = f"B {ROMAN[min(barre.fret, 20)]}"
+        half = "½" if is_half(barre, strings) else ""
+        text.text = f"{half}B {ROMAN[min(barre.fret, 20)]}"
+
+
+def is_half(barre: Barre, strings: int) -> bool:
+    """Whether a barre leaves strings free: of six strings a full one lies over five or
+    six, of four over all (common practice, no source)."""
+    return len(barre.strings) < (strings - 1 if strings > 5 else strings)
 
 
 def ties(
@@ -126,13 +149,17 @@ def slurs(measure: etree._Element, notes: Sequence[Note], ends: Mapping[str, str
             add(measure, "slur", startid=f"#{note.id}", endid=f"#{ends[note.id]}")
 
 
-def fermatas(measure: etree._Element, events: Sequence[Event]) -> None:
-    """One fermata for a chord that has one."""
-    for event in events:
-        for head in event.heads:
-            if "fermata" in head.note.articulations and not head.tie_in:
-                add(measure, "fermata", startid=f"#{head.id}", place="above", staff="1")
-                break
+def fermatas(measure: etree._Element, layers: Sequence[Layer]) -> None:
+    """One fermata for a moment that has any, whichever of its voices bear one."""
+    seen: set[Fraction] = set()
+    for layer in layers:
+        for event in layer.events:
+            bears = [
+                h for h in event.heads if "fermata" in h.note.articulations and not h.tie_in
+            ]
+            if bears and event.onset not in seen:
+                seen.add(event.onset)
+                add(measure, "fermata", startid=f"#{bears[0].id}", place="above", staff="1")
 
 
 def tempo_mark(measure: etree._Element, bar: Bar, tempo: float) -> None:
@@ -167,7 +194,7 @@ def bar_marks(
         names = ".".join(str(number) for number in marks)
         mark = add(measure, "dir", id=f"mark-{names}-{bar.index}", tstamp="1", staff="1",
                    place="above")
-        mark.text = " ".join(f"({number})" for number in marks)
+        mark.text = " ".join(f"[{number}]" for number in marks)
     if bar.segno:
         add(measure, "repeatMark", id=f"segno-{bar.index}", tstamp="1", staff="1",
             place="above", func="segno")

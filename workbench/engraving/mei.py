@@ -12,6 +12,7 @@ from lxml import etree
 from workbench.engraving import marks, tree
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.spelling import accidentals
+from workbench.engraving.stringmarks import strings_told
 from workbench.engraving.tree import MEI, add
 from workbench.engraving.values import strong_points
 from workbench.engraving.voices import Layer, attack_events, bar_layers, stretches
@@ -35,7 +36,7 @@ def to_mei(
 ) -> str:
     """The MEI document. Note ids stay as xml:id; later parts of a tied note get
     ``.2``, ``.3``; the tablature figure of note ``n`` is ``t-n``, its finger marks
-    ``fl-n`` and ``fr-n``, the bar of index 4 ``bar-4``.
+    ``fl-n`` and ``fr-n``, its string number ``sn-n``, the bar of index 4 ``bar-4``.
 
     Raises BadInput where the piece has no bars.
     """
@@ -88,6 +89,8 @@ class _Writer:
             n.id: n for b in self.fingered_bars.values() for n in sounding(b)
         }
         self.tab = options.tab and instrument is not None
+        self.strings = instrument.strings if instrument is not None else 0
+        self.circled = strings_told(piece, self.fingered, instrument, options.strings)
         every = _piece_layers(piece)
         self.layers = {bar.index: every[bar.index] for bar in self.bars}
         self.next_ids = self._tie_targets()
@@ -213,10 +216,11 @@ class _Writer:
         numbers = [number for index, number in options.marks if index == bar.index]
         marks.bar_marks(measure, bar, options, numbers)
         if bar.index in self.fingered_bars and options.left:
-            marks.barre_marks(measure, bar, self.fingered_bars[bar.index])
+            marks.barre_marks(measure, bar, self.fingered_bars[bar.index], self.strings)
         marks.finger_marks(measure, layers, self.fingered, options, self.tab)
-        for layer in layers:
-            marks.fermatas(measure, layer.events)
+        if options.strings:
+            marks.string_marks(measure, layers, self.circled)
+        marks.fermatas(measure, layers)
         marks.ties(measure, layers, self.next_ids, 59 if self._octave_below else 71)
         marks.slurs(measure, bar.notes, self.slur_ends)
 
@@ -247,7 +251,7 @@ def _meter(staff: etree._Element, bar: Bar) -> None:
 
 def element_note(element_id: str, ids: Mapping[str, int]) -> str | None:
     """The note an element belongs to: its head, tablature figure or finger mark."""
-    for prefix in ("", "head-", "t-", "fl-", "fr-"):
+    for prefix in ("", "head-", "t-", "fl-", "fr-", "sn-"):
         if element_id.startswith(prefix):
             name = element_id[len(prefix):]
             for candidate in (name, name.rpartition(".")[0]):

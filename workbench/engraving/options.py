@@ -4,13 +4,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+PRINTED, EVERY = "printed", "every"
+
 
 @dataclass(frozen=True)
 class MeiOptions:
     """``first``/``last``: written bar indices of a passage, inclusive (None: the
     piece's ends). ``breaks``: bar indices that begin a system. ``marks``:
     (bar index, number) of the teacher's notes. ``open_zero``: write 0 for
-    open strings."""
+    open strings. ``strings``: string numbers in circles, PRINTED where the score prints
+    them, EVERY where a note is on another string than a player would take it on at
+    sight, "" nowhere."""
 
     tab: bool = True
     left: bool = True
@@ -22,6 +26,7 @@ class MeiOptions:
     last: int | None = None
     breaks: tuple[int, ...] = ()
     marks: tuple[tuple[int, int], ...] = ()
+    strings: str = PRINTED
 
 
 TABLATURE, STAFF = "tablature", "staff"

@@ -6,6 +6,7 @@ import time
 from collections import OrderedDict
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
+from itertools import cycle
 
 from PySide6.QtCore import QPointF
 
@@ -163,14 +164,14 @@ class Strip:
         """The ink of an element by the voice it belongs to."""
         if not self.voices:
             return None
-        inks = dict(zip(voices_of(piece)[1:], self.voices, strict=False))
+        inks = dict(zip(voices_of(piece)[1:], cycle(self.voices), strict=False))
         if not inks:
             return None
         voice = {note.id: (note.part, note.voice) for note in piece.notes}
 
         def tint(element_id: str) -> str | None:
             layer = voice_of_layer(element_id)
-            if layer is None and element_id.startswith(("t-", "fl-", "fr-")):
+            if layer is None and element_id.startswith(("t-", "fl-", "fr-", "sn-")):
                 note = element_note(element_id, piece.bar_of)
                 layer = voice[note] if note is not None else None
             return None if layer is None else inks.get(layer)

@@ -122,7 +122,7 @@ def set_text(text: etree._Element, ink: str) -> None:
     start = x - {"middle": sum(widths) / 2, "end": sum(widths)}.get(anchor, 0.0)
     if own.startswith("mark-"):
         for place_in_row, number in enumerate(own.split("-")[1].split(".")):
-            _circle(group, number, start + 500.0 * place_in_row, y, ink)
+            _sheet(group, number, start + 500.0 * place_in_row, y, ink)
     else:
         for run, width in zip(runs, widths, strict=True):
             draw(group, run, start, y, ink)
@@ -183,15 +183,32 @@ def draw(group: etree._Element, run: Run, x: float, y: float, ink: str) -> None:
     out.text = run.text.strip()
 
 
-def _circle(group: etree._Element, number: str, x: float, y: float, ink: str) -> None:
-    """A number in a ring: the teacher's note of that number."""
-    radius = 215.0
-    ring = etree.SubElement(group, f"{{{SVG}}}circle", cx=f"{x + radius:g}", r=f"{radius:g}")
-    ring.set("cy", f"{y - 130:g}")
+def circle(group: etree._Element, x: float, y: float, radius: float, ink: str) -> None:
+    """A ring around the point ``x``, ``y``: what stands in it is the number of a string."""
+    ring = etree.SubElement(group, f"{{{SVG}}}circle", cx=f"{x:g}", cy=f"{y:g}", r=f"{radius:g}")
     ring.set("stroke", ink)
-    ring.set("stroke-width", "24")
+    ring.set("stroke-width", "18")
     ring.set("fill", "none")
-    size = 310.0 if len(number) < 2 else 260.0
+
+
+def _sheet(group: etree._Element, number: str, x: float, y: float, ink: str) -> None:
+    """A number on a small sheet of paper with a corner turned down: the teacher's note of
+    that number. Circles are for strings, boxes for sections."""
+    half, corner, middle = 215.0, 120.0, y - 130.0
+    left, top, right, bottom = x, middle - half, x + 2 * half, middle + half
+    fold = f"{right - corner:g},{top:g}"
+    sheet = etree.SubElement(
+        group,
+        f"{{{SVG}}}path",
+        d=f"M{left:g},{top:g} L{fold} L{right:g},{top + corner:g} L{right:g},{bottom:g} "
+        f"L{left:g},{bottom:g} Z M{fold} L{right - corner:g},{top + corner:g} "
+        f"L{right:g},{top + corner:g}",
+    )
+    sheet.set("stroke", ink)
+    sheet.set("stroke-width", "24")
+    sheet.set("stroke-linejoin", "round")
+    sheet.set("fill", "none")
+    size = 290.0 if len(number) < 2 else 240.0
     width = text_width(number, size, SANS, True, False)
-    draw(group, Run(number, size, Face(SANS, bold=True)), x + radius - width / 2,
-          y - 130 + size * 0.36, ink)
+    draw(group, Run(number, size, Face(SANS, bold=True)), x + half - 0.06 * half - width / 2,
+         middle + size * 0.4, ink)

@@ -136,7 +136,20 @@ def bar_layers(
         events = _fill(lane, length, beats, heads_used, extra)
         left_over = () if extra else _hang_graces(events, by_grace.get(voice, []))
         out.append(Layer(number, events, stems, left_over, voice))
+    _share_rests(out)
     return out or [Layer(1, [], "")]
+
+
+def _share_rests(layers: Sequence[Layer]) -> None:
+    """From the third voice on, a rest that another voice has at the same moment is not
+    written again (common practice, no source)."""
+    seen: set[tuple[Fraction, Value]] = set()
+    for place, layer in enumerate(layers):
+        rests = [e for e in layer.events if not e.heads and not e.hidden and not e.group]
+        if place > 1:
+            for event in rests:
+                event.hidden = (event.onset, event.value) in seen
+        seen.update((e.onset, e.value) for e in rests)
 
 
 def _fill(

@@ -7,7 +7,7 @@ the notes players leave out of them: common practice, no source.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -73,6 +73,13 @@ _ROWS: tuple[tuple[str, str, str], ...] = (
 )
 
 
+# Symbols that a reader of chord names knows; the others are exact and tell nobody anything.
+COMMON = frozenset(
+    ("", "m", "5", "7", "m7", "maj7", "dim", "dim7", "m7b5", "aug", "sus4", "sus2", "6", "m6",
+     "7sus4", "add9", "madd9", "9", "m9", "maj9", "69", "mmaj7", "7b9", "7#9")
+)  # fmt: skip
+
+
 @dataclass(frozen=True)
 class _Kind:
     symbol: str
@@ -132,49 +139,62 @@ class _Reading:
     kind: _Kind
 
 
-def name_chord(midis: Iterable[int]) -> ChordLabel:
-    """Name the chord of the sounding MIDI numbers (any order, doublings allowed)."""
+Names = tuple[tuple[int, str], ...]  # pitch class, how the music spells it
+
+
+def name_chord(
+    midis: Iterable[int], *, bass: int | None = None, names: Mapping[int, str] | None = None
+) -> ChordLabel:
+    """Name the chord of the sounding MIDI numbers (any order, doublings allowed).
+
+    ``bass`` is the MIDI number of the harmony's bass where that is not the lowest note;
+    ``names`` tells how the music spells pitch classes, such as {10: "Bb"}.
+    """
     sounding = sorted(set(midis))
-    order = tuple(dict.fromkeys(m % 12 for m in sounding))
-    return _name(order)
+    low = [] if bass is None else [bass % 12]
+    order = tuple(dict.fromkeys([*low, *(m % 12 for m in sounding)]))
+    return _name(order, tuple(sorted((names or {}).items())))
 
 
 @lru_cache(maxsize=4096)
-def _name(order: tuple[int, ...]) -> ChordLabel:
+def _name(order: tuple[int, ...], spelled: Names = ()) -> ChordLabel:
     """``order`` holds the pitch classes, the lowest sounding one first."""
     if not order:
         return ChordLabel("", None, "", None, None, ())
-    notes = tuple(_FLAT_ROOTS[p] for p in order)
+    own = dict(spelled)
+    notes = tuple(own.get(p, _FLAT_ROOTS[p]) for p in order)
     if len(order) == 1:
         return ChordLabel(notes[0], notes[0], "", notes[0], 0, notes)
     readings = _readings(frozenset(order), order[0])
     if readings:
-        texts = [_text(r, order[0]) for r in readings]
+        texts = [_text(r, order[0], own) for r in readings]
         first = readings[0]
-        names = _spelling(first)
+        names = _spelling(first, own)
         symbols = [d[1] for d in first.kind.degrees]
         return ChordLabel(
             texts[0],
-            _root_name(first),
+            _root_name(first, own),
             first.kind.symbol,
             names[order[0]],
             symbols.index((order[0] - first.root) % 12),
             tuple(names[p] for p in order),
             tuple(dict.fromkeys(texts[1:])),
         )
-    return _over_foreign_bass(order, notes)
+    return _over_foreign_bass(order, notes, own)
 
 
-def _over_foreign_bass(order: tuple[int, ...], notes: tuple[str, ...]) -> ChordLabel:
+def _over_foreign_bass(
+    order: tuple[int, ...], notes: tuple[str, ...], own: Mapping[int, str]
+) -> ChordLabel:
     upper = frozenset(order[1:])
     readings = [r for r in _readings(upper, -1) if not r.missing] if len(upper) > 2 else []
     if not readings:
         return ChordLabel("", None, "", notes[0], None, notes)
-    names = {order[0]: notes[0]} | _spelling(readings[0])
-    texts = [f"{_root_name(r)}{r.kind.symbol}/{notes[0]}" for r in readings]
+    names = {order[0]: notes[0]} | _spelling(readings[0], own)
+    texts = [f"{_root_name(r, own)}{r.kind.symbol}/{notes[0]}" for r in readings]
     return ChordLabel(
         texts[0],
-        _root_name(readings[0]),
+        _root_name(readings[0], own),
         readings[0].kind.symbol,
         notes[0],
         None,
@@ -202,27 +222,30 @@ def _readings(present: frozenset[int], bass: int) -> list[_Reading]:
     return [r for r in found if r.missing <= found[0].missing + 1 or r.missing > ROOTLESS]
 
 
-def _root_name(reading: _Reading) -> str:
+def _root_name(reading: _Reading, own: Mapping[int, str]) -> str:
+    if reading.root in own:
+        return own[reading.root]
     minor = 3 in reading.kind.allowed and 4 not in reading.kind.allowed
     return (_SHARP_ROOTS if minor else _FLAT_ROOTS)[reading.root]
 
 
-def _spelling(reading: _Reading) -> dict[int, str]:
-    """Pitch class to note name, by the letters of the chord's degrees."""
-    root = _root_name(reading)
+def _spelling(reading: _Reading, own: Mapping[int, str]) -> dict[int, str]:
+    """Pitch class to note name: as the music spells it, else by the letters of the
+    chord's degrees."""
+    root = _root_name(reading, own)
     out = {}
     for number, semitones in reading.kind.degrees:
         letter = STEPS[(STEPS.index(root[0]) + number - 1) % 7]
         pitch = (reading.root + semitones) % 12
         alter = (pitch - STEP_SEMITONES[letter] + 6) % 12 - 6
         out[pitch] = letter + ("#" * alter if alter > 0 else "b" * -alter)
-    return out
+    return out | {p: name for p, name in own.items() if p in out}
 
 
-def _text(reading: _Reading, bass: int) -> str:
-    text = f"{_root_name(reading)}{reading.kind.symbol}"
+def _text(reading: _Reading, bass: int, own: Mapping[int, str]) -> str:
+    text = f"{_root_name(reading, own)}{reading.kind.symbol}"
     if reading.missing == 1 and reading.kind.symbol in ("", "m"):
         text += "(no 5)"
     if bass == reading.root:
         return text
-    return f"{text}/{_spelling(reading)[bass]}"
+    return f"{text}/{_spelling(reading, own)[bass]}"

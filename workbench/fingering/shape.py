@@ -215,7 +215,7 @@ def _why_not(narrowest: tuple[float, int, int, float] | None, hand: Hand) -> str
         reach=reach,
         a=a,
         b=b,
-        hand=hand.name,
+        hand=say(hand.name),
         most=most,
     )
 

@@ -8,7 +8,7 @@ from collections import deque
 from dataclasses import dataclass
 
 from workbench.engraving.breaks import line_breaks
-from workbench.engraving.options import MeiOptions
+from workbench.engraving.options import PRINTED, MeiOptions
 from workbench.engraving.render import Engraver, SystemDrawing
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
@@ -27,6 +27,7 @@ class _Made:
     fingering: Fingering
     line: float
     joints: tuple[int, ...]
+    strings: str
     widths: dict[int, float]
     systems: tuple[SystemDrawing, ...]
 
@@ -44,25 +45,26 @@ def engraved(
     joints: tuple[int, ...],
     *,
     of: Lesson,
+    strings: str = PRINTED,
 ) -> tuple[SystemDrawing, ...]:
     """The systems of a lesson's piece on lines of that width in engraving units; at the
-    ``joints`` (bar indices) a system begins in any case."""
+    ``joints`` (bar indices) a system begins in any case. ``strings`` as in MeiOptions."""
     widths: dict[int, float] | None = None
     with _lock:
         for made in _made:
-            if made.lesson is of and made.fingering is fingering:
+            if made.lesson is of and made.fingering is fingering and made.strings == strings:
                 if (made.line, made.joints) == (line, joints):
                     return made.systems
                 widths = made.widths
     engraver = Engraver()
-    options = MeiOptions(marks=marks)
+    options = MeiOptions(marks=marks, strings=strings)
     if widths is None:
         widths = engraver.bar_widths(piece, fingering, instrument, options)
     breaks = line_breaks(piece, widths, line, joints)
-    options = MeiOptions(marks=marks, breaks=breaks)
+    options = MeiOptions(marks=marks, breaks=breaks, strings=strings)
     systems = tuple(engraver.systems(piece, fingering, instrument, options, line, paper="#ffffff"))
     with _lock:
-        _made.append(_Made(of, fingering, line, joints, widths, systems))
+        _made.append(_Made(of, fingering, line, joints, strings, widths, systems))
     return systems
 
 

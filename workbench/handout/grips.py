@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.engraving.marks import chord_text
-from workbench.fingering.chordname import name_chord
+from workbench.fingering.chordname import COMMON, name_chord
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
-from workbench.handout.words import beat_word, pitch_word
+from workbench.handout.words import beat_word
 from workbench.instrument.model import Instrument
+from workbench.language.names import chord_words
 from workbench.language.speech import say
 from workbench.music.model import Bar, Piece
 from workbench.teaching.lesson import BarNote
@@ -95,7 +96,7 @@ def _grip_at(
     strings = instrument.strings
     frets: list[int | None] = [None] * strings
     fingers, stays, slides = [0] * strings, [False] * strings, [False] * strings
-    sounding: list[int] = []
+    sounding: list[FingeredNote] = []
     for note in fingered.notes:
         if note.string is None or note.fret is None or not _rings(note, onset):
             continue
@@ -103,7 +104,7 @@ def _grip_at(
         frets[place], fingers[place] = note.fret, note.left or 0
         stays[place] = note.onset < onset or note.move == "planted"
         slides[place] = note.onset == onset and note.move == "guide"
-        sounding.append(note.midi)
+        sounding.append(note)
     if sum(1 for f in frets if f) < 2:
         return None
     barre = next(
@@ -116,9 +117,14 @@ def _grip_at(
         for when, finger, string, fret in fingered.planted
         if when == onset and frets[string - 1] is None and finger not in fingers
     )
+    names = {n.midi % 12: n.pitch.rstrip("0123456789-") for n in sounding if n.pitch}
+    title = _title(name, [n.midi for n in sounding], names)
+    where = say(
+        "bar {bar}, beat {beat}", bar=bar.number, beat=beat_word(onset, bar.time_signature[1])
+    )
     return Grip(
-        _title(name, sounding),
-        say("bar {bar}, beat {beat}", bar=bar.number, beat=beat_word(onset, bar.time_signature[1])),
+        title or f"{where[:1].upper()}{where[1:]}",
+        where if title else "",
         tuple(frets),
         tuple(fingers),
         barre,
@@ -129,12 +135,14 @@ def _grip_at(
     )
 
 
-def _title(name: str, sounding: Sequence[int]) -> str:
-    """The chord as it is written over the music, else as it sounds, else its notes."""
-    found = name or name_chord(sounding).name
-    if found:
-        return chord_text(found)
-    return " ".join(pitch_word(m).rstrip("0123456789") for m in sorted(set(sounding)))
+def _title(name: str, sounding: Sequence[int], names: Mapping[int, str] | None = None) -> str:
+    """The chord as it is written over the music, else as it sounds, spelled as the notes
+    are (``names`` by pitch class); "" where it has no name that a player knows."""
+    if name:
+        return chord_text(name)
+    found = name_chord(sounding, names=names)
+    known = found.symbol in COMMON and found.inversion is not None and len(found.notes) > 2
+    return chord_words(found.name) if known else ""
 
 
 def _rings(note: FingeredNote, onset: Fraction) -> bool:

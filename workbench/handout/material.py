@@ -7,6 +7,8 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from workbench.engraving.marks import chord_text
+from workbench.engraving.options import EVERY, PRINTED
+from workbench.engraving.stringmarks import strings_told
 from workbench.fingering.types import Fingering
 from workbench.handout import teacher
 from workbench.handout.blocks import Block, FactsBlock, SystemBlock, TextBlock, TitleBlock
@@ -192,7 +194,10 @@ class Material:
         notes = [n for b in self.fingering.bars for n in b.notes]
         guide = any(n.move == "guide" for n in notes)
         rest = any(n.stroke == "rest" for n in notes)
-        words = legend(self.options, barre, guide, rest)
+        asked = EVERY if self.options.strings else PRINTED
+        fingered = {n.id: n for n in notes}
+        strings = bool(strings_told(self.piece, fingered, self.instrument, asked))
+        words = legend(self.options, barre, guide, rest, strings)
         return TextBlock(words, self.line, self.scale, style=_LEGEND, after=8.0)
 
     @cached_property

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QPointF, Qt
-from PySide6.QtGui import QPainter, QPen
+from PySide6.QtGui import QPainter, QPainterPath, QPen
 
 from workbench.engraving.app import SANS
 from workbench.handout.blocks import LEADING, rule
@@ -22,8 +22,21 @@ def continued(heading: str) -> str:
     return heading if heading.endswith(words) else heading + words
 
 
+def note_sheet(x: float, y: float, radius: float) -> QPainterPath:
+    """The sheet with a corner turned down that bears a teaching note's number, as in the
+    score; ``radius`` is half its side."""
+    side, corner = 2 * radius, 0.56 * radius
+    path = QPainterPath(QPointF(x, y))
+    for dx, dy in ((side - corner, 0), (side, corner), (side, side), (0, side), (0, 0)):
+        path.lineTo(x + dx, y + dy)
+    path.moveTo(x + side - corner, y)
+    path.lineTo(x + side - corner, y + corner)
+    path.lineTo(x + side, y + corner)
+    return path
+
+
 class NoteBlock:
-    """A teaching note: its number in a ring, where it belongs, its text."""
+    """A teaching note: its number on a sheet, where it belongs, its text."""
 
     def __init__(
         self, number: int, heading: str, lines: Sequence[Line], scale: float, style: Style
@@ -74,7 +87,7 @@ class NoteBlock:
         figure = Style((7.4 if len(text) < 2 else 6.2) * scale, SANS, bold=True)
         painter.setPen(QPen(INK, 0.7 * scale))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawEllipse(QPointF(x + radius + 0.5, y + radius), radius, radius)
+        painter.drawPath(note_sheet(x + 0.5, y, radius))
         draw(
             painter,
             x + radius + 0.5 - figure.width(text) / 2,

@@ -30,7 +30,8 @@ class HandoutOptions:
     hands named for a left-handed player. ``studio`` and ``contact`` stand at
     the foot of every page. ``plan`` adds the practice plan as a table to tick,
     ``grips`` the boxes, ``care`` the health cautions, ``lines`` those for own words;
-    ``script`` and ``charts`` belong to the teacher's sheet alone. ``tracks`` names the
+    ``script`` and ``charts`` belong to the teacher's sheet alone. ``strings``:
+    string numbers in circles also where the score prints none. ``tracks`` names the
     folder beside the page that holds practice tracks, "" where there is none."""
 
     paper: Literal["a4", "letter"] = "a4"
@@ -45,6 +46,7 @@ class HandoutOptions:
     lines: bool = True
     script: bool = True
     charts: bool = True
+    strings: bool = False
     tracks: str = ""
 
     def __post_init__(self) -> None:

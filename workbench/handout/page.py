@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from workbench.engraving.app import ensure_gui
+from workbench.engraving.options import EVERY, PRINTED
 from workbench.engraving.paint import PaintedSystem
 from workbench.engraving.render import STAFF_HEIGHT
 from workbench.fingering.types import Fingering
@@ -221,6 +222,7 @@ class Handout(Leaves):
             self.sheet.line / unit,
             joints,
             of=self.lesson,
+            strings=EVERY if material.options.strings else PRINTED,
         )
         return [
             SystemBlock(PaintedSystem(d), unit, material.system_words(d.first, d.last))

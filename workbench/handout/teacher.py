@@ -21,6 +21,7 @@ from workbench.handout.typeset import HEADING, draw
 from workbench.handout.words import bars_word, beat_word, pretty_pitch, within
 from workbench.instrument.table import hand
 from workbench.instrument.table import instrument as instrument_of
+from workbench.language.names import percent
 from workbench.language.speech import count, mark, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -106,7 +107,7 @@ def audit_parts(piece: Piece, fingering: Fingering, width: float, scale: float) 
         "{notes} notes. {cut} {held} of the written length is held.",
         notes=audit.notes,
         cut=cut_words,
-        held=f"{audit.held_fraction:.1%}",
+        held=percent(audit.held_fraction, 1),
     )
     title = TextBlock(summary, width, scale, heading=say("Legato audit"))
     cuts = [(b, n) for b in fingering.bars for n in b.notes if n.cut_reason]

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from workbench.handout.options import HandoutOptions
 from workbench.instrument.model import Instrument
+from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import chosen, count, mark, say
 from workbench.music.form import form_in_words, sections
 from workbench.music.model import Piece, Pitch
@@ -14,7 +15,7 @@ from workbench.teaching.grade import LEVEL_WORDS
 from workbench.teaching.lesson import BarNote, Lesson
 from workbench.teaching.techniques import catalogue
 
-_NAMES = ("C", "C♯", "D", "E♭", "E", "F", "F♯", "G", "A♭", "A", "B♭", "B")
+_NAMES = ("C", "C#", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B")
 _BANDS = (
     mark("first steps"),
     mark("beginner"),
@@ -48,19 +49,12 @@ _PARTS = {
 
 def pitch_word(midi: int) -> str:
     """For example ``B♭3``."""
-    return f"{_NAMES[midi % 12]}{midi // 12 - 1}"
+    return pitch_words(f"{_NAMES[midi % 12]}{midi // 12 - 1}")
 
 
 def pretty_pitch(pitch: Pitch) -> str:
     """A spelled pitch with real signs, such as ``C♯4``."""
-    sign = "♯" * pitch.alter if pitch.alter > 0 else "♭" * -pitch.alter
-    return f"{pitch.step}{sign}{pitch.octave}"
-
-
-def pretty_key(name: str) -> str:
-    """``Bb major`` with a real flat sign."""
-    head, _, rest = name.partition(" ")
-    return f"{head[:1]}{head[1:].replace('b', '♭').replace('#', '♯')} {rest}".strip()
+    return pitch_words(pitch.name)
 
 
 def tuning_words(instrument: Instrument) -> str:
@@ -117,7 +111,7 @@ def facts(
     """(label, value) rows of the title block. ``grade`` and ``practice`` in words."""
     piece = lesson.piece
     capo = say("fret {fret}", fret=lesson.capo) if lesson.capo else say("none", sense="capo")
-    key = pretty_key(lesson.key or piece.bars[0].key.name)
+    key = key_words(lesson.key or piece.bars[0].key.name)
     rows = [
         (say("Instrument"), say(instrument.name)),
         (say("Tuning (string, note)"), tuning_words(instrument)),
@@ -211,7 +205,9 @@ def hands(options: HandoutOptions) -> tuple[str, str]:
     return (right, left) if options.left_handed else (left, right)
 
 
-def legend(options: HandoutOptions, barre: bool, guide: bool, rest: bool = False) -> str:
+def legend(
+    options: HandoutOptions, barre: bool, guide: bool, rest: bool = False, strings: bool = False
+) -> str:
     """How to read the finger marks."""
     fretting, plucking = hands(options)
     rows = [
@@ -227,7 +223,11 @@ def legend(options: HandoutOptions, barre: bool, guide: bool, rest: bool = False
             say("ˇ after a letter: rest stroke, the finger comes to rest on the next string.")
         )
     if barre:
-        rows.append(say("B with a numeral: barre at that fret."))
+        rows.append(
+            say("B with a numeral: barre at that fret; ½B: half barre, over some of the strings.")
+        )
+    if strings:
+        rows.append(say("A number in a circle: the string."))
     return " ".join(rows)
 
 

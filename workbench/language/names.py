@@ -13,6 +13,7 @@ from workbench.language.speech import chosen
 
 _PITCH = re.compile(r"^([A-Ga-g])(#{0,3}|b{0,3})(-?\d+)?$")
 _KEY = re.compile(r"^([A-G])(#{0,3}|b{0,3})[ ]?(major|minor)?$")
+_ROOT = re.compile(r"(?:(?<=/)|^)([A-G])(#{0,2}|b{0,2})")
 _REAL = {"#": "♯", "b": "♭"}
 
 
@@ -46,6 +47,19 @@ def key_words(name: str) -> str:
             tonic = tonic.lower()
         return tonic + {"major": "-Dur", "minor": "-Moll", "": ""}[mode]
     return f"{step}{''.join(_REAL[s] for s in signs)} {mode}".strip()
+
+
+def chord_words(name: str) -> str:
+    """A chord's name with real signs: ``Bbm7/F#`` is B♭m7/F♯. German has H for B natural;
+    B flat keeps its sign, so that nobody takes the one for the other."""
+    return _ROOT.sub(_root, name)
+
+
+def _root(found: re.Match[str]) -> str:
+    step, signs = found[1], found[2]
+    if chosen() == "de" and step == "B" and not signs:
+        step = "H"
+    return step + "".join(_REAL[s] for s in signs)
 
 
 def _german(step: str, signs: str) -> str:

@@ -13,12 +13,14 @@ and says them when they are shown.
 from __future__ import annotations
 
 import os
+import string
 import xml.etree.ElementTree as ET
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 FOLDER = Path(__file__).resolve().parents[2] / "resources" / "languages"
 OFFERED = {"en": "English", "de": "Deutsch"}  # each by its own name
@@ -59,6 +61,20 @@ def speaking(code: str) -> Iterator[None]:
         _meanwhile.reset(token)
 
 
+class Said(str):
+    """A sentence that knows what it was made of: ``text`` in English, ``sense``, ``fields``."""
+
+    text: str
+    sense: str
+    fields: Mapping[str, object]
+
+
+def _told(words: str, text: str, sense: str, fields: Mapping[str, object]) -> Said:
+    said = Said(words)
+    said.text, said.sense, said.fields = text, sense, fields
+    return said
+
+
 def say(text: str, /, *, sense: str = "", **fields: object) -> str:
     """``text`` in the chosen language, its ``{fields}`` filled in.
 
@@ -66,7 +82,23 @@ def say(text: str, /, *, sense: str = "", **fields: object) -> str:
     the string). Braces are fields only where fields are given.
     """
     words = _words(chosen()).get((text, sense), text)
-    return words.format(**fields) if fields else words
+    if fields:
+        words = _german(words, fields) if chosen() == "de" else words.format(**fields)
+    return _told(words, text, sense, fields)
+
+
+class _Commas(string.Formatter):
+    """Fields with decimals as German writes them: 1,5 and 98,5 %."""
+
+    def format_field(self, value: Any, format_spec: str) -> str:
+        text = str(super().format_field(value, format_spec))
+        if isinstance(value, float) and format_spec[-1:] in ("f", "g", "%"):
+            text = text.replace(".", ",").replace("%", "\u00a0%")
+        return text
+
+
+def _german(words: str, fields: Mapping[str, object]) -> str:
+    return _Commas().vformat(words, (), fields)
 
 
 def count(n: int, one: str, many: str, /, *, sense: str = "", **fields: object) -> str:

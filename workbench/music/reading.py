@@ -8,6 +8,7 @@ from __future__ import annotations
 import contextlib
 import io
 import re
+import traceback
 import warnings
 from collections.abc import Callable, Sequence
 from dataclasses import replace
@@ -20,6 +21,7 @@ from workbench.music.building import build
 from workbench.music.choosing import check_tune, tunes_of
 from workbench.music.errors import BadInput
 from workbench.music.fingerxml import printed_fingering
+from workbench.music.heardkey import LEAST, quarter_tones_told, with_heard_key
 from workbench.music.loading import Source, load
 from workbench.music.meters import check_abc_meters, check_xml_meters
 from workbench.music.midifile import check_midi
@@ -27,6 +29,7 @@ from workbench.music.model import Key, Piece
 from workbench.music.signs import sound_signs
 from workbench.music.spelling import spelled
 
+OWN = Path(__file__).resolve().parents[1]
 _ABC_JUMP = re.compile(
     r"""[!"][\^_<>@]?\s*(D\.?C\.?|D\.?S\.?|da\s?capo|da\s?coda|fine|segno|coda)\b[^!"\n]*[!"]""",
     re.I,
@@ -66,9 +69,13 @@ def read_score(
         played=sound_signs(source.data),
         printed=printed_fingering(source.data),
     )
-    if not piece.written:
-        return piece
-    return replace(piece, warnings=(*piece.warnings, _printed_told(piece)))
+    unsigned = not any(bar.key.fifths for bar in piece.bars)
+    if unsigned and sum(n.pitch.alter != 0 for n in piece.notes) >= LEAST:
+        piece = with_heard_key(piece, _heard_key(score))
+    told = quarter_tones_told(source.data.decode("utf-8", "replace"))
+    if piece.written:
+        told = (*told, _printed_told(piece))
+    return replace(piece, warnings=(*piece.warnings, *told)) if told else piece
 
 
 def _printed_told(piece: Piece) -> str:
@@ -189,7 +196,18 @@ def _built(source: Source, score: Any, **options: Any) -> Piece:
         except BadInput:
             raise
         except Exception as error:
+            if _ours(error):
+                raise
             raise BadInput(_complaint(source, error)) from None
+
+
+def _ours(error: Exception) -> bool:
+    """Whether an exception comes out of our own code, not out of the library that reads
+    the score: then it is a fault of the program, and no fault of the score."""
+    last = None
+    for frame, _ in traceback.walk_tb(error.__traceback__):
+        last = frame.f_code.co_filename
+    return last is not None and Path(last).is_relative_to(OWN)
 
 
 def _complaint(source: Source, error: Exception) -> str:

@@ -9,6 +9,7 @@ from dataclasses import replace
 from sqlalchemy import delete, func, select
 from sqlalchemy.orm import Session
 
+from workbench.language.kept import kept, shown
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.base import aware, read_view, view_text
@@ -76,7 +77,7 @@ class LessonShelf(PieceShelf):
         self, record: LessonRecord, lesson: Lesson, music: str, state: str, label: str
     ) -> StepRecord:
         return StepRecord(
-            lesson=record.number, place=record.place, label=clean(label), made=self._time(),
+            lesson=record.number, place=record.place, label=clean(kept(label)), made=self._time(),
             bar=lesson.selected_bar, state=state, music=music,
         )  # fmt: skip
 
@@ -183,7 +184,7 @@ class LessonShelf(PieceShelf):
         record.revision += 1
         first, last = self._ends(session, record)
         dropped = self._drop(session, record, StepRecord.place > record.place)
-        if merge and step.label == clean(label) and first < record.place == last:
+        if merge and step.label == clean(kept(label)) and first < record.place == last:
             dropped.append(step.music)
             step.state, step.music, step.made = state, music, self._time()
             step.bar = lesson.selected_bar
@@ -258,7 +259,7 @@ class LessonShelf(PieceShelf):
             columns = (StepRecord.place, StepRecord.label, StepRecord.made, StepRecord.bar)
             query = select(*columns).where(StepRecord.lesson == record.number)
             rows = session.execute(query.order_by(StepRecord.place)).all()
-            steps = tuple(Step(r.place, r.label, aware(r.made), r.bar) for r in rows)
+            steps = tuple(Step(r.place, shown(r.label), aware(r.made), r.bar) for r in rows)
             at = next(i for i, step in enumerate(steps) if step.place == record.place)
             return History(steps, at)
 

@@ -15,6 +15,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
+from workbench.language.names import decimal
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.features import Feature
@@ -138,8 +139,8 @@ def fit_in_words(model: GradeModel) -> str:
         "Fitted to {n} pieces: with each piece left out in turn it misses your grade "
         "by {error} on average, the shipped model by {shipped}.",
         n=model.graded,
-        error=f"{model.error:.2f}",
-        shipped=f"{model.shipped_error:.2f}",
+        error=decimal(model.error, 2),
+        shipped=decimal(model.shipped_error, 2),
     )
     if model.error > model.shipped_error:
         return f"{said} {say('The shipped model does better; keep it, or grade more pieces.')}"

@@ -8,6 +8,7 @@ from difflib import SequenceMatcher
 from workbench.fingering.types import Pin
 from workbench.fingering.weights import COMMON, schools
 from workbench.instrument.table import instrument
+from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
@@ -205,7 +206,8 @@ def _pins(before: Lesson, after: Lesson) -> Iterator[str]:
 def _pin_words(bar: Bar, note: Note, old: Pin | None, new: Pin | None) -> str:
     where = say(
         "{bar}, beat {beat}, {pitch}",
-        bar=as_first_word(bar_name(bar)), beat=beat_number(bar, note.onset), pitch=note.pitch.name,
+        bar=as_first_word(bar_name(bar)), beat=beat_number(bar, note.onset),
+        pitch=pitch_words(note.pitch.name),
     )  # fmt: skip
     if new is None:
         return say("{where}: not pinned any more.", where=where)
@@ -302,7 +304,7 @@ def _capo(fret: int) -> str:
 
 
 def _key(lesson: Lesson) -> str:
-    return lesson.key or lesson.piece.key.name
+    return key_words(lesson.key or lesson.piece.key.name)
 
 
 def _grade(lesson: Lesson) -> str:

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.names import decimal
 from workbench.language.speech import mark, say
 from workbench.music.model import Piece
 from workbench.teaching.demands import Demand, table
@@ -49,7 +50,7 @@ class Feature:
         words = _AMOUNTS[self.demand.id]
         if isinstance(words, tuple):
             words = words[0 if self.value == 1 else 1]
-        figure = f"{self.value:.0f}" if self.value == int(self.value) else f"{self.value:.1f}"
+        figure = f"{self.value:.0f}" if self.value == int(self.value) else decimal(self.value)
         return say(
             words, value=figure, whole=f"{self.value:.0f}", percent=f"{100 * self.value:.0f}"
         )

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from workbench.fingering.types import Fingering
+from workbench.language.names import chord_words, key_words
 from workbench.language.speech import count, mark, say
 from workbench.music.form import form_in_words
 from workbench.music.model import Key, Piece
@@ -79,7 +80,7 @@ def form_and_harmony(piece: Piece) -> tuple[str, ...]:
         said.append(_section(piece, found, closes.get(found.section), home))
     main = _printed_chords(piece) or _main_chords(heard)
     if main:
-        said.append(say("The chords met most: {chords}.", chords=", ".join(main)))
+        said.append(say("The chords met most: {chords}.", chords=", ".join(map(chord_words, main))))
     said.append(_relative(home))
     return tuple(said)
 
@@ -89,9 +90,9 @@ def _section(piece: Piece, found: SectionKey, close: Cadence | None, home: Key) 
     name = say("Section {letter}", letter=s.letter) if len(s.letter) <= 2 else s.letter
     where = bars_in_words(piece, tuple(range(s.first_bar, s.last_bar + 1)))
     how = relation(found.key, home) if found.key != home else ""
-    key = found.key.name
+    key = key_words(found.key.name)
     if how:
-        key = say("{key}, {relation} of {home}", key=key, relation=how, home=home.name)
+        key = say("{key}, {relation} of {home}", key=key, relation=how, home=key_words(home.name))
     if close is None:
         return say("{section} ({bars}) is in {key}.", section=name, bars=where, key=key)
     return say(
@@ -100,8 +101,8 @@ def _section(piece: Piece, found: SectionKey, close: Cadence | None, home: Key) 
         bars=where,
         key=key,
         close=say(close.kind),
-        before=close.chords[0].label.name,
-        last=close.chords[1].label.name,
+        before=chord_words(close.chords[0].label.name),
+        last=chord_words(close.chords[1].label.name),
     )
 
 
@@ -135,8 +136,8 @@ def _relative(home: Key) -> str:
         shared = say("no sharp or flat")
     return say(
         "Relative keys: {key} and {relative} have the same signature, {signs}.",
-        key=home.name,
-        relative=other.name,
+        key=key_words(home.name),
+        relative=key_words(other.name),
         signs=shared,
     )
 
@@ -151,6 +152,6 @@ def chord_rows(
     for bar, onset in sorted(heard.keys() | printed.keys()):
         beat, text = beat_number(piece.bars[bar], onset), printed.get((bar, onset), "")
         c = heard.get((bar, onset))
-        name, turn, grip = (c.label.name, c.inversion, c.grip) if c else ("", "", "")
+        name, turn, grip = (chord_words(c.label.name), c.inversion, c.grip) if c else ("", "", "")
         out.append(ChordRow(bar, beat, name, turn, grip, text))
     return tuple(out)

@@ -7,8 +7,8 @@ Kessler 1982. A judgement, not a proof: teachers hear more than counts tell.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.fingering.chordname import ChordLabel, name_chord
@@ -18,6 +18,7 @@ from workbench.music.form import Section, sections
 from workbench.music.model import STEP_SEMITONES, Bar, Key, Note, Piece
 from workbench.music.remembered import remembered
 from workbench.music.sounds import sounds
+from workbench.music.spelling import chord_names
 from workbench.teaching.strokes import beat_length, fingered_notes, metric_onset
 
 # Krumhansl and Kessler 1982, probe-tone ratings from the tonic up
@@ -98,16 +99,29 @@ def chords(
     piece = sounds(piece).piece
     out: list[HeardChord] = []
     ringing: list[tuple[Fraction, Note]] = []
+    ends = _ends(piece)
     for bar in piece.bars:
         notes = [n for n in bar.notes if not n.grace]
         spans = [(n.onset, n.onset + n.duration, n) for n in notes]
         spans += [(Fraction(0), end, n) for end, n in ringing if end > 0]
-        out += _bar_chords(bar, spans, hands, strings)
+        found = _bar_chords(bar, spans, hands, strings)
+        if not found and bar.index in ends:
+            last = _closing(bar, spans, hands, strings)
+            found = [last] if last else []
+        out += found
         ringing = [(b - bar.length, n) for _, b, n in spans if b > bar.length]
     return tuple(out)
 
 
 Span = tuple[Fraction, Fraction, Note]
+
+
+def _ends(piece: Piece) -> set[int]:
+    """The bars on which sections close: the last with notes, and those before a double
+    bar, a repeat or a Fine."""
+    sounding = [b.index for b in piece.bars if b.notes]
+    marked = {b.index for b in piece.bars if b.double_bar or b.repeat_end or b.fine}
+    return marked | set(sounding[-1:])
 
 
 def _bar_chords(
@@ -143,22 +157,64 @@ def _chord(
     for passing in (True, False):
         # passing notes are short and off the beat; without them a chord may be plain
         inside = [
-            n for a, n in rows if passing or n.duration >= beat or metric_onset(bar, a) % beat == 0
+            (a, n)
+            for a, n in rows
+            if passing or n.duration >= beat or metric_onset(bar, a) % beat == 0
         ]
-        if len({n.midi % 12 for n in inside}) < LEAST_CLASSES:
+        if len({n.midi % 12 for _, n in inside}) < LEAST_CLASSES:
             continue
-        label = name_chord(n.midi for n in inside)
+        label = _label(bar, inside, start + beat)
         if label.inversion is not None and label.symbol in PLAIN:
             break
     else:
         return None
+    grip = _grip([n for _, n in inside], hands, strings)
+    return HeardChord(bar.index, start, length, label, grip)
+
+
+def _label(bar: Bar, inside: Sequence[tuple[Fraction, Note]], first_beat: Fraction) -> ChordLabel:
+    """The name of notes with their onsets, spelled as in the score. The bass is the lowest
+    note of the first beat: what the bass does later is its line, not the harmony. Where
+    the root lies lowest of all, later or not, the chord stands on it."""
+    names = chord_names((n for _, n in inside), bar.key)
+    midis = [n.midi for _, n in inside]
+    early = [n.midi for a, n in inside if a < first_beat] or midis
+    lowest = name_chord(midis, bass=min(midis), names=names)
+    if lowest.inversion == 0 and lowest.symbol in PLAIN:
+        return lowest
+    return name_chord(midis, bass=min(early), names=names)
+
+
+def _grip(notes: Sequence[Note], hands: dict[str, FingeredNote], strings: int) -> str:
     frets: dict[int, int] = {}
-    for n in inside:
+    for n in notes:
         hand = hands.get(n.id)
         if hand is not None and hand.string is not None and hand.fret is not None:
             frets.setdefault(hand.string, hand.fret)
-    grip = "-".join(str(frets.get(s, "x")) for s in range(strings, 0, -1)) if frets else ""
-    return HeardChord(bar.index, start, length, label, grip)
+    return "-".join(str(frets.get(s, "x")) for s in range(strings, 0, -1)) if frets else ""
+
+
+def _closing(
+    bar: Bar, spans: Sequence[Span], hands: dict[str, FingeredNote], strings: int
+) -> HeardChord | None:
+    """The chord on which a section ends, which often has no fifth or no third, or is the
+    keynote alone in octaves. None where that is no chord's beginning either."""
+    if not spans:
+        return None
+    start = max(Fraction(0), max(a for a, _, _ in spans))
+    for notes in (
+        [n for a, b, n in spans if a <= start < b],  # the last stroke, and what rings into it
+        [n for _, _, n in spans],
+    ):
+        label = name_chord((n.midi for n in notes), names=chord_names(notes, bar.key))
+        classes = {n.midi % 12 for n in notes}
+        plain = label.inversion is not None and label.symbol in (PLAIN | {"5"})
+        if plain and len(notes) > 1 and (len(classes) > 1 or tonic(bar.key) in classes):
+            label = replace(label, name=label.name.replace("(no 5)", ""))
+            begin = min((max(Fraction(0), a) for a, _, n in spans if n in notes), default=start)
+            return HeardChord(bar.index, begin, bar.length - begin, label,
+                              _grip(notes, hands, strings))  # fmt: skip
+    return None
 
 
 def _merged(parts: list[HeardChord]) -> list[HeardChord]:

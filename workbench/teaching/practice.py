@@ -18,6 +18,7 @@ from itertools import pairwise
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.names import plain
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.form import playing_order
@@ -168,12 +169,12 @@ def practice_time(
         raise BadInput(
             say(
                 "Tempo {percent} %: aim at 20 to 200 % of the written tempo.",
-                percent=f"{tempo_percent:g}",
+                percent=plain(tempo_percent),
             )
         )
     if student is not None and not 0.0 <= student <= 9.0:
         raise BadInput(
-            say("Student's grade {grade}: give a grade from 0 to 8.", grade=f"{student:g}")
+            say("Student's grade {grade}: give a grade from 0 to 8.", grade=plain(student))
         )
     rows = measures or measure_bars(piece, fingering, instrument, hand)
     whole = grade_features(features_from(piece_amounts(piece, rows)), model)

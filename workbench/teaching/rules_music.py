@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from workbench.language.names import key_words, note_words
 from workbench.language.speech import say
 from workbench.music.model import Bar
 from workbench.teaching.harmony import section_keys
@@ -71,29 +72,31 @@ def accidentals(music: Music) -> Iterator[Occurrence]:
     for bar in music.piece.bars:
         for note in bar.notes:
             if not in_key(note, bar.key):
-                yield at_note("accidentals", bar.index, note, note.pitch.name[:-1])
+                yield at_note("accidentals", bar.index, note, note_words(note.pitch.name))
 
 
 def keys(music: Music) -> Iterator[Occurrence]:
     """Changes of key, and the first bar of every stretch in minor, written or heard."""
     bars = music.piece.bars
     if bars and bars[0].key.mode == "minor":
-        yield _whole("minor-section", bars[0], bars[0].key.name)
+        yield _whole("minor-section", bars[0], key_words(bars[0].key.name))
     for before, bar in pairwise(bars):
         if before.key == bar.key:
             continue
         yield _whole("key-change", bar, _change(before, bar))
         if bar.key.mode == "minor":
-            yield _whole("minor-section", bar, bar.key.name)
+            yield _whole("minor-section", bar, key_words(bar.key.name))
     for found in section_keys(music.piece):
         # a minor section is often written under its relative major's signature
         first = bars[found.section.first_bar]
         if found.key.mode == "minor" and first.key.mode != "minor":
-            yield _whole("minor-section", first, found.key.name)
+            yield _whole("minor-section", first, key_words(found.key.name))
 
 
 def _change(before: Bar, bar: Bar) -> str:
-    return say("{before} to {after}", before=before.key.name, after=bar.key.name)
+    return say(
+        "{before} to {after}", before=key_words(before.key.name), after=key_words(bar.key.name)
+    )
 
 
 def form(music: Music) -> Iterator[Occurrence]:

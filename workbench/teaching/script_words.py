@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.form import form_in_words
 from workbench.music.model import Piece
@@ -18,7 +19,7 @@ PATTERNS = frozenset({"arpeggio", "alternation"})  # each is a thing to learn by
 
 def opening_words(lesson: Lesson, marked: Piece) -> str:
     """Title, composer and key, and the form of the piece (``marked`` with sections)."""
-    key = lesson.key or marked.bars[0].key.name
+    key = key_words(lesson.key or marked.bars[0].key.name)
     if marked.composer:
         said = [
             say(

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from workbench.fingering.heard import heard
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
+from workbench.language.names import pitch_words
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
@@ -114,7 +115,7 @@ def strokes(piece: Piece, fingering: Fingering) -> tuple[Stroke, ...]:
                         "Bar {bar}: the fingering does not belong to this piece "
                         "(note {note} is not in it); finger the piece again.",
                         bar=bar.number,
-                        note=note.pitch.name,
+                        note=pitch_words(note.pitch.name),
                     )
                 )
             moments.setdefault(note.onset, []).append(Played(note, hands[note.id]))

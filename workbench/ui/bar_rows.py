@@ -10,6 +10,7 @@ from weakref import finalize
 
 from workbench.fingering.telling import words as told
 from workbench.fingering.types import FingeredBar, Fingering
+from workbench.language.names import decimal
 from workbench.language.speech import count, mark, say
 from workbench.music.form import playing_order
 from workbench.music.model import Bar, Piece
@@ -126,7 +127,7 @@ class BarFacts:
     @property
     def figure(self) -> str:
         """The difficulty with one decimal, "" where it is not known."""
-        return "" if self.difficulty is None else f"{self.difficulty:.1f}"
+        return "" if self.difficulty is None else decimal(self.difficulty)
 
     @property
     def seen(self) -> str:

@@ -97,6 +97,7 @@ class HandoutDialog(QDialog):
         self.clear = QCheckBox(say("&Transparent ground"))
         self.large = QCheckBox(say("&Large print"))
         self.left_handed = QCheckBox(say("Left-&handed diagrams"))
+        self.strings = QCheckBox(say("Strin&g numbers in circles"))
         self.booklet = QCheckBox(say("&Booklet, to be folded"))
         self.parts = {name: QCheckBox(say(words)) for name, words in PARTS.items()}
         self.with_parts = _grid(tuple(self.parts.values()), say("With"))
@@ -114,7 +115,7 @@ class HandoutDialog(QDialog):
         ):  # fmt: skip
             add_row(self.form, label, field)
         self.form.addRow(self.with_parts)
-        for box in (self.large, self.left_handed, self.booklet, self.clear):
+        for box in (self.large, self.left_handed, self.strings, self.booklet, self.clear):
             self.form.addRow(box)
         add_row(self.form, say("F&ile"), self.file)
 
@@ -129,6 +130,7 @@ class HandoutDialog(QDialog):
         self.left_handed.setChecked(left_handed)
         for name, tick in self.parts.items():
             tick.setChecked(bool(kept.get(name, True)))
+        self.strings.setChecked(bool(kept.get("strings")))
         self.studio.setText(str(kept.get("studio", "")))
         self.contact.setText(str(kept.get("contact", "")))
         self.title.setText(str(kept.get("book", "")))
@@ -161,7 +163,8 @@ class HandoutDialog(QDialog):
         self.title.textChanged.connect(self._propose)
         for combo in (self.audience, self.paper, self.order, self.first, self.last):
             combo.currentIndexChanged.connect(self._soon.start)
-        for box in (self.large, self.left_handed, self.booklet, self.clear, *self.parts.values()):
+        ticks = (self.large, self.left_handed, self.strings, self.booklet, self.clear)
+        for box in (*ticks, *self.parts.values()):
             box.toggled.connect(self._soon.start)
         for line in (self.title, self.studio, self.contact):
             line.textChanged.connect(self._soon.start)
@@ -185,7 +188,7 @@ class HandoutDialog(QDialog):
             (self.dots, kind == "picture"), (self.clear, kind == "picture"),
             (self.ending, not paper), (self.paper, paper), (self.studio, paper),
             (self.contact, paper), (self.large, paper), (self.left_handed, paper),
-            (self.booklet, paper),
+            (self.booklet, paper), (self.strings, kind in ("page", "book")),
         ):  # fmt: skip
             self.form.setRowVisible(field, needed)
         self.ending.blockSignals(True)
@@ -223,6 +226,7 @@ class HandoutDialog(QDialog):
             "paper": self.paper.currentData(),
             "large": self.large.isChecked(),
             "left_handed": self.left_handed.isChecked(),
+            "strings": self.strings.isChecked(),
             "studio": self.studio.text().strip(),
             "contact": self.contact.text().strip(),
             **{name: box.isChecked() for name, box in self.parts.items()},

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.arranging.changes import counted
+from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -149,7 +150,7 @@ class ImportDialog(QDialog):
                 (
                     count(bars, "{n} bar", "{n} bars"),
                     count(len(piece.notes), "{n} note", "{n} notes"),
-                    piece.key.name,
+                    key_words(piece.key.name),
                 )
             )
         ]

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.telling import sentence
+from workbench.language.names import decimal
 from workbench.language.speech import say
 from workbench.ui.chart_view import ChartView, form_of
 from workbench.ui.look import em
@@ -63,7 +64,7 @@ class FitDialog(QDialog):
             say("Weights that changed"),
             (say("What it weighs"), say("Before"), say("Now")),
             [
-                (sentence(c.term), f"{c.before / 1000:.2f}", f"{c.after / 1000:.2f}")
+                (sentence(c.term), decimal(c.before / 1000, 2), decimal(c.after / 1000, 2))
                 for c in found.changes
             ],
             lead=True,

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 from workbench.fingering.types import LEVELS, STYLES, Settings
 from workbench.fingering.weights import COMMON, schools
 from workbench.instrument.table import HANDS
+from workbench.language.names import key_words
 from workbench.language.speech import mark, say
 from workbench.music.building import LONGEST_TEXT
 from workbench.teaching.grade import LEVEL_WORDS
@@ -292,7 +293,7 @@ class LessonPanel(QWidget):
             show(lesson)
         self._filling = False
         instrument = self._session.instrument
-        key = lesson.key or lesson.piece.key.name
+        key = key_words(lesson.key or lesson.piece.key.name)
         music = say("{instrument}; {key}", instrument=say(instrument.name), key=key)
         if lesson.capo:
             music = say(

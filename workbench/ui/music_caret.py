@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.instrument.model import Instrument
+from workbench.language.names import pitch_words
 from workbench.language.speech import mark, say
 from workbench.music.edits.lengths import Length
 from workbench.music.edits.line import bar_words, end_of, place_of
@@ -106,7 +107,7 @@ class Caret:
         """The line it stands on: ``G4``, or ``string 3``."""
         if self.tablature:
             return say("string {string}", string=self.string)
-        return pitch_at(self.step, piece.bars[self.bar].key, self.alter).name
+        return pitch_words(pitch_at(self.step, piece.bars[self.bar].key, self.alter).name)
 
     def next_words(self) -> str:
         """What the next key would write."""

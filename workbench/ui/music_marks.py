@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from PySide6.QtWidgets import QInputDialog, QWidget
 
+from workbench.language.names import key_words
 from workbench.language.speech import mark, say
 from workbench.music.edits import meters, signs
 from workbench.music.model import Bar, Key
@@ -38,7 +39,7 @@ def key_names() -> dict[str, Key]:
     """Every key signature by its name, major keys first, the fewest signs first."""
     order = sorted(range(-7, 8), key=lambda fifths: (abs(fifths), -fifths))
     keys = [Key(fifths, mode) for mode in ("major", "minor") for fifths in order]
-    return {key.name: key for key in keys}
+    return {key_words(key.name): key for key in keys}
 
 
 class MusicMarks:
@@ -63,7 +64,10 @@ class MusicMarks:
         """The key signature from the bar on."""
         names, index = key_names(), self._bar.index
         found = self._choose(
-            say("Key signature"), say("Key from this bar on"), list(names), self._bar.key.name
+            say("Key signature"),
+            say("Key from this bar on"),
+            list(names),
+            key_words(self._bar.key.name),
         )
         if found is not None:
             self._set(say("Key signature"), lambda p: meters.set_key(p, index, names[found],

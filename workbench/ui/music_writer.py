@@ -10,6 +10,7 @@ from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QLineEdit
 
 from workbench.fingering.types import Fingering
+from workbench.language.names import pitch_words
 from workbench.language.speech import say
 from workbench.music.edits.line import find
 from workbench.ui.look import colours, em
@@ -64,7 +65,7 @@ class MusicWriter(QObject):
         note = self._hand.note
         if note is None:
             return place
-        return say("{place}; note at hand {pitch}", place=place, pitch=note.pitch.name)
+        return say("{place}; note at hand {pitch}", place=place, pitch=pitch_words(note.pitch.name))
 
     # What the strip asks.
 

@@ -9,13 +9,14 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPen, QPolygonF
 
 from workbench.fingering.types import Barre, FingeredNote
+from workbench.language.names import note_words
 from workbench.ui.grips import Way
 from workbench.ui.look import Colours
 from workbench.ui.marks import draw_mark
 from workbench.ui.neck_layout import NeckLayout
 from workbench.ui.neck_reach import Reach, draw_reach
 
-STEPS = ("C", "C♯", "D", "E♭", "E", "F", "F♯", "G", "A♭", "A", "B♭", "B")
+STEPS = ("C", "C#", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B")
 DOTS = (5, 7, 12)  # frets with a dot, as on ukuleles and guitars alike (common practice)
 
 
@@ -134,7 +135,7 @@ def _wood(painter: QPainter, layout: NeckLayout, c: Colours) -> None:
         painter.setPen(QColor(c.faint))
         painter.drawText(
             label.translated(left, y - gap / 2), Qt.AlignmentFlag.AlignCenter,
-            f"{string} {STEPS[midi % 12]}",
+            f"{string} {note_words(STEPS[midi % 12])}",
         )  # fmt: skip
 
 

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.language.names import pitch_words
 from workbench.language.speech import say
 from workbench.music.model import Bar, Note, Piece
 from workbench.teaching.lesson import NOTE_KINDS, SCOPES, BarNote
@@ -33,7 +34,7 @@ def bar_name(bar: Bar) -> str:
 
 def pitch_name(note: Note) -> str:
     """For example C♯4."""
-    return note.pitch.name.replace("#", "♯").replace("b", "♭")
+    return pitch_words(note.pitch.name)
 
 
 def note_name(note: Note, bar: Bar) -> str:

@@ -14,14 +14,17 @@ from workbench.ui.parts import plain_tip
 
 #: Inks of the second voice, the third and the fourth, on light and on dark ground.
 VOICE_INKS = {
-    False: ("#1D4F91", "#7B2D7F", "#7A4A00"),
-    True: ("#8DBBF5", "#DDA3E6", "#E9BD7C"),
+    False: ("#1D4F91", "#7B2D7F", "#7A4A00", "#0B6B57", "#A3262A", "#4F5B00", "#5A4A8A"),
+    True: ("#8DBBF5", "#DDA3E6", "#E9BD7C", "#7FD6BE", "#F2A09C", "#CBD67A", "#BCB0EE"),
 }
+MOST_INKS = 1 + len(VOICE_INKS[False])  # the first voice has the score's own
 #: What can be shown or left out: key, name on the row, what it is.
 PARTS = (
     ("tab", mark("Tablature"), mark("Show the tablature under the staff")),
     ("left", mark("Left fingers"), mark("Show the left hand's fingers, 1 to 4")),
     ("right", mark("Right fingers"), mark("Show the right hand's fingers, p i m a")),
+    ("strings", mark("Strings"), mark("Show string numbers in circles, also where "
+     "the score prints none")),
     ("voices", mark("Voices"), mark("Tell the voices apart by their ink")),
 )
 
@@ -103,7 +106,7 @@ class VoiceLegend(QWidget):
 
     def tell(self, voices: int, inks: bool) -> None:
         """Show so many voices, with their inks or without."""
-        self.voices = min(voices, 4) if inks and voices > 1 else 0
+        self.voices = min(voices, MOST_INKS) if inks and voices > 1 else 0
         words = [self._words(at) for at in range(self.voices)]
         self.setAccessibleName(say("Voices: {list}", list="; ".join(words)) if words else "")
         self.setToolTip(plain_tip("\n".join(words)))

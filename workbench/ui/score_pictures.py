@@ -25,11 +25,14 @@ def note_marks(notes: tuple[BarNote, ...]) -> tuple[tuple[int, int], ...]:
 
 def make_strip(width: float, ink: str, shows: dict[str, bool], voices: tuple[str, ...]) -> Any:
     """What engraves the score; to be made in the thread that uses it."""
-    from workbench.engraving.options import MeiOptions
+    from workbench.engraving.options import EVERY, PRINTED, MeiOptions
     from workbench.engraving.strip import Strip
 
     engraving_in_this_thread()
-    options = MeiOptions(tab=shows["tab"], left=shows["left"], right=shows["right"])
+    options = MeiOptions(
+        tab=shows["tab"], left=shows["left"], right=shows["right"],
+        strings=EVERY if shows.get("strings") else PRINTED,
+    )  # fmt: skip
     return Strip(width, ink=ink, options=options, voices=voices)
 
 

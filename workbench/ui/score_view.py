@@ -62,7 +62,7 @@ class ScoreView(QAbstractScrollArea):
         self._fits = 0  # times that fitting may still try
         self.image: Any = None
         self.zoom = 1.0
-        self.shows = {"tab": True, "left": True, "right": True, "voices": True}
+        self.shows = {"tab": True, "left": True, "right": True, "strings": False, "voices": True}
         self.writer: Any = None  # while music is written: takes keys and clicks, paints its caret
         self.heard = NOTHING_HEARD
         self._pictures = Pictures()

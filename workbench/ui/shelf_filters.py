@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.language.names import key_words
 from workbench.language.speech import mark, say
 from workbench.store.shelf import Shelf
 from workbench.ui.look import em
@@ -123,7 +124,10 @@ class ShelfFilters(QWidget):
                 (say("Any instrument"), None),
                 *((instrument_name(name), name) for name in shelf.instruments()),
             ]),
-            (self.key, [(say("Any key"), None), *((key, key) for key in shelf.key_names())]),
+            (self.key, [
+                (say("Any key"), None),
+                *((key_words(key), key) for key in shelf.key_names()),
+            ]),
             (self.grade, [
                 (say("Any grade"), None),
                 *((say("Grade {grade}", grade=grade), grade) for grade in GRADES),

@@ -10,6 +10,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from workbench.instrument.table import INSTRUMENTS
+from workbench.language.names import key_words
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.store.documents import fold
@@ -51,7 +52,7 @@ LESSONS: tuple[Column, ...] = (
     (mark("Title"), lambda r: r.title, lambda r: fold(r.title)),
     (mark("Student"), lambda r: r.student, lambda r: fold(r.student)),
     (mark("Instrument"), lambda r: instrument_name(r.instrument), lambda r: r.instrument),
-    (mark("Key"), lambda r: r.key, lambda r: r.key),
+    (mark("Key"), lambda r: key_words(r.key), lambda r: key_words(r.key)),
     (mark("Grade"), grade_words, lambda r: (r.grade is None, r.grade or 0, r.grade_level)),
     (
         mark("Techniques"),
@@ -63,7 +64,7 @@ LESSONS: tuple[Column, ...] = (
 PIECES: tuple[Column, ...] = (
     (mark("Title"), lambda r: r.title, lambda r: fold(r.title)),
     (mark("Composer"), lambda r: r.composer, lambda r: fold(r.composer)),
-    (mark("Key"), lambda r: r.key, lambda r: r.key),
+    (mark("Key"), lambda r: key_words(r.key), lambda r: key_words(r.key)),
     (mark("Bars"), lambda r: str(r.bars), lambda r: r.bars),
     (mark("Lessons"), lambda r: str(r.lessons), lambda r: r.lessons),
     (mark("File"), lambda r: r.source, lambda r: fold(r.source)),

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from workbench.fingering.typed import complete
 from workbench.fingering.types import FingeredNote, Pin
 from workbench.instrument.model import Instrument
+from workbench.language.names import pitch_words
 from workbench.language.speech import say
 from workbench.music.model import Note
 from workbench.ui.parts import plain_tip
@@ -69,7 +70,9 @@ class EntryTable(QTableWidget):
                 head.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.setItemDelegate(_Entry(self))
         for row, (note, beat, hands) in enumerate(notes):
-            for column, text in enumerate((beat, note.pitch.name, now_in_words(hands))):
+            for column, text in enumerate(
+                (beat, pitch_words(note.pitch.name), now_in_words(hands))
+            ):
                 item = QTableWidgetItem(text)
                 item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable)
                 self.setItem(row, column, item)
@@ -88,7 +91,11 @@ class EntryTable(QTableWidget):
                 say("string {string}, fret {fret}", string=s, fret=r)
                 for s, r in self._instrument.places(note.midi)
             )
-            return say("{pitch} sounds on {places}", pitch=note.pitch.name, places=places or "–")
+            return say(
+                "{pitch} sounds on {places}",
+                pitch=pitch_words(note.pitch.name),
+                places=places or "–",
+            )
         if column == LEFT:
             return say("0 for the open string, 1 to 4 from index to little finger")
         return say("p thumb, i index, m middle, a ring")

@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.language.names import key_words
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.music.suffixes import SCORES, has_suffix
@@ -225,7 +226,7 @@ class Window(QMainWindow):
         words = [
             lesson.title,
             say(self.session.instrument.name),
-            lesson.key or lesson.piece.key.name,
+            key_words(lesson.key or lesson.piece.key.name),
         ]
         if lesson.student:
             words.append(say("for {student}", student=lesson.student))

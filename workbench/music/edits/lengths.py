@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from workbench.language.names import pitch_words
 from workbench.language.speech import mark, say
 from workbench.music.edits.line import (
     bar_words,
@@ -125,7 +126,7 @@ def tie(piece: Piece, note_id: str) -> Piece:
         raise BadInput(
             say(
                 "No {pitch} follows at once in voice {voice}; write it first, then tie to it.",
-                pitch=note.pitch.name,
+                pitch=pitch_words(note.pitch.name),
                 voice=note.voice,
             )
         )
@@ -158,7 +159,7 @@ def untie(piece: Piece, note_id: str, moment: Fraction | None = None) -> Piece:
             raise BadInput(
                 say(
                     "{pitch} in {bar} is not tied over the bar line; there is nothing to untie.",
-                    pitch=note.pitch.name,
+                    pitch=pitch_words(note.pitch.name),
                     bar=bar_words(piece.bars[index]),
                 )
             )

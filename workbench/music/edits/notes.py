@@ -6,6 +6,7 @@ from collections.abc import Callable, Collection
 from dataclasses import replace
 from fractions import Fraction
 
+from workbench.language.names import pitch_words
 from workbench.language.speech import say
 from workbench.music.edits.lengths import Length, set_length
 from workbench.music.edits.line import (
@@ -181,7 +182,10 @@ def respell(piece: Piece, note_id: str) -> Piece:
     names = other_names(note.pitch)
     if not names:
         raise BadInput(
-            say("{pitch} has no other name with at most one sign.", pitch=note.pitch.name)
+            say(
+                "{pitch} has no other name with at most one sign.",
+                pitch=pitch_words(note.pitch.name),
+            )
         )
     return _with_pitch(piece, note_id, names[0])
 

@@ -1,0 +1,74 @@
+"""The published guitar studies as they are printed: no rest and no finger lies on anything.
+
+The studies are those of ``tests/data/guitar-editions`` (their sources stand in its README).
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import cache
+from pathlib import Path
+
+import pytest
+
+from tests.handout.collisions import collisions, rest_collisions
+from workbench.engraving.options import MeiOptions
+from workbench.engraving.render import Engraver
+from workbench.fingering.engine import solve
+from workbench.handout.page import Handout, HandoutOptions
+from workbench.instrument.table import hand, instrument
+from workbench.music.model import Piece
+from workbench.music.reading import read_score
+from workbench.teaching.lesson import Lesson
+
+STUDIES = sorted((Path(__file__).parents[1] / "data" / "guitar-editions").glob("*.mxl"))
+GUITAR = instrument("guitar")
+WIDTHS = {"normal": 16500.0, "large": 12700.0}  # engraving units of a line of the page
+
+
+@cache
+def study(name: str) -> Piece:
+    return read_score(next(f for f in STUDIES if f.stem == name))
+
+
+def beginning(name: str, bars: int) -> Piece:
+    piece = study(name)
+    return replace(piece, bars=piece.bars[:bars])
+
+
+def rests_on_signs(piece: Piece, size: str) -> list[str]:
+    drawn = Engraver().systems(piece, None, GUITAR, MeiOptions(tab=False), WIDTHS[size])
+    return [c for s in drawn for c in rest_collisions(s.flat)]
+
+
+def on_the_page(piece: Piece, large: bool) -> list[str]:
+    """Collisions of rests and fingers on the handout's systems."""
+    lesson = Lesson("study", "Study", piece, "guitar")
+    fingering = solve(piece, GUITAR, hand("medium"))
+    handout = Handout(lesson, fingering, HandoutOptions(plan=False, large=large))
+    systems = handout.systems()
+    return [c for s in systems for c in (*rest_collisions(s.flat), *collisions(s))]
+
+
+def test_there_are_studies_to_look_at() -> None:
+    assert len(STUDIES) == 43
+    crowded = beginning("air-varie", 8)
+    assert max(len({n.voice for n in b.notes}) for b in crowded.bars) >= 3
+
+
+@pytest.mark.parametrize("size", sorted(WIDTHS))
+@pytest.mark.parametrize("name", ["air-varie", "carcassi-op1n01"])
+def test_rests_of_three_and_more_voices_stand_free(name, size) -> None:
+    assert rests_on_signs(beginning(name, 16), size) == []
+
+
+@pytest.mark.parametrize("large", [False, True])
+def test_rests_and_fingers_of_a_crowded_study_stand_free(large) -> None:
+    assert on_the_page(beginning("air-varie", 6), large) == []
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("large", [False, True])
+@pytest.mark.parametrize("name", [f.stem for f in STUDIES])
+def test_rests_and_fingers_of_every_study_stand_free(name, large) -> None:
+    assert on_the_page(study(name), large) == []
