@@ -8,6 +8,7 @@ from pathlib import Path
 from workbench.commands.output import Meter, Result
 from workbench.commands.prepare import fingering_of, lesson_of
 from workbench.commands.source import load, playing_options, score_options
+from workbench.handout.offered import PAPERS
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
@@ -18,7 +19,7 @@ def options(parser: argparse.ArgumentParser) -> None:
         "-o", "--output", required=True, metavar="OUT",
         help="a new folder, or a name in .zip to have it packed",
     )  # fmt: skip
-    parser.add_argument("--paper", choices=("a4", "letter"), default="a4", help="default a4")
+    parser.add_argument("--paper", choices=tuple(PAPERS), default="a4", help="default a4")
     parser.add_argument("--large", action="store_true", help="large print and large text")
     parser.add_argument("--left-handed", action="store_true", help="for a left-handed player")
     parser.add_argument(
