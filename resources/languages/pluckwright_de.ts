@@ -7020,6 +7020,11 @@
         <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick zu früh losgelassen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/choices.py"/>
+        <source>The same in all bars alike</source>
+        <translation>Dasselbe in allen gleichen Takten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/session.py"/>
         <source>The same in {n} bar like it</source>
         <translation>Ebenso in {n} gleichem Takt</translation>
@@ -8276,6 +8281,11 @@
     </message>
     <message>
         <location filename="../../workbench/ui/script_page.py"/>
+        <source>Your words for this bar</source>
+        <translation>Deine Worte zu diesem Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/script_page.py"/>
         <source>Your words.</source>
         <translation>Ihre Worte.</translation>
     </message>
@@ -8348,11 +8358,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a finger hops to another string and cuts the note it leaves</source>
         <translation>ein Finger springt auf eine andere Saite und kürzt den Ton, den er verlässt</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>a finger is drawn back behind its own fret</source>
-        <translation>ein Finger ist hinter seinen eigenen Bund zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9124,6 +9129,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 or 3 is drawn back behind its own fret</source>
+        <translation>Finger 2 oder 3 wird hinter seinen Bund zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 3 has to lie over several strings</source>
         <translation>Finger 3 muss über mehreren Saiten liegen</translation>
     </message>
@@ -9257,6 +9267,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 2 and 3 less spread</source>
         <translation>Finger 2 und 3 weniger gespreizt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers 2 and 3 not drawn back</source>
+        <translation>Finger 2 und 3 nicht zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10072,11 +10087,6 @@
         <location filename="../../workbench/ui/technique_shelf.py"/>
         <source>no earlier lessons {whose}</source>
         <translation>keinen früheren Lektionen {whose}</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>no finger drawn back</source>
-        <translation>kein zurückgezogener Finger</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>

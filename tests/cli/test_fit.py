@@ -24,7 +24,7 @@ def lesson(*pins: Pin) -> Lesson:
 
 
 def test_fit_changes_every_lesson_and_undo_brings_the_weights_back(store, call):
-    pins = (Pin("b0v1n0a", 1, 1, 1), Pin("b0v1n0b", 2, 2, 3))
+    pins = (Pin("b0v1n0a", 1, 1, 1), Pin("b0v1n0b", 2, 2, 2))
     with Shelf(store) as shelf:
         shelf.add(lesson(*pins))
         shelf.add(replace(lesson(), id="two", title="Other"))

@@ -75,7 +75,7 @@ def test_the_page_says_what_the_lesson_says(tmp_path) -> None:
 
 def test_the_teacher_sees_rejected_fingerings_and_the_audit(tmp_path) -> None:
     text = text_of(written(tmp_path, HandoutOptions(audience="teacher")))
-    pattern = r"Rejected: E5 on string 1, fret 7, finger 4\. Against the one printed: (.+?) \(\d"
+    pattern = r"Rejected: E5 on string 1, fret 7, finger 4\. Against the one printed: (.+?)\."
     reason = re.search(pattern, text)
     assert reason and len(reason[1].split()) > 3, "a rejected fingering comes with its reason"
     assert "Legato audit" in text

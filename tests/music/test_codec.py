@@ -20,6 +20,7 @@ from workbench.fingering.types import (
     Pin,
     Settings,
 )
+from workbench.language.fact import fact
 from workbench.music.codec import from_dict, piece_from_dict, piece_to_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, ChordName, Key, Note, PartInfo, Piece, Pitch
@@ -69,13 +70,13 @@ def test_values_of_the_layers_above_come_back_equal():
         None,
         "p",
         Fraction(1, 2),
-        "the string is needed",
+        fact("string taken", string=1),
         "string",
     )
     bar = FingeredBar(
         0, "1", (played,), (Barre(Fraction(0), 2, (1, 2)),), planted=((Fraction(1, 3), 1, 2, 3),)
     )
-    audit = Audit(1, 1, 0.5, (JoinCut("n1-1", 3, 0, "the repeat jumps"),))
+    audit = Audit(1, 1, 0.5, (JoinCut("n1-1", 3, 0, fact("hop at join", finger=1)),))
     fingering = Fingering(7, True, (bar,), audit, None, {"hop": 7})
     lesson = Lesson(
         "l1", "Ein Stück", Piece("Ein Stück", ()), "ukulele",

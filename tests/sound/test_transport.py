@@ -56,7 +56,7 @@ def test_a_loop_is_sample_exact_over_100_rounds():
             break
     heard = np.concatenate(blocks)
     second = heard[size : 2 * size]
-    assert np.max(np.abs(second)) > 0.1
+    assert np.max(np.abs(second)) / np.max(np.abs(heard)) > 0.1
     for number in range(2, 101):
         assert np.array_equal(heard[number * size : (number + 1) * size], second)
     # The last note of a round still rings into the next: more than the first time.
@@ -253,12 +253,13 @@ def test_the_null_device_of_the_library_plays_in_real_time_and_stops_clean():
     player.play(plan)
     seen = set()
     off = []
-    while time.perf_counter() - begun < 0.8:
+    off_for = 0.8
+    while time.perf_counter() - begun < off_for:
         time.sleep(0.01)
         seen |= player.heard().notes
         off.append(player.device.heard / RATE - (time.perf_counter() - begun))
     assert {"a0", "a1"} <= seen
-    assert np.ptp(off[20:]) < 0.3  # it is followed, whatever else this machine does
+    assert np.ptp(off[20:]) / off_for < 0.4  # it is followed, whatever else this machine does
     player.stop()
     assert not player.playing
     until = time.perf_counter() + 5

@@ -93,6 +93,7 @@ def made(kind, window):
         "lesson": lambda: lesson,
         "fingering": lambda: fingering,
         "path": lambda: "",
+        "place": lambda: session.shelf.place,
         "now": lambda: session.hand,
         "grip": lambda: None,
         "hands": lambda: hands,
@@ -285,6 +286,6 @@ def test_every_panel_of_the_window_has_a_page_of_the_help(demo_window):
 
 def test_no_topic_names_a_class_that_is_not_there():
     there = set()
-    for module in pkgutil.iter_modules(workbench.ui.__path__):
-        there |= set(vars(importlib.import_module(f"workbench.ui.{module.name}")))
+    for module in pkgutil.walk_packages(workbench.ui.__path__, "workbench.ui."):
+        there |= set(vars(importlib.import_module(module.name)))
     assert {name for names in TOPICS.values() for name in names} - there == set()

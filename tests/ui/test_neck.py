@@ -162,7 +162,7 @@ def test_reach_is_measured_against_the_hand_and_from_the_barre():
     small, large = (reach_of(now, (), ukulele, HANDS[name]) for name in ("small", "large"))
     assert small.apart == large.apart and small.comfort < large.comfort
     easy = replace(HANDS["large"], comfort_12=80.0, comfort_14=120.0)
-    assert large.wide and not reach_of(now, (), ukulele, easy).wide
+    assert small.wide and not reach_of(now, (), ukulele, easy).wide
     barre = Barre(hands.notes[0].onset, 1, (1, 2, 3), 1)
     assert reach_of(now, [barre], ukulele, HANDS["small"]).apart < small.apart
     assert reach_of({(3, 5): 3}, (), ukulele, HANDS["small"]) is None

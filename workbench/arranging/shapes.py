@@ -1,8 +1,9 @@
 """How a hand takes some places on the neck at once: the easiest fingers, and how far they reach.
 
 The same rules as the fingering's grips (fingers in order along the neck, the
-first may lie as a barre, no pair beyond its greatest reach), but only the best
-way of each, without naming it: arranging asks this many thousand times.
+first may lie as a barre over silent strings too, no pair beyond its greatest
+reach), but only the best way of each, without naming it: arranging asks this
+many thousand times.
 """
 
 from __future__ import annotations
@@ -71,8 +72,8 @@ class Shapes:
                 if size == 1:
                     continue
                 others = [(low, s) for s in lowest if s not in barred] + rest
-                out += self._laid(others, (2, 3, 4), ((1, low, first, last),))
-        out += self._laid(down, (1, 2, 3, 4), ())
+                out += self._laid(others, (2, 3, 4), ((1, low, first, last),), by_string)
+        out += self._laid(down, (1, 2, 3, 4), (), by_string)
         return out
 
     def _laid(
@@ -80,23 +81,24 @@ class Shapes:
         places: list[tuple[int, int]],
         free: tuple[int, ...],
         begun: tuple[tuple[int, int, int, int], ...],
+        by_string: dict[int, int],
     ) -> list[tuple[tuple[int, int, int, int], ...]]:
-        if len(places) > len(free):
-            return []
         groups: dict[int, list[int]] = {}
         for fret, string in places:
             groups.setdefault(fret, []).append(string)
-        orders: list[list[tuple[int, int]]] = [[]]
+        orders: list[list[tuple[int, int, int]]] = [[]]
         for fret in sorted(groups):
-            orders = [
-                [*done, *((fret, s) for s in order)]
-                for done in orders
-                for order in permutations(groups[fret])
+            ways = [
+                order
+                for blocks in _blocks(fret, sorted(groups[fret]), by_string)
+                for order in permutations(blocks)
             ]
+            orders = [[*done, *order] for done in orders for order in ways]
         return [
-            (*begun, *((f, fret, s, s) for f, (fret, s) in zip(chosen, order, strict=True)))
-            for chosen in combinations(free, len(places))
+            (*begun, *((f, *block) for f, block in zip(chosen, order, strict=True)))
             for order in orders
+            if len(order) <= len(free)
+            for chosen in combinations(free, len(order))
         ]
 
     def _worst(self, hand: tuple[tuple[int, int, int, int], ...]) -> int | None:
@@ -112,6 +114,23 @@ class Shapes:
                     return None
                 worst = max(worst, span - self.table.comfort[pair])
         return worst
+
+
+def _blocks(
+    fret: int, strings: list[int], by_string: dict[int, int]
+) -> list[list[tuple[int, int, int]]]:
+    """Ways to share out the strings of one fret in blocks (fret, first, last), a finger each:
+    a block of several lies over strings that all sound, none lower."""
+    if not strings:
+        return [[]]
+    out = []
+    for size in range(1, len(strings) + 1):
+        first, last = strings[0], strings[size - 1]
+        if any(by_string.get(s, -1) < fret for s in range(first, last + 1)):
+            break
+        rest = _blocks(fret, strings[size:], by_string)
+        out += [[(fret, first, last), *more] for more in rest]
+    return out
 
 
 @lru_cache(maxsize=16)

@@ -15,7 +15,7 @@ from workbench.fingering.holding import IntArray
 from workbench.fingering.lattice import Lattice, build_lattice
 from workbench.fingering.paths import Path, Sweeper
 from workbench.fingering.playable import split_playable
-from workbench.fingering.plucking import plucked_frame
+from workbench.fingering.plucking import plucked_frame, rests
 from workbench.fingering.right import Memo, faults, solve_right, window_frame
 from workbench.fingering.shared import apart, lasting, shortened, together
 from workbench.fingering.telling import words
@@ -53,17 +53,15 @@ def solve(
     ``progress(done, all)`` is called now and then; an exception it raises ends
     the work. Notes that cannot be played are named, never in the way.
     """
-    return Solver(
-        piece, instrument, hand, settings=settings, pins=pins, progress=progress
-    ).solution()
+    made = Solver(piece, instrument, hand, settings=settings, pins=pins, progress=progress)
+    return made.solution()
 
 
 class Solver:
     """A piece's lattice, kept for quick second thoughts.
 
-    ``solution()`` under the pins given; ``with_pins`` solves again under
-    others, by the kept tables where the lattice holds them; ``alternatives``
-    lists other fingerings of one bar.
+    ``solution()`` under the pins given; ``with_pins`` solves again under others, by the
+    kept tables where the lattice holds them; ``alternatives`` lists others of one bar.
     """
 
     def __init__(
@@ -94,7 +92,7 @@ class Solver:
         self.sounds = sounds(self.piece, self._apart)
         self.played = self.sounds.piece
         of = self.sounds.of
-        self.slurred = {of(n): of(before) for n, before in slurred(self.piece).items()}
+        self.slurred = {of(n): of(b) for n, b in slurred(self.piece).items()}
 
     def asked(self, pins: Iterable[Pin]) -> dict[str, Pin]:
         """Pins by the note that stands for the sound; two on one sound are read together."""
@@ -235,10 +233,8 @@ class Solver:
         along one string sounds its notes, one that has to cross strings does not."""
         strings = {i: n.string for i, n in told.notes.items() if n.string is not None}
         plucked = {i for i, p in self.asked(self.pins).items() if p.right}
-        self.by_slur = frozenset(
-            n for n, before in self.slurred.items()
-            if n in strings and strings[n] == strings.get(before) and n not in plucked
-        )
+        along = {n for n, b in self.slurred.items() if strings.get(n, 0) == strings.get(b)}
+        self.by_slur = frozenset(along - plucked)
         return strings, plucked_frame(self.frame, self.by_slur, self.sounds.low)
 
     def _effort(self, path: Path) -> tuple[dict[int, int], dict[str, int]]:
@@ -274,7 +270,7 @@ class Solver:
                 if lead != n.id:
                     note = replace(note, id=n.id, shares=lead, pitch=n.pitch.name)
                 note = shortened(note, n.duration)
-                if self._rest_stroke(note, bar.index):
+                if self.settings.rest_strokes and rests(note, bar, self.sounds):
                     note = replace(note, stroke="rest")
                 notes.append(note)
             else:
@@ -306,22 +302,6 @@ class Solver:
             tuple(told.planted.get(index, ())),
             tuple(said.get(index, ())),
             fact("several", why=reasons) if reasons else None,
-        )
-
-    def _rest_stroke(self, note: FingeredNote, bar: int) -> bool:
-        """Single melody notes by i or m may rest on the next string where nothing rings there."""
-        if not self.settings.rest_strokes or note.right not in ("i", "m", "a"):
-            return False
-        at = self.piece.bars[bar].notes
-        here = next(n for n in at if n.id == note.id)
-        return (
-            not any(
-                self.sounds.of(n.id) != self.sounds.of(note.id)
-                and n.onset < note.onset + note.duration
-                and note.onset < n.onset + n.duration
-                for n in at
-            )
-            and here.voice == 1
         )
 
     # -- second thoughts ---------------------------------------------------------

@@ -6,6 +6,9 @@ from collections.abc import Collection
 from dataclasses import replace
 
 from workbench.fingering.frame import Frame, Layer
+from workbench.fingering.types import FingeredNote
+from workbench.music.model import Bar
+from workbench.music.sounds import Sounds
 
 LOW = 2  # voice under which the right hand takes a shared sound that the lower voice moves
 
@@ -36,3 +39,15 @@ def plucked_frame(frame: Frame, slurred: Collection[str], low: Collection[str]) 
     return Frame(
         tuple(layers), (), tuple(tuple(c) for c in children), tuple(tuple(b) for b in of_bar)
     )
+
+
+def rests(note: FingeredNote, bar: Bar, heard: Sounds) -> bool:
+    """Whether i, m or a may rest on the next string: a single melody note, nothing else ringing."""
+    here = next(n for n in bar.notes if n.id == note.id)
+    together = any(
+        heard.of(n.id) != heard.of(note.id)
+        and n.onset < note.onset + note.duration
+        and note.onset < n.onset + n.duration
+        for n in bar.notes
+    )
+    return note.right in ("i", "m", "a") and here.voice == 1 and not together

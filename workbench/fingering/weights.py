@@ -12,7 +12,6 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
-from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.types import Settings
 from workbench.language.speech import mark
 
@@ -76,7 +75,7 @@ def weights_for(settings: Settings, scale_mm: float = 650.0) -> Weights:
     fingering where they differ, the teacher's own, then shifted by the student's level and
     the hand setting. ``scale_mm`` is the instrument's scale length."""
     data = _file()
-    left = {t: int(data["left"][t]["weight"]) for t in LEFT_TERMS}
+    left = {str(t): int(row["weight"]) for t, row in data["left"].items()}
     right = {t: int(data["right"][t]["weight"]) for t in RIGHT_TERMS}
     left.update(data["schools"].get(settings.school, {"weights": {}})["weights"])
     if scale_mm < data["small"]["below_mm"]:

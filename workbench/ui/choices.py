@@ -75,6 +75,8 @@ class Choices(QWidget):
         self.why_button = QPushButton(say("&Why not …"))
         self.why_button.setToolTip(say("Type a fingering of your own and see what it would bring"))
         self.same_button = QPushButton()
+        self.same_button.setAccessibleName(say("The same in all bars alike"))
+        self.same_button.setToolTip(self.same_button.accessibleName())
         self.same_button.clicked.connect(self.match)
         self._lay_out()
         self.take_button.clicked.connect(self.take)

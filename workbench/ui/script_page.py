@@ -45,6 +45,8 @@ class ScriptPage(QWidget):
         self.heading, self.whose, self.about = Heading(""), Faint(), Faint()
         self.music = MusicStrip(session, "script page")
         self.words = _Writing(self)
+        self.words.setAccessibleName(say("Your words for this bar"))
+        self.words.setToolTip(self.words.accessibleName())
         self.back_button = QPushButton(say("&Bar before"))
         self.back_button.setToolTip(say("Keep the words and go back (Ctrl+Shift+Return)"))
         self.on_button = QPushButton(say("&Next bar"))

@@ -54,6 +54,8 @@ class PlayerBar(QWidget):
         self.how = QComboBox()
         self.how.setAccessibleName(say("Alone, or louder than the others"))
         self.how.addItems([say("alone"), say("louder")])
+        for box in (self.what, self.tempo, self.who, self.how):
+            box.setToolTip(box.accessibleName())
         self.now = QLabel()
         self.now.setProperty("role", "faint")
         self.now.setAccessibleName(say("What is heard now"))

@@ -46,7 +46,7 @@ class SoundMenu(QObject):
         add(menu, say("T&uner tones …"), self.tuner, lesson=True)
         menu.addSeparator()
         add(menu, say("&Export sound …"), self.export, "Ctrl+Shift+W", lesson=True)
-        add(menu, say("Student's &pack …"), self.pack, "Ctrl+Shift+P", lesson=True)
+        add(menu, say("Student's &pack …"), self.pack, "Ctrl+Shift+K", lesson=True)
 
         window.teaching.plan.practise.connect(self.practise)
         window.teaching.techniques.exercise.wants_heard.connect(self.exercise)
