@@ -14,8 +14,9 @@ from tests.fingering.reference import UP, Left, Player, brute_force, jump_terms,
 from tests.fingering.reference_score import Score
 from workbench.fingering.engine import Solver
 from workbench.fingering.lattice import Lattice
+from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.types import Pin, Settings
-from workbench.fingering.weights import LEFT_TERMS, weights_for
+from workbench.fingering.weights import weights_for
 from workbench.instrument.model import Instrument
 from workbench.instrument.table import HANDS, instrument
 from workbench.music.model import Bar, Note, Piece, Pitch

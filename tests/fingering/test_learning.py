@@ -17,8 +17,9 @@ from workbench.fingering.preferences import (
     undo,
 )
 from workbench.fingering.telling import sentence
+from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.types import Pin, Settings
-from workbench.fingering.weights import LEFT_TERMS, weights_for
+from workbench.fingering.weights import weights_for
 from workbench.instrument.table import hand, instrument
 
 UKULELE, HAND = instrument("ukulele"), hand("medium")

@@ -6,6 +6,8 @@ import importlib
 import inspect
 import pkgutil
 import re
+from dataclasses import replace
+from types import SimpleNamespace
 
 import pytest
 from PySide6.QtCore import Qt
@@ -41,6 +43,7 @@ from workbench.teaching.demo import demo_folder, demo_lesson
 from workbench.ui.compare_dialog import Compared
 from workbench.ui.export_dialog import Form
 from workbench.ui.help_topics import FOLDER, START, TOPICS, topic_of, topic_of_class
+from workbench.ui.keeper import Meeting
 from workbench.ui.printing import compose
 from workbench.ui.reading_keys import PedalKeys
 from workbench.ui.services import Services
@@ -79,6 +82,14 @@ def demo_window(qtbot, open_window):
     return window
 
 
+
+def met(session):
+    """The keeper of a lesson that another window has changed in the same place."""
+    mine = session.lesson
+    meeting = Meeting(replace(mine, title="Mine"), "Title", replace(mine, title="Theirs"), 1)
+    return SimpleNamespace(meeting=meeting, settle=lambda choice: None)
+
+
 def made(kind, window):
     """A dialog of that class: what it needs is told by the names of its parameters."""
     session = window.session
@@ -93,6 +104,9 @@ def made(kind, window):
         "lesson": lambda: lesson,
         "fingering": lambda: fingering,
         "path": lambda: "",
+        "left": lambda: (),
+        "keeper": lambda: met(session),
+        "sentence": lambda: "The store cannot be opened.",
         "place": lambda: session.shelf.place,
         "now": lambda: session.hand,
         "grip": lambda: None,

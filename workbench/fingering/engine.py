@@ -89,10 +89,9 @@ class Solver:
     def _hear(self) -> None:
         """Make one note of every sound; pins that ask for two strings keep notes apart."""
         self._apart = apart(self.piece, self.pins)
-        self.sounds = sounds(self.piece, self._apart)
-        self.played = self.sounds.piece
-        of = self.sounds.of
-        self.slurred = {of(n): of(b) for n, b in slurred(self.piece).items()}
+        heard = self.sounds = sounds(self.piece, self._apart)
+        self.played = heard.piece
+        self.slurred = {heard.of(n): heard.of(b) for n, b in slurred(self.piece).items()}
 
     def asked(self, pins: Iterable[Pin]) -> dict[str, Pin]:
         """Pins by the note that stands for the sound; two on one sound are read together."""
