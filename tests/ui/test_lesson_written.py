@@ -96,7 +96,9 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
         editor = write_words(script, place, words)
         QTest.keyClick(editor, Qt.Key.Key_Return, CTRL)
         settle(qtbot, window, script)
-        assert script.script.words_at(place) == words
+        qtbot.waitUntil(
+            lambda place=place, words=words: script.script.words_at(place) == words, timeout=WAIT
+        )
     assert script.table.item(script.row_of(OPENING), 1).text() == "Opening\nyour words"
     script.table.setCurrentCell(script.row_of(CLOSING), 2)
     script.back_button.click()
