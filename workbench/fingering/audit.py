@@ -157,7 +157,7 @@ def _cuts(
         string, fret, finger = placed[note.id]
         goes_on = layer.carry[slot - 1]
         sounded = layer.time - starts[note.id]
-        if goes_on and goes_on not in ringing:
+        if goes_on and goes_on not in ringing and not layer.wished[slot - 1]:
             held[note.id] = sounded
             cuts[note.id] = _why_cut(note, string, fret, finger, onsets, asked, after)
         hopped = (

@@ -79,7 +79,7 @@ def _wanted(old: States, b: Before, n: Need, a: IntArray, g: IntArray) -> BoolAr
     return wish
 
 
-def _hand(old: States, n: Need, x: Batch) -> tuple[IntArray, IntArray, IntArray]:
+def _hand(old: States, n: Need, x: Batch) -> tuple[IntArray, IntArray, IntArray, IntArray]:
     """Finger places after the steps: fret, lo, hi, each (E, 4)."""
     asked = pick(n.code, x.g)
     before = pick(old.code(), x.a)
@@ -184,7 +184,7 @@ def steps_of(
     hinged = wide & grown[:, 0]
     ring = pick(n.slot, x.g)
     cover = bits(lo, hi, fret > 0)
-    lost, cuts = _ring_on(ring, x, b, n, cover, fret, instrument)
+    lost, cuts, faded, taken = _ring_on(ring, x, b, n, cover, fret, instrument)
     held = x.keep & pick(b.held, x.a)
     low = np.where(needed & ~same, asked, 99).min(axis=1)
     pos = np.where(fret.any(axis=1), where(fret), old.pos[x.a]).astype(np.int16)
@@ -204,6 +204,8 @@ def steps_of(
         b.busy[x.a],
         lost,
         cuts,
+        faded,
+        taken,
         old.pos[x.a],
         pos,
         np.full(len(x.a), hurry(layer), np.int16),
@@ -270,11 +272,14 @@ def _slurred(old: States, layer: Layer, b: Before, n: Need, x: Batch) -> IntArra
 
 def _ring_on(
     ring: IntArray, x: Batch, b: Before, n: Need, cover: IntArray, fret: IntArray, ins: Instrument
-) -> tuple[IntArray, IntArray]:
+) -> tuple[IntArray, IntArray, IntArray, IntArray]:
     """Let notes that go on sound on in ``ring`` (changed in place); sixteenths lost by the
-    rest, and how many of them."""
+    rest, how many of them are cut, and how many that rang beyond what is written end, by a
+    finger that leaves and by another note on their string."""
     lost = np.zeros(len(x.a), np.int16)
     cuts = np.zeros(len(x.a), np.int16)
+    faded = np.zeros(len(x.a), np.int16)
+    taken = np.zeros(len(x.a), np.int16)
     every = cover[:, 0] | cover[:, 1] | cover[:, 2] | cover[:, 3]
     for s in range(ins.strings):
         if not b.rest[:, s].any():
@@ -294,8 +299,11 @@ def _ring_on(
         ring[:, s] = np.where(stays, goes_on, ring[:, s])
         gone = (goes_on > 0) & ~stays
         lost += np.where(gone, b.lost[x.a, s], 0).astype(np.int16)
-        cuts += gone
-    return lost, cuts
+        cuts += gone & ~b.wished[x.a, s]
+        wished, other = b.wished[x.a, s], n.slot[x.g, s] > 0
+        faded += gone & wished & ~other
+        taken += gone & wished & other
+    return lost, cuts, faded, taken
 
 
 _MIX = np.random.default_rng(20).integers(1, 2**63, 64, dtype=np.uint64) | np.uint64(1)

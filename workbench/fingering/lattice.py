@@ -121,6 +121,7 @@ def _signature(layer: Layer) -> tuple[object, ...]:
         layer.tune,
         hurry(layer),
         layer.slurs,
+        layer.wished,
     )
 
 

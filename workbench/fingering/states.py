@@ -92,7 +92,8 @@ class Before:
     bits; ``rest``: slot here of what goes on on each string; ``top``: finger by
     string; ``busy``: some finger's note sounds up to now; ``lost``: sixteenths
     that would be lost on each string; ``tune``: string of the melody note just
-    before, 0 where the melody does not move on from there.
+    before, 0 where the melody does not move on from there; ``wished``: by string, what goes
+    on rings beyond what is written.
     """
 
     upto: BoolArray
@@ -104,6 +105,7 @@ class Before:
     busy: BoolArray
     lost: IntArray
     tune: IntArray
+    wished: BoolArray
 
 
 def before(states: States, layer: Layer, instrument: Instrument) -> Before:
@@ -138,7 +140,10 @@ def before(states: States, layer: Layer, instrument: Instrument) -> Before:
         tune = (np.argmax(states.ring == layer.tune, axis=1) + 1).astype(np.int16)
     busy = np.asarray(upto.any(axis=1))
     lost = lost_slot[states.ring]
-    return Before(upto, held, useful, cover, rest, top, busy, lost, tune)
+    wished = np.array([False, *layer.wished, *[False] * (len(layer.carry) - len(layer.wished))])
+    return Before(
+        upto, held, useful, cover, rest, top, busy, lost, tune, wished[states.ring]
+    )
 
 
 @dataclass(frozen=True)

@@ -29,7 +29,7 @@ class Steps:
     ``hinged``: finger 1 rolls down to a barre while it sounds; ``grown``: (E, 4) the
     finger stays but covers more strings; ``swapped``: fingers put where another stood;
     ``busy``: some finger is at work up to now; ``lost``: sixteenths of written length cut
-    off; ``cuts``: notes cut; ``old_pos``/``pos``: hand positions in half frets; ``hurry`` 0
+    off; ``cuts``: notes cut; ``faded``: notes of broken chords that stop ringing; ``old_pos``/``pos``: hand positions in half frets; ``hurry`` 0
     (time enough) to 3 for the time since the notes before; ``unsteady``: fretted though open
     would do; ``among``: (E, terms) of holding.among; ``inverted``: pairs of notes whose
     strings stand the other way round;
@@ -54,6 +54,8 @@ class Steps:
     busy: BoolArray
     lost: IntArray
     cuts: IntArray
+    faded: IntArray
+    taken: IntArray
     old_pos: IntArray
     pos: IntArray
     hurry: IntArray
@@ -215,6 +217,16 @@ def cuts(s: Steps, neck: Neck) -> IntArray:
     return np.asarray(s.cuts, np.int32)
 
 
+def faded(s: Steps, neck: Neck) -> IntArray:
+    """Notes of a broken chord that stop ringing before the figure turns."""
+    return np.asarray(s.faded, np.int32)
+
+
+def taken(s: Steps, neck: Neck) -> IntArray:
+    """Notes of a broken chord whose string another note takes before the figure turns."""
+    return np.asarray(s.taken, np.int32)
+
+
 def blocked(s: Steps, neck: Neck) -> IntArray:
     """Fingers above a held one that cannot reach the lower frets stopped beneath it."""
     stuck = s.held & (s.fret > s.lowest_new[:, None])
@@ -260,7 +272,7 @@ def slur(s: Steps, neck: Neck) -> IntArray:
 
 TERMS = (
     place, hinge, high, hop, hop_across, swap, slide, guide,
-    lean, free_lean, lean_held, move, blind, hurried, shift, free_shift, cut, cuts, blocked,
+    lean, free_lean, lean_held, move, blind, hurried, shift, free_shift, cut, cuts, faded, taken, blocked,
     relaxed, unsteady, leap, position, inverted, displaced, slur,
 )  # fmt: skip
 LEFT_TERMS = (*HOLDING, *AMONG, *(t.__name__ for t in TERMS))
