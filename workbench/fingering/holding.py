@@ -20,6 +20,7 @@ import numpy.typing as npt
 IntArray = npt.NDArray[Any]
 PAIRS = ((0, 1), (0, 2), (0, 3), (1, 2), (1, 3), (2, 3))
 TREBLE = 2  # strings nearest the floor that a slanted hand gives to finger 4
+UP_THE_NECK = 4  # frets that first position reaches
 BASS = 3  # strings beyond which the little finger has to reach
 BESIDE = tuple(p for p in PAIRS if p[1] == p[0] + 1)
 
@@ -64,6 +65,36 @@ def third_treble(p: Press) -> IntArray:
 def fourth_bass(p: Press) -> IntArray:
     """1 for finger 4 beyond the three strings nearest the floor."""
     return ((p.lo > BASS) & (p.finger == 3)).astype(int)
+
+
+def second_treble(p: Press) -> IntArray:
+    """Finger 2 near the floor: 1 on string 2, 2 on string 1, where a slanted hand has 1 and 4."""
+    return np.maximum(0, TREBLE + 1 - p.lo) * int(p.finger == 1)
+
+
+def third_first(p: Press) -> IntArray:
+    """1 for finger 3 on string 1."""
+    return ((p.lo == 1) & (p.finger == 2)).astype(int)
+
+
+def fourth_inner(p: Press) -> IntArray:
+    """1 for finger 4 on string 3 or 4."""
+    return ((p.lo > TREBLE) & (p.lo <= BASS + 1) & (p.finger == 3)).astype(int)
+
+
+def fourth_up(p: Press) -> IntArray:
+    """1 for finger 4 from fret 5 on, where the next position has a stronger finger for it."""
+    return ((p.fret > UP_THE_NECK) & (p.finger == 3)).astype(int)
+
+
+def first_bass(p: Press) -> IntArray:
+    """1 for the tip of finger 1 beyond the three strings nearest the floor."""
+    return ((p.lo > BASS) & (p.lo == p.hi) & (p.finger == 0)).astype(int)
+
+
+def second_on_3(p: Press) -> IntArray:
+    """1 for finger 2 on fret 3, which is finger 3's in first position."""
+    return ((p.fret == 3) & (p.finger == 1)).astype(int)
 
 
 def _drawn(p: Press) -> IntArray:
@@ -137,6 +168,11 @@ def twisted(a: Press, b: Press) -> IntArray:
     """1 where neighbouring fingers stand so."""
     beside = b.finger == a.finger + 1
     return ((a.fret < b.fret) & (b.middle > a.middle) & beside).astype(int)
+
+
+def level(a: Press, b: Press) -> IntArray:
+    """1 where finger 1 and finger 2 or 3 stand on one fret."""
+    return ((a.fret == b.fret) & (b.finger < 3)).astype(int) * int(a.finger == 0)
 
 
 # -- two fingers with none between them in use --------------------------------------
@@ -220,11 +256,12 @@ def among(
 
 
 FINGER_TERMS: tuple[Callable[[Press], IntArray], ...] = (
-    third, fourth, third_treble, fourth_bass, cramped, cramped_4, far, barre, barre_width,
+    third, fourth, third_treble, fourth_bass, second_treble, third_first, fourth_inner,
+    fourth_up, first_bass, second_on_3, cramped, cramped_4, far, barre, barre_width,
     barre_2, barre_3, barre_4, barre_wide,
 )  # fmt: skip
 PAIR_TERMS: tuple[Callable[[Press, Press], IntArray], ...] = (
-    crossed, against_slant, twisted,
+    crossed, against_slant, twisted, level,
 )  # fmt: skip
 NEIGHBOUR_TERMS: tuple[Callable[[Press, Press], IntArray], ...] = (
     shared_far, skipped, spread_12, spread_23, spread_34, spread_outer,

@@ -95,6 +95,7 @@ def join_steps(parts: Sequence[Steps]) -> Steps:
 
 FINGER_INDEX = np.arange(4, dtype=np.int16)
 FIRST = 3  # half frets up to which the hand stands in first position
+MIDDLE = (6, 12)  # half frets above and up to which a position is a middle one
 MOVE = 4  # half frets from which a change of position is a move of the hand, not a lean
 
 
@@ -162,6 +163,11 @@ def _holding(s: Steps) -> BoolArray:
     return np.asarray(s.held.any(axis=1))
 
 
+def led_by_4(s: Steps, neck: Neck) -> IntArray:
+    """1 where finger 4 slides along its string to its next note."""
+    return (s.guided & s.need)[:, 3].astype(np.int32)
+
+
 def lean(s: Steps, neck: Neck) -> IntArray:
     """Half frets up to three that the hand leans with no finger leading along its string."""
     return np.where(_leaning(s) & s.busy, _apart(s), 0).astype(np.int32)
@@ -175,6 +181,11 @@ def _leaning(s: Steps) -> BoolArray:
 def free_lean(s: Steps, neck: Neck) -> IntArray:
     """The same while an open string or a rest gives the hand time."""
     return np.where(_leaning(s) & ~s.busy, _apart(s), 0).astype(np.int32)
+
+
+def whole_lean(s: Steps, neck: Neck) -> IntArray:
+    """1 where the hand leans by a whole fret."""
+    return (_apart(s) == 2).astype(np.int32)
 
 
 def lean_held(s: Steps, neck: Neck) -> IntArray:
@@ -239,6 +250,11 @@ def relaxed(s: Steps, neck: Neck) -> IntArray:
     return np.asarray(one_two & (s.need[:, 0] | s.need[:, 1]), np.int32)
 
 
+def open_only(s: Steps, neck: Neck) -> IntArray:
+    """1 where nothing but open strings is struck."""
+    return np.asarray(~s.need.any(axis=1), np.int32)
+
+
 def unsteady(s: Steps, neck: Neck) -> IntArray:
     """Notes fretted where an open string would sound them."""
     return np.asarray(s.unsteady, np.int32)
@@ -253,6 +269,12 @@ def leap(s: Steps, neck: Neck) -> IntArray:
 def position(s: Steps, neck: Neck) -> IntArray:
     """Notes stopped anew while the hand stands above first position."""
     return total((s.need & ~s.same) & (s.pos > FIRST)[:, None])
+
+
+def middle(s: Steps, neck: Neck) -> IntArray:
+    """1 where something is stopped anew while the hand stands between third and sixth position."""
+    there = (s.pos > MIDDLE[0]) & (s.pos <= MIDDLE[1])
+    return np.asarray(there & s.new.any(axis=1), np.int32)
 
 
 def inverted(s: Steps, neck: Neck) -> IntArray:
@@ -271,9 +293,9 @@ def slur(s: Steps, neck: Neck) -> IntArray:
 
 
 TERMS = (
-    place, hinge, high, hop, hop_across, swap, slide, guide,
-    lean, free_lean, lean_held, move, blind, hurried, shift, free_shift, cut, cuts, faded, taken, blocked,
-    relaxed, unsteady, leap, position, inverted, displaced, slur,
+    place, hinge, high, hop, hop_across, swap, slide, guide, led_by_4,
+    lean, free_lean, whole_lean, lean_held, move, blind, hurried, shift, free_shift, cut, cuts, faded, taken, blocked,
+    relaxed, open_only, unsteady, leap, position, middle, inverted, displaced, slur,
 )  # fmt: skip
 LEFT_TERMS = (*HOLDING, *AMONG, *(t.__name__ for t in TERMS))
 
