@@ -40,13 +40,13 @@ from tests.ui.conftest import WAIT, settle
 from workbench.fingering.preferences import Fit
 from workbench.handout.options import HandoutOptions
 from workbench.teaching.demo import demo_folder, demo_lesson
-from workbench.ui.compare_dialog import Compared
-from workbench.ui.export_dialog import Form
-from workbench.ui.help_topics import FOLDER, START, TOPICS, topic_of, topic_of_class
-from workbench.ui.keeper import Meeting
-from workbench.ui.printing import compose
-from workbench.ui.reading_keys import PedalKeys
-from workbench.ui.services import Services
+from workbench.ui.bench.keeper import Meeting
+from workbench.ui.bench.services import Services
+from workbench.ui.choices.compare_dialog import Compared
+from workbench.ui.help.topics import FOLDER, START, TOPICS, topic_of, topic_of_class
+from workbench.ui.paper.export_dialog import Form
+from workbench.ui.paper.printing import compose
+from workbench.ui.views.script.reading_keys import PedalKeys
 
 INTERACTIVE = (
     QAbstractButton, QLineEdit, QComboBox, QAbstractSpinBox, QAbstractItemView, QAbstractSlider,
