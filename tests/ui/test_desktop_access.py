@@ -58,8 +58,8 @@ INNER = (QComboBox, QAbstractSpinBox, QAbstractItemView, QLineEdit, QTabBar)
 def dialogs_of_the_window():
     """Every class of a dialog in the modules of the window, by its name."""
     found = {}
-    for module in pkgutil.iter_modules(workbench.ui.__path__):
-        for name, kind in vars(importlib.import_module(f"workbench.ui.{module.name}")).items():
+    for module in pkgutil.walk_packages(workbench.ui.__path__, "workbench.ui."):
+        for name, kind in vars(importlib.import_module(module.name)).items():
             ours = getattr(kind, "__module__", "").startswith("workbench.ui")
             if ours and inspect.isclass(kind) and issubclass(kind, QDialog):
                 found[name] = kind
@@ -100,6 +100,7 @@ def made(kind, window):
         "window": lambda: window,
         "host": lambda: window,
         "menus": window.menuBar,
+        "conductor": lambda: window.conductor,
         "piece": lambda: lesson.piece,
         "lesson": lambda: lesson,
         "fingering": lambda: fingering,
