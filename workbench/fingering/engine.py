@@ -32,8 +32,8 @@ from workbench.fingering.weights import weights_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import Fact, fact
 from workbench.music.errors import BadInput
-from workbench.music.model import Piece
 from workbench.music.figures import ringing
+from workbench.music.model import Piece
 from workbench.music.slurs import slurred
 from workbench.music.sounds import sounds
 
@@ -108,9 +108,7 @@ class Solver:
         self.playable, self.impossible = split_playable(
             self.played, self.instrument, self.neck, pins
         )
-        self.frame = build_frame(
-            self.played, self.playable, self.slurred, ringing(self.played)
-        )
+        self.frame = build_frame(self.played, self.playable, self.slurred, ringing(self.played))
         self.lattice: Lattice = build_lattice(
             self.frame, self.instrument, self.neck, self.weights, pins, self.progress
         )

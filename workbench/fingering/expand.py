@@ -10,7 +10,6 @@ same fret at once, may roll down to a barre or hop: both ways are kept too.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 import numpy as np
 
@@ -30,7 +29,6 @@ from workbench.fingering.terms import Steps, cost
 from workbench.instrument.model import Instrument
 
 FOUR = np.arange(4)
-HURRY = (Fraction(1), Fraction(1, 2), Fraction(1, 4))  # quarter lengths
 
 
 @dataclass(frozen=True)
@@ -79,7 +77,7 @@ def _wanted(old: States, b: Before, n: Need, a: IntArray, g: IntArray) -> BoolAr
     return wish
 
 
-def _hand(old: States, n: Need, x: Batch) -> tuple[IntArray, IntArray, IntArray, IntArray]:
+def _hand(old: States, n: Need, x: Batch) -> tuple[IntArray, IntArray, IntArray]:
     """Finger places after the steps: fret, lo, hi, each (E, 4)."""
     asked = pick(n.code, x.g)
     before = pick(old.code(), x.a)
@@ -208,7 +206,6 @@ def steps_of(
         taken,
         old.pos[x.a],
         pos,
-        np.full(len(x.a), hurry(layer), np.int16),
         n.unsteady[x.g],
         pick(n.among, x.g),
         n.inverted[x.g],
@@ -229,11 +226,6 @@ def where(fret: IntArray) -> IntArray:
     sums = np.where(down, fret - FOUR, 0).sum(axis=1)
     out: IntArray = np.maximum(2, (4 * sums + many) // (2 * many))
     return out
-
-
-def hurry(layer: Layer) -> int:
-    """0 to 3: a quarter length or more since the notes before, an eighth, a sixteenth, less."""
-    return sum(layer.since < q for q in HURRY)
 
 
 def _swapped(

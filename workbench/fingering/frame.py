@@ -28,10 +28,9 @@ class Layer:
     parent's slots which are written to sound right up to this moment.
     ``left_over`` is what of each parent slot remains from here, in quarter lengths.
     ``soon`` are the MIDI numbers that begin within the next few layers.
-    ``melody``, ``tune``: where the melody is and whence it comes. ``since`` is the time
-    from the parent on, in quarter lengths. ``slurs`` lists (slot here, parent slot) of notes
-    slurred to from one before. ``wished`` tells of the parent's slots which go on here only
-    because they ring in a broken chord, beyond what is written.
+    ``melody``, ``tune``: where the melody is and whence it comes. ``slurs`` lists (slot here,
+    parent slot) of notes slurred to from one before. ``wished`` tells of the parent's slots
+    which go on here only because they ring in a broken chord, beyond what is written.
     """
 
     index: int
@@ -47,7 +46,6 @@ class Layer:
     soon: frozenset[int]
     melody: int = 0  # slot of the first voice's note that begins here, 0 = none
     tune: int = 0  # parent slot of the melody note just before, 0 = none or a leap in pitch
-    since: Fraction = Fraction(0)
     slurs: tuple[tuple[int, int], ...] = ()
     wished: tuple[bool, ...] = ()
 
@@ -201,10 +199,8 @@ def _layer(
     left_over: list[Fraction] = []
     slurs: list[tuple[int, int]] = []
     wished: list[bool] = []
-    since = Fraction(0)
     if parent >= 0:
         above = layers[parent]
-        since = time - above.time
         for n in above.slots:
             end = starts[n.id] + n.duration
             upto.append(end >= time and not n.grace)
@@ -236,7 +232,6 @@ def _layer(
         frozenset(),
         melody_slot(starting),
         tune_slot(layers[parent].notes, starting) if parent >= 0 else 0,
-        since,
         tuple(slurs),
         tuple(wished),
     )

@@ -69,12 +69,13 @@ def fourth_bass(p: Press) -> IntArray:
 
 def second_treble(p: Press) -> IntArray:
     """Finger 2 near the floor: 1 on string 2, 2 on string 1, where a slanted hand has 1 and 4."""
-    return np.maximum(0, TREBLE + 1 - p.lo) * int(p.finger == 1)
+    out: IntArray = np.maximum(0, TREBLE + 1 - p.lo) * int(p.finger == 1)
+    return out
 
 
 def third_first(p: Press) -> IntArray:
     """1 for finger 3 on string 1."""
-    return ((p.lo == 1) & (p.finger == 2)).astype(int)
+    return np.asarray((p.lo == 1) & (p.finger == 2), int)
 
 
 def fourth_inner(p: Press) -> IntArray:
@@ -84,17 +85,17 @@ def fourth_inner(p: Press) -> IntArray:
 
 def fourth_up(p: Press) -> IntArray:
     """1 for finger 4 from fret 5 on, where the next position has a stronger finger for it."""
-    return ((p.fret > UP_THE_NECK) & (p.finger == 3)).astype(int)
+    return np.asarray((p.fret > UP_THE_NECK) & (p.finger == 3), int)
 
 
 def first_bass(p: Press) -> IntArray:
     """1 for the tip of finger 1 beyond the three strings nearest the floor."""
-    return ((p.lo > BASS) & (p.lo == p.hi) & (p.finger == 0)).astype(int)
+    return np.asarray((p.lo > BASS) & (p.lo == p.hi) & (p.finger == 0), int)
 
 
 def second_on_3(p: Press) -> IntArray:
     """1 for finger 2 on fret 3, which is finger 3's in first position."""
-    return ((p.fret == 3) & (p.finger == 1)).astype(int)
+    return np.asarray((p.fret == 3) & (p.finger == 1), int)
 
 
 def _drawn(p: Press) -> IntArray:
@@ -172,7 +173,8 @@ def twisted(a: Press, b: Press) -> IntArray:
 
 def level(a: Press, b: Press) -> IntArray:
     """1 where finger 1 and finger 2 or 3 stand on one fret."""
-    return ((a.fret == b.fret) & (b.finger < 3)).astype(int) * int(a.finger == 0)
+    here = (a.fret == b.fret) & (a.finger == 0) & (b.finger < 3)
+    return np.asarray(here, int)
 
 
 # -- two fingers with none between them in use --------------------------------------

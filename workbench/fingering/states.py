@@ -141,9 +141,7 @@ def before(states: States, layer: Layer, instrument: Instrument) -> Before:
     busy = np.asarray(upto.any(axis=1))
     lost = lost_slot[states.ring]
     wished = np.array([False, *layer.wished, *[False] * (len(layer.carry) - len(layer.wished))])
-    return Before(
-        upto, held, useful, cover, rest, top, busy, lost, tune, wished[states.ring]
-    )
+    return Before(upto, held, useful, cover, rest, top, busy, lost, tune, wished[states.ring])
 
 
 @dataclass(frozen=True)

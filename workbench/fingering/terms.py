@@ -29,10 +29,10 @@ class Steps:
     ``hinged``: finger 1 rolls down to a barre while it sounds; ``grown``: (E, 4) the
     finger stays but covers more strings; ``swapped``: fingers put where another stood;
     ``busy``: some finger is at work up to now; ``lost``: sixteenths of written length cut
-    off; ``cuts``: notes cut; ``faded``: notes of broken chords that stop ringing; ``old_pos``/``pos``: hand positions in half frets; ``hurry`` 0
-    (time enough) to 3 for the time since the notes before; ``unsteady``: fretted though open
-    would do; ``among``: (E, terms) of holding.among; ``inverted``: pairs of notes whose
-    strings stand the other way round;
+    off; ``cuts``: notes cut; ``faded``, ``taken``: notes of broken chords that stop ringing,
+    by a finger that leaves and by another note on their string; ``old_pos``/``pos``: hand
+    positions in half frets; ``unsteady``: fretted though open would do; ``among``: (E, terms)
+    of holding.among; ``inverted``: pairs of notes whose strings stand the other way round;
     ``displaced``: strings between the notes' places and the lowest on the neck;
     ``lowest_new``: lowest fret stopped anew on another string (99: none);
     ``old_tune``/``tune``: strings of the melody note before and now, 0 = none; ``slurred``:
@@ -58,7 +58,6 @@ class Steps:
     taken: IntArray
     old_pos: IntArray
     pos: IntArray
-    hurry: IntArray
     unsteady: IntArray
     among: IntArray
     inverted: IntArray
@@ -165,7 +164,7 @@ def _holding(s: Steps) -> BoolArray:
 
 def led_by_4(s: Steps, neck: Neck) -> IntArray:
     """1 where finger 4 slides along its string to its next note."""
-    return (s.guided & s.need)[:, 3].astype(np.int32)
+    return np.asarray((s.guided & s.need)[:, 3], np.int32)
 
 
 def lean(s: Steps, neck: Neck) -> IntArray:
@@ -185,12 +184,7 @@ def free_lean(s: Steps, neck: Neck) -> IntArray:
 
 def whole_lean(s: Steps, neck: Neck) -> IntArray:
     """1 where the hand leans by a whole fret."""
-    return (_apart(s) == 2).astype(np.int32)
-
-
-def lean_held(s: Steps, neck: Neck) -> IntArray:
-    """Half frets that the hand leans or moves while a finger holds a note."""
-    return np.where(_holding(s), _apart(s), 0).astype(np.int32)
+    return np.asarray(_apart(s) == 2, np.int32)
 
 
 def move(s: Steps, neck: Neck) -> IntArray:
@@ -201,11 +195,6 @@ def move(s: Steps, neck: Neck) -> IntArray:
 def blind(s: Steps, neck: Neck) -> IntArray:
     """1 where the hand moves to another position and no finger leads along its string."""
     return ((_apart(s) >= MOVE) & ~_led(s)).astype(np.int32)
-
-
-def hurried(s: Steps, neck: Neck) -> IntArray:
-    """0 to 3 for the hurry in which the hand moves to another position."""
-    return np.where(_apart(s) >= MOVE, s.hurry, 0).astype(np.int32)
 
 
 def shift(s: Steps, neck: Neck) -> IntArray:
@@ -294,7 +283,7 @@ def slur(s: Steps, neck: Neck) -> IntArray:
 
 TERMS = (
     place, hinge, high, hop, hop_across, swap, slide, guide, led_by_4,
-    lean, free_lean, whole_lean, lean_held, move, blind, hurried, shift, free_shift, cut, cuts, faded, taken, blocked,
+    lean, free_lean, whole_lean, move, blind, shift, free_shift, cut, cuts, faded, taken, blocked,
     relaxed, open_only, unsteady, leap, position, middle, inverted, displaced, slur,
 )  # fmt: skip
 LEFT_TERMS = (*HOLDING, *AMONG, *(t.__name__ for t in TERMS))

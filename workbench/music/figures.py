@@ -11,8 +11,9 @@ its bar. Repeated notes within the figure stand for one.
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import pairwise
 
-from workbench.music.model import Bar, Note, Piece
+from workbench.music.model import Note, Piece
 
 LONGEST = Fraction(1, 2)
 LEAP = 3
@@ -81,28 +82,33 @@ def _goes_on(run: list[list[Note]], b: list[Note]) -> bool:
     a = run[-1]
     if b[0].onset != a[0].onset + a[0].duration:
         return False
-    near = min(abs(x.midi - y.midi) for x in a for y in b if x.midi != y.midi) if (
-        {x.midi for x in a} != {y.midi for y in b}
-    ) else 0
+    near = (
+        min(abs(x.midi - y.midi) for x in a for y in b if x.midi != y.midi)
+        if ({x.midi for x in a} != {y.midi for y in b})
+        else 0
+    )
     if near == 0 or near >= LEAP:
         return True
     if len(run) < 2:
         return False
-    before = min(
-        (abs(x.midi - y.midi) for x in run[-2] for y in a if x.midi != y.midi), default=0
-    )
+    before = min((abs(x.midi - y.midi) for x in run[-2] for y in a if x.midi != y.midi), default=0)
     known = {n.midi for moment in run for n in moment}
     return before >= LEAP or all(n.midi in known for n in b)
 
 
 def _figure(run: list[list[Note]]) -> list[list[Note]]:
+    """The notes of a run where it is a broken chord: enough notes and pitches, and at least
+    twice as many leaps and returns to pitches already there as steps to new ones."""
     notes = [n for moment in run for n in moment]
-    pitches = {n.midi for n in notes}
-    leaps = sum(
-        min(abs(x.midi - y.midi) for x in a for y in b) >= LEAP for a, b in zip(run, run[1:])
-    )
-    if len(run) >= FEWEST and len(pitches) >= FEWEST and leaps * 3 >= 2 * (len(run) - 1):
-        return [notes]
-    if len(run) >= FEWEST and len(pitches) >= FEWEST and leaps * 2 >= len(run) - 1 and len(run) >= 2 * len(pitches) - 1:
-        return [notes]
-    return []
+    seen: set[int] = set()
+    leaps = returns = steps = 0
+    for a, b in pairwise(run):
+        seen |= {n.midi for n in a}
+        if min(abs(x.midi - y.midi) for x in a for y in b) >= LEAP:
+            leaps += 1
+        elif {n.midi for n in b} <= seen:
+            returns += 1
+        else:
+            steps += 1
+    many = len(run) >= FEWEST and len({n.midi for n in notes}) >= FEWEST
+    return [notes] if many and leaps and leaps + returns >= 2 * steps else []
