@@ -7,6 +7,7 @@ from typing import Any
 from PySide6.QtWidgets import QTabWidget, QWidget
 
 from workbench.language.speech import say
+from workbench.ui.arranging.view import ArrangingView
 from workbench.ui.findings import LANE, Findings
 from workbench.ui.grade_view import GradeView
 from workbench.ui.learning import learn_grades
@@ -17,7 +18,7 @@ from workbench.ui.technique_view import TechniqueView
 
 
 class TeachingTabs(QTabWidget):
-    """Score, techniques, practice plan and script. ``host`` is the window."""
+    """Score, techniques, practice plan, script, grade and arrangement. ``host`` is the window."""
 
     def __init__(self, session: Session, score: QWidget, host: Any) -> None:
         super().__init__()
@@ -36,6 +37,9 @@ class TeachingTabs(QTabWidget):
         self.addTab(self.plan, say("Practice plan"))
         self.addTab(self.script, say("Script"))
         self.addTab(self.grade, say("Grade"))
+        self.arranging = ArrangingView(session)
+        self.addTab(self.arranging, say("Arrangement"))
+        session.laid.connect(lambda: self.setCurrentWidget(self.arranging))
         self.grade.wants_learning.connect(lambda: learn_grades(host))
         self.plan.export_button.clicked.connect(self.export_plan)
         self.script.export_button.clicked.connect(self.export_script)
