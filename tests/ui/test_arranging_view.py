@@ -6,8 +6,8 @@ import pytest
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtTest import QTest
 
-from workbench.arranging.changes import OCTAVE, tally
 from tests.ui.conftest import ATTRIBUTES, SCORE, WAIT, make_lesson, settle
+from workbench.arranging.changes import OCTAVE, tally
 
 NOTE = (
     "<note>{chord}<pitch><step>{step}</step><octave>{octave}</octave></pitch>"
@@ -18,9 +18,8 @@ NOTE = (
 def write_guitar_page(path):
     """Four bars with a tune and a bass that no ukulele has as written."""
     bars = []
-    for number, (tune, bass) in enumerate(
-        [("E5 G5 E5 C5", "C3"), ("F5 A5 F5 D5", "D3"), ("D5 F5 D5 B4", "G2"), ("C5 E5 D5 C5", "C3")], 1
-    ):  # fmt: skip
+    tunes = ("E5 G5 E5 C5", "F5 A5 F5 D5", "D5 F5 D5 B4", "C5 E5 D5 C5")
+    for number, (tune, bass) in enumerate(zip(tunes, ("C3", "D3", "G2", "C3"), strict=True), 1):
         notes = "".join(
             NOTE.format(chord="", step=n[0], octave=n[1], long=1, voice=1) for n in tune.split()
         )

@@ -149,8 +149,8 @@ class _Writer:
         if self.tab:
             group.set("symbol", "bracket")
         if self.above is not None:
-            first = self.bars[0].index == self.piece.bars[0].index
-            self.above.staves(group, self.bars[0].index, first)
+            begins = self.bars[0].index == self.piece.bars[0].index
+            self.above.staves(group, self.bars[0].index, begins)
         staff = add(group, "staffDef", n="1", lines="5")
         clef = add(staff, "clef", shape="G", line="2")
         if self._octave_below:
