@@ -8764,6 +8764,16 @@
         <translation>ein Ton liegt höher am Hals als nötig</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a note of a broken chord loses its string before the figure turns</source>
+        <translation>ein Ton des gebrochenen Akkords verliert seine Saite, bevor die Figur wechselt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a note of a broken chord stops ringing before the figure turns</source>
+        <translation>ein Ton des gebrochenen Akkords verklingt, bevor die Figur wechselt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>a repeat begins or ends with the bar</source>
         <translation>eine Wiederholung beginnt oder endet mit dem Takt</translation>
@@ -8792,6 +8802,16 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a steadier hand in free moments</source>
         <translation>eine ruhigere Hand in freien Augenblicken</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a stronger finger leads</source>
+        <translation>ein stärkerer Finger führt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a stronger place for finger 2</source>
+        <translation>ein stärkerer Platz für Finger 2</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -9153,6 +9173,11 @@
         <translation>Akkord mit p i m a</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>closer to first position</source>
+        <translation>näher an der ersten Lage</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/neck/legend.py"/>
         <source>comes from</source>
         <translation>kommt von</translation>
@@ -9257,6 +9282,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>each note nearer its lowest place</source>
         <translation>jeder Ton näher an seiner tiefsten Stelle</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>each note of the broken chord keeps its string</source>
+        <translation>jeder Ton des gebrochenen Akkords behält seine Saite</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grade.py"/>
@@ -9368,8 +9398,18 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 1 reaches less far</source>
+        <translation>Finger 1 greift weniger weit</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 1 rolls down to a barre while it holds</source>
         <translation>Finger 1 rollt zum Barré, während er hält</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 1 shares its fret with finger 2 or 3</source>
+        <translation>Finger 1 teilt seinen Bund mit Finger 2 oder 3</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9383,8 +9423,23 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 on its own fret</source>
+        <translation>Finger 2 in seinem eigenen Bund</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 2 or 3 is drawn back behind its own fret</source>
         <translation>Finger 2 oder 3 wird hinter seinen Bund zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 reaches to the strings nearest the floor</source>
+        <translation>Finger 2 greift zu den Saiten, die dem Boden am nächsten sind</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 stands on fret 3, where finger 3 belongs in first position</source>
+        <translation>Finger 2 steht im 3. Bund, wo in der ersten Lage Finger 3 hingehört</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9403,8 +9458,23 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 stays off the first string</source>
+        <translation>Finger 3 bleibt der ersten Saite fern</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 3 stops a string near the floor, where the slanted hand gives it to finger 4</source>
         <translation>Finger 3 greift eine bodennahe Saite, die die schräge Hand dem Finger 4 gibt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 stops the string nearest the floor</source>
+        <translation>Finger 3 greift die Saite, die dem Boden am nächsten ist</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 bends in to a middle string</source>
+        <translation>Finger 4 krümmt sich zu einer mittleren Saite</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9438,8 +9508,18 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 reaches up where the next position has a stronger finger</source>
+        <translation>Finger 4 greift hinauf, wo die nächste Lage einen stärkeren Finger hat</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 4 stays near the floor</source>
         <translation>Finger 4 bleibt auf den bodennahen Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 stays on the outer strings</source>
+        <translation>Finger 4 bleibt auf den äußeren Saiten</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9536,6 +9616,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 3 and 4 less spread</source>
         <translation>Finger 3 und 4 weniger gespreizt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers less crowded on one fret</source>
+        <translation>weniger Gedränge der Finger in einem Bund</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10074,6 +10159,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>less left to open strings</source>
+        <translation>weniger leere Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>less reaching against the slant of the hand</source>
         <translation>weniger Greifen gegen die Schräge der Hand</translation>
     </message>
@@ -10106,6 +10196,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>less work for finger 4</source>
         <translation>weniger Arbeit für Finger 4</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>less work for finger 4 up the neck</source>
+        <translation>weniger Arbeit für Finger 4 in der Höhe</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/backup.py"/>
@@ -10199,11 +10294,6 @@
         <location filename="../../workbench/commands/grade.py"/>
         <source>minutes of practice a day (default 20)</source>
         <translation>Übeminuten am Tag (sonst 20)</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>more time to change position</source>
-        <translation>mehr Zeit für den Lagenwechsel</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -10544,6 +10634,11 @@
         <location filename="../../workbench/teaching/grade.py"/>
         <source>nothing beyond first lessons</source>
         <translation>nichts über den Anfangsunterricht hinaus</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>nothing but open strings sounds</source>
+        <translation>nur leere Saiten klingen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/paper/exercise_files.py"/>
@@ -11272,6 +11367,11 @@
         <translation>der Bass wird nicht mit dem Daumen genommen</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the broken chord rings on</source>
+        <translation>der gebrochene Akkord klingt weiter</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <source>the closing</source>
         <translation>den Schluss</translation>
@@ -11318,11 +11418,6 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>the hand changes position in a hurry</source>
-        <translation>die Hand wechselt in Eile die Lage</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
         <source>the hand changes position while fingers are busy</source>
         <translation>die Hand wechselt die Lage, während Finger beschäftigt sind</translation>
     </message>
@@ -11345,6 +11440,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>the hand is stretched beyond its comfortable span</source>
         <translation>die Hand ist weiter gespreizt, als es bequem ist</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand leans a whole fret out of its position</source>
+        <translation>die Hand neigt sich einen ganzen Bund aus ihrer Lage</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -11398,13 +11498,13 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>the hand stays while a finger holds a note</source>
-        <translation>die Hand bleibt, während ein Finger einen Ton hält</translation>
+        <source>the hand stands in the middle of the neck</source>
+        <translation>die Hand steht in der Mitte des Halses</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>the hand turns or moves while a finger holds a note</source>
-        <translation>die Hand dreht oder bewegt sich, während ein Finger einen Ton hält</translation>
+        <source>the hand stays in its position</source>
+        <translation>die Hand bleibt in ihrer Lage</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/offered.py"/>
@@ -11615,9 +11715,19 @@
         <translation>der Daumen nimmt den Bass</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the tip of finger 1 reaches over to a bass string</source>
+        <translation>die Kuppe von Finger 1 greift zu einer Basssaite hinüber</translation>
+    </message>
+    <message>
         <location filename="../../workbench/sound/programme.py"/>
         <source>the upper voice</source>
         <translation>die Oberstimme</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the weakest finger has to lead along its string</source>
+        <translation>der schwächste Finger muss auf seiner Saite führen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/spans.py"/>

@@ -21,9 +21,10 @@ from pathlib import Path
 
 from tests.fingering.charts import Charts, shares
 from tests.shape.shape_charts import Published, usable
+from workbench.fingering.among import AMONG
 from workbench.fingering.field import Field
 from workbench.fingering.fitting import Agreement, agreement, fit
-from workbench.fingering.holding import AMONG, HOLDING
+from workbench.fingering.holding import HOLDING
 from workbench.fingering.observed import Chain, chain
 from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.types import Settings

@@ -105,9 +105,8 @@ class Solver:
     def _grow(self, pins: dict[str, Pin]) -> None:
         """Build the lattice; pins given here are built in, all others are masks on it."""
         self.built_in = pins
-        self.playable, self.impossible = split_playable(
-            self.played, self.instrument, self.neck, pins
-        )
+        on, table = self.instrument, self.neck
+        self.playable, self.impossible = split_playable(self.played, on, table, pins)
         self.frame = build_frame(self.played, self.playable, self.slurred, ringing(self.played))
         self.lattice: Lattice = build_lattice(
             self.frame, self.instrument, self.neck, self.weights, pins, self.progress

@@ -15,9 +15,10 @@ from typing import Any, NamedTuple
 
 import numpy as np
 
+from workbench.fingering.among import AMONG, among
 from workbench.fingering.chordname import ChordLabel, name_chord
 from workbench.fingering.grips import neck as neck_of
-from workbench.fingering.holding import AMONG, HOLDING, IntArray, among
+from workbench.fingering.holding import HOLDING, IntArray
 from workbench.fingering.reach import Limits, across_mm, pair_limits, tip_mm
 from workbench.fingering.shape_grips import Frets, Grip, Press, grips
 from workbench.fingering.types import Settings

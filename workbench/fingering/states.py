@@ -8,9 +8,10 @@ from typing import Any
 import numpy as np
 import numpy.typing as npt
 
+from workbench.fingering.among import AMONG, among
 from workbench.fingering.frame import Layer
 from workbench.fingering.grips import Grip
-from workbench.fingering.holding import AMONG, IntArray, among
+from workbench.fingering.holding import IntArray
 from workbench.instrument.model import Instrument
 
 BoolArray = npt.NDArray[Any]
@@ -150,7 +151,7 @@ class Need:
     States), the strings played below a fret (``under[g, r]`` as bits), the slot each
     string begins, and whether the note is fretted where an open string would sound
     it; ``tune``: string of the melody note, 0 = none; ``among``: (grips, terms) of
-    holding.among;
+    among.among;
     ``inverted``: pairs of notes of which the higher lies on the lower-tuned string;
     ``displaced``: places between each note's and the lowest on the neck, summed;
     ``stops``: (grips, notes, 3) string, fret and finger of each note."""

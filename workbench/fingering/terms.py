@@ -14,8 +14,9 @@ from dataclasses import dataclass, fields
 
 import numpy as np
 
+from workbench.fingering.among import AMONG
 from workbench.fingering.grips import Neck
-from workbench.fingering.holding import AMONG, HOLDING, IntArray
+from workbench.fingering.holding import HOLDING, IntArray
 from workbench.fingering.states import BoolArray
 
 
@@ -32,7 +33,7 @@ class Steps:
     off; ``cuts``: notes cut; ``faded``, ``taken``: notes of broken chords that stop ringing,
     by a finger that leaves and by another note on their string; ``old_pos``/``pos``: hand
     positions in half frets; ``unsteady``: fretted though open would do; ``among``: (E, terms)
-    of holding.among; ``inverted``: pairs of notes whose strings stand the other way round;
+    of among.among; ``inverted``: pairs of notes whose strings stand the other way round;
     ``displaced``: strings between the notes' places and the lowest on the neck;
     ``lowest_new``: lowest fret stopped anew on another string (99: none);
     ``old_tune``/``tune``: strings of the melody note before and now, 0 = none; ``slurred``:
