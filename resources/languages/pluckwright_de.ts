@@ -344,6 +344,7 @@
     <message>
         <location filename="../../workbench/ui/lesson/panel.py"/>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <source>&amp;Hand</source>
         <translation>Han&amp;d</translation>
     </message>
@@ -379,6 +380,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <location filename="../../workbench/ui/writing/new_piece_dialog.py"/>
         <source>&amp;Instrument</source>
         <translation>&amp;Instrument</translation>
@@ -450,6 +452,16 @@
         <location filename="../../workbench/ui/lesson/music_dialog.py"/>
         <source>&amp;Lay it out anew</source>
         <translation>&amp;Neu einrichten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>&amp;Learn</source>
+        <translation>&amp;Lernen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/window/menus.py"/>
+        <source>&amp;Learn from fingered scores …</source>
+        <translation>Aus Noten mit Fingersätzen &amp;lernen …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/compare_dialog.py"/>
@@ -687,6 +699,11 @@
         <translation>&amp;Wiederherstellen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>&amp;Remove the selected</source>
+        <translation>&amp;Ausgewählte entfernen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Repeats and jumps</source>
         <translation>Wiederholungen und Sprün&amp;ge</translation>
@@ -797,6 +814,11 @@
         <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>&amp;Steps</source>
         <translation>&amp;Schritte</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>&amp;Stop</source>
+        <translation>&amp;Anhalten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/notes/panel.py"/>
@@ -1498,6 +1520,11 @@
         <translation>&amp;Gutheißen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>A&amp;dd scores …</source>
+        <translation>Noten &amp;hinzufügen …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>A&amp;rrangement</source>
         <translation>Bea&amp;rbeitung</translation>
@@ -1558,6 +1585,7 @@
         <translation>Alle Takte</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <location filename="../../workbench/ui/window/openers.py"/>
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>All files (*)</source>
@@ -2015,6 +2043,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/views/grading/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <source>Before</source>
         <translation>Vorher</translation>
     </message>
@@ -2369,6 +2398,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
@@ -3616,6 +3646,11 @@
         <translation>Er ist wie {before}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>It is in force: for new lessons, and as one step in those there.</source>
+        <translation>Es gilt: für neue Lektionen und, als ein Schritt, in den vorhandenen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/script_words.py"/>
         <source>It is played again.</source>
         <translation>Er wird noch einmal gespielt.</translation>
@@ -3877,6 +3912,11 @@
         <translation>Aus &amp;meinen Stufen lernen …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>Learn from fingered scores</source>
+        <translation>Aus Noten mit Fingersätzen lernen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window/menus.py"/>
         <source>Learn from my &amp;choices …</source>
         <translation>Aus meinen &amp;Entscheidungen lernen …</translation>
@@ -3900,6 +3940,11 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>Learning</source>
         <translation>Lernen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>Learning from fingered scores</source>
+        <translation>Lernt aus Noten mit Fingersätzen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/grading/learning.py"/>
@@ -4757,6 +4802,7 @@
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <source>Nothing had to change.</source>
         <translation>Es musste nichts geändert werden.</translation>
     </message>
@@ -4838,6 +4884,7 @@
     <message>
         <location filename="../../workbench/ui/choices/why_table.py"/>
         <location filename="../../workbench/ui/views/grading/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <source>Now</source>
         <translation>Jetzt</translation>
     </message>
@@ -4877,9 +4924,9 @@
         <translation>Von Ihren {total} Entscheidungen hätte das Programm vorher {before} ebenso getroffen, jetzt sind es {after}. Bleibt beim Lernen jeweils eine davon außen vor, stimmen immer noch {unseen}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/fit.py"/>
-        <source>Of {printed} printed fingers the engine met {before:.1%} before and meets {fitted:.1%} now; {after:.1%} where the piece (or, in one score alone, the bar) was left out of the fit.</source>
-        <translation>Von {printed} gedruckten Fingern traf das Programm vorher {before:.1%} und trifft jetzt {fitted:.1%}; {after:.1%}, wo das Stück (bei einer einzigen Datei der Takt) nicht mitgelernt wurde.</translation>
+        <location filename="../../workbench/store/learning.py"/>
+        <source>Of {printed} printed fingers of stopped notes the engine met {before:.1%} before and meets {fitted:.1%} now; {after:.1%} where the score (or, in one score alone, the bar) was left out of the fit.</source>
+        <translation>Von {printed} gedruckten Fingern gegriffener Töne traf das Programm vorher {before:.1%} und trifft jetzt {fitted:.1%}; {after:.1%}, wo die Noten (oder, wenn es nur eine Datei ist, der Takt) beim Lernen ausgelassen waren.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -5450,6 +5497,7 @@
         <translation>Drucken</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <location filename="../../workbench/ui/window/window.py"/>
         <source>Progress</source>
         <translation>Fortschritt</translation>
@@ -5463,6 +5511,11 @@
         <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>Put back: {label}</source>
         <translation>Zurückgeholt: {label}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>Put it in &amp;force</source>
+        <translation>In &amp;Kraft setzen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/help/report_dialog.py"/>
@@ -5521,6 +5574,11 @@
         <location filename="../../workbench/ui/window/window.py"/>
         <source>Reading the score</source>
         <translation>Noten werden gelesen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>Reading the scores</source>
+        <translation>Liest die Noten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/script/reading.py"/>
@@ -5745,6 +5803,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/score/view.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Score</source>
         <translation>Noten</translation>
@@ -5780,9 +5839,20 @@
         <translation>Noten, Techniken, Übeplan oder Skript</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <location filename="../../workbench/ui/window/openers.py"/>
         <source>Scores ({endings})</source>
         <translation>Noten ({endings})</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>Scores that print the fingers you would use</source>
+        <translation>Noten, in denen die Finger stehen, die Sie nehmen würden</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>Scores to learn from</source>
+        <translation>Noten, aus denen gelernt wird</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
@@ -6358,6 +6428,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <source>Take the last fit &amp;back</source>
         <translation>Letzte Anpassung &amp;zurücknehmen</translation>
     </message>
@@ -6723,6 +6794,11 @@
         <translation>Ende</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>The engine turns its weights towards what these scores print: ten fingers at least, better some pages. Only lessons on instruments of the same size change, and fingers that are fixed stay as they are.</source>
+        <translation>Das Programm richtet seine Gewichte nach dem, was in diesen Noten steht: mindestens zehn Finger, besser einige Seiten. Nur Lektionen auf Instrumenten gleicher Größe ändern sich, und festgelegte Finger bleiben, wie sie sind.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>The estimate stands beside your word and never changes it.</source>
         <translation>Die Schätzung steht neben Ihrem Urteil und ändert es nie.</translation>
@@ -6769,6 +6845,11 @@
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>The fingering is still being worked out; try again in a moment.</source>
         <translation>Der Fingersatz wird noch berechnet; versuchen Sie es gleich noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/learning.py"/>
+        <source>The fingering that '{title}' prints is for another instrument than the {instrument}; choose that one, or leave the score out.</source>
+        <translation>Der Fingersatz, der in „{title}“ gedruckt ist, gilt einem anderen Instrument ({instrument} ist gewählt); wählen Sie jenes, oder lassen Sie die Noten weg.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -7451,6 +7532,7 @@
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <source>The weights are again what they were before the last fit.</source>
         <translation>Die Gewichte sind wieder wie vor der letzten Anpassung.</translation>
     </message>
@@ -8081,6 +8163,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/views/grading/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <source>Weights that changed</source>
         <translation>Geänderte Gewichte</translation>
     </message>
@@ -8152,7 +8235,13 @@
         <translation>Wie heißt diese Fassung?</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>What it prints</source>
+        <translation>Was darin steht</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/grading/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <source>What it weighs</source>
         <translation>Was es gewichtet</translation>
     </message>
@@ -10002,6 +10091,11 @@
         <translation>ist ein Ordner; nennen Sie eine Datei</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>is being read …</source>
+        <translation>wird gelesen …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/faults.py"/>
         <source>is in the way; choose another name</source>
         <translation>ist im Weg; wählen Sie einen anderen Namen</translation>
@@ -10898,6 +10992,11 @@
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>previous or next note</source>
         <translation>voriger oder nächster Ton</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>prints no left fingers or strings, and is passed over</source>
+        <translation>enthält keine Finger der linken Hand und keine Saiten und wird übergangen</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/finger.py"/>
@@ -13212,7 +13311,22 @@ Ihr Text</translation>
         <translation>{n} Festlegungen wurden aufgehoben: Ihre Töne haben eine andere Höhe.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/fit.py"/>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>{n} printed finger or string</source>
+        <translation>{n} gedruckter Finger oder eine Saite</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <source>{n} printed fingers and strings</source>
+        <translation>{n} gedruckte Finger und Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/learning.py"/>
+        <source>{n} printed mark that no hand can hold was left out.</source>
+        <translation>{n} gedruckte Angabe, die keine Hand greifen kann, blieb weg.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/learning.py"/>
         <source>{n} printed marks that no hand can hold were left out.</source>
         <translation>{n} gedruckte Angaben, die keine Hand halten kann, blieben außer Betracht.</translation>
     </message>
@@ -13225,6 +13339,16 @@ Ihr Text</translation>
         <location filename="../../workbench/music/heardkey.py"/>
         <source>{n} quarter tones (bars {bars}): frets give half tones, so they are read as the nearest ones.</source>
         <translation>{n} Vierteltöne (Takte {bars}): Bünde geben Halbtöne, sie werden als die nächsten gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/learning.py"/>
+        <source>{n} score was read; it prints {marks} left fingers and strings.</source>
+        <translation>{n} Datei wurde gelesen; darin stehen {marks} Finger der linken Hand und Saiten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/learning.py"/>
+        <source>{n} scores were read; they print {marks} left fingers and strings.</source>
+        <translation>{n} Dateien wurden gelesen; darin stehen {marks} Finger der linken Hand und Saiten.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf/lessons.py"/>

@@ -63,7 +63,7 @@ def run(options: argparse.Namespace) -> Result:
             placed.piece,
             instrument,
             hand,
-            settings=settings(options, source.lesson),
+            settings=settings(options, source.lesson, instrument),
             pins=pins(options, placed.piece, source.lesson, held),
             progress=meter,
         )

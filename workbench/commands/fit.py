@@ -59,41 +59,28 @@ def run(options: argparse.Namespace) -> Result:
 
 def _scores(shelf: Shelf, options: argparse.Namespace) -> Result:
     from workbench.instrument.table import hand, instrument
-    from workbench.music.reading import read_score
-    from workbench.store.learning import fit_to_scores
+    from workbench.music.apart import read_apart
+    from workbench.store.learning import fit_of_scores, put_in_force, studio_weights, told
 
     on, of = instrument(options.instrument), hand(options.hand)
-    pieces = [read_score(path, parts="all") for path in options.scores]
+    pieces = [read_apart(path, parts="all") for path in options.scores]
     with Meter(say("Learning")) as meter:
-        found = fit_to_scores(shelf, pieces, on, of, meter)
-    share = {
-        "before": found.before / found.printed,
-        "after": found.unseen / found.printed,
-        "fitted": found.after / found.printed,
-    }
+        old = studio_weights(shelf, on.scale_mm)
+        fitted = fit_of_scores(pieces, on, of, old, meter)
+    put_in_force(shelf, fitted)
+    found = fitted.found
     document = {
         "scores": len(pieces),
+        "marks": fitted.marks,
         "printed": found.printed,
-        **{name: round(value, 4) for name, value in share.items()},
+        "before": round(found.before / found.printed, 4),
+        "after": round(found.unseen / found.printed, 4),
+        "fitted": round(found.after / found.printed, 4),
         "left_out": found.left_out,
         "changes": [vars(c) for c in found.changes],
         "weights": dict(found.weights),
     }
-    text = wrapped(
-        say(
-            "Of {printed} printed fingers the engine met {before:.1%} before and meets "
-            "{fitted:.1%} now; {after:.1%} where the piece (or, in one score alone, the bar) "
-            "was left out of the fit.",
-            printed=found.printed,
-            before=share["before"],
-            fitted=share["fitted"],
-            after=share["after"],
-        )
-    )
-    if found.left_out:
-        text += wrapped(
-            say("{n} printed marks that no hand can hold were left out.", n=found.left_out)
-        )
+    text = [line for words in told(fitted) for line in wrapped(words)]
     return Result(document, text + _changes(found.changes))
 
 

@@ -109,7 +109,7 @@ def compared(
     with Meter("Fingering") as meter:
         solver = Solver(
             piece, instrument, hand,
-            settings=settings(options, source.lesson), pins=kept, progress=meter,
+            settings=settings(options, source.lesson, instrument), pins=kept, progress=meter,
         )  # fmt: skip
         present = solver.solution().bars[bar.index]
     other = solver.why_not(bar.index, [*(p for p in kept if p.note in here), *asked])

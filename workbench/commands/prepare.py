@@ -47,7 +47,7 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
         hand=hand.name,
         key=placed.key,
         transposition=placed.transposition,
-        settings=settings(options, source.lesson),
+        settings=settings(options, source.lesson, instrument),
         pins=pins(options, piece, None, held),
         changes=tuple(told(m.reason) for m in held.left_out),
         arranged=placed.changes,

@@ -178,9 +178,14 @@ def player(options: argparse.Namespace, lesson: Lesson | None) -> tuple[Instrume
     return find_instrument(name, capo), find_hand(hand)
 
 
-def settings(options: argparse.Namespace, lesson: Lesson | None) -> Settings:
-    """Level, style, hand and strokes as asked for, the rest as the lesson has it."""
-    base = lesson.settings if lesson else Settings()
+def settings(
+    options: argparse.Namespace, lesson: Lesson | None, instrument: Instrument
+) -> Settings:
+    """Level, style, hand and strokes as asked for, the rest as the lesson has it; a score
+    is fingered with what was learnt for the instrument."""
+    from workbench.store.learning import weights_in_force
+
+    base = lesson.settings if lesson else Settings(weights=weights_in_force(instrument.scale_mm))
     if options.level:
         base = replace(base, level=options.level)
     if options.style:

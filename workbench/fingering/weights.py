@@ -62,11 +62,16 @@ def schools() -> dict[str, tuple[str, str]]:
     return {k: (str(r["title"]), str(r["does"])) for k, r in _file()["schools"].items()}
 
 
+def is_small(scale_mm: float) -> bool:
+    """Whether an instrument of this scale length has the weights of small instruments."""
+    return scale_mm < float(_file()["small"]["below_mm"])
+
+
 def alone_for(scale_mm: float) -> dict[str, int]:
     """Weights of holding for a chord that stands alone, as charts finger it: the terms are
     those of pieces, but a chord to be strummed is held for its own sake."""
     data = _file()
-    name = "alone, ukulele" if scale_mm < data["small"]["below_mm"] else "alone, guitar"
+    name = "alone, ukulele" if is_small(scale_mm) else "alone, guitar"
     return {t: int(w) for t, w in data[name]["weights"].items()}
 
 
@@ -78,7 +83,7 @@ def weights_for(settings: Settings, scale_mm: float = 650.0) -> Weights:
     left = {str(t): int(row["weight"]) for t, row in data["left"].items()}
     right = {t: int(data["right"][t]["weight"]) for t in RIGHT_TERMS}
     left.update(data["schools"].get(settings.school, {"weights": {}})["weights"])
-    if scale_mm < data["small"]["below_mm"]:
+    if is_small(scale_mm):
         left.update(data["small"]["weights"])
     for term, weight in settings.weights:
         if term in left:

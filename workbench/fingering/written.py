@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import combinations
@@ -54,11 +54,7 @@ def printed_pins(
     fingers of a part that does not say whose they are may be meant for it.
     """
     by_note = {w.note: w for w in piece.written if chosen or not w.doubtful}
-    wanted = [
-        (n, by_note[n.id]) for n in piece.notes if n.id in by_note and n.midi == by_note[n.id].midi
-    ]
-    astray = [n for n, w in wanted if _slip(_asked(w), n, instrument)]
-    if len(astray) > MOST_ASTRAY * len(wanted):
+    if not _fits(piece, by_note, instrument):
         return _another_instruments(piece, by_note, instrument)
     check = _Check(piece, instrument, hand)
     pins: list[Pin] = []
@@ -88,8 +84,18 @@ def prints_for(piece: Piece, instrument: Instrument) -> bool:
     if not marks or not all(instrument.places(n.midi) for n in piece.notes):
         return False
     notes = [n for n in piece.notes if n.id in marks and n.midi == marks[n.id].midi]
+    return bool(notes) and _fits(piece, marks, instrument)
+
+
+def can_mean(piece: Piece, instrument: Instrument) -> bool:
+    """Whether what the score prints can be meant for this instrument, doubtful or not."""
+    return _fits(piece, {w.note: w for w in piece.written}, instrument)
+
+
+def _fits(piece: Piece, marks: Mapping[str, WrittenFingers], instrument: Instrument) -> bool:
+    notes = [n for n in piece.notes if n.id in marks and n.midi == marks[n.id].midi]
     astray = sum(_slip(_asked(marks[n.id]), n, instrument) for n in notes)
-    return bool(notes) and astray <= MOST_ASTRAY * len(notes)
+    return astray <= MOST_ASTRAY * len(notes)
 
 
 def _asked(written: WrittenFingers) -> Pin:

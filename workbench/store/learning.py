@@ -1,28 +1,33 @@
-"""The teacher's choices on the whole shelf, and weights fitted to them."""
+"""What the engine learns from the teacher: from choices on the whole shelf, or from scores
+that print fingers. What is learned on guitars goes to lessons on guitars, and what is learned
+on ukuleles and other small instruments to lessons on those, whose weights are others."""
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
+from pathlib import Path
 
 from workbench.fingering.engine import Solver
 from workbench.fingering.fitting import agreement
 from workbench.fingering.observed import chain
 from workbench.fingering.preferences import Choice, Fit, choice_from, fit
-from workbench.fingering.printfit import FEWEST, PrintFit, fit_to_print
+from workbench.fingering.printfit import FEWEST, FOLDS, PrintFit, fit_to_print
 from workbench.fingering.types import Settings
-from workbench.fingering.weights import weights_for
+from workbench.fingering.weights import is_small, weights_for
+from workbench.fingering.written import can_mean
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand, instrument
-from workbench.language.speech import say
+from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
+from workbench.store.location import store_place
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
 
-WEIGHTS = "fitted weights"  # name of the studio setting
-BEFORE = "weights before the fit"
+WEIGHTS = {False: "fitted weights", True: "fitted weights, small"}  # settings of the studio
+BEFORE = "weights before the fit"  # {"small": ..., "weights": ...}
 Pairs = tuple[tuple[str, int], ...]
 
 
@@ -50,23 +55,47 @@ def lesson_choices(lesson: Lesson) -> list[Choice]:
     return out
 
 
-def studio_weights(shelf: Shelf) -> Pairs:
-    """The fitted weights in force on a shelf, empty before the first fit."""
-    return tuple((str(t), int(w)) for t, w in shelf.setting(WEIGHTS, []))
+def studio_weights(shelf: Shelf, scale_mm: float) -> Pairs:
+    """The fitted weights in force on a shelf for instruments of this scale length, empty
+    before the first fit."""
+    return tuple((str(t), int(w)) for t, w in shelf.setting(WEIGHTS[is_small(scale_mm)], []))
+
+
+def weights_in_force(scale_mm: float) -> Pairs:
+    """The fitted weights of the user's own store; none where there is no store yet. Makes
+    no store."""
+    place = store_place()
+    if isinstance(place, Path) and not place.exists():
+        return ()
+    with Shelf() as shelf:
+        return studio_weights(shelf, scale_mm)
+
+
+def as_learnt(shelf: Shelf, lesson: Lesson, was: str = "") -> Lesson:
+    """A new lesson with what was learnt for its instrument. ``was``: the instrument it was on
+    before, whose weights stay where the new one is of the same kind."""
+    scale = instrument(lesson.instrument).scale_mm
+    if was and is_small(instrument(was).scale_mm) == is_small(scale):
+        return lesson
+    weights = studio_weights(shelf, scale)
+    return replace(lesson, settings=replace(lesson.settings, weights=weights))
 
 
 def fit_to_choices(shelf: Shelf, progress: Callable[[int, int], None] | None = None) -> Fit:
-    """Fit the weights to all choices on the shelf and put them in force: in the
-    studio's settings for new lessons, and as one undoable edit in every lesson.
+    """Fit the weights to the choices on the shelf and put them in force: in the studio's
+    settings for new lessons, and as one undoable edit in every lesson on an instrument of
+    the kind (small or not) on which most was pinned, from which alone is learned.
 
     Raises BadInput where there is nothing to learn from.
     """
     lessons = [shelf.load(row.id) for row in shelf.lessons()]
+    scale = _scale_mm(lessons)
     choices: list[Choice] = []
     for i, lesson in enumerate(lessons):
         if progress:
             progress(i, len(lessons))
-        choices += lesson_choices(lesson)
+        if is_small(instrument(lesson.instrument).scale_mm) == is_small(scale):
+            choices += lesson_choices(lesson)
     if not any(c.rejected for c in choices):
         raise BadInput(
             say(
@@ -74,27 +103,62 @@ def fit_to_choices(shelf: Shelf, progress: Callable[[int, int], None] | None = N
                 "fingering in a few bars first."
             )
         )
-    found = fit(choices, Settings(weights=studio_weights(shelf)), _scale_mm(lessons))
-    _put(shelf, found.weights, say("Fit to my choices"))
-    shelf.set_settings({WEIGHTS: list(found.weights), BEFORE: list(found.undo)})
+    old = studio_weights(shelf, scale)
+    found = fit(choices, Settings(weights=old), scale)
+    _put_in_force(shelf, is_small(scale), found.weights, old, say("Fit to my choices"))
     return found
 
 
-def fit_to_scores(
-    shelf: Shelf,
+@dataclass(frozen=True)
+class ScoresFit:
+    """What ``fit_of_scores`` found, not in force yet. ``old`` and ``new`` are the weights
+    before and after, for instruments that are ``small`` or not; ``marks`` counts the left
+    fingers and strings that the ``scores`` print."""
+
+    found: PrintFit
+    small: bool
+    old: Pairs
+    new: Pairs
+    scores: int
+    marks: int
+
+
+def marks_of(piece: Piece) -> int:
+    """How many of its notes have a left finger or a string printed."""
+    return sum(w.left is not None or w.string is not None for w in piece.written)
+
+
+def fit_of_scores(
     pieces: Sequence[Piece],
     on: Instrument,
     of: Hand,
+    old: Pairs,
     progress: Callable[[int, int], None] | None = None,
-) -> PrintFit:
-    """Fit the weights to the fingers that scores print and put them in force, as
-    ``fit_to_choices`` does. Raises BadInput where too little is printed.
+) -> ScoresFit:
+    """Fit weights, starting from the studio's ``old`` ones, to the fingers that scores print.
+
+    ``progress(done, all)`` is called as the work goes on; what it raises ends it. Raises
+    BadInput where too little is printed, or for another instrument.
     """
-    start = weights_for(Settings(weights=studio_weights(shelf)), on.scale_mm).left
+    steps = len(pieces) + min(FOLDS, max(len(pieces), 2)) + 1
+
+    def tell(done: int, _all: int = 0) -> None:
+        if progress:
+            progress(min(done, steps), steps)
+
+    start = weights_for(Settings(weights=old), on.scale_mm).left
     chains = []
     for i, piece in enumerate(pieces):
-        if progress:
-            progress(i, 2 * len(pieces))
+        tell(i)
+        if not can_mean(piece, on):
+            raise BadInput(
+                say(
+                    "The fingering that '{title}' prints is for another instrument than the "
+                    "{instrument}; choose that one, or leave the score out.",
+                    title=piece.title,
+                    instrument=say(on.name),
+                )
+            )
         chains.append(chain(piece, piece.written, on, of, start))
     printed = sum(agreement(c, start)[1] for c in chains)
     if printed < FEWEST:
@@ -107,20 +171,56 @@ def fit_to_scores(
                 fewest=FEWEST,
             )
         )
-    found = fit_to_print(chains, start, progress)
-    old = studio_weights(shelf)
-    weights = tuple(sorted({**dict(old), **dict(found.weights)}.items()))
-    _put(shelf, weights, say("Fit to fingered scores"))
-    shelf.set_settings({WEIGHTS: list(weights), BEFORE: list(old)})
-    return found
+    found = fit_to_print(chains, start, lambda done, _: tell(len(pieces) + done))
+    new = tuple(sorted({**dict(old), **dict(found.weights)}.items()))
+    marks = sum(marks_of(piece) for piece in pieces)
+    return ScoresFit(found, is_small(on.scale_mm), old, new, len(pieces), marks)
+
+
+def told(fitted: ScoresFit) -> tuple[str, ...]:
+    """What was read, and how much of it the engine meets before and after, in sentences."""
+    found = fitted.found
+    read = count(
+        fitted.scores,
+        "{n} score was read; it prints {marks} left fingers and strings.",
+        "{n} scores were read; they print {marks} left fingers and strings.",
+        marks=fitted.marks,
+    )
+    met = say(
+        "Of {printed} printed fingers of stopped notes the engine met {before:.1%} before and "
+        "meets {fitted:.1%} now; {after:.1%} where the score (or, in one score alone, the bar) "
+        "was left out of the fit.",
+        printed=found.printed,
+        before=found.before / found.printed,
+        fitted=found.after / found.printed,
+        after=found.unseen / found.printed,
+    )
+    if not found.left_out:
+        return read, met
+    out = count(
+        found.left_out,
+        "{n} printed mark that no hand can hold was left out.",
+        "{n} printed marks that no hand can hold were left out.",
+    )
+    return read, met, out
+
+
+def put_in_force(shelf: Shelf, fitted: ScoresFit) -> None:
+    """Put what was learned from scores in force, as ``fit_to_choices`` does."""
+    _put_in_force(shelf, fitted.small, fitted.new, fitted.old, say("Fit to fingered scores"))
 
 
 def _scale_mm(lessons: Sequence[Lesson]) -> float:
     """The scale length of the instrument on which most was pinned."""
-    count: Counter[float] = Counter()
+    pinned: Counter[float] = Counter()
     for lesson in lessons:
-        count[instrument(lesson.instrument).scale_mm] += len(lesson.pins)
-    return count.most_common(1)[0][0]
+        pinned[instrument(lesson.instrument).scale_mm] += len(lesson.pins)
+    return pinned.most_common(1)[0][0] if pinned else instrument("guitar").scale_mm
+
+
+def can_undo(shelf: Shelf) -> bool:
+    """Whether there is a fit to take back."""
+    return shelf.setting(BEFORE) is not None
 
 
 def undo_fit(shelf: Shelf) -> Pairs:
@@ -131,18 +231,22 @@ def undo_fit(shelf: Shelf) -> Pairs:
     before = shelf.setting(BEFORE)
     if before is None:
         raise BadInput(say("There is no fit to take back; 'fit' makes one."))
-    weights = tuple((str(t), int(w)) for t, w in before)
-    _put(shelf, weights, say("Take the fit back"))
-    shelf.set_settings({WEIGHTS: list(weights), BEFORE: None})
+    if isinstance(before, list):  # kept before kinds of instruments were told apart
+        before = {"small": False, "weights": before}
+    weights = tuple((str(t), int(w)) for t, w in before["weights"])
+    _put_in_force(shelf, bool(before["small"]), weights, None, say("Take the fit back"))
     return weights
 
 
-def _put(shelf: Shelf, weights: Pairs, label: str) -> None:
-    """Give every lesson the weights, read anew: it may have been edited meanwhile."""
+def _put_in_force(shelf: Shelf, small: bool, weights: Pairs, old: Pairs | None, label: str) -> None:
+    """Give the weights to the studio and to every lesson of the kind, read anew: it may have
+    been edited meanwhile. ``old`` is what taking back comes to; None where nothing is."""
     lessons = [shelf.load(row.id) for row in shelf.lessons()]
     changed = [
         replace(x, settings=replace(x.settings, weights=weights))
         for x in lessons
-        if x.settings.weights != weights
+        if x.settings.weights != weights and is_small(instrument(x.instrument).scale_mm) == small
     ]
     shelf.save_all(changed, label)
+    before = None if old is None else {"small": small, "weights": list(old)}
+    shelf.set_settings({WEIGHTS[small]: list(weights), BEFORE: before})

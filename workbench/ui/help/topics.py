@@ -30,7 +30,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "bars": ("BarList",),
     "score": ("ScoreView",),
     "fretboard": ("NeckView", "Legend"),
-    "choices": ("Choices", "CompareDialog", "WhyNotDialog", "FitDialog"),
+    "choices": ("Choices", "CompareDialog", "WhyNotDialog", "FitDialog", "ScoresDialog"),
     "notes": ("NotePanel", "GripDialog", "LinkDialog", "RejectedDialog"),
     "lesson": ("LessonPanel", "GradeView", "GradesDialog"),
     "techniques": ("TechniqueView",),

@@ -24,6 +24,7 @@ from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
+from workbench.store.learning import as_learnt
 from workbench.store.rows import PieceRow
 from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
@@ -197,16 +198,17 @@ class ImportDialog(QDialog):
 
         def arrived(placed: Any) -> None:
             lesson = edits.new_lesson(placed, instrument, hand, printed)
-            made = [""]
+            made, learnt = [""], [lesson]
 
             def keep_piece() -> None:
+                learnt[0] = as_learnt(session.shelf, lesson)
                 known = same is not None and _same_notes(session.shelf.load_piece(same.id), piece)
                 if same is not None and known:
                     made[0] = same.id
                 else:
                     made[0] = session.shelf.add_piece(piece, path).id
 
-            if session.guard(keep_piece) and session.add(lesson, made[0]):
+            if session.guard(keep_piece) and session.add(learnt[0], made[0]):
                 words = say("'{title}' is on your shelf.", title=lesson.title)
                 altered = counted(placed.changes)
                 session.told.emit(f"{words} {altered}".strip())

@@ -13,6 +13,7 @@ from workbench.arranging.weights import Wishes
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
+from workbench.store.learning import as_learnt
 from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
@@ -78,7 +79,11 @@ class MusicDialog(QDialog):
             done = session.edit(
                 say("Change instrument or key"),
                 lambda lesson: edits.set_field(
-                    edits.rearranged(lesson, placed, instrument, again=lesson.corrected),
+                    as_learnt(
+                        session.shelf,
+                        edits.rearranged(lesson, placed, instrument, again=lesson.corrected),
+                        was=lesson.instrument,
+                    ),
                     "hand",
                     hand,
                 ),

@@ -13,7 +13,7 @@ from workbench.language import speech
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.ui.kit.look import SCALES, THEMES
-from workbench.ui.views.grading.learning import forget, learn, learn_grades
+from workbench.ui.views.grading.learning import forget, learn, learn_grades, learn_scores
 from workbench.ui.window import languages
 from workbench.ui.window.music_menu import MusicMenu
 from workbench.ui.window.openers import PRINTS, Openers
@@ -142,7 +142,8 @@ class Menus(Openers):
         self._add(
             menu, say("Learn from my &choices …"), partial(learn, session, window), lesson=True
         )
-        self._add(menu, say("Forget what &was learnt"), partial(forget, session), lesson=True)
+        self._add(menu, say("&Learn from fingered scores …"), partial(learn_scores, window))
+        self._add(menu, say("Forget what &was learnt"), partial(forget, session))
         self._add(menu, say("Learn fro&m my grades …"), partial(learn_grades, window))
         menu.addSeparator()
         self._add(menu, say("Next &bar"), lambda: session.select(session.position + 1),

@@ -50,7 +50,8 @@ from workbench.ui.window.following import Follower
 from workbench.ui.window.menus import Menus
 from workbench.ui.window.teaching_tabs import TeachingTabs
 
-OF_DIALOGS = ("keys", "read again", "arrange", "handout")  # work that ends with its dialog
+#: Work that ends with its dialog.
+OF_DIALOGS = ("keys", "read again", "arrange", "handout", "scores")
 
 
 class Window(QMainWindow):

@@ -20,6 +20,7 @@ from workbench.music.edits.fresh import new_piece
 from workbench.music.edits.signs import FASTEST, SLOWEST
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
+from workbench.store.learning import as_learnt
 from workbench.teaching.lesson import Lesson
 from workbench.ui.bench.edits import fresh_id
 from workbench.ui.bench.session import Session
@@ -94,10 +95,14 @@ class NewPieceDialog(QDialog):
             self.problem.say(str(wrong))
             return
         made: list[str] = []
+        learnt: list[Lesson] = []
         session = self._session
-        if session.guard(lambda: made.append(session.shelf.add_piece(piece).id)) and session.add(
-            self._lesson(piece), made[0]
-        ):
+
+        def keep_piece() -> None:
+            learnt.append(as_learnt(session.shelf, self._lesson(piece)))
+            made.append(session.shelf.add_piece(piece).id)
+
+        if session.guard(keep_piece) and session.add(learnt[0], made[0]):
             session.told.emit(say("'{title}' is on your shelf.", title=piece.title))
             self.accept()
 

@@ -108,7 +108,7 @@ def learn(session: Session, parent: QWidget) -> None:
         return found, chart_of(found, form)
 
     def arrived(found: tuple[Fit, Chart | None]) -> None:
-        _reopen(session)
+        reopen(session)
         if not FitDialog(*found, parent).exec():
             forget(session)
 
@@ -120,7 +120,7 @@ def forget(session: Session) -> None:
     from workbench.store.learning import undo_fit
 
     if session.guard(lambda: undo_fit(session.shelf)):
-        _reopen(session)
+        reopen(session)
 
 
 def learn_grades(window: Any) -> None:
@@ -132,6 +132,14 @@ def learn_grades(window: Any) -> None:
     window.show_dialog(dialog)
 
 
-def _reopen(session: Session) -> None:
+def learn_scores(window: Any) -> None:
+    """Ask for scores that print fingers, and learn from them."""
+    from workbench.ui.views.grading.scores_dialog import ScoresDialog
+
+    window.show_dialog(ScoresDialog(window.session, window))
+
+
+def reopen(session: Session) -> None:
+    """Show the open lesson as it now stands on the shelf."""
     if session.lesson is not None:
         session.open(session.lesson.id)
