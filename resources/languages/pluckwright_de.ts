@@ -1149,6 +1149,11 @@
         <translation>--bars {text}: „{piece}“ hat keinen Takt {number}; die Takte sind {numbers}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'.</source>
+        <translation>--cluster braucht Dask; einrichten mit: pip install 'pluckwright[cluster]'.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/legato.py"/>
         <source>--compare {bar}: there is no bar of that number.</source>
         <translation>--compare {bar}: Einen Takt mit dieser Nummer gibt es nicht.</translation>
@@ -4419,6 +4424,11 @@
         <translation>Kein Takt gewählt</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>No cluster answers at {address}; write the address that 'dask scheduler' shows, such as tcp://192.168.1.5:8786.</source>
+        <translation>Unter {address} antwortet kein Verbund; die Adresse angeben, die 'dask scheduler' zeigt, etwa tcp://192.168.1.5:8786.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>No finger is needed.</source>
         <translation>Kein Finger wird gebraucht.</translation>
@@ -6508,6 +6518,16 @@
         <translation>Die häufigsten Akkorde: {chords}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>The cluster at {address} has no worker that can use this program; start 'dask worker' in an environment where it is installed.</source>
+        <translation>Der Verbund unter {address} hat keinen Helfer, der dieses Programm benutzen kann; 'dask worker' in einer Umgebung starten, in der es eingerichtet ist.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>The cluster at {address} went away; what was done is kept: start the cluster and call the batch again with --resume.</source>
+        <translation>Der Verbund unter {address} ist weggefallen; was fertig war, bleibt: Den Verbund starten und den Stapel mit --resume noch einmal aufrufen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/demo.py"/>
         <source>The demo pieces are missing; they belong in {folder}: install the program from its complete folder.</source>
         <translation>Die Beispielstücke fehlen; sie gehören in {folder}: Installieren Sie das Programm aus seinem vollständigen Ordner.</translation>
@@ -7260,6 +7280,11 @@
         <location filename="../../workbench/teaching/music_changed.py"/>
         <source>The words of the script for {n} bars that are no longer played went with them.</source>
         <translation>Der Skripttext zu {n} Takten, die nicht mehr gespielt werden, entfiel mit ihnen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>The worker at {address} has version {other} of the program and this is {version}; install the same everywhere.</source>
+        <translation>Der Helfer unter {address} hat Version {other} des Programms, hier ist es {version}; überall dieselbe einrichten.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
