@@ -1170,6 +1170,11 @@
         <translation>--dry-run gehört zu --grades; schreiben Sie „fit --grades --dry-run“.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>--report needs scores that print fingers; name some.</source>
+        <translation>--report braucht Noten mit gedruckten Fingern; nennen Sie welche.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/script.py"/>
         <source>--student {name}: the store has no lesson of that student or group; 'lessons' lists whose there are.</source>
         <translation>--student {name}: Für diesen Namen ist keine Lektion gespeichert; „lessons“ zeigt, für wen es welche gibt.</translation>
@@ -1982,6 +1987,11 @@
         <translation>Takte in Spielfolge</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>Bars that differ most from the print</source>
+        <translation>Takte, die am meisten vom Druck abweichen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/legato.py"/>
         <source>Bars that lose most</source>
         <translation>Takte mit dem größten Verlust</translation>
@@ -2410,6 +2420,7 @@
         <translation>Verglichen mit {earlier} und {n} weiteren im Regal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit.py"/>
         <location filename="../../workbench/ui/keeping/changes_list.py"/>
         <source>Comparing</source>
         <translation>Vergleich läuft</translation>
@@ -8930,6 +8941,11 @@
         <translation>wie es ist</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>as printed</source>
+        <translation>wie gedruckt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/caret.py"/>
         <source>as the key has it</source>
         <translation>wie in der Tonart</translation>
@@ -11407,6 +11423,11 @@
         <translation>die Finger behalten die Melodie</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>the first choice</source>
+        <translation>die erste Wahl</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/seen.py"/>
         <source>the grip {grip}</source>
         <translation>der Griff {grip}</translation>
@@ -11975,6 +11996,11 @@
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
+        <source>with SCORE: learn nothing; write the bars that differ most from the print</source>
+        <translation>mit SCORE: nichts lernen; die Takte schreiben, die am meisten vom Druck abweichen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
         <source>with SCORE: small, medium or large</source>
         <translation>mit NOTEN: small, medium oder large</translation>
     </message>
@@ -12304,11 +12330,6 @@ Ihr Text</translation>
         <translation>{folder} enthält keine Notendatei; Notendateien enden auf {endings}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/script.py"/>
-        <source>{folder} is a folder; name the file to write, such as {name}.</source>
-        <translation>{folder} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/commands/batch.py"/>
         <source>{folder} is no folder; name the folder that holds the scores.</source>
         <translation>{folder} ist kein Ordner; geben Sie den Ordner mit den Noten an.</translation>
@@ -12408,6 +12429,11 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/read.py"/>
         <source>{letter} bars {first}-{last}</source>
         <translation>{letter} Takt {first}–{last}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{met} of {printed} printed fingers met.</source>
+        <translation>{met} von {printed} gedruckten Fingern getroffen.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/cautions.py"/>
@@ -13315,11 +13341,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
-        <source>{page} is a folder; name the file to write, such as {name}.</source>
-        <translation>{page} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/handout.py"/>
         <source>{page}: {n} page.</source>
         <translation>{page}: {n} Seite.</translation>
     </message>
@@ -13393,8 +13414,7 @@ Ihr Text</translation>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die darin geschrieben werden soll.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/arrange.py"/>
-        <location filename="../../workbench/commands/export.py"/>
+        <location filename="../../workbench/commands/output.py"/>
         <source>{path} is a folder; name the file to write, such as {name}.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
     </message>
@@ -13443,6 +13463,11 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/paper/exercise_files.py"/>
         <source>{path}: write an exercise as .pdf or .png; end the name with one of them.</source>
         <translation>{path}: Speichern Sie eine Übung als .pdf oder .png; der Name muss auf eines davon enden.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>{path}: {n} bars, worst first.</source>
+        <translation>{path}: {n} Takte, die schlimmsten zuerst.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/export.py"/>
@@ -13595,6 +13620,11 @@ Ihr Text</translation>
         <translation>{said}; auch in „{title}“ und {n} weiteren</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{school} meets {met}.</source>
+        <translation>„{school}“ trifft {met}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/batch.py"/>
         <source>{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more (--memory).</source>
         <translation>{score} braucht mehr als {memory} MB; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--memory).</translation>
@@ -13653,11 +13683,6 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{share} of the grips suit the level</source>
         <translation>{share} der Griffe passen zur Stufe</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/sound.py"/>
-        <source>{target} is a folder; name the file to write, such as {name}.</source>
-        <translation>{target} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/pack.py"/>
@@ -13748,6 +13773,11 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/script_words.py"/>
         <source>{title} by {composer}, in {key}.</source>
         <translation>{title} von {composer}, in {key}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{title}, bar {number}</source>
+        <translation>{title}, Takt {number}</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/passage.py"/>
