@@ -49,9 +49,9 @@ teacher "pluckwright lessons --json" > "$root/tmp/before.json"
 step "upgrade and removal leave the lessons"
 inside apt-get install -y -q --reinstall /tmp/pluckwright.deb
 teacher "pluckwright lessons --json" | cmp - "$root/tmp/before.json"
-before=$(inside sh -c 'sha256sum /home/teacher/.local/share/*luckwright/*.db' | cut -d' ' -f1)
+before=$(teacher 'sha256sum .local/share/pluckwright/*.db' | cut -d' ' -f1)
 inside apt-get purge -y -q pluckwright
-after=$(inside sh -c 'sha256sum /home/teacher/.local/share/*luckwright/*.db' | cut -d' ' -f1)
+after=$(teacher 'sha256sum .local/share/pluckwright/*.db' | cut -d' ' -f1)
 [ -n "$before" ] && [ "$before" = "$after" ] || { echo "Removal touched the lessons."; exit 1; }
 [ ! -e "$root/usr/bin/pluckwright" ] && [ ! -e "$root/usr/lib/pluckwright" ] \
     || { echo "Removal left files of the program."; exit 1; }
