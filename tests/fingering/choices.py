@@ -60,7 +60,7 @@ def main() -> None:
         count.update(ranks(study))
         bars = sum(count.values())
         first, four = count[1] / bars, (bars - count[0]) / bars
-        print(f"{study:24} so far {bars} bars: first {first:.1%}, among four {four:.1%}", flush=True)
+        print(f"{study:24} {bars} bars: first {first:.1%}, among four {four:.1%}", flush=True)
 
 
 if __name__ == "__main__":
