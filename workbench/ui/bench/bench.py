@@ -57,7 +57,7 @@ class Bench(Selecting):
         self.before_edit: Fingering | None = None
         self.rows: tuple[BarRow, ...] = ()
         self.last_fault = ""
-        self.keeper = Keeper(self)
+        self.keeper = Keeper(self, self)
         self._ask_soon = QTimer(self)  # those who only pass through a bar ask nothing of it
         self._ask_soon.setSingleShot(True)
         self._ask_soon.setInterval(ASK_AFTER)

@@ -19,9 +19,9 @@ from workbench.fingering.types import FingeredBar, Pin
 from workbench.language.speech import say
 from workbench.ui.bench.services import playing_of
 from workbench.ui.bench.session import Session
+from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.look import em
 from workbench.ui.neck.grip_neck import GripNeck, frets_for
-from workbench.ui.notes.dialogs import Asking
 from workbench.ui.notes.figures import Rejected, differing, fingered_otherwise, left_handed
 from workbench.ui.notes.scope import bar_name, note_name
 
