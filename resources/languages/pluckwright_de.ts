@@ -72,13 +72,13 @@
         <translation>&amp;Sicherungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Backups …</source>
         <translation>&amp;Sicherungen …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/notes/scope.py"/>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Bar</source>
         <translation>&amp;Takt</translation>
     </message>
@@ -124,7 +124,7 @@
         <translation>&amp;Schließen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Colours</source>
         <translation>&amp;Farben</translation>
     </message>
@@ -134,7 +134,7 @@
         <translation>&amp;Vergleichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Compare by ear</source>
         <translation>Mit dem Ohr &amp;vergleichen</translation>
     </message>
@@ -154,7 +154,7 @@
         <translation>Für Schüler &amp;kopieren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Copy for another student …</source>
         <translation>&amp;Kopie für andere Schüler …</translation>
     </message>
@@ -164,21 +164,21 @@
         <translation>&amp;Dunkel/hell</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <location filename="../../workbench/ui/notes/panel.py"/>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
         <location filename="../../workbench/ui/shelf/pieces.py"/>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Delete</source>
         <translation>&amp;Löschen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Delete it</source>
         <translation>Lös&amp;chen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Dissolve the endings</source>
         <translation>Klammern auf&amp;lösen</translation>
     </message>
@@ -198,22 +198,22 @@
         <translation>Punkte pro &amp;Zoll</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Edit</source>
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Empty the bin …</source>
         <translation>&amp;Papierkorb leeren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Error report …</source>
         <translation>&amp;Fehlerbericht …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Export sound …</source>
         <translation>Klang e&amp;xportieren …</translation>
     </message>
@@ -246,7 +246,7 @@
         <translation>&amp;Fertig</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;First ending</source>
         <translation>&amp;Erste Klammer</translation>
     </message>
@@ -256,12 +256,12 @@
         <translation>&amp;Für wen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Forget a student …</source>
         <translation>Schüler &amp;vergessen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Free note or bar</source>
         <translation>Ton oder Takt frei&amp;geben</translation>
     </message>
@@ -307,7 +307,7 @@
         <translation>&amp;Vom Stand des anderen Fensters zu meinem</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Full screen</source>
         <translation>V&amp;ollbild</translation>
     </message>
@@ -348,7 +348,7 @@
         <translation>Han&amp;d</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Handout …</source>
         <translation>&amp;Arbeitsblatt …</translation>
     </message>
@@ -358,17 +358,17 @@
         <translation>&amp;Anhören</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Help on this</source>
         <translation>&amp;Hilfe hierzu</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Import a score …</source>
         <translation>Noten &amp;importieren …</translation>
     </message>
@@ -379,7 +379,7 @@
         <translation>&amp;Instrument</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Jump …</source>
         <translation>S&amp;prung …</translation>
     </message>
@@ -411,12 +411,12 @@
         <translation>&amp;Tonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Key signature …</source>
         <translation>&amp;Tonart …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Keys …</source>
         <translation>&amp;Tasten …</translation>
     </message>
@@ -432,7 +432,7 @@
         <translation>&amp;Größer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Larger text</source>
         <translation>Text g&amp;rößer</translation>
     </message>
@@ -457,7 +457,7 @@
         <translation>&amp;Linker Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Lesson</source>
         <translation>&amp;Lektion</translation>
     </message>
@@ -508,7 +508,7 @@
         <translation>&amp;Meiner gilt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Music</source>
         <translation>&amp;Musik</translation>
     </message>
@@ -523,7 +523,7 @@
         <translation>&amp;Neuer Hinweis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;New piece …</source>
         <translation>&amp;Neues Stück …</translation>
     </message>
@@ -599,7 +599,7 @@
         <translation>A&amp;uftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Pickup …</source>
         <translation>A&amp;uftakt …</translation>
     </message>
@@ -609,9 +609,9 @@
         <translation>Diese {n} Töne so &amp;festlegen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/choices/panel.py"/>
         <location filename="../../workbench/ui/score/menu.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Pin this bar</source>
         <translation>Takt &amp;festlegen</translation>
     </message>
@@ -626,7 +626,7 @@
         <translation>&amp;Höhe des A4</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Play or stop</source>
         <translation>Ab&amp;spielen oder anhalten</translation>
     </message>
@@ -656,13 +656,13 @@
         <translation>&amp;Zurückholen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Read the script</source>
         <translation>Skript &amp;lesen</translation>
     </message>
@@ -677,12 +677,13 @@
         <translation>&amp;Grund</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Redo</source>
         <translation>&amp;Wiederherstellen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Repeats and jumps</source>
         <translation>Wiederholungen und Sprün&amp;ge</translation>
     </message>
@@ -708,7 +709,7 @@
         <translation>&amp;Rechter Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Right fingers</source>
         <translation>Finger re&amp;chts</translation>
     </message>
@@ -733,12 +734,12 @@
         <translation>Speiche&amp;rn …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Score</source>
         <translation>&amp;Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Second ending</source>
         <translation>&amp;Zweite Klammer</translation>
     </message>
@@ -748,7 +749,7 @@
         <translation>T&amp;eil</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Section of the selected bars …</source>
         <translation>&amp;Teil aus den gewählten Takten …</translation>
     </message>
@@ -758,7 +759,7 @@
         <translation>Halb&amp;töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Shelf …</source>
         <translation>&amp;Regal …</translation>
     </message>
@@ -778,7 +779,7 @@
         <translation>&amp;Kleiner</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Sound</source>
         <translation>&amp;Klang</translation>
     </message>
@@ -823,7 +824,7 @@
         <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Take in an archive …</source>
         <translation>Archiv &amp;aufnehmen …</translation>
     </message>
@@ -848,7 +849,7 @@
         <translation>&amp;Techniken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Text size</source>
         <translation>Te&amp;xtgröße</translation>
     </message>
@@ -863,12 +864,12 @@
         <translation>&amp;Wegwerfen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Tie to the next</source>
         <translation>&amp;An den nächsten binden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Time signature …</source>
         <translation>Ta&amp;ktart …</translation>
     </message>
@@ -879,7 +880,7 @@
         <translation>T&amp;itel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Title, composer, arranger …</source>
         <translation>Tite&amp;l, Komponist, Bearbeitung …</translation>
     </message>
@@ -889,7 +890,7 @@
         <translation>&amp;Bis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Tour of the window</source>
         <translation>&amp;Rundgang durch das Fenster</translation>
     </message>
@@ -904,6 +905,7 @@
         <translation>&amp;Noch einmal versuchen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
         <location filename="../../workbench/ui/shelf/pieces.py"/>
         <location filename="../../workbench/ui/window/menus.py"/>
@@ -911,7 +913,7 @@
         <translation>&amp;Rückgängig</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Untie</source>
         <translation>Haltebogen löse&amp;n</translation>
     </message>
@@ -926,7 +928,7 @@
         <translation>&amp;Fassungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
     </message>
@@ -971,7 +973,7 @@
         <translation>&amp;Schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Write again after it</source>
         <translation>Dahinter noch einmal schr&amp;eiben</translation>
     </message>
@@ -981,7 +983,7 @@
         <translation>&amp;Speichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Write music</source>
         <translation>Musik &amp;schreiben</translation>
     </message>
@@ -1244,7 +1246,7 @@
         <translation>: {n} Tage mit {minutes} min</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A &amp;semitone higher</source>
         <translation>Einen &amp;Halbton höher</translation>
     </message>
@@ -1437,7 +1439,7 @@
         <translation>Eine Wiederholung wird insgesamt 2- bis {most}-mal gespielt; wählen Sie eine Zahl in diesem Bereich.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A se&amp;mitone lower</source>
         <translation>Einen Halb&amp;ton tiefer</translation>
     </message>
@@ -1457,12 +1459,12 @@
         <translation>Ein Zeichen schickt zurück oder weiter an eine andere Stelle; beide Stellen farbig markieren.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A st&amp;ep higher</source>
         <translation>Eine St&amp;ufe höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A ste&amp;p lower</source>
         <translation>Eine Stu&amp;fe tiefer</translation>
     </message>
@@ -1584,12 +1586,12 @@
         <translation>Alt+Pfeil auf, Alt+Pfeil ab</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>An &amp;octave higher</source>
         <translation>Eine &amp;Oktave höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>An o&amp;ctave lower</source>
         <translation>Eine O&amp;ktave tiefer</translation>
     </message>
@@ -1644,7 +1646,7 @@
         <translation>Bearbeitung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>As &amp;fingered, then as written</source>
         <translation>Wie &amp;gegriffen, dann wie notiert</translation>
     </message>
@@ -1680,7 +1682,7 @@
         <translation>Wie jetzt: Schlag {beat}: {reason}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>As the system</source>
         <translation>Wie das System</translation>
     </message>
@@ -1920,7 +1922,7 @@
         <translation>Takte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Bars as &amp;written or as played</source>
         <translation>Takte wie notiert oder &amp;gespielt</translation>
     </message>
@@ -2039,7 +2041,7 @@
         <translation>Abgebrochen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/notes/dialogs.py"/>
+        <location filename="../../workbench/ui/kit/asking.py"/>
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <location filename="../../workbench/ui/window/window.py"/>
         <source>Cancel</source>
@@ -2092,7 +2094,7 @@
         <translation>Instrument oder Tonart ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Change its &amp;length to the chosen one</source>
         <translation>Auf die gewählte &amp;Länge ändern</translation>
     </message>
@@ -2225,7 +2227,7 @@
         <translation>Wählen Sie Ihre Stufe in der zweiten Spalte. Ab fünf Lektionen kann die Schätzung daraus lernen. Gedruckte Stufen bleiben, wie sie sind.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Chord n&amp;ame …</source>
         <translation>Akkor&amp;dname …</translation>
     </message>
@@ -2333,7 +2335,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Coda</source>
         <translation>Coda</translation>
     </message>
@@ -2343,7 +2345,7 @@
         <translation>Allen Ausgaben gemeinsam</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Compare versio&amp;ns …</source>
         <translation>Fassungen &amp;vergleichen …</translation>
     </message>
@@ -2467,7 +2469,7 @@
         <translation>Gekürzt, wo die Spielfolge springt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>D&amp;ouble bar line</source>
         <translation>D&amp;oppelter Taktstrich</translation>
     </message>
@@ -2811,12 +2813,12 @@
         <translation>Plan exportieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Export the practice p&amp;lan …</source>
         <translation>Übe&amp;plan exportieren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Export the scrip&amp;t …</source>
         <translation>Skript &amp;exportieren …</translation>
     </message>
@@ -2871,7 +2873,7 @@
         <translation>Angaben zu Händen sind Anhaltspunkte, kein ärztlicher Rat.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/lesson/spans_dialog.py"/>
         <source>Figures about hands are guidance, not medical advice. Warm up, rest between tries, stop at pain, and ask a teacher or a health professional where it stays.</source>
         <translation>Angaben über Hände sind Richtwerte, kein ärztlicher Rat. Wärmen Sie auf, machen Sie Pausen zwischen den Versuchen, hören Sie bei Schmerzen auf und fragen Sie, wenn sie bleiben, eine Lehrkraft oder Ärztin/Arzt oder Therapeut:in.</translation>
     </message>
@@ -2898,7 +2900,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Fine</source>
         <translation>Fine</translation>
     </message>
@@ -3064,7 +3066,7 @@
         <translation>Schüler vergessen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Forget what &amp;was learnt</source>
         <translation>Gelerntes verge&amp;ssen</translation>
     </message>
@@ -3126,7 +3128,7 @@
     <message>
         <location filename="../../workbench/ui/neck/moment_words.py"/>
         <location filename="../../workbench/ui/neck/view.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>Fretboard</source>
         <translation>Griffbrett</translation>
     </message>
@@ -3186,7 +3188,7 @@
         <translation>Geben Sie jeder Partitur mehr als 0 s und mindestens 256 MB.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Give it to the next &amp;voice</source>
         <translation>In die nächste &amp;Stimme</translation>
     </message>
@@ -3196,12 +3198,12 @@
         <translation>Entweder Noten zum Lernen angeben oder --grades oder --undo, nicht mehreres.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Go &amp;back to a version</source>
         <translation>Zurück zu einer Fa&amp;ssung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Gra&amp;de</source>
         <translation>St&amp;ufe</translation>
     </message>
@@ -3342,7 +3344,7 @@
         <translation>&amp;Hinweise zur Gesundheit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Health &amp;cautions …</source>
         <translation>&amp;Gesundheitshinweise …</translation>
     </message>
@@ -3427,7 +3429,7 @@
         <translation>Wie Fingersätze ab jetzt gewichtet werden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>How many &amp;times …</source>
         <translation>W&amp;ie oft …</translation>
     </message>
@@ -3473,12 +3475,12 @@
         <translation>Takt einfügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Insert a bar &amp;after</source>
         <translation>Takt da&amp;hinter einfügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Insert a bar &amp;before</source>
         <translation>Takt da&amp;vor einfügen</translation>
     </message>
@@ -3497,8 +3499,8 @@
         <translation>Das Instrument „{name}“ ist nicht bekannt; wählen Sie eines von {known} oder eine eigene Stimmung wie custom:G4,C4,E4,A4@345.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/lesson/panel.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Instrument and &amp;key …</source>
         <translation>Instrument und T&amp;onart …</translation>
     </message>
@@ -3575,7 +3577,7 @@
         <translation>Sprung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Keep a &amp;version …</source>
         <translation>&amp;Fassung aufbewahren …</translation>
     </message>
@@ -3685,7 +3687,7 @@
         <translation>L</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>L&amp;eft fingers</source>
         <translation>Finger l&amp;inks</translation>
     </message>
@@ -3695,7 +3697,7 @@
         <translation>&amp;Lektionen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Lan&amp;guage</source>
         <translation>&amp;Sprache</translation>
     </message>
@@ -3759,7 +3761,7 @@
         <translation>Seitenaufbau</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Layout as at the &amp;beginning</source>
         <translation>&amp;Anordnung wie am Anfang</translation>
     </message>
@@ -3769,12 +3771,12 @@
         <translation>Lernen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Learn fro&amp;m my grades …</source>
         <translation>Aus &amp;meinen Stufen lernen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Learn from my &amp;choices …</source>
         <translation>Aus meinen &amp;Entscheidungen lernen …</translation>
     </message>
@@ -3859,7 +3861,7 @@
         <translation>Diagramme für Li&amp;nkshänder</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Left-&amp;handed fretboard</source>
         <translation>Griffbrett für Links&amp;händer</translation>
     </message>
@@ -4279,7 +4281,7 @@
         <translation>T&amp;on</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>N&amp;ote at hand</source>
         <translation>To&amp;n, um den es geht</translation>
     </message>
@@ -4364,7 +4366,7 @@
         <translation>Neues Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>New teaching &amp;note</source>
         <translation>&amp;Neuer Unterrichtshinweis</translation>
     </message>
@@ -4374,12 +4376,12 @@
         <translation>Neu: Schlag {beat}: {reason}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Next &amp;bar</source>
         <translation>Nächster Ta&amp;kt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Next &amp;part of the window</source>
         <translation>Nächster Fensterb&amp;ereich</translation>
     </message>
@@ -4444,7 +4446,7 @@
         <translation>Noch ist keine Lektion für einen Schüler.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>No lesson is open</source>
         <translation>Keine Lektion geöffnet</translation>
     </message>
@@ -4525,7 +4527,7 @@
         <translation>Noch ohne Hinweise</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>No version is kept yet</source>
         <translation>Noch keine Fassung aufbewahrt</translation>
     </message>
@@ -4798,7 +4800,7 @@
         <translation>Nur dieses &amp;Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>Open lesson</source>
         <translation>Geöffnete Lektion</translation>
     </message>
@@ -5122,7 +5124,7 @@
         <translation>{bar} im halben Tempo spielen, jeden Ton so lang wie notiert; dann etwas schneller, solange nichts verrutscht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Play {what}</source>
         <translation>Abspielen: {what}</translation>
     </message>
@@ -5168,7 +5170,7 @@
         <translation>Übezeit insgesamt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Practice pla&amp;n</source>
         <translation>Übe&amp;plan</translation>
     </message>
@@ -5210,12 +5212,12 @@
         <translation>Übezeit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Pre&amp;vious bar</source>
         <translation>V&amp;origer Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Pre&amp;vious part</source>
         <translation>Bereich &amp;davor</translation>
     </message>
@@ -5256,12 +5258,12 @@
         <translation>Beidseitig drucken, über die kurze Kante gewendet; in der Mitte falten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/openers.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Print the &amp;handout …</source>
         <translation>&amp;Arbeitsblatt drucken …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/openers.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Print the &amp;teacher's sheet …</source>
         <translation>&amp;Lehrerblatt drucken …</translation>
     </message>
@@ -5344,7 +5346,7 @@
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf/dialog.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>Reading the score</source>
         <translation>Noten werden gelesen</translation>
     </message>
@@ -5354,7 +5356,7 @@
         <translation>Leseansicht des Skripts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Rece&amp;nt lessons</source>
         <translation>&amp;Zuletzt geöffnet</translation>
     </message>
@@ -5389,12 +5391,12 @@
         <translation>Wiederholung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Repeat &amp;begins here</source>
         <translation>Wiederholung &amp;beginnt hier</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Repeat &amp;ends here</source>
         <translation>Wiederholung &amp;endet hier</translation>
     </message>
@@ -5489,17 +5491,17 @@
         <translation>Rundgang ü&amp;berspringen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>S&amp;maller text</source>
         <translation>&amp;Text kleiner</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Sa&amp;fe keeping</source>
         <translation>Aufbe&amp;wahren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Save all in an &amp;archive …</source>
         <translation>Alles in ein &amp;Archiv schreiben …</translation>
     </message>
@@ -5566,7 +5568,7 @@
         <translation>Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Score at &amp;100 %</source>
         <translation>Noten bei &amp;100 %</translation>
     </message>
@@ -5602,7 +5604,7 @@
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Script</source>
         <translation>Skript</translation>
@@ -5682,7 +5684,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Segno</source>
         <translation>Segno</translation>
     </message>
@@ -5870,7 +5872,7 @@
         <translation>Ton anders schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Spell it other&amp;wise</source>
         <translation>Anders sch&amp;reiben</translation>
     </message>
@@ -5984,7 +5986,7 @@
         <translation>Für wen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Student &amp;groups …</source>
         <translation>&amp;Gruppen …</translation>
     </message>
@@ -5999,7 +6001,7 @@
         <translation>Schüler oder Gruppe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Student's &amp;pack …</source>
         <translation>Schüler&amp;paket …</translation>
     </message>
@@ -6044,7 +6046,7 @@
         <translation>T</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>T&amp;ablature</source>
         <translation>Ta&amp;bulatur</translation>
     </message>
@@ -6059,7 +6061,7 @@
         <translation>&amp;Melodie</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>T&amp;uner tones …</source>
         <translation>Stimm&amp;töne …</translation>
     </message>
@@ -6163,7 +6165,7 @@
         <translation>Letzte Anpassung &amp;zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Take the other f&amp;ingering</source>
         <translation>&amp;Anderen Fingersatz nehmen</translation>
     </message>
@@ -6209,7 +6211,7 @@
         <translation>Te&amp;mpo</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Te&amp;mpo …</source>
         <translation>Te&amp;mpo …</translation>
     </message>
@@ -6265,8 +6267,8 @@
         <translation>Unterrichtshinweise, {bar}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/lesson/panel.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Techni&amp;ques</source>
         <translation>Techni&amp;ken</translation>
     </message>
@@ -6337,7 +6339,7 @@
         <translation>Tempo</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Tempo &amp;trainer …</source>
         <translation>Tempot&amp;rainer …</translation>
     </message>
@@ -6447,7 +6449,7 @@
         <translation>Das war {title}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>The &amp;original, then this arrangement</source>
         <translation>Das &amp;Original, dann diese Bearbeitung</translation>
     </message>
@@ -6493,7 +6495,7 @@
         <translation>Die Takte in notierter Folge mit ihren Zeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/window/sound.py"/>
         <source>The bars of the original are no longer those of this lesson; it cannot be played against it.</source>
         <translation>Die Takte des Originals sind nicht mehr die dieser Stunde; es lässt sich nicht dagegen spielen.</translation>
     </message>
@@ -7355,13 +7357,13 @@
         <translation>Sie werden beim nächsten Start wieder angeboten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>This &amp;bar, then its other fingering</source>
         <translation>Dieser &amp;Takt, dann sein anderer Fingersatz</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score/menu.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>This bar</source>
         <translation>Dieser Takt</translation>
     </message>
@@ -7376,12 +7378,12 @@
         <translation>Für diesen Takt gibt es noch keinen Fingersatz zum Vergleichen; versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/window/sound.py"/>
         <source>This bar has no other fingering to compare with yet.</source>
         <translation>Dieser Takt hat noch keinen anderen Fingersatz zum Vergleichen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>This bar, or the whole lesson</source>
         <translation>Dieser Takt oder die ganze Lektion</translation>
     </message>
@@ -7512,7 +7514,7 @@
         <translation>Taktart dieses Takts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Time signature of this bar a&amp;lone …</source>
         <translation>Taktart nur dieses Ta&amp;kts …</translation>
     </message>
@@ -7544,7 +7546,7 @@
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>To Coda</source>
         <translation>zur Coda</translation>
     </message>
@@ -7690,7 +7692,7 @@
         <translation>Rückgängig holt den anderen zurück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Undo histor&amp;y …</source>
         <translation>&amp;Verlauf …</translation>
     </message>
@@ -7796,7 +7798,7 @@
         <translation>Warten Sie, bis der Takt einen Fingersatz hat, dann legen Sie seine Töne fest.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/window/sound.py"/>
         <source>Wait until the lesson is fingered, then listen.</source>
         <translation>Bitte warten, bis der Fingersatz da ist, dann hören.</translation>
     </message>
@@ -8019,7 +8021,7 @@
         <translation>Wo sie vorkommt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music.py"/>
         <source>Where the next note goes, and what it will be</source>
         <translation>Wohin der nächste Ton kommt und welcher es wird</translation>
     </message>
@@ -8049,7 +8051,7 @@
         <translation>Während Musik geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>Whole lesson</source>
         <translation>Ganze Lektion</translation>
     </message>
@@ -8064,7 +8066,7 @@
         <translation>Grund der Kürzung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Why no&amp;t …</source>
         <translation>Warum nich&amp;t …</translation>
     </message>
@@ -8159,7 +8161,7 @@
         <translation>Den Fingersatz jeder Lektion berechnen, die noch keinen hat, dann neu vergleichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Write a &amp;rest</source>
         <translation>&amp;Pause schreiben</translation>
     </message>
@@ -8300,12 +8302,12 @@
         <translation>Ver&amp;kleinern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Zoom the score &amp;in</source>
         <translation>Noten &amp;vergrößern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Zoom the score &amp;out</source>
         <translation>Noten verk&amp;leinern</translation>
     </message>
@@ -9382,8 +9384,8 @@
     </message>
     <message>
         <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <location filename="../../workbench/ui/window/recent.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
         <source>for {student}</source>
         <translation>für {student}</translation>
     </message>
@@ -9439,6 +9441,7 @@
         <translation>von den letzten Schlägen des einen in den anderen, dann beide ganz</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>from the note</source>
         <translation>ab der Note</translation>
@@ -11316,6 +11319,7 @@
         <translation>dieselbe Tonart</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>the selected bars</source>
         <translation>die gewählten Takte</translation>
@@ -11366,6 +11370,7 @@
         <translation>die Oberstimme</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>the whole piece</source>
         <translation>das ganze Stück</translation>
@@ -11401,11 +11406,13 @@
         <translation>Terzen und Sexten</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>this bar</source>
         <translation>dieser Takt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>this section</source>
         <translation>dieser Abschnitt</translation>

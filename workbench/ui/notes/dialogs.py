@@ -20,7 +20,7 @@ from workbench.ui.bench.session import Session
 from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Faint
-from workbench.ui.notes.figures import GripBox, current_grip, left_handed
+from workbench.ui.notes.figures import GripBox, current_grip
 
 ID = Qt.ItemDataRole.UserRole
 
@@ -42,7 +42,7 @@ class GripDialog(Asking):
         )
         self.take_button = QPushButton(say("Take the &present grip"))
         self.take_button.setToolTip(say("The grip of the selected note or bar on the fretboard"))
-        self.picture = GripBox(left_handed(parent))
+        self.picture = GripBox(session.left_handed)
         layout = QVBoxLayout(self)
         layout.addWidget(self.field(say("&Frets"), self.frets))
         layout.addWidget(self.frets)
