@@ -101,7 +101,7 @@ def test_f6_goes_round_the_parts(qtbot, lesson_window):
     window.bars.view.setFocus()
     seen = []
     for _ in range(4):
-        window.next_part(1)
+        window.panels.next_part(1)
         seen.append(window.focusWidget())
     assert seen[:3] == [window.score, window.neck.neck, window.notes.list]
 
