@@ -353,6 +353,11 @@
         <translation>&amp;Arbeitsblatt …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>&amp;Hear both</source>
+        <translation>Beides &amp;hören</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>&amp;Hear it</source>
         <translation>&amp;Anhören</translation>
@@ -695,6 +700,7 @@
     <message>
         <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>&amp;Restore</source>
         <translation>&amp;Wiederherstellen</translation>
     </message>
@@ -1094,6 +1100,11 @@
         <translation>„{word}“ ist keine Art zu bearbeiten; möglich sind {known}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/decisions.py"/>
+        <source>'{word}' says nothing of a note in an arrangement; write gone, whole, accepted, voice 2, or octaves such as -1, 0 or 1.</source>
+        <translation>„{word}“ sagt nichts über eine Note eines Arrangements; schreiben Sie gone, whole, accepted, voice 2 oder Oktaven wie -1, 0 oder 1.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/sound.py"/>
         <source>(none given)</source>
         <translation>(keine Angabe)</translation>
@@ -1484,6 +1495,11 @@
         <translation>A bis G</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>A&amp;ccept</source>
+        <translation>&amp;Gutheißen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>A&amp;rrangement</source>
         <translation>Bea&amp;rbeitung</translation>
@@ -1497,6 +1513,11 @@
         <location filename="../../workbench/handout/teacher.py"/>
         <source>About {n} minutes in all.</source>
         <translation>Insgesamt etwa {n} Minuten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Accept what arranging did</source>
+        <translation>Gutheißen, was das Arrangieren tat</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
@@ -1527,6 +1548,11 @@
         <location filename="../../workbench/handout/teacher.py"/>
         <source>Against the one printed: {reason}</source>
         <translation>Gegenüber dem gedruckten: {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Agree with what was done: it stays so</source>
+        <translation>Einverstanden sein: Es bleibt so</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
@@ -1573,6 +1599,11 @@
         <location filename="../../workbench/ui/window/tour.py"/>
         <source>All places of the selected note are shown here. Double click another one: the note is fixed there, and the rest of the piece is fingered around it. Ctrl+Z takes it back.</source>
         <translation>Hier sehen Sie alle Plätze des gewählten Tons. Doppelklicken Sie auf einen anderen: Der Ton wird dort festgelegt, und der übrige Fingersatz des Stücks richtet sich danach. Strg+Z nimmt es zurück.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>All that was altered</source>
+        <translation>Alles Geänderte</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -1639,6 +1670,12 @@
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Archives (*.pluckwright)</source>
         <translation>Archive (*.pluckwright)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
+        <location filename="../../workbench/ui/window/teaching_tabs.py"/>
+        <source>Arrangement</source>
+        <translation>Arrangement</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/marks.py"/>
@@ -1779,6 +1816,11 @@
         <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>Bar {bars} has no fingering that way.</source>
         <translation>Takt {bars} hat so keinen Fingersatz.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/arrangement.py"/>
+        <source>Bar {bars}: no hand can play all the notes you hold to at once; let one of them go first, or allow higher frets.</source>
+        <translation>Takt {bars}: Keine Hand kann alle Noten, an denen Sie festhalten, zugleich spielen; geben Sie zuerst eine davon auf oder erlauben Sie höhere Bünde.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/pack.py"/>
@@ -2204,6 +2246,11 @@
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Choose a key, or write one such as F, Bb, D minor</source>
         <translation>Wählen Sie eine Tonart oder schreiben Sie eine wie F, Bb, D minor</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Choose a note in the music or a line of the list.</source>
+        <translation>Wählen Sie eine Note im Notenbild oder eine Zeile der Liste.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/passage.py"/>
@@ -2698,6 +2745,11 @@
         <translation>Klammern sind von 1 bis {most} nummeriert; wählen Sie eine davon.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Ends early</source>
+        <translation>Endet früher</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score/strip.py"/>
         <location filename="../../workbench/ui/score/view.py"/>
         <source>Engraving</source>
@@ -3111,6 +3163,11 @@
         <translation>Ton freigeben</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Free a note of the arrangement</source>
+        <translation>Note des Arrangements freigeben</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/session.py"/>
         <source>Free the bar's notes</source>
         <translation>Töne des Takts freigeben</translation>
@@ -3178,6 +3235,11 @@
         <translation>Von {before} in {after}: {reason}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Give a note to another voice</source>
+        <translation>Note einer anderen Stimme geben</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/arrange.py"/>
         <source>Give either a key or a number of semitones to move by, not both.</source>
         <translation>Geben Sie entweder eine Tonart oder eine Zahl von Halbtönen an, nicht beides.</translation>
@@ -3196,6 +3258,11 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>Give scores to learn from, or --grades, or --undo; not several.</source>
         <translation>Entweder Noten zum Lernen angeben oder --grades oder --undo, nicht mehreres.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Give the note to another voice of the arrangement</source>
+        <translation>Die Note einer anderen Stimme des Arrangements geben</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/commands.py"/>
@@ -3454,6 +3521,11 @@
         <translation>In einem Unterrichtshinweis: „{line}“</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>In another octave</source>
+        <translation>In anderer Oktave</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>In the archive</source>
         <translation>Im Archiv</translation>
@@ -3528,6 +3600,11 @@
         <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>It cuts {n} notes:</source>
         <translation>Er kürzt {n} Töne:</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>It ends early.</source>
+        <translation>Sie endet früher.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/archive.py"/>
@@ -3728,9 +3805,29 @@
         <translation>Zuletzt benutzt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Lay a note an octave higher</source>
+        <translation>Note eine Oktave höher legen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Lay a note an octave lower</source>
+        <translation>Note eine Oktave tiefer legen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/spans_dialog.py"/>
         <source>Lay the left hand on a ruler as on the fretboard, spread in comfort, and measure from finger tip to finger tip.</source>
         <translation>Legen Sie die linke Hand wie auf dem Griffbrett bequem gespreizt auf ein Lineal und messen Sie von Fingerkuppe zu Fingerkuppe.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Lay the note an octave higher</source>
+        <translation>Die Note eine Oktave höher legen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Lay the note an octave lower</source>
+        <translation>Die Note eine Oktave tiefer legen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/bench.py"/>
@@ -3752,6 +3849,7 @@
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <location filename="../../workbench/ui/lesson/music_dialog.py"/>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>Laying the piece on the instrument</source>
         <translation>Stück wird für das Instrument eingerichtet</translation>
     </message>
@@ -3764,6 +3862,11 @@
         <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Layout as at the &amp;beginning</source>
         <translation>&amp;Anordnung wie am Anfang</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Lea&amp;ve out</source>
+        <translation>&amp;Weglassen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/plan_items.py"/>
@@ -3821,6 +3924,16 @@
         <translation>Aus Ihren Entscheidungen gelernt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Leave a note out</source>
+        <translation>Note weglassen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Leave the note out; the rest is laid anew</source>
+        <translation>Die Note weglassen; das Übrige wird neu gelegt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>Left</source>
         <translation>Links</translation>
@@ -3844,6 +3957,11 @@
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>Left hand alone: set each grip in turn, lift, set again without looking.</source>
         <translation>Linke Hand allein: jeden Griff der Reihe nach setzen, abheben, ohne hinzusehen wieder setzen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Left out</source>
+        <translation>Weggelassen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
@@ -3977,6 +4095,16 @@
         <location filename="../../workbench/ui/shelf/dialog.py"/>
         <source>Lessons, pieces, or what to teach next</source>
         <translation>Lektionen, Stücke oder was als Nächstes kommt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Let it &amp;free</source>
+        <translation>&amp;Freigeben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Let the note sound again, in full; the rest is laid around it</source>
+        <translation>Die Note wieder ganz erklingen lassen; das Übrige wird darum herum gelegt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bars/view.py"/>
@@ -4446,6 +4574,7 @@
         <translation>Noch ist keine Lektion für einen Schüler.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
         <location filename="../../workbench/ui/window/panels.py"/>
         <source>No lesson is open</source>
         <translation>Keine Lektion geöffnet</translation>
@@ -4542,6 +4671,11 @@
         <translation>In Stimme {voice} folgt nicht unmittelbar ein {pitch}; schreiben Sie den Ton zuerst und setzen Sie dann den Haltebogen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Not accepted yet</source>
+        <translation>Noch nicht gutgeheißen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Not for a month</source>
         <translation>Seit einem Monat nicht</translation>
@@ -4627,6 +4761,11 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>Nothing had to change.</source>
         <translation>Es musste nichts geändert werden.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Nothing had to change: every note stays.</source>
+        <translation>Nichts musste sich ändern: Jede Note bleibt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/help/report_dialog.py"/>
@@ -4715,9 +4854,24 @@
         <translation>Ö&amp;ffnen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Octave &amp;down</source>
+        <translation>Oktave &amp;tiefer</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Octave &amp;up</source>
+        <translation>Oktave &amp;höher</translation>
+    </message>
+    <message>
         <location filename="../../workbench/instrument/table.py"/>
         <source>Octave mandolin</source>
         <translation>Oktavmandoline</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Of the tune</source>
+        <translation>Von der Melodie</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/grading/learning.py"/>
@@ -4839,6 +4993,16 @@
         <location filename="../../workbench/store/finding.py"/>
         <source>Order '{order}' is not known; choose one of {orders}.</source>
         <translation>Die Reihenfolge „{order}“ ist nicht bekannt; wählen Sie eine von {orders}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>Original and arrangement</source>
+        <translation>Original und Arrangement</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Original in the &amp;key of the arrangement</source>
+        <translation>Original in der Ton&amp;art des Arrangements</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window/tour.py"/>
@@ -5344,6 +5508,16 @@
         <translation>Den Fehlerbericht lesen und als Datei sichern</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Reading the original</source>
+        <translation>Das Original wird gelesen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Reading the original …</source>
+        <translation>Das Original wird gelesen …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf/dialog.py"/>
         <location filename="../../workbench/ui/window/openers.py"/>
@@ -5426,6 +5600,11 @@
         <translation>Angelegte Anschläge sind nicht mehr bezeichnet.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Restore a note of the original</source>
+        <translation>Note des Originals zurückholen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Return</source>
         <translation>Eingabe</translation>
@@ -5469,6 +5648,11 @@
         <location filename="../../workbench/teaching/differences.py"/>
         <source>Right hand: {old}, now {new}.</source>
         <translation>Rechte Hand: {old}, jetzt {new}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Rings: left out. Arrows: another octave. A stroke after a note: it ends early. Boxes: another voice. Faint: accepted.</source>
+        <translation>Ringe: weggelassen. Pfeile: andere Oktave. Strich nach einer Note: Sie endet früher. Kästchen: andere Stimme. Blass: gutgeheißen.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -5811,6 +5995,11 @@
         <translation>Zeichen auf dem Griffbrett</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>Size and parts of original and arrangement</source>
+        <translation>Größe und Bestandteile von Original und Arrangement</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score/bar.py"/>
         <source>Size and parts of the score</source>
         <translation>Größe und Bestandteile der Noten</translation>
@@ -6087,10 +6276,20 @@
         <translation>Haken bei „{item}“ entfernen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Take back the last change of the lesson</source>
+        <translation>Die letzte Änderung der Lektion zurücknehmen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Take back the words for {place}</source>
         <translation>Text für {place} zurücknehmen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Take back what was decided of the note</source>
+        <translation>Zurücknehmen, was über die Note entschieden war</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/grade.py"/>
@@ -6500,6 +6699,11 @@
         <translation>Die Takte des Originals sind nicht mehr die dieser Stunde; es lässt sich nicht dagegen spielen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>The bars of the original are no longer those of this lesson; they cannot be set under each other.</source>
+        <translation>Die Takte des Originals sind nicht mehr die dieser Lektion; sie lassen sich nicht untereinandersetzen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>The bin is empty.</source>
         <translation>Der Papierkorb ist leer.</translation>
@@ -6678,6 +6882,16 @@
         <location filename="../../workbench/teaching/grade.py"/>
         <source>The handout says {printed}; the estimate is {now} now. The printed grade stays until you change it.</source>
         <translation>Auf dem Arbeitsblatt steht {printed}; die Schätzung ist jetzt {now}. Die gedruckte Stufe bleibt, bis Sie sie ändern.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/arrangement.py"/>
+        <source>The instrument does not have this note in that octave up to fret {fret}.</source>
+        <translation>Das Instrument hat diese Note in dieser Oktave bis Bund {fret} nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/arrangement.py"/>
+        <source>The instrument has this note in no octave up to fret {fret}.</source>
+        <translation>Das Instrument hat diese Note bis Bund {fret} in keiner Oktave.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/keeper.py"/>
@@ -6872,6 +7086,11 @@
         <translation>Die Noten zu {what} fehlen im Lektionsspeicher.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>The music was corrected in this lesson, so it is not laid anew from its original; correct single notes in the Music menu.</source>
+        <translation>Die Musik wurde in dieser Lektion korrigiert und wird darum nicht neu aus dem Original gelegt; korrigieren Sie einzelne Noten im Menü Musik.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/pack_words.py"/>
         <source>The music, bar by bar</source>
         <translation>Die Musik, Takt für Takt</translation>
@@ -6910,6 +7129,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The number or kind of beats changes from one bar to the next.</source>
         <translation>Zahl oder Art der Schläge ändert sich von einem Takt zum nächsten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>The original, then this arrangement</source>
+        <translation>Das Original, dann dieses Arrangement</translation>
     </message>
     <message>
         <location filename="../../workbench/music/building.py"/>
@@ -7216,6 +7440,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The tune begins before the first full bar; count a whole bar and come in on time.</source>
         <translation>Die Melodie beginnt vor dem ersten vollen Takt; einen ganzen Takt vorzählen und pünktlich einsetzen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>The tune had to change in bar {bars}. Listen whether it bears it.</source>
+        <translation>Die Melodie musste sich in Takt {bars} ändern. Hören Sie, ob sie es verträgt.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7551,6 +7780,11 @@
         <translation>zur Coda</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>To another &amp;voice</source>
+        <translation>In andere &amp;Stimme</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>To ba&amp;r</source>
         <translation>&amp;Bis Takt</translation>
@@ -7682,6 +7916,11 @@
         <translation>Geben Sie den Fingersatz ein, an den Sie denken</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Und&amp;o</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/words.py"/>
         <source>Under the tablature: {hand}, p thumb, i index, m middle, a ring finger.</source>
         <translation>Unter der Tabulatur: {hand}, p Daumen, i Zeige-, m Mittel-, a Ringfinger.</translation>
@@ -7766,6 +8005,11 @@
         <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>Versions</source>
         <translation>Fassungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Voice {voice}</source>
+        <translation>Stimme {voice}</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/notes.py"/>
@@ -7935,6 +8179,11 @@
         <translation>Die Vorlieben des Fingersatzes haben sich geändert: Gewichte aus Entscheidungen gelernt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>What the list shows</source>
+        <translation>Was die Liste zeigt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/notes/scope.py"/>
         <source>What the note is about</source>
         <translation>Worum es im Hinweis geht</translation>
@@ -7958,6 +8207,11 @@
         <location filename="../../workbench/ui/shelf/next.py"/>
         <source>What to teach next</source>
         <translation>Was als Nächstes kommt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>What was altered, by bar</source>
+        <translation>Was geändert wurde, nach Takten</translation>
     </message>
     <message>
         <location filename="../../workbench/store/told.py"/>
@@ -13176,6 +13430,21 @@ Ihr Text</translation>
         <location filename="../../workbench/music/edits/line.py"/>
         <source>{pitch} lies outside what can be written; choose C0 to G9.</source>
         <translation>{pitch} liegt außerhalb dessen, was sich schreiben lässt; wählen Sie C0 bis G9.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>{pitch} of the original is left out.</source>
+        <translation>{pitch} des Originals ist weggelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>{pitch} of the original lies {way}: {other}.</source>
+        <translation>{pitch} des Originals liegt {way}: {other}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>{pitch} of the original stays: {other}.</source>
+        <translation>{pitch} des Originals bleibt: {other}.</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>

@@ -43,6 +43,7 @@ class Bench(Selecting):
     told = Signal(str)  # one sentence, good news
     failed = Signal(str)  # one sentence, what went wrong and what to do
     handed = Signal(bool)  # left-handed or not
+    laid = Signal()  # the music was laid on an instrument, and something had to change
     conflicted = Signal()  # somebody else changed the lesson; ``conflict`` holds both
 
     def __init__(

@@ -180,6 +180,7 @@ VIEW = Menu("view", mark("&View"), (
     _any("view-plan", mark("Practice pla&n"), "Ctrl+3"),
     _any("view-script", mark("Script"), "Ctrl+4"),
     _any("view-grade", mark("Gra&de"), "Ctrl+5"),
+    _any("view-arrangement", mark("Arrangement"), "Ctrl+6"),
     _any("order", mark("Bars as &written or as played"), "Ctrl+R"),
     None,
     Menu("colours", mark("&Colours")),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject
 
+from workbench.engraving.above import ABOVE
 from workbench.language.speech import say
 from workbench.sound.player import SILENCE, Heard
 from workbench.ui.player.conductor import Conductor
@@ -16,7 +17,7 @@ class Follower(QObject):
 
     def __init__(self, panels: Panels, conductor: Conductor) -> None:
         super().__init__(panels)
-        self._panels = panels
+        self._panels, self._conductor = panels, conductor
         self._bar = -1
         conductor.heard.connect(self.show)
         conductor.state.connect(lambda on: None if on else self.show(SILENCE))
@@ -25,6 +26,9 @@ class Follower(QObject):
         """Show what is heard now; silence shows the selection again."""
         panels = self._panels
         show_heard(panels.score, heard.bar, heard.notes, heard.missed)
+        original = heard.version == 1 and self._conductor.against_original
+        notes = frozenset(ABOVE + n for n in heard.notes) if original else heard.notes
+        show_heard(panels.teaching.arranging.pair, heard.bar, notes, heard.missed)
         panels.neck.show_heard(heard.bar, heard.notes)
         if heard.position != self._bar:
             self._bar = heard.position

@@ -30,6 +30,7 @@ class Sounds(QObject):
         super().__init__(panels)
         self._panels, self._dialogs, self._session = panels, dialogs, panels.session
         self._conductor = panels.conductor
+        panels.teaching.arranging.wants_heard.connect(self.against_original)
         panels.teaching.plan.practise.connect(self.practise)
         panels.teaching.techniques.exercise.wants_heard.connect(self.exercise)
 

@@ -32,7 +32,9 @@ from workbench.ui.window.sound import Sounds
 from workbench.ui.window.tour import Guide
 
 #: Commands that show a view of the middle, in the order of its tabs.
-VIEWS = ("view-score", "view-techniques", "view-plan", "view-script", "view-grade")
+VIEWS = (
+    "view-score", "view-techniques", "view-plan", "view-script", "view-grade", "view-arrangement",
+)  # fmt: skip
 SCORE_PARTS = ("tab", "left", "right")  # of the row above the score, in the menu as well
 
 
