@@ -88,7 +88,8 @@ class Menus:
         action.setShortcuts([QKeySequence(key) for key in command.keys])
         if command.ticked:
             action.setCheckable(True)
-            action.triggered.connect(self._deeds.ticked[command.name])
+            turn = self._deeds.ticked[command.name]
+            action.triggered.connect(lambda on=False: turn(on))
         else:
             does = self._deeds.plain[command.name]
             action.triggered.connect(lambda _checked=False: does())
