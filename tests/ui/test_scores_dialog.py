@@ -10,7 +10,6 @@ from tests.ui.conftest import WAIT, write_score
 from workbench.fingering.types import Settings
 from workbench.music.errors import BadInput
 from workbench.store.learning import can_undo, put_in_force, studio_weights
-from workbench.ui.views.grading.learning import learn_scores
 
 FINGERED = (
     "<note><pitch><step>{step}</step><octave>4</octave></pitch><duration>1</duration>"
@@ -37,7 +36,7 @@ def fingered_score(path, bars=4):
 
 @pytest.fixture
 def dialog(lesson_window):
-    learn_scores(lesson_window)
+    lesson_window.openers.learn_scores()
     return lesson_window.dialog
 
 
@@ -141,7 +140,7 @@ def test_a_read_that_is_called_off_takes_the_score_off_the_list(
             tick()
 
     monkeypatch.setattr(session, "services", replace(session.services, read=never))
-    learn_scores(lesson_window)
+    lesson_window.openers.learn_scores()
     dialog = lesson_window.dialog
     dialog.add([tmp_path / "endless.xml"])
     assert "being read" in words(dialog, 0)

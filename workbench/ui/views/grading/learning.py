@@ -3,7 +3,7 @@ what changed, take it back."""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import (
@@ -121,22 +121,6 @@ def forget(session: Session) -> None:
 
     if session.guard(lambda: undo_fit(session.shelf)):
         reopen(session)
-
-
-def learn_grades(window: Any) -> None:
-    """Show the teacher's grades beside the estimates, and what can be learnt from them."""
-    from workbench.ui.views.grading.grades_dialog import GradesDialog
-
-    dialog = GradesDialog(window.session, window)
-    dialog.changed.connect(window.teaching.look_again)
-    window.show_dialog(dialog)
-
-
-def learn_scores(window: Any) -> None:
-    """Ask for scores that print fingers, and learn from them."""
-    from workbench.ui.views.grading.scores_dialog import ScoresDialog
-
-    window.show_dialog(ScoresDialog(window.session, window))
 
 
 def reopen(session: Session) -> None:
