@@ -81,6 +81,7 @@ class ScoresDialog(QDialog):
         self.scores: tuple[Score, ...] = ()
         self.fitted: learning.ScoresFit | None = None
         self._busy = ""  # the label of what runs
+        self._shown: tuple[tuple[str, str], ...] = ()
         self.setWindowTitle(say("Learn from fingered scores"))
         self.setAccessibleName(self.windowTitle())
         self.add_button = QPushButton(say("A&dd scores …"))
@@ -320,11 +321,8 @@ class ScoresDialog(QDialog):
 
     def _refresh(self) -> None:
         """The list, and which buttons can be pressed."""
-        shown = [(score.path.name, score.words) for score in self.scores]
-        if shown != [
-            tuple(self.table.item(row, column).text() for column in (0, 1))
-            for row in range(self.table.rowCount())
-        ]:
+        shown = tuple((score.path.name, score.words) for score in self.scores)
+        if shown != self._shown:
             self._list(shown)
         busy = bool(self._busy)
         self.remove_button.setEnabled(bool(self.table.selectedIndexes()))
@@ -337,7 +335,8 @@ class ScoresDialog(QDialog):
         self.apply_button.setEnabled(bool(self.fitted and self.fitted.found.changes))
         self.undo_button.setEnabled(not busy and learning.can_undo(self.session.shelf))
 
-    def _list(self, shown: Sequence[tuple[str, str]]) -> None:
+    def _list(self, shown: tuple[tuple[str, str], ...]) -> None:
+        self._shown = shown
         self.table.setRowCount(len(shown))
         for row, texts in enumerate(shown):
             for column, text in enumerate(texts):
