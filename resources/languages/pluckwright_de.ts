@@ -1180,6 +1180,11 @@
         <translation>--dry-run gehört zu --grades; schreiben Sie „fit --grades --dry-run“.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>--report needs scores that print fingers; name some.</source>
+        <translation>--report braucht Noten mit gedruckten Fingern; nennen Sie welche.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/script.py"/>
         <source>--student {name}: the store has no lesson of that student or group; 'lessons' lists whose there are.</source>
         <translation>--student {name}: Für diesen Namen ist keine Lektion gespeichert; „lessons“ zeigt, für wen es welche gibt.</translation>
@@ -2017,6 +2022,11 @@
         <translation>Takte in Spielfolge</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>Bars that differ most from the print</source>
+        <translation>Takte, die am meisten vom Druck abweichen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/legato.py"/>
         <source>Bars that lose most</source>
         <translation>Takte mit dem größten Verlust</translation>
@@ -2445,6 +2455,7 @@
         <translation>Verglichen mit {earlier} und {n} weiteren im Regal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit.py"/>
         <location filename="../../workbench/ui/keeping/changes_list.py"/>
         <source>Comparing</source>
         <translation>Vergleich läuft</translation>
@@ -8809,6 +8820,16 @@
         <translation>ein Ton liegt höher am Hals als nötig</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a note of a broken chord loses its string before the figure turns</source>
+        <translation>ein Ton des gebrochenen Akkords verliert seine Saite, bevor die Figur wechselt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a note of a broken chord stops ringing before the figure turns</source>
+        <translation>ein Ton des gebrochenen Akkords verklingt, bevor die Figur wechselt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>a repeat begins or ends with the bar</source>
         <translation>eine Wiederholung beginnt oder endet mit dem Takt</translation>
@@ -8837,6 +8858,16 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a steadier hand in free moments</source>
         <translation>eine ruhigere Hand in freien Augenblicken</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a stronger finger leads</source>
+        <translation>ein stärkerer Finger führt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a stronger place for finger 2</source>
+        <translation>ein stärkerer Platz für Finger 2</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -8953,6 +8984,11 @@
         <location filename="../../workbench/commands/legato.py"/>
         <source>as it is</source>
         <translation>wie es ist</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>as printed</source>
+        <translation>wie gedruckt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/caret.py"/>
@@ -9198,6 +9234,11 @@
         <translation>Akkord mit p i m a</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>closer to first position</source>
+        <translation>näher an der ersten Lage</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/neck/legend.py"/>
         <source>comes from</source>
         <translation>kommt von</translation>
@@ -9302,6 +9343,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>each note nearer its lowest place</source>
         <translation>jeder Ton näher an seiner tiefsten Stelle</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>each note of the broken chord keeps its string</source>
+        <translation>jeder Ton des gebrochenen Akkords behält seine Saite</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grade.py"/>
@@ -9413,8 +9459,18 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 1 reaches less far</source>
+        <translation>Finger 1 greift weniger weit</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 1 rolls down to a barre while it holds</source>
         <translation>Finger 1 rollt zum Barré, während er hält</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 1 shares its fret with finger 2 or 3</source>
+        <translation>Finger 1 teilt seinen Bund mit Finger 2 oder 3</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9428,8 +9484,23 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 on its own fret</source>
+        <translation>Finger 2 in seinem eigenen Bund</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 2 or 3 is drawn back behind its own fret</source>
         <translation>Finger 2 oder 3 wird hinter seinen Bund zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 reaches to the strings nearest the floor</source>
+        <translation>Finger 2 greift zu den Saiten, die dem Boden am nächsten sind</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 stands on fret 3, where finger 3 belongs in first position</source>
+        <translation>Finger 2 steht im 3. Bund, wo in der ersten Lage Finger 3 hingehört</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9448,8 +9519,23 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 stays off the first string</source>
+        <translation>Finger 3 bleibt der ersten Saite fern</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 3 stops a string near the floor, where the slanted hand gives it to finger 4</source>
         <translation>Finger 3 greift eine bodennahe Saite, die die schräge Hand dem Finger 4 gibt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 stops the string nearest the floor</source>
+        <translation>Finger 3 greift die Saite, die dem Boden am nächsten ist</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 bends in to a middle string</source>
+        <translation>Finger 4 krümmt sich zu einer mittleren Saite</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9483,8 +9569,18 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 reaches up where the next position has a stronger finger</source>
+        <translation>Finger 4 greift hinauf, wo die nächste Lage einen stärkeren Finger hat</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 4 stays near the floor</source>
         <translation>Finger 4 bleibt auf den bodennahen Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 stays on the outer strings</source>
+        <translation>Finger 4 bleibt auf den äußeren Saiten</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9581,6 +9677,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 3 and 4 less spread</source>
         <translation>Finger 3 und 4 weniger gespreizt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers less crowded on one fret</source>
+        <translation>weniger Gedränge der Finger in einem Bund</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10119,6 +10220,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>less left to open strings</source>
+        <translation>weniger leere Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>less reaching against the slant of the hand</source>
         <translation>weniger Greifen gegen die Schräge der Hand</translation>
     </message>
@@ -10151,6 +10257,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>less work for finger 4</source>
         <translation>weniger Arbeit für Finger 4</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>less work for finger 4 up the neck</source>
+        <translation>weniger Arbeit für Finger 4 in der Höhe</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/backup.py"/>
@@ -10244,11 +10355,6 @@
         <location filename="../../workbench/commands/grade.py"/>
         <source>minutes of practice a day (default 20)</source>
         <translation>Übeminuten am Tag (sonst 20)</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>more time to change position</source>
-        <translation>mehr Zeit für den Lagenwechsel</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -10589,6 +10695,11 @@
         <location filename="../../workbench/teaching/grade.py"/>
         <source>nothing beyond first lessons</source>
         <translation>nichts über den Anfangsunterricht hinaus</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>nothing but open strings sounds</source>
+        <translation>nur leere Saiten klingen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/paper/exercise_files.py"/>
@@ -11317,6 +11428,11 @@
         <translation>der Bass wird nicht mit dem Daumen genommen</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the broken chord rings on</source>
+        <translation>der gebrochene Akkord klingt weiter</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <source>the closing</source>
         <translation>den Schluss</translation>
@@ -11352,6 +11468,11 @@
         <translation>die Finger behalten die Melodie</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>the first choice</source>
+        <translation>die erste Wahl</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/seen.py"/>
         <source>the grip {grip}</source>
         <translation>der Griff {grip}</translation>
@@ -11360,11 +11481,6 @@
         <location filename="../../workbench/fingering/telling.py"/>
         <source>the hand cannot hold the {note} and reach the next grip in comfort</source>
         <translation>die Hand kann {note} nicht halten und zugleich den nächsten Griff bequem erreichen</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>the hand changes position in a hurry</source>
-        <translation>die Hand wechselt in Eile die Lage</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -11390,6 +11506,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>the hand is stretched beyond its comfortable span</source>
         <translation>die Hand ist weiter gespreizt, als es bequem ist</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand leans a whole fret out of its position</source>
+        <translation>die Hand neigt sich einen ganzen Bund aus ihrer Lage</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -11443,13 +11564,13 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>the hand stays while a finger holds a note</source>
-        <translation>die Hand bleibt, während ein Finger einen Ton hält</translation>
+        <source>the hand stands in the middle of the neck</source>
+        <translation>die Hand steht in der Mitte des Halses</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>the hand turns or moves while a finger holds a note</source>
-        <translation>die Hand dreht oder bewegt sich, während ein Finger einen Ton hält</translation>
+        <source>the hand stays in its position</source>
+        <translation>die Hand bleibt in ihrer Lage</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/offered.py"/>
@@ -11660,6 +11781,11 @@
         <translation>der Daumen nimmt den Bass</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the tip of finger 1 reaches over to a bass string</source>
+        <translation>die Kuppe von Finger 1 greift zu einer Basssaite hinüber</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>the tune alone</source>
         <translation>die Melodie allein</translation>
@@ -11668,6 +11794,11 @@
         <location filename="../../workbench/sound/programme.py"/>
         <source>the upper voice</source>
         <translation>die Oberstimme</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the weakest finger has to lead along its string</source>
+        <translation>der schwächste Finger muss auf seiner Saite führen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/spans.py"/>
@@ -11912,6 +12043,11 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>with --grades: show what the fit finds and put nothing in force</source>
         <translation>mit --grades: zeigen, was die Anpassung ergibt, und nichts in Kraft setzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>with SCORE: learn nothing; write the bars that differ most from the print</source>
+        <translation>mit SCORE: nichts lernen; die Takte schreiben, die am meisten vom Druck abweichen</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -12244,11 +12380,6 @@ Ihr Text</translation>
         <translation>{folder} enthält keine Notendatei; Notendateien enden auf {endings}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/script.py"/>
-        <source>{folder} is a folder; name the file to write, such as {name}.</source>
-        <translation>{folder} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/commands/batch.py"/>
         <source>{folder} is no folder; name the folder that holds the scores.</source>
         <translation>{folder} ist kein Ordner; geben Sie den Ordner mit den Noten an.</translation>
@@ -12348,6 +12479,11 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/read.py"/>
         <source>{letter} bars {first}-{last}</source>
         <translation>{letter} Takt {first}–{last}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{met} of {printed} printed fingers met.</source>
+        <translation>{met} von {printed} gedruckten Fingern getroffen.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/cautions.py"/>
@@ -13280,11 +13416,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
-        <source>{page} is a folder; name the file to write, such as {name}.</source>
-        <translation>{page} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/handout.py"/>
         <source>{page}: {n} page.</source>
         <translation>{page}: {n} Seite.</translation>
     </message>
@@ -13358,8 +13489,7 @@ Ihr Text</translation>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die darin geschrieben werden soll.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/arrange.py"/>
-        <location filename="../../workbench/commands/export.py"/>
+        <location filename="../../workbench/commands/output.py"/>
         <source>{path} is a folder; name the file to write, such as {name}.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
     </message>
@@ -13408,6 +13538,11 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/paper/exercise_files.py"/>
         <source>{path}: write an exercise as .pdf or .png; end the name with one of them.</source>
         <translation>{path}: Speichern Sie eine Übung als .pdf oder .png; der Name muss auf eines davon enden.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>{path}: {n} bars, worst first.</source>
+        <translation>{path}: {n} Takte, die schlimmsten zuerst.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/export.py"/>
@@ -13560,6 +13695,11 @@ Ihr Text</translation>
         <translation>{said}; auch in „{title}“ und {n} weiteren</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{school} meets {met}.</source>
+        <translation>„{school}“ trifft {met}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/batch.py"/>
         <source>{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more (--memory).</source>
         <translation>{score} braucht mehr als {memory} MB; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--memory).</translation>
@@ -13623,11 +13763,6 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/arrange.py"/>
         <source>{strict}, up to fret {fret}: {grade}, {notes} notes</source>
         <translation>{strict}, bis Bund {fret}: {grade}, {notes} Noten</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/sound.py"/>
-        <source>{target} is a folder; name the file to write, such as {name}.</source>
-        <translation>{target} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/pack.py"/>
@@ -13718,6 +13853,11 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/script_words.py"/>
         <source>{title} by {composer}, in {key}.</source>
         <translation>{title} von {composer}, in {key}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{title}, bar {number}</source>
+        <translation>{title}, Takt {number}</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/passage.py"/>

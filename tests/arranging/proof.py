@@ -182,7 +182,7 @@ def _wide(held: list[FingeredNote], wood: Instrument, hand: Hand) -> bool:
         low, high = min(s for _, s in a), max(s for _, s in a)
         across = min(max(0, low - s, s - high) for _, s in b)
         along = tip(wood, a[0][0]) - tip(wood, b[0][0])
-        if hypot(along, across * wood.spacing_mm) > comfort[f, g] + 1:
+        if hypot(along, across * wood.spacing_mm / 2) > comfort[f, g] + 1:
             return True
     return False
 

@@ -86,8 +86,7 @@ class Above:
                 clef.set("dis", "8")
                 clef.set("dis.place", "below")
             add(staff, "keySig", sig=tree.signature(here.key))
-            if first:
-                tree.meter(staff, here)
+            tree.meter(staff, here, shown=first)
 
     def changes(self, group: etree._Element, before: int, bar: int) -> None:
         """Key and time where they change."""

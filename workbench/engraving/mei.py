@@ -158,12 +158,12 @@ class _Writer:
             clef.set("dis.place", "below")
         first = self.bars[0]
         add(staff, "keySig", sig=tree.signature(first.key))
-        if first.index == self.piece.bars[0].index:
-            tree.meter(staff, first)
+        tree.meter(staff, first, shown=first.index == self.piece.bars[0].index)
         if self.tab and self.instrument is not None:
             lines = add(group, "staffDef", n="2", lines=str(self.instrument.strings),
                         notationtype="tab.guitar")
             add(lines, "clef", shape="TAB")
+            tree.meter(lines, first, shown=False)
             tuning = add(lines, "tuning")
             for string, midi in enumerate(self.instrument.open_midi, 1):
                 course = add(tuning, "course", n=str(string), pname=_NAMES[midi % 12],
@@ -183,6 +183,8 @@ class _Writer:
             add(staff, "keySig", sig=tree.signature(bar.key))
         if new_meter:
             tree.meter(staff, bar)
+            if self.tab and self.instrument is not None:
+                tree.meter(add(group, "staffDef", n="2"), bar, shown=False)
 
     def _measure(self, parent: etree._Element, bar: Bar) -> None:
         options = self.options

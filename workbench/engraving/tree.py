@@ -45,10 +45,13 @@ def signature(key: Key) -> str:
     return f"{abs(key.fifths)}{'s' if key.fifths > 0 else 'f'}"
 
 
-def meter(staff: etree._Element, bar: Bar) -> None:
-    """The time signature of a bar at the head of a staff."""
+def meter(staff: etree._Element, bar: Bar, shown: bool = True) -> None:
+    """The time signature of a bar at the head of a staff. Every staff needs it, shown or not:
+    marks are set by beats of the meter, and one staff without it makes all beats quarters."""
     count, unit = bar.time_signature
-    add(staff, "meterSig", count=str(count), unit=str(unit))
+    sign = add(staff, "meterSig", count=str(count), unit=str(unit))
+    if not shown:
+        sign.set("visible", "false")
 
 
 def rest_id(bar: int, layer: int, onset: Fraction) -> str:
