@@ -19,6 +19,7 @@ from workbench.commands.source import (
 )
 from workbench.language.names import key_words, percent
 from workbench.language.speech import say
+from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
