@@ -12585,7 +12585,7 @@ Ihr Text</translation>
         <translation>{name} ist ein Ordner; nennen Sie ein Archiv.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{name} is a link that leads nowhere; mend or delete it.</source>
         <translation>{name} ist ein Verweis ins Leere; berichtigen oder löschen Sie ihn.</translation>
     </message>
@@ -13657,17 +13657,17 @@ Ihr Text</translation>
         <translation>„{school}“ trifft {met}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more (--memory).</source>
         <translation>{score} braucht mehr als {memory} MB; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--memory).</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more (--seconds).</source>
         <translation>{score} braucht mehr als {seconds:g} s; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--seconds).</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{score}: its process died; it may need more memory (--memory) or fewer parts (--parts 1).</source>
         <translation>{score}: Der Prozess brach ab; vielleicht braucht er mehr Speicher (--memory) oder weniger Stimmen (--parts 1).</translation>
     </message>
