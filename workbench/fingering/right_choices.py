@@ -7,14 +7,13 @@ from collections import Counter
 from workbench.fingering.frame import Frame
 from workbench.fingering.right import (
     Memo,
-    Moment,
     State,
     Trellis,
     after_state,
-    moments,
     price,
     window_frame,
 )
+from workbench.fingering.right_figures import Moment, moments
 from workbench.language.fact import Fact, fact
 from workbench.music.model import Note
 

@@ -1,0 +1,96 @@
+"""The right hand: printed fingers, the thumb's region, alternation, no finger twice in haste."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from tests.fingering.build import piece
+from tests.fingering.right_agreement import editions, summed
+from workbench.fingering.engine import solve
+from workbench.fingering.frame import build_frame
+from workbench.fingering.right import solve_right
+from workbench.fingering.right_figures import QUICK
+from workbench.fingering.types import Pin, Settings
+from workbench.fingering.weights import weights_for
+from workbench.instrument.table import hand, instrument
+
+
+def test_printed_fingers_are_met_better_than_by_the_plainest_rule():
+    """Source: Carcassi, op. 59, ed. Santisteban 1906 (right_printed.py)."""
+    told, ours, plain = summed(editions())
+    assert told >= 100
+    assert ours > plain and ours >= 0.85 * told
+
+
+def line(strings, count, tempo, value="1/4", pins=None, style="i-m"):
+    """Right fingers for single notes on these strings, one after another."""
+    music = piece(" ".join(f"C4:{value}" for _ in strings), tempo=tempo)
+    ids = [n.id for n in music.notes]
+    right, _ = solve_right(
+        build_frame(music), dict(zip(ids, strings, strict=True)), count, tempo,
+        weights_for(Settings()).right, style, pins or {},
+    )  # fmt: skip
+    return [right[i] for i in ids]
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.sampled_from((4, 6)).flatmap(
+        lambda n: st.tuples(st.just(n), st.lists(st.integers(1, n), min_size=2, max_size=16))
+    ),
+    st.sampled_from(("i-m", "m-a", "a-m-i", "thumb")),
+    st.sampled_from((60, 96, 144)),
+)
+def test_no_finger_plucks_twice_in_haste(drawn, style, tempo):
+    """Common practice, no source: beyond three plucks a second fingers take turns."""
+    count, strings = drawn
+    assert 60 / tempo / 4 <= QUICK
+    for a, b in pairwise(line(strings, count, tempo, style=style)):
+        assert a != b or a == "p"
+
+
+def test_a_slow_line_may_repeat_a_finger_where_the_figure_asks_it():
+    """The same passage in haste and at leisure: a pin leaves the one finger no choice."""
+    music = [2, 2, 2, 2]
+    pins = {"b0v1n1a": Pin("b0v1n1a", right="i"), "b0v1n2a": Pin("b0v1n2a", right="i")}
+    assert line(music, 6, 144, pins=pins)[1:3] == ["i", "i"]
+    assert line(music, 6, 144, pins=pins)[0] != "i" != line(music, 6, 144, pins=pins)[3]
+
+
+@pytest.mark.parametrize("name", ["guitar", "ukulele-low-g", "ukulele"])
+@pytest.mark.parametrize("tempo", [80, 120])
+def test_runs_alternate_i_and_m(name, tempo):
+    """Scales on the treble strings (common practice: i and m in turn, without a third)."""
+    scale = "E4 F4 G4 A4 B4 C5 D5 C5 B4 A4 G4 F4 E4 F4 G4 A4"
+    f = solve(piece(" ".join(f"{n}:1/4" for n in scale.split()), tempo=tempo),
+              instrument(name), hand("medium"))  # fmt: skip
+    for n in f.bars[0].notes:
+        # a high fourth string is the thumb's even in a run: it lies across the neck
+        assert n.slurred or n.right in ("p" if n.string == 4 and name == "ukulele" else "im")
+    fingers = [n.right for n in f.bars[0].notes if not n.slurred]
+    assert all(a != b for a, b in pairwise(fingers))
+
+
+@pytest.mark.parametrize("string", [4, 3])
+def test_the_thumb_has_the_bass_on_string_4_or_3_of_a_re_entrant_ukulele(string):
+    bass = {4: "G4", 3: "C4"}[string]
+    music = piece(f"E4:1/2 A4:1/2 E4:1/2 A4:1/2 E4:1/2 A4:1/2 | {bass}:1 {bass}:1 {bass}:1",
+                  tempo=90)  # fmt: skip
+    low = [n.id for n in music.notes if n.voice == 2]
+    f = solve(music, instrument("ukulele"), hand("medium"),
+              pins=[Pin(i, string=string) for i in low])  # fmt: skip
+    assert {f.note(i).right for i in low} == {"p"}
+    assert "p" not in {n.right for n in f.bars[0].notes if n.id not in low}
+
+
+def test_a_figure_on_low_strings_gives_the_thumb_its_region():
+    """Strings 5 4 3 2 1 of a guitar up and down: p p i m a m i p (Carcassi, prelude 6)."""
+    assert line([5, 4, 3, 2, 1, 2, 3, 4, 5, 4, 3, 2], 6, 72, "1/2") == list(
+        "ppimamippp"[:9]
+    ) + list("pim")
+    assert line([3, 2, 1, 2] * 3, 6, 72, "1/2") == list("imam" * 3)
+    assert line([3, 2, 1, 2] * 3, 4, 72, "1/2") == list("pimi" * 3)

@@ -1,0 +1,119 @@
+"""What the right hand meets, moment by moment: strings, haste, and whose string is whose.
+
+A figure is a broken chord: at least three moments running, each on other strings than the one
+before. While it lasts i, m and a keep a string each and the thumb has those below (common
+practice; so printed in Carcassi's method, op. 59). Which strings are the thumb's otherwise
+goes by the instrument: the half away from the floor, so 4 to 6 of a guitar, and 4 and 3 of a
+ukulele, re-entrant or not.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+from typing import NamedTuple
+
+from workbench.fingering.frame import Frame
+
+ORDER = "pima"
+#: Seconds between two plucks within which no finger of i, m, a is asked twice where another
+#: can do it: more than three a second (common practice, no source).
+QUICK = 1 / 3
+#: (seconds at most, quarters of weight that a repetition has within them)
+HASTE = ((QUICK, 16), (0.75, 4), (1.5, 2))
+
+Row = tuple[tuple[int, int], ...]  # (string, voice), highest-numbered string first
+
+
+class Moment(NamedTuple):
+    """What the right hand meets at a layer. ``strings``: (string, voice) from
+    the highest number to 1; ``home``: the finger that owns each string while a
+    figure lasts; ``gap``: quarters of weight a repetition has here, by ``HASTE``, else 1."""
+
+    strings: tuple[tuple[int, int], ...]
+    home: tuple[tuple[int, str], ...]
+    gap: int
+    strings_in_all: int
+
+
+def thumbs(string: int, count: int) -> bool:
+    """Whether a string lies in the thumb's region on an instrument of ``count`` strings."""
+    return 2 * string > count
+
+
+def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> list[Moment]:
+    """What the right hand meets, layer by layer; ``count``: strings of the instrument."""
+    by_bar: dict[int, list[Row]] = {}
+    place: dict[int, int] = {}
+    for layer in frame.layers:
+        row = by_bar.setdefault(layer.bar, [])
+        place[layer.index] = len(row)
+        row.append(tuple(sorted(((strings[n.id], n.voice) for n in layer.notes), reverse=True)))
+    homes = {bar: figures(rows, count) for bar, rows in by_bar.items()}
+    out: list[Moment] = []
+    for layer in frame.layers:
+        at = place[layer.index]
+        own = homes[layer.bar][at]
+        gap = 1
+        if layer.parent >= 0:
+            wait = (layer.time - frame.layers[layer.parent].time) * 60 / max(1.0, tempo)
+            gap = next((weight for most, weight in HASTE if wait <= most), 1)
+        out.append(Moment(by_bar[layer.bar][at], tuple(sorted(own.items())), gap, count))
+    return out
+
+
+def figures(rows: Sequence[Row], count: int) -> list[dict[int, str]]:
+    """For every moment of a bar the finger that owns each string while a figure lasts,
+    nothing where there is none."""
+    out: list[dict[int, str]] = []
+    run: list[Row] = []
+    for row in rows:
+        if run and not _goes_on(run[-1], row):
+            out += [_owners(run, count)] * len(run)
+            run = []
+        run.append(row)
+    return out + [_owners(run, count)] * len(run)
+
+
+def _upper(row: Row) -> set[int]:
+    """Strings of the first voice, or all where it is silent."""
+    return {s for s, voice in row if voice == 1} or {s for s, _ in row}
+
+
+def _goes_on(a: Row, b: Row) -> bool:
+    """Whether b may belong to the same figure: other strings, or the same chord again."""
+    one, two = _upper(a), _upper(b)
+    return not one & two or (one == two and len(one) > 1)
+
+
+def _owners(run: Sequence[Row], count: int) -> dict[int, str]:
+    """Finger by string in moments that run on. Where a bass voice takes part (not in most
+    of them together with the upper one) its strings are the thumb's and the upper voice may
+    have chords; else they are single notes."""
+    if len(run) < 3 or all(_upper(a) == _upper(b) for a, b in pairwise(run)):
+        return {}
+    own = sorted({s for r in run for s, _ in r}, reverse=True)
+    bass = {s for r in run for s, voice in r if voice > 1}
+    both = sum(len({voice > 1 for _, voice in r}) > 1 for r in run)
+    if bass and 2 * both <= len(run):
+        upper = [s for s in own if s not in bass]
+    elif any(len(r) > 1 for r in run) or len(own) < 3:
+        return {}
+    elif len(own) <= len(ORDER):
+        first = "p" if len(own) == len(ORDER) or thumbs(own[0], count) else "i"
+        return dict(zip(own, ORDER[ORDER.index(first) :], strict=False))
+    else:
+        bass, upper = set(), own
+    low, high = upper[:-3], upper[-3:]
+    if len(high) < 2 or (bass and min(bass) < high[0]):
+        return {}
+    if any(not thumbs(s, count) for s in low):
+        return {}
+    return {**dict.fromkeys([*bass, *low], "p"), **dict(zip(high, _fingers(high), strict=True))}
+
+
+def _fingers(strings: list[int]) -> str:
+    """One finger a string: i m a; i m on two neighbours, i a over a string between."""
+    if len(strings) == 2:
+        return "im" if strings[0] - strings[1] == 1 else "ia"
+    return "ima"
