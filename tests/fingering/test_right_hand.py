@@ -12,6 +12,7 @@ from tests.fingering.build import piece
 from tests.fingering.right_agreement import editions, summed
 from workbench.fingering.engine import solve
 from workbench.fingering.frame import build_frame
+from workbench.fingering.plucking import together
 from workbench.fingering.right import solve_right
 from workbench.fingering.right_figures import QUICK
 from workbench.fingering.types import Pin, Settings
@@ -94,3 +95,35 @@ def test_a_figure_on_low_strings_gives_the_thumb_its_region():
     ) + list("pim")
     assert line([3, 2, 1, 2] * 3, 6, 72, "1/2") == list("imam" * 3)
     assert line([3, 2, 1, 2] * 3, 4, 72, "1/2") == list("pimi" * 3)
+
+
+def chords(name, text, tempo=90):
+    """Right fingers, from string 1, of every moment of a bar, with its kind."""
+    f = solve(piece(text, tempo=tempo), instrument(name), hand("medium"))
+    by = {}
+    for n in f.bars[0].notes:
+        by.setdefault(n.onset, []).append(n)
+    return [
+        ("".join(n.right for n in sorted(m, key=lambda n: n.string)), together(m))
+        for m in by.values()
+    ]
+
+
+def test_bars_of_full_chords_are_strummed_and_a_bass_of_its_own_is_pinched():
+    """Common practice, no source."""
+    c = "G4+C4+E4+C5"
+    assert chords("ukulele", f"{c}:1 {c}:1 {c}:1 {c}:1") == [("pppp", "strum")] * 4
+    assert chords("ukulele", f"{c}:1/2 {c}:1/2 {c}:1/2", 120) == [("iiii", "strum")] * 3
+    assert chords("ukulele", "C5:1 G4+C4+E4+C5:1")[-1] == ("amip", "pinch")
+    assert chords("guitar", "E2+B2+E3+G#3+B3+E4:2 E4:1")[0] == ("pppppp", "strum")
+    assert chords("guitar", "G3+B3+E4:1 G3+B3+E4:1 G3+B3+E4:1")[0][1] == "pinch"
+    assert {k for _, k in chords("guitar", "G3+E4:1 G3+E4:1 | C3:1 C3:1")} == {"pinch"}
+    assert [k for _, k in chords("guitar", "B3+E4:1 B3:1")] == ["fingers", ""]
+
+
+def test_a_pin_turns_a_strum_into_a_pinch():
+    music = piece("G4+C4+E4+C5:1 G4+C4+E4+C5:1")
+    top = max(music.notes[:4], key=lambda n: n.midi).id
+    f = solve(music, instrument("ukulele"), hand("medium"), pins=[Pin(top, right="a")])
+    assert together(f.bars[0].notes[:4]) == "pinch"
+    assert together(f.bars[0].notes[4:]) in ("strum", "pinch")

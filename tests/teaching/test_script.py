@@ -106,7 +106,7 @@ def test_nothing_is_new_that_an_earlier_bar_had():
         moves = tuple(Move("technique", name) for name in names)
         return at_bar(piece, 0, None, moves, (), explained)
 
-    assert "New here: thumb with finger (p m)." in said("thumb-finger: p m")
+    assert "New here: pinch of thumb and finger (p m)." in said("thumb-finger: p m")
     assert said("thumb-finger: p i", "thumb-finger: p a") == ""
     assert "New here: arpeggio (p i m)." in said("arpeggio: p i m")
     assert said("arpeggio: m i p") == "Bar 1. Another pattern: arpeggio (m i p)."

@@ -51,6 +51,8 @@ def holds(moment: Moment, wanted: dict[int, str]) -> list[Hold]:
     else:
         for choice in combinations(ORDER, n):
             out.append(tuple(zip(strings, choice, strict=True)))
+    if moment.strum:
+        out.insert(0, tuple((s, moment.strum) for s in strings))
     kept = [h for h in out if all(wanted.get(s) in (None, f) for s, f in h)]
     if kept:
         return kept
@@ -151,9 +153,17 @@ def lead(a: State, b: State, m: Moment, wanted: str) -> int:
     return int(free and not m.home and b.hold[-1][1] not in (leader, "p"))
 
 
+def strummed(hold: Hold) -> bool:
+    """Whether one finger sounds all strings in one stroke."""
+    return len(hold) > 2 and len({f for _, f in hold}) == 1
+
+
 def price(a: State, b: State, m: Moment, weights: dict[str, int], wanted: str) -> dict[str, int]:
     """Terms of one step in thousandths, those that are not nothing."""
+    if strummed(b.hold):
+        return {}
     found = {
+        "strum": int(bool(m.strum)),
         "repeat": repeat(a, b, m),
         "bass": bass(a, b, m),
         "thumb_up": thumb_up(a, b, m) if wanted != "thumb" else thumb_up(a, b, m) // 2,
@@ -322,6 +332,8 @@ def faults(
     out: list[tuple[Layer, Fact]] = []
     for layer in frame.layers:
         if layer.parent < 0:
+            continue
+        if strummed(tuple((strings[n.id], picked[n.id]) for n in layer.notes)):
             continue
         before = {picked[n.id] for n in frame.layers[layer.parent].notes if n.voice == 1}
         for n in layer.notes:

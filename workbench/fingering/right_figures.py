@@ -9,11 +9,12 @@ ukulele, re-entrant or not.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
-from workbench.fingering.frame import Frame
+from workbench.fingering.frame import Frame, Layer
+from workbench.music.model import Note
 
 ORDER = "pima"
 #: Seconds between two plucks within which no finger of i, m, a is asked twice where another
@@ -22,18 +23,24 @@ QUICK = 1 / 3
 #: (seconds at most, quarters of weight that a repetition has within them)
 HASTE = ((QUICK, 16), (0.75, 4), (1.5, 2))
 
+#: Chords that follow within this weight of haste are strummed to and fro by the index finger,
+#: slower ones downwards by the thumb.
+SLOW_STRUM = 4
+
 Row = tuple[tuple[int, int], ...]  # (string, voice), highest-numbered string first
 
 
 class Moment(NamedTuple):
     """What the right hand meets at a layer. ``strings``: (string, voice) from
     the highest number to 1; ``home``: the finger that owns each string while a
-    figure lasts; ``gap``: quarters of weight a repetition has here, by ``HASTE``, else 1."""
+    figure lasts; ``gap``: quarters of weight a repetition has here, by ``HASTE``, else 1;
+    ``strum``: the finger that strums them all in one stroke, "" where they are plucked."""
 
     strings: tuple[tuple[int, int], ...]
     home: tuple[tuple[int, str], ...]
     gap: int
     strings_in_all: int
+    strum: str = ""
 
 
 def thumbs(string: int, count: int) -> bool:
@@ -41,25 +48,64 @@ def thumbs(string: int, count: int) -> bool:
     return 2 * string > count
 
 
+def full(strings: Collection[int], count: int) -> bool:
+    """Whether strings sounded at once can be strummed: neighbours, four or more of a guitar's,
+    three or more where there are four."""
+    least = 3 if count <= 4 else 4
+    return len(strings) >= least and max(strings) - min(strings) == len(strings) - 1
+
+
 def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> list[Moment]:
     """What the right hand meets, layer by layer; ``count``: strings of the instrument."""
     by_bar: dict[int, list[Row]] = {}
     place: dict[int, int] = {}
     for layer in frame.layers:
-        row = by_bar.setdefault(layer.bar, [])
-        place[layer.index] = len(row)
-        row.append(tuple(sorted(((strings[n.id], n.voice) for n in layer.notes), reverse=True)))
+        rows = by_bar.setdefault(layer.bar, [])
+        place[layer.index] = len(rows)
+        rows.append(tuple(sorted(((strings[n.id], n.voice) for n in layer.notes), reverse=True)))
     homes = {bar: figures(rows, count) for bar, rows in by_bar.items()}
+    strummed = {
+        bar: strums([frame.layers[t].notes for t in layers], by_bar.get(bar, []), count)
+        for bar, layers in enumerate(frame.of_bar)
+    }
+    gaps = [_gap(frame, layer, tempo) for layer in frame.layers]
+    hasty = {
+        layer.bar
+        for layer, gap in zip(frame.layers, gaps, strict=True)
+        if gap > SLOW_STRUM and strummed[layer.bar][place[layer.index]]
+    }
     out: list[Moment] = []
-    for layer in frame.layers:
+    for layer, gap in zip(frame.layers, gaps, strict=True):
         at = place[layer.index]
-        own = homes[layer.bar][at]
-        gap = 1
-        if layer.parent >= 0:
-            wait = (layer.time - frame.layers[layer.parent].time) * 60 / max(1.0, tempo)
-            gap = next((weight for most, weight in HASTE if wait <= most), 1)
-        out.append(Moment(by_bar[layer.bar][at], tuple(sorted(own.items())), gap, count))
+        own = tuple(sorted(homes[layer.bar][at].items()))
+        finger = "i" if layer.bar in hasty else "p"
+        strum = finger if strummed[layer.bar][at] else ""
+        out.append(Moment(by_bar[layer.bar][at], own, gap, count, strum))
     return out
+
+
+def _gap(frame: Frame, layer: Layer, tempo: float) -> int:
+    """Weight of a repetition at a moment, by the seconds since the one before."""
+    if layer.parent < 0:
+        return 1
+    wait = (layer.time - frame.layers[layer.parent].time) * 60 / max(1.0, tempo)
+    return next((weight for most, weight in HASTE if wait <= most), 1)
+
+
+def strums(chords: Sequence[tuple[Note, ...]], rows: Sequence[Row], count: int) -> list[bool]:
+    """For every moment of a bar whether it is strummed: a chord on one stem over ``full``
+    strings that is more than the hand's four fingers pluck, or one in a bar of nothing but
+    such chords (common practice, no source). Chords with a bass of their own are plucked."""
+    able = [
+        full([s for s, _ in row], count) and len({v for _, v in row}) == 1 and not _graced(chord)
+        for chord, row in zip(chords, rows, strict=True)
+    ]
+    every = len(able) > 1 and all(able)
+    return [ok and (every or len(row) > len(ORDER)) for ok, row in zip(able, rows, strict=True)]
+
+
+def _graced(chord: tuple[Note, ...]) -> bool:
+    return any(n.grace for n in chord)
 
 
 def figures(rows: Sequence[Row], count: int) -> list[dict[int, str]]:

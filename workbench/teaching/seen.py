@@ -21,7 +21,15 @@ from workbench.teaching.techniques import Found, find_techniques, technique
 
 # Techniques whose kinds are learned one by one.
 BY_KIND = frozenset(
-    {"alternation", "arpeggio", "thumb-finger", "fingers-together", "finger-swap", "compound-time"}
+    {
+        "alternation",
+        "arpeggio",
+        "strum",
+        "thumb-finger",
+        "fingers-together",
+        "finger-swap",
+        "compound-time",
+    }
 )
 TOGETHER = "fingers-together"
 _TOGETHER = {
