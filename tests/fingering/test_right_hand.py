@@ -127,3 +127,10 @@ def test_a_pin_turns_a_strum_into_a_pinch():
     f = solve(music, instrument("ukulele"), hand("medium"), pins=[Pin(top, right="a")])
     assert together(f.bars[0].notes[:4]) == "pinch"
     assert together(f.bars[0].notes[4:]) in ("strum", "pinch")
+
+
+def test_a_second_voice_above_the_first_is_no_bass():
+    """Scores number their voices as they please; the thumb goes by what sounds below."""
+    music = piece("G3:1/2 B3:1/2 G3:1/2 B3:1/2 | E4:1/2 E4:1/2 E4:1/2 E4:1/2")
+    f = solve(music, instrument("guitar"), hand("medium"))
+    assert all(n.right != "p" for n in f.bars[0].notes if n.pitch == "E4")

@@ -68,6 +68,7 @@ def repeat(a: State, b: State, m: Moment) -> int:
     size = len(b.hold)
     if size > 2 and len(a.hold) > 2:
         return 0  # chord after chord: every finger has its string
+    gap = min(m.gap, 4) if size == len(a.hold) == 2 else m.gap  # two fingers move as one
     total = 0
     for i, (string, f) in enumerate(b.hold):
         top = i == size - 1
@@ -75,9 +76,9 @@ def repeat(a: State, b: State, m: Moment) -> int:
             if f == "p" and own.get(string) == "p" and (string, f) not in a.hold:
                 continue  # the thumb glides over its strings in a figure
             if f == "p":
-                total += min(2, max(1, m.gap // 2)) if size == 1 else 1
+                total += min(2, max(1, gap // 2)) if size == 1 else 1
             else:
-                total += m.gap if top else max(1, m.gap // 4)
+                total += gap if top else max(1, gap // 4)
         elif f == a.last and top and len(m.home) < 3:
             total += 1
     return total
@@ -100,6 +101,8 @@ def thumb_up(a: State, b: State, m: Moment) -> int:
     for (string, voice), (_, f) in zip(m.strings, b.hold, strict=True):
         if f == "p" and voice == 1 and len(m.strings) == 1 and not m.home:
             out += 1 if thumbs(string, m.strings_in_all) else 2
+        elif f == "p" and voice == 1 and len(m.strings) == 2 and not m.home:
+            out += 0 if thumbs(string, m.strings_in_all) else 2
     return out
 
 

@@ -59,10 +59,15 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
     """What the right hand meets, layer by layer; ``count``: strings of the instrument."""
     by_bar: dict[int, list[Row]] = {}
     place: dict[int, int] = {}
+    voices = {n.id: n.voice for layer in frame.layers for n in layer.notes}
+    least: dict[int, int] = {}
+    for layer in frame.layers:
+        first = [n.midi for n in layer.notes if n.voice == 1]
+        least[layer.bar] = min([least.get(layer.bar, 128), *first])
     for layer in frame.layers:
         rows = by_bar.setdefault(layer.bar, [])
         place[layer.index] = len(rows)
-        rows.append(tuple(sorted(((strings[n.id], n.voice) for n in layer.notes), reverse=True)))
+        rows.append(_row(layer, strings, count, voices, least))
     homes = {bar: figures(rows, count) for bar, rows in by_bar.items()}
     strummed = {
         bar: strums([frame.layers[t].notes for t in layers], by_bar.get(bar, []), count)
@@ -82,6 +87,21 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
         strum = finger if strummed[layer.bar][at] else ""
         out.append(Moment(by_bar[layer.bar][at], own, gap, count, strum))
     return out
+
+
+def _row(
+    layer: Layer, strings: dict[str, int], count: int, voices: dict[str, int], least: dict[int, int]
+) -> Row:
+    """A moment's strings, each with voice 2 for the bass and 1 for all else: a lower voice in
+    name only, above the first or on the fingers' strings alone, is no bass."""
+    sounding = [n.midi for n in layer.slots if voices.get(n.id, n.voice) == 1]
+    out = []
+    for n in layer.notes:
+        under = all(n.midi <= m for m in sounding)
+        lowest = least[layer.bar] < 128 and n.midi < least[layer.bar]
+        bass = n.voice > 1 and under and (lowest or thumbs(strings[n.id], count))
+        out.append((strings[n.id], 2 if bass else 1))
+    return tuple(sorted(out, reverse=True))
 
 
 def _gap(frame: Frame, layer: Layer, tempo: float) -> int:
