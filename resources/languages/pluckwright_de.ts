@@ -72,13 +72,13 @@
         <translation>&amp;Sicherungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Backups …</source>
         <translation>&amp;Sicherungen …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/notes/scope.py"/>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Bar</source>
         <translation>&amp;Takt</translation>
     </message>
@@ -124,7 +124,7 @@
         <translation>&amp;Schließen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Colours</source>
         <translation>&amp;Farben</translation>
     </message>
@@ -134,7 +134,7 @@
         <translation>&amp;Vergleichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Compare by ear</source>
         <translation>Mit dem Ohr &amp;vergleichen</translation>
     </message>
@@ -154,7 +154,7 @@
         <translation>Für Schüler &amp;kopieren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Copy for another student …</source>
         <translation>&amp;Kopie für andere Schüler …</translation>
     </message>
@@ -164,21 +164,21 @@
         <translation>&amp;Dunkel/hell</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <location filename="../../workbench/ui/notes/panel.py"/>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
         <location filename="../../workbench/ui/shelf/pieces.py"/>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Delete</source>
         <translation>&amp;Löschen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Delete it</source>
         <translation>Lös&amp;chen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Dissolve the endings</source>
         <translation>Klammern auf&amp;lösen</translation>
     </message>
@@ -198,22 +198,22 @@
         <translation>Punkte pro &amp;Zoll</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Edit</source>
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Empty the bin …</source>
         <translation>&amp;Papierkorb leeren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Error report …</source>
         <translation>&amp;Fehlerbericht …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Export sound …</source>
         <translation>Klang e&amp;xportieren …</translation>
     </message>
@@ -246,7 +246,7 @@
         <translation>&amp;Fertig</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;First ending</source>
         <translation>&amp;Erste Klammer</translation>
     </message>
@@ -256,12 +256,12 @@
         <translation>&amp;Für wen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Forget a student …</source>
         <translation>Schüler &amp;vergessen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Free note or bar</source>
         <translation>Ton oder Takt frei&amp;geben</translation>
     </message>
@@ -307,7 +307,7 @@
         <translation>&amp;Vom Stand des anderen Fensters zu meinem</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Full screen</source>
         <translation>V&amp;ollbild</translation>
     </message>
@@ -348,7 +348,7 @@
         <translation>Han&amp;d</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Handout …</source>
         <translation>&amp;Arbeitsblatt …</translation>
     </message>
@@ -363,17 +363,17 @@
         <translation>&amp;Anhören</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Help on this</source>
         <translation>&amp;Hilfe hierzu</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Import a score …</source>
         <translation>Noten &amp;importieren …</translation>
     </message>
@@ -384,7 +384,7 @@
         <translation>&amp;Instrument</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Jump …</source>
         <translation>S&amp;prung …</translation>
     </message>
@@ -416,12 +416,12 @@
         <translation>&amp;Tonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Key signature …</source>
         <translation>&amp;Tonart …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Keys …</source>
         <translation>&amp;Tasten …</translation>
     </message>
@@ -437,7 +437,7 @@
         <translation>&amp;Größer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Larger text</source>
         <translation>Text g&amp;rößer</translation>
     </message>
@@ -462,7 +462,7 @@
         <translation>&amp;Linker Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Lesson</source>
         <translation>&amp;Lektion</translation>
     </message>
@@ -513,7 +513,7 @@
         <translation>&amp;Meiner gilt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Music</source>
         <translation>&amp;Musik</translation>
     </message>
@@ -528,7 +528,7 @@
         <translation>&amp;Neuer Hinweis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;New piece …</source>
         <translation>&amp;Neues Stück …</translation>
     </message>
@@ -604,7 +604,7 @@
         <translation>A&amp;uftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Pickup …</source>
         <translation>A&amp;uftakt …</translation>
     </message>
@@ -614,9 +614,9 @@
         <translation>Diese {n} Töne so &amp;festlegen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/choices/panel.py"/>
         <location filename="../../workbench/ui/score/menu.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Pin this bar</source>
         <translation>Takt &amp;festlegen</translation>
     </message>
@@ -631,7 +631,7 @@
         <translation>&amp;Höhe des A4</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Play or stop</source>
         <translation>Ab&amp;spielen oder anhalten</translation>
     </message>
@@ -661,13 +661,13 @@
         <translation>&amp;Zurückholen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Read the script</source>
         <translation>Skript &amp;lesen</translation>
     </message>
@@ -682,12 +682,13 @@
         <translation>&amp;Grund</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Redo</source>
         <translation>&amp;Wiederherstellen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Repeats and jumps</source>
         <translation>Wiederholungen und Sprün&amp;ge</translation>
     </message>
@@ -714,7 +715,7 @@
         <translation>&amp;Rechter Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Right fingers</source>
         <translation>Finger re&amp;chts</translation>
     </message>
@@ -739,12 +740,12 @@
         <translation>Speiche&amp;rn …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Score</source>
         <translation>&amp;Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Second ending</source>
         <translation>&amp;Zweite Klammer</translation>
     </message>
@@ -754,7 +755,7 @@
         <translation>T&amp;eil</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Section of the selected bars …</source>
         <translation>&amp;Teil aus den gewählten Takten …</translation>
     </message>
@@ -764,7 +765,7 @@
         <translation>Halb&amp;töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Shelf …</source>
         <translation>&amp;Regal …</translation>
     </message>
@@ -784,7 +785,7 @@
         <translation>&amp;Kleiner</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Sound</source>
         <translation>&amp;Klang</translation>
     </message>
@@ -829,7 +830,7 @@
         <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Take in an archive …</source>
         <translation>Archiv &amp;aufnehmen …</translation>
     </message>
@@ -854,7 +855,7 @@
         <translation>&amp;Techniken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Text size</source>
         <translation>Te&amp;xtgröße</translation>
     </message>
@@ -869,12 +870,12 @@
         <translation>&amp;Wegwerfen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Tie to the next</source>
         <translation>&amp;An den nächsten binden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Time signature …</source>
         <translation>Ta&amp;ktart …</translation>
     </message>
@@ -885,7 +886,7 @@
         <translation>T&amp;itel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Title, composer, arranger …</source>
         <translation>Tite&amp;l, Komponist, Bearbeitung …</translation>
     </message>
@@ -895,7 +896,7 @@
         <translation>&amp;Bis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Tour of the window</source>
         <translation>&amp;Rundgang durch das Fenster</translation>
     </message>
@@ -910,6 +911,7 @@
         <translation>&amp;Noch einmal versuchen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
         <location filename="../../workbench/ui/shelf/pieces.py"/>
         <location filename="../../workbench/ui/window/menus.py"/>
@@ -917,7 +919,7 @@
         <translation>&amp;Rückgängig</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Untie</source>
         <translation>Haltebogen löse&amp;n</translation>
     </message>
@@ -932,7 +934,7 @@
         <translation>&amp;Fassungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
     </message>
@@ -977,7 +979,7 @@
         <translation>&amp;Schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Write again after it</source>
         <translation>Dahinter noch einmal schr&amp;eiben</translation>
     </message>
@@ -987,7 +989,7 @@
         <translation>&amp;Speichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Write music</source>
         <translation>Musik &amp;schreiben</translation>
     </message>
@@ -1160,6 +1162,11 @@
         <translation>--bars {text}: „{piece}“ hat keinen Takt {number}; die Takte sind {numbers}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'.</source>
+        <translation>--cluster braucht Dask; einrichten mit: pip install 'pluckwright[cluster]'.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/legato.py"/>
         <source>--compare {bar}: there is no bar of that number.</source>
         <translation>--compare {bar}: Einen Takt mit dieser Nummer gibt es nicht.</translation>
@@ -1168,6 +1175,11 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>--dry-run goes with --grades; write 'fit --grades --dry-run'.</source>
         <translation>--dry-run gehört zu --grades; schreiben Sie „fit --grades --dry-run“.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>--report needs scores that print fingers; name some.</source>
+        <translation>--report braucht Noten mit gedruckten Fingern; nennen Sie welche.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/script.py"/>
@@ -1255,7 +1267,7 @@
         <translation>: {n} Tage mit {minutes} min</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A &amp;semitone higher</source>
         <translation>Einen &amp;Halbton höher</translation>
     </message>
@@ -1453,7 +1465,7 @@
         <translation>Eine Wiederholung wird insgesamt 2- bis {most}-mal gespielt; wählen Sie eine Zahl in diesem Bereich.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A se&amp;mitone lower</source>
         <translation>Einen Halb&amp;ton tiefer</translation>
     </message>
@@ -1473,12 +1485,12 @@
         <translation>Ein Zeichen schickt zurück oder weiter an eine andere Stelle; beide Stellen farbig markieren.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A st&amp;ep higher</source>
         <translation>Eine St&amp;ufe höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A ste&amp;p lower</source>
         <translation>Eine Stu&amp;fe tiefer</translation>
     </message>
@@ -1630,12 +1642,12 @@
         <translation>Alt+Pfeil auf, Alt+Pfeil ab</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>An &amp;octave higher</source>
         <translation>Eine &amp;Oktave höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>An o&amp;ctave lower</source>
         <translation>Eine O&amp;ktave tiefer</translation>
     </message>
@@ -1685,7 +1697,7 @@
         <translation>Archive (*.pluckwright)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Arrangement</source>
         <translation>Arrangement</translation>
@@ -1696,7 +1708,7 @@
         <translation>Bearbeitung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>As &amp;fingered, then as written</source>
         <translation>Wie &amp;gegriffen, dann wie notiert</translation>
     </message>
@@ -1732,7 +1744,7 @@
         <translation>Wie jetzt: Schlag {beat}: {reason}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>As the system</source>
         <translation>Wie das System</translation>
     </message>
@@ -1977,7 +1989,7 @@
         <translation>Takte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Bars as &amp;written or as played</source>
         <translation>Takte wie notiert oder &amp;gespielt</translation>
     </message>
@@ -1995,6 +2007,11 @@
         <location filename="../../workbench/ui/window/tour.py"/>
         <source>Bars in playing order</source>
         <translation>Takte in Spielfolge</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>Bars that differ most from the print</source>
+        <translation>Takte, die am meisten vom Druck abweichen</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/legato.py"/>
@@ -2096,7 +2113,7 @@
         <translation>Abgebrochen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/notes/dialogs.py"/>
+        <location filename="../../workbench/ui/kit/asking.py"/>
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <location filename="../../workbench/ui/window/window.py"/>
         <source>Cancel</source>
@@ -2149,7 +2166,7 @@
         <translation>Instrument oder Tonart ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Change its &amp;length to the chosen one</source>
         <translation>Auf die gewählte &amp;Länge ändern</translation>
     </message>
@@ -2287,7 +2304,7 @@
         <translation>Wählen Sie Ihre Stufe in der zweiten Spalte. Ab fünf Lektionen kann die Schätzung daraus lernen. Gedruckte Stufen bleiben, wie sie sind.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Chord n&amp;ame …</source>
         <translation>Akkor&amp;dname …</translation>
     </message>
@@ -2395,7 +2412,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Coda</source>
         <translation>Coda</translation>
     </message>
@@ -2405,7 +2422,7 @@
         <translation>Allen Ausgaben gemeinsam</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Compare versio&amp;ns …</source>
         <translation>Fassungen &amp;vergleichen …</translation>
     </message>
@@ -2425,6 +2442,7 @@
         <translation>Verglichen mit {earlier} und {n} weiteren im Regal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit.py"/>
         <location filename="../../workbench/ui/keeping/changes_list.py"/>
         <source>Comparing</source>
         <translation>Vergleich läuft</translation>
@@ -2529,7 +2547,7 @@
         <translation>Gekürzt, wo die Spielfolge springt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>D&amp;ouble bar line</source>
         <translation>D&amp;oppelter Taktstrich</translation>
     </message>
@@ -2878,12 +2896,12 @@
         <translation>Plan exportieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Export the practice p&amp;lan …</source>
         <translation>Übe&amp;plan exportieren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Export the scrip&amp;t …</source>
         <translation>Skript &amp;exportieren …</translation>
     </message>
@@ -2938,7 +2956,7 @@
         <translation>Angaben zu Händen sind Anhaltspunkte, kein ärztlicher Rat.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/lesson/spans_dialog.py"/>
         <source>Figures about hands are guidance, not medical advice. Warm up, rest between tries, stop at pain, and ask a teacher or a health professional where it stays.</source>
         <translation>Angaben über Hände sind Richtwerte, kein ärztlicher Rat. Wärmen Sie auf, machen Sie Pausen zwischen den Versuchen, hören Sie bei Schmerzen auf und fragen Sie, wenn sie bleiben, eine Lehrkraft oder Ärztin/Arzt oder Therapeut:in.</translation>
     </message>
@@ -2965,7 +2983,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Fine</source>
         <translation>Fine</translation>
     </message>
@@ -3131,7 +3149,7 @@
         <translation>Schüler vergessen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Forget what &amp;was learnt</source>
         <translation>Gelerntes verge&amp;ssen</translation>
     </message>
@@ -3198,7 +3216,7 @@
     <message>
         <location filename="../../workbench/ui/neck/moment_words.py"/>
         <location filename="../../workbench/ui/neck/view.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>Fretboard</source>
         <translation>Griffbrett</translation>
     </message>
@@ -3263,7 +3281,7 @@
         <translation>Geben Sie jeder Partitur mehr als 0 s und mindestens 256 MB.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Give it to the next &amp;voice</source>
         <translation>In die nächste &amp;Stimme</translation>
     </message>
@@ -3278,12 +3296,12 @@
         <translation>Die Note einer anderen Stimme des Arrangements geben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Go &amp;back to a version</source>
         <translation>Zurück zu einer Fa&amp;ssung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Gra&amp;de</source>
         <translation>St&amp;ufe</translation>
     </message>
@@ -3424,7 +3442,7 @@
         <translation>&amp;Hinweise zur Gesundheit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Health &amp;cautions …</source>
         <translation>&amp;Gesundheitshinweise …</translation>
     </message>
@@ -3509,7 +3527,7 @@
         <translation>Wie Fingersätze ab jetzt gewichtet werden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>How many &amp;times …</source>
         <translation>W&amp;ie oft …</translation>
     </message>
@@ -3560,12 +3578,12 @@
         <translation>Takt einfügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Insert a bar &amp;after</source>
         <translation>Takt da&amp;hinter einfügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Insert a bar &amp;before</source>
         <translation>Takt da&amp;vor einfügen</translation>
     </message>
@@ -3584,8 +3602,8 @@
         <translation>Das Instrument „{name}“ ist nicht bekannt; wählen Sie eines von {known} oder eine eigene Stimmung wie custom:G4,C4,E4,A4@345.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/lesson/panel.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Instrument and &amp;key …</source>
         <translation>Instrument und T&amp;onart …</translation>
     </message>
@@ -3667,7 +3685,7 @@
         <translation>Sprung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Keep a &amp;version …</source>
         <translation>&amp;Fassung aufbewahren …</translation>
     </message>
@@ -3777,7 +3795,7 @@
         <translation>L</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>L&amp;eft fingers</source>
         <translation>Finger l&amp;inks</translation>
     </message>
@@ -3787,7 +3805,7 @@
         <translation>&amp;Lektionen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Lan&amp;guage</source>
         <translation>&amp;Sprache</translation>
     </message>
@@ -3872,7 +3890,7 @@
         <translation>Seitenaufbau</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Layout as at the &amp;beginning</source>
         <translation>&amp;Anordnung wie am Anfang</translation>
     </message>
@@ -3887,12 +3905,12 @@
         <translation>Lernen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Learn fro&amp;m my grades …</source>
         <translation>Aus &amp;meinen Stufen lernen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Learn from my &amp;choices …</source>
         <translation>Aus meinen &amp;Entscheidungen lernen …</translation>
     </message>
@@ -3992,7 +4010,7 @@
         <translation>Diagramme für Li&amp;nkshänder</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Left-&amp;handed fretboard</source>
         <translation>Griffbrett für Links&amp;händer</translation>
     </message>
@@ -4422,7 +4440,7 @@
         <translation>T&amp;on</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>N&amp;ote at hand</source>
         <translation>To&amp;n, um den es geht</translation>
     </message>
@@ -4507,7 +4525,7 @@
         <translation>Neues Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>New teaching &amp;note</source>
         <translation>&amp;Neuer Unterrichtshinweis</translation>
     </message>
@@ -4517,12 +4535,12 @@
         <translation>Neu: Schlag {beat}: {reason}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Next &amp;bar</source>
         <translation>Nächster Ta&amp;kt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Next &amp;part of the window</source>
         <translation>Nächster Fensterb&amp;ereich</translation>
     </message>
@@ -4562,6 +4580,11 @@
         <translation>Kein Takt gewählt</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>No cluster answers at {address}; write the address that 'dask scheduler' shows, such as tcp://192.168.1.5:8786.</source>
+        <translation>Unter {address} antwortet kein Verbund; die Adresse angeben, die 'dask scheduler' zeigt, etwa tcp://192.168.1.5:8786.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>No finger is needed.</source>
         <translation>Kein Finger wird gebraucht.</translation>
@@ -4588,7 +4611,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/views/arranging/view.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>No lesson is open</source>
         <translation>Keine Lektion geöffnet</translation>
     </message>
@@ -4669,7 +4692,7 @@
         <translation>Noch ohne Hinweise</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>No version is kept yet</source>
         <translation>Noch keine Fassung aufbewahrt</translation>
     </message>
@@ -4967,7 +4990,7 @@
         <translation>Nur dieses &amp;Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>Open lesson</source>
         <translation>Geöffnete Lektion</translation>
     </message>
@@ -5301,7 +5324,7 @@
         <translation>{bar} im halben Tempo spielen, jeden Ton so lang wie notiert; dann etwas schneller, solange nichts verrutscht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Play {what}</source>
         <translation>Abspielen: {what}</translation>
     </message>
@@ -5347,7 +5370,7 @@
         <translation>Übezeit insgesamt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Practice pla&amp;n</source>
         <translation>Übe&amp;plan</translation>
     </message>
@@ -5389,12 +5412,12 @@
         <translation>Übezeit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Pre&amp;vious bar</source>
         <translation>V&amp;origer Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Pre&amp;vious part</source>
         <translation>Bereich &amp;davor</translation>
     </message>
@@ -5435,12 +5458,12 @@
         <translation>Beidseitig drucken, über die kurze Kante gewendet; in der Mitte falten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/openers.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Print the &amp;handout …</source>
         <translation>&amp;Arbeitsblatt drucken …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/openers.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Print the &amp;teacher's sheet …</source>
         <translation>&amp;Lehrerblatt drucken …</translation>
     </message>
@@ -5533,7 +5556,7 @@
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf/dialog.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>Reading the score</source>
         <translation>Noten werden gelesen</translation>
     </message>
@@ -5543,7 +5566,7 @@
         <translation>Leseansicht des Skripts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Rece&amp;nt lessons</source>
         <translation>&amp;Zuletzt geöffnet</translation>
     </message>
@@ -5578,12 +5601,12 @@
         <translation>Wiederholung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Repeat &amp;begins here</source>
         <translation>Wiederholung &amp;beginnt hier</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Repeat &amp;ends here</source>
         <translation>Wiederholung &amp;endet hier</translation>
     </message>
@@ -5688,17 +5711,17 @@
         <translation>Rundgang ü&amp;berspringen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>S&amp;maller text</source>
         <translation>&amp;Text kleiner</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Sa&amp;fe keeping</source>
         <translation>Aufbe&amp;wahren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Save all in an &amp;archive …</source>
         <translation>Alles in ein &amp;Archiv schreiben …</translation>
     </message>
@@ -5765,7 +5788,7 @@
         <translation>Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Score at &amp;100 %</source>
         <translation>Noten bei &amp;100 %</translation>
     </message>
@@ -5801,7 +5824,7 @@
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Script</source>
         <translation>Skript</translation>
@@ -5881,7 +5904,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Segno</source>
         <translation>Segno</translation>
     </message>
@@ -6074,7 +6097,7 @@
         <translation>Ton anders schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Spell it other&amp;wise</source>
         <translation>Anders sch&amp;reiben</translation>
     </message>
@@ -6188,7 +6211,7 @@
         <translation>Für wen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Student &amp;groups …</source>
         <translation>&amp;Gruppen …</translation>
     </message>
@@ -6203,7 +6226,7 @@
         <translation>Schüler oder Gruppe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Student's &amp;pack …</source>
         <translation>Schüler&amp;paket …</translation>
     </message>
@@ -6248,7 +6271,7 @@
         <translation>T</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>T&amp;ablature</source>
         <translation>Ta&amp;bulatur</translation>
     </message>
@@ -6263,7 +6286,7 @@
         <translation>&amp;Melodie</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>T&amp;uner tones …</source>
         <translation>Stimm&amp;töne …</translation>
     </message>
@@ -6377,7 +6400,7 @@
         <translation>Letzte Anpassung &amp;zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Take the other f&amp;ingering</source>
         <translation>&amp;Anderen Fingersatz nehmen</translation>
     </message>
@@ -6423,7 +6446,7 @@
         <translation>Te&amp;mpo</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Te&amp;mpo …</source>
         <translation>Te&amp;mpo …</translation>
     </message>
@@ -6479,8 +6502,8 @@
         <translation>Unterrichtshinweise, {bar}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/lesson/panel.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Techni&amp;ques</source>
         <translation>Techni&amp;ken</translation>
     </message>
@@ -6551,7 +6574,7 @@
         <translation>Tempo</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Tempo &amp;trainer …</source>
         <translation>Tempot&amp;rainer …</translation>
     </message>
@@ -6661,7 +6684,7 @@
         <translation>Das war {title}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>The &amp;original, then this arrangement</source>
         <translation>Das &amp;Original, dann diese Bearbeitung</translation>
     </message>
@@ -6707,7 +6730,7 @@
         <translation>Die Takte in notierter Folge mit ihren Zeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/window/sound.py"/>
         <source>The bars of the original are no longer those of this lesson; it cannot be played against it.</source>
         <translation>Die Takte des Originals sind nicht mehr die dieser Stunde; es lässt sich nicht dagegen spielen.</translation>
     </message>
@@ -6725,6 +6748,16 @@
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>The chords met most: {chords}.</source>
         <translation>Die häufigsten Akkorde: {chords}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>The cluster at {address} has no worker that can use this program; start 'dask worker' in an environment where it is installed.</source>
+        <translation>Der Verbund unter {address} hat keinen Helfer, der dieses Programm benutzen kann; 'dask worker' in einer Umgebung starten, in der es eingerichtet ist.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>The cluster at {address} went away; what was done is kept: start the cluster and call the batch again with --resume.</source>
+        <translation>Der Verbund unter {address} ist weggefallen; was fertig war, bleibt: Den Verbund starten und den Stapel mit --resume noch einmal aufrufen.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/demo.py"/>
@@ -7506,6 +7539,11 @@
         <translation>Der Skripttext zu {n} Takten, die nicht mehr gespielt werden, entfiel mit ihnen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>The worker at {address} has version {other} of the program and this is {version}; install the same everywhere.</source>
+        <translation>Der Helfer unter {address} hat Version {other} des Programms, hier ist es {version}; überall dieselbe einrichten.</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The wrist bouncing.</source>
         <translation>Das Handgelenk federt.</translation>
@@ -7599,13 +7637,13 @@
         <translation>Sie werden beim nächsten Start wieder angeboten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>This &amp;bar, then its other fingering</source>
         <translation>Dieser &amp;Takt, dann sein anderer Fingersatz</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score/menu.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>This bar</source>
         <translation>Dieser Takt</translation>
     </message>
@@ -7620,12 +7658,12 @@
         <translation>Für diesen Takt gibt es noch keinen Fingersatz zum Vergleichen; versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/window/sound.py"/>
         <source>This bar has no other fingering to compare with yet.</source>
         <translation>Dieser Takt hat noch keinen anderen Fingersatz zum Vergleichen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>This bar, or the whole lesson</source>
         <translation>Dieser Takt oder die ganze Lektion</translation>
     </message>
@@ -7751,7 +7789,7 @@
         <translation>Taktart dieses Takts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Time signature of this bar a&amp;lone …</source>
         <translation>Taktart nur dieses Ta&amp;kts …</translation>
     </message>
@@ -7783,7 +7821,7 @@
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>To Coda</source>
         <translation>zur Coda</translation>
     </message>
@@ -7939,7 +7977,7 @@
         <translation>Rückgängig holt den anderen zurück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Undo histor&amp;y …</source>
         <translation>&amp;Verlauf …</translation>
     </message>
@@ -8050,7 +8088,7 @@
         <translation>Warten Sie, bis der Takt einen Fingersatz hat, dann legen Sie seine Töne fest.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/window/sound.py"/>
         <source>Wait until the lesson is fingered, then listen.</source>
         <translation>Bitte warten, bis der Fingersatz da ist, dann hören.</translation>
     </message>
@@ -8283,7 +8321,7 @@
         <translation>Wo sie vorkommt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music.py"/>
         <source>Where the next note goes, and what it will be</source>
         <translation>Wohin der nächste Ton kommt und welcher es wird</translation>
     </message>
@@ -8313,7 +8351,7 @@
         <translation>Während Musik geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>Whole lesson</source>
         <translation>Ganze Lektion</translation>
     </message>
@@ -8328,7 +8366,7 @@
         <translation>Grund der Kürzung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Why no&amp;t …</source>
         <translation>Warum nich&amp;t …</translation>
     </message>
@@ -8423,7 +8461,7 @@
         <translation>Den Fingersatz jeder Lektion berechnen, die noch keinen hat, dann neu vergleichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Write a &amp;rest</source>
         <translation>&amp;Pause schreiben</translation>
     </message>
@@ -8564,12 +8602,12 @@
         <translation>Ver&amp;kleinern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Zoom the score &amp;in</source>
         <translation>Noten &amp;vergrößern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Zoom the score &amp;out</source>
         <translation>Noten verk&amp;leinern</translation>
     </message>
@@ -8948,6 +8986,11 @@
         <location filename="../../workbench/commands/legato.py"/>
         <source>as it is</source>
         <translation>wie es ist</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>as printed</source>
+        <translation>wie gedruckt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/caret.py"/>
@@ -9731,8 +9774,8 @@
     </message>
     <message>
         <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <location filename="../../workbench/ui/window/recent.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
         <source>for {student}</source>
         <translation>für {student}</translation>
     </message>
@@ -9788,6 +9831,7 @@
         <translation>von den letzten Schlägen des einen in den anderen, dann beide ganz</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>from the note</source>
         <translation>ab der Note</translation>
@@ -11437,6 +11481,11 @@
         <translation>die Finger behalten die Melodie</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>the first choice</source>
+        <translation>die erste Wahl</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/seen.py"/>
         <source>the grip {grip}</source>
         <translation>der Griff {grip}</translation>
@@ -11700,6 +11749,7 @@
         <translation>dieselbe Tonart</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>the selected bars</source>
         <translation>die gewählten Takte</translation>
@@ -11760,6 +11810,7 @@
         <translation>der schwächste Finger muss auf seiner Saite führen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>the whole piece</source>
         <translation>das ganze Stück</translation>
@@ -11795,11 +11846,13 @@
         <translation>Terzen und Sexten</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>this bar</source>
         <translation>dieser Takt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>this section</source>
         <translation>dieser Abschnitt</translation>
@@ -11997,6 +12050,11 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>with --grades: show what the fit finds and put nothing in force</source>
         <translation>mit --grades: zeigen, was die Anpassung ergibt, und nichts in Kraft setzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>with SCORE: learn nothing; write the bars that differ most from the print</source>
+        <translation>mit SCORE: nichts lernen; die Takte schreiben, die am meisten vom Druck abweichen</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -12329,11 +12387,6 @@ Ihr Text</translation>
         <translation>{folder} enthält keine Notendatei; Notendateien enden auf {endings}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/script.py"/>
-        <source>{folder} is a folder; name the file to write, such as {name}.</source>
-        <translation>{folder} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/commands/batch.py"/>
         <source>{folder} is no folder; name the folder that holds the scores.</source>
         <translation>{folder} ist kein Ordner; geben Sie den Ordner mit den Noten an.</translation>
@@ -12433,6 +12486,11 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/read.py"/>
         <source>{letter} bars {first}-{last}</source>
         <translation>{letter} Takt {first}–{last}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{met} of {printed} printed fingers met.</source>
+        <translation>{met} von {printed} gedruckten Fingern getroffen.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/cautions.py"/>
@@ -13340,11 +13398,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
-        <source>{page} is a folder; name the file to write, such as {name}.</source>
-        <translation>{page} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/handout.py"/>
         <source>{page}: {n} page.</source>
         <translation>{page}: {n} Seite.</translation>
     </message>
@@ -13418,8 +13471,7 @@ Ihr Text</translation>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die darin geschrieben werden soll.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/arrange.py"/>
-        <location filename="../../workbench/commands/export.py"/>
+        <location filename="../../workbench/commands/output.py"/>
         <source>{path} is a folder; name the file to write, such as {name}.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
     </message>
@@ -13468,6 +13520,11 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/paper/exercise_files.py"/>
         <source>{path}: write an exercise as .pdf or .png; end the name with one of them.</source>
         <translation>{path}: Speichern Sie eine Übung als .pdf oder .png; der Name muss auf eines davon enden.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>{path}: {n} bars, worst first.</source>
+        <translation>{path}: {n} Takte, die schlimmsten zuerst.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/export.py"/>
@@ -13620,6 +13677,11 @@ Ihr Text</translation>
         <translation>{said}; auch in „{title}“ und {n} weiteren</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{school} meets {met}.</source>
+        <translation>„{school}“ trifft {met}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/batch.py"/>
         <source>{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more (--memory).</source>
         <translation>{score} braucht mehr als {memory} MB; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--memory).</translation>
@@ -13678,11 +13740,6 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{share} of the grips suit the level</source>
         <translation>{share} der Griffe passen zur Stufe</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/sound.py"/>
-        <source>{target} is a folder; name the file to write, such as {name}.</source>
-        <translation>{target} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/pack.py"/>
@@ -13773,6 +13830,11 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/script_words.py"/>
         <source>{title} by {composer}, in {key}.</source>
         <translation>{title} von {composer}, in {key}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{title}, bar {number}</source>
+        <translation>{title}, Takt {number}</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/passage.py"/>

@@ -4,8 +4,9 @@ In a broken chord every note is written short and played long: the hand holds th
 its notes ring into one another (common practice, no source). A note belongs to one where it
 is no longer than ``LONGEST`` and its voice goes through at least ``FEWEST`` notes on end by
 leaps of ``LEAP`` semitones or more. It rings until, in any voice, a note within ``STEP``
-semitones of it begins (the tune moves on, or it is struck again), and at most to the end of
-its bar. Repeated notes within the figure stand for one.
+semitones of it begins (the tune moves on, or it is struck again), a new bass changes the
+harmony, or the figure ends: at the latest with its bar. Notes that come back within the
+figure do not end one another, so that a seventh rings beside its root.
 """
 
 from __future__ import annotations
@@ -29,8 +30,10 @@ def ringing(piece: Piece) -> dict[str, Fraction]:
         notes = sorted((n for n in bar.notes if not n.grace and n.duration > 0), key=_order)
         for run in _runs(notes):
             chord = {n.midi for n in run}
+            end = max(n.onset + n.duration for n in run)
             for n in run:
-                stop = next((m.onset for m in notes if _ends(m, n, run, chord)), bar.length)
+                turns = next((m.onset for m in notes if _ends(m, n, run, chord)), end)
+                stop = min(turns, end)
                 if stop > n.onset + n.duration:
                     out[n.id] = stop - n.onset
     return out
@@ -76,24 +79,21 @@ def _runs(notes: list[Note]) -> list[list[Note]]:
     return out
 
 
+def _gap(a: list[Note], b: list[Note]) -> int:
+    """The least interval between different pitches of two moments; 0 where none differ."""
+    return min((abs(x.midi - y.midi) for x in a for y in b if x.midi != y.midi), default=0)
+
+
 def _goes_on(run: list[list[Note]], b: list[Note]) -> bool:
     """Whether the figure goes on: joined to the last note, and by leap; or by a step between
     notes that the chord has anyway, as a seventh beside its root, not two steps on end."""
     a = run[-1]
     if b[0].onset != a[0].onset + a[0].duration:
         return False
-    near = (
-        min(abs(x.midi - y.midi) for x in a for y in b if x.midi != y.midi)
-        if ({x.midi for x in a} != {y.midi for y in b})
-        else 0
-    )
-    if near == 0 or near >= LEAP:
+    if not 0 < _gap(a, b) < LEAP:
         return True
-    if len(run) < 2:
-        return False
-    before = min((abs(x.midi - y.midi) for x in run[-2] for y in a if x.midi != y.midi), default=0)
     known = {n.midi for moment in run for n in moment}
-    return before >= LEAP or all(n.midi in known for n in b)
+    return len(run) > 1 and (_gap(run[-2], a) >= LEAP or {n.midi for n in b} <= known)
 
 
 def _figure(run: list[list[Note]]) -> list[list[Note]]:
