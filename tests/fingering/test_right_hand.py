@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from tests.fingering.build import piece
 from tests.fingering.right_agreement import editions, summed
-from workbench.fingering.engine import solve
+from workbench.fingering.engine import Solver, solve
 from workbench.fingering.frame import build_frame
 from workbench.fingering.plucking import together
 from workbench.fingering.right import solve_right
@@ -134,3 +134,14 @@ def test_a_second_voice_above_the_first_is_no_bass():
     music = piece("G3:1/2 B3:1/2 G3:1/2 B3:1/2 | E4:1/2 E4:1/2 E4:1/2 E4:1/2")
     f = solve(music, instrument("guitar"), hand("medium"))
     assert all(n.right != "p" for n in f.bars[0].notes if n.pitch == "E4")
+
+
+def test_other_ways_of_a_later_bar_know_its_strum():
+    chord = "G4+C4+E4+C5"
+    music = piece("C5:1 A4:1", f"{chord}:1 {chord}:1 {chord}:1")
+    made = Solver(music, instrument("ukulele"), hand("medium"))
+    assert {n.right for n in made.solution().bars[1].notes} == {"p"}
+    others = made.right_alternatives(1)
+    assert others and all({n.right for n in o.notes} != {"p"} for o in others)
+    for other in made.alternatives(1):
+        assert {n.right for n in other.notes} == {"p"}

@@ -58,6 +58,7 @@ def full(strings: Collection[int], count: int) -> bool:
 def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> list[Moment]:
     """What the right hand meets, layer by layer; ``count``: strings of the instrument."""
     by_bar: dict[int, list[Row]] = {}
+    chords: dict[int, list[tuple[Note, ...]]] = {}
     place: dict[int, int] = {}
     voices = {n.id: n.voice for layer in frame.layers for n in layer.notes}
     least: dict[int, int] = {}
@@ -67,12 +68,10 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
     for layer in frame.layers:
         rows = by_bar.setdefault(layer.bar, [])
         place[layer.index] = len(rows)
+        chords.setdefault(layer.bar, []).append(layer.notes)
         rows.append(_row(layer, strings, count, voices, least))
     homes = {bar: figures(rows, count) for bar, rows in by_bar.items()}
-    strummed = {
-        bar: strums([frame.layers[t].notes for t in layers], by_bar.get(bar, []), count)
-        for bar, layers in enumerate(frame.of_bar)
-    }
+    strummed = {bar: strums(chords[bar], rows, count) for bar, rows in by_bar.items()}
     gaps = [_gap(frame, layer, tempo) for layer in frame.layers]
     hasty = {
         layer.bar
