@@ -1446,8 +1446,8 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <source>A pinch: thumb and one finger pluck two strings at the same moment, moving towards each other.</source>
-        <translation>Ein Pinch: Daumen und ein Finger zupfen zwei Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
+        <source>A pinch: thumb and fingers pluck their strings at the same moment, moving towards each other.</source>
+        <translation>Ein Pinch: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/plan/view.py"/>
@@ -10877,6 +10877,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>pinch of thumb and finger</source>
         <translation>Pinch mit Daumen und Finger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/seen.py"/>
+        <source>pinch of thumb and fingers</source>
+        <translation>Pinch mit Daumen und Fingern</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>

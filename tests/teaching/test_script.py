@@ -91,6 +91,7 @@ def test_the_teachers_own_words_come_first():
 
 def test_fingers_together_are_counted():
     assert Move("technique", "fingers-together: i m").words == "two fingers together (i m)"
+    assert Move("technique", "thumb-finger: p i a").words == "pinch of thumb and fingers (p i a)"
     assert Move("technique", "fingers-together: p m a").words == "three fingers together (p m a)"
     moves = (Move("technique", "alternation: i m a"),)
     made = at_bar(build(whole("C4"))[0], 0, None, moves, (), set())

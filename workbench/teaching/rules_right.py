@@ -60,7 +60,7 @@ def several(music: Music) -> Iterator[Occurrence]:
             yield at_stroke("pim-chord", stroke)
         elif len(right) == 4:
             yield at_stroke("pima-chord", stroke)
-        elif kind == "pinch" and len(right) == 2:
+        elif kind == "pinch":
             yield at_stroke("thumb-finger", stroke, " ".join(right))
         elif kind:
             yield at_stroke("fingers-together", stroke, " ".join(right))
