@@ -20,12 +20,12 @@ from pathlib import Path
 from typing import Any
 
 from workbench.commands import handout
-from workbench.commands.faults import fault_sentence, file_sentence
-from workbench.commands.output import Meter, Result, table
+from workbench.commands.one_page import Job, Report, lost, make_one
+from workbench.commands.output import Result, table
 from workbench.commands.source import playing_options
 from workbench.commands.workers import Limits, Lost, worked_off
 from workbench.language.names import decimal
-from workbench.language.speech import choose, chosen, say
+from workbench.language.speech import chosen, say
 from workbench.music.errors import BadInput
 from workbench.music.suffixes import PDF, SCORES, has_suffix
 
@@ -33,8 +33,6 @@ SECONDS, MEGABYTES = 120, 2048
 REPORT = "batch.jsonl"
 SOME_FAILED = 3  # exit status
 
-Job = tuple[argparse.Namespace, Path, Path]
-Report = dict[str, Any]
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -44,6 +42,9 @@ def options(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--parts", metavar="LIST", help="parts to take of every score, or 'all'")
     parser.add_argument("--jobs", type=int, metavar="N", help="processes (default: one a core)")
+    parser.add_argument(
+        "--cluster", metavar="ADDRESS", help="work on the Dask cluster at ADDRESS instead of here"
+    )
     parser.add_argument(
         "--recursive", action="store_true", help="the scores of the folders in it as well"
     )
@@ -83,11 +84,10 @@ def run(options: argparse.Namespace) -> Result:
             jobs.append((options, score, page))
     all_of_them = len(scores)
     limits = Limits(options.seconds, options.memory * 2**20)
-    workers = max(1, min(options.jobs or os.cpu_count() or 1, len(jobs)))
     begun, passed = time.monotonic(), len(reports)
     with (out / REPORT).open("a" if options.resume else "w", encoding="utf-8") as book:
         try:
-            for (_, score, page), answer in worked_off(make_one, jobs, workers, limits):
+            for (_, score, page), answer in _answers(options, jobs, limits):
                 if isinstance(answer, Lost):
                     sweep(page)
                     report = lost(score, answer, options)
@@ -113,6 +113,17 @@ def run(options: argparse.Namespace) -> Result:
     return Result(reports, _text(reports, done, out), status=status)
 
 
+def _answers(
+    options: argparse.Namespace, jobs: list[Job], limits: Limits
+) -> Iterator[tuple[Job, Report | Lost]]:
+    if options.cluster and jobs:
+        from workbench.commands import cluster
+
+        return cluster.worked_off(options.cluster, jobs, limits)
+    workers = max(1, min(options.jobs or os.cpu_count() or 1, len(jobs)))
+    return worked_off(make_one, jobs, workers, limits)
+
+
 def _line(report: Report, done: int, of: int, left: float) -> str:
     """One line of progress; ``left`` are the seconds that the rest may take."""
     name, seconds = Path(report["score"]).name, report["seconds"]
@@ -128,7 +139,9 @@ def _line(report: Report, done: int, of: int, left: float) -> str:
 
 def _wanted(options: argparse.Namespace) -> str:
     """A digest of all options that the pages depend on."""
-    beside = ("folder", "output", "jobs", "resume", "recursive", "seconds", "memory", "json")
+    beside = (
+        "folder", "output", "jobs", "cluster", "resume", "recursive", "seconds", "memory", "json",
+    )  # fmt: skip
     kept = {name: value for name, value in sorted(vars(options).items()) if name not in beside}
     return hashlib.sha256(json.dumps(kept, default=str).encode()).hexdigest()
 
@@ -216,75 +229,6 @@ def sweep(page: Path) -> None:
     for part in page.parent.glob(f".part-{glob.escape(page.stem[:80])}-*"):
         with contextlib.suppress(OSError):
             part.unlink()
-
-
-def make_one(job: Job) -> Report:
-    """One page in a process of its own. Never raises: what went wrong is in the report."""
-    from workbench.music import apart
-
-    options, score, page = job
-    begun = time.monotonic()
-    sys.stdout = sys.stderr
-    Meter.silent = True
-    apart.here = True  # this process itself can be given up
-    choose(options.language)
-    reason, count = "", None
-    try:
-        if not score.exists():
-            raise BadInput(
-                say("{name} is a link that leads nowhere; mend or delete it.", name=score.name)
-            )
-        options.score = str(score)
-        count = handout.make(options, page)
-    except BadInput as wrong:
-        reason = str(wrong)
-    except MemoryError:
-        reason = _too_large(score, options)
-    except OSError as fault:
-        reason = file_sentence(fault) or fault_sentence(fault)
-    except Exception as fault:
-        reason = fault_sentence(fault)
-    return _report(score, reason, time.monotonic() - begun, count, page)
-
-
-def lost(score: Path, answer: Lost, options: argparse.Namespace) -> Report:
-    """The report of a score whose process had to be ended, or ended itself."""
-    if answer.why == "time":
-        reason = say(
-            "{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more "
-            "(--seconds).",
-            score=score.name,
-            seconds=options.seconds,
-        )
-    else:
-        reason = say(
-            "{score}: its process died; it may need more memory (--memory) or fewer parts "
-            "(--parts 1).",
-            score=score.name,
-        )
-    return _report(score, reason, answer.seconds)
-
-
-def _too_large(score: Path, options: argparse.Namespace) -> str:
-    return say(
-        "{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more "
-        "(--memory).",
-        score=score.name,
-        memory=options.memory,
-    )
-
-
-def _report(
-    score: Path, reason: str, seconds: float, count: int | None = None, page: Path | None = None
-) -> Report:
-    return {
-        "score": str(score),
-        "ok": not reason,
-        "reason": reason,
-        "seconds": round(seconds, 3),
-        "pages": count,
-        "path": str(page) if page and not reason else None,
-    }
 
 
 def _text(reports: list[Report], done: int, out: Path) -> list[str]:

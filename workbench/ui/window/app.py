@@ -45,8 +45,11 @@ def build(shelf: Shelf, services: Services | None = None) -> Window:
     languages.speak(languages.wanted(shelf))
     look.load_fonts()
     # Before there are widgets: to dress them anew takes as long as to build them.
-    look.apply(layout.kept_look(shelf))
-    return Window(Session(shelf, services))
+    look.apply(layout.kept(shelf).look)
+    window = Window(Session(shelf, services))
+    window.language_wanted.connect(lambda code: change_language(window, code))
+    window.restore_wanted.connect(lambda backup: restore_backup(window, backup))
+    return window
 
 
 def change_language(window: Window, code: str) -> Window:
@@ -116,9 +119,7 @@ def begin(window: Window) -> None:
 def _first_look(window: Window, with_score: bool) -> None:
     begin(window)
     if not with_score and window.dialog is None:
-        from workbench.ui.window.tour import offer_tour
-
-        window.session.guard(lambda: offer_tour(window))
+        window.session.guard(window.guide.offer)
 
 
 def open_shelf() -> tuple[Shelf | None, str]:
@@ -175,8 +176,19 @@ def restore_backup(window: Window, backup: Backup) -> Window:
     return new
 
 
+def open_file(window: Window, path: str) -> None:
+    """A file that the desktop hands over: an archive is taken in, a score imported."""
+    from workbench.music.suffixes import has_suffix
+    from workbench.ui.window.safe_keeping import ARCHIVES
+
+    if has_suffix(path, (ARCHIVES,)):
+        window.safe.merge(path)
+    else:
+        window.import_score(path)
+
+
 def run(argv: Sequence[str] = ()) -> int:
-    """Open the window, with a score file to import where one is named; the exit status.
+    """Open the window, on a score or archive where one is named; the exit status.
 
     Raises BadInput where the store cannot be used.
     """
@@ -184,14 +196,19 @@ def run(argv: Sequence[str] = ()) -> int:
         print(say(NO_DISPLAY), file=sys.stderr)
         return 2
     from PySide6.QtCore import QTimer
+    from PySide6.QtGui import QIcon
     from PySide6.QtWidgets import QApplication
 
+    from workbench.fingering.weights import RESOURCES
     from workbench.ui.window import languages
 
     # The interface gets its turn soon even while something is worked out behind it.
     sys.setswitchinterval(0.0005)
     app = QApplication.instance() or QApplication(["pluckwright", *argv])
     app.setApplicationName("Pluckwright")
+    # Where the desktop finds name and icon.
+    QApplication.setDesktopFileName("pluckwright")
+    QApplication.setWindowIcon(QIcon(str(RESOURCES / "pictures" / "icon.svg")))
     languages.speak(languages.wanted())
     shelf, said = open_shelf()
     if shelf is None:
@@ -204,10 +221,10 @@ def run(argv: Sequence[str] = ()) -> int:
     # The window is on the screen before its content is looked for.
     QTimer.singleShot(0, lambda: _first_look(window, bool(argv)))
     if argv:
-        QTimer.singleShot(0, lambda: window.import_score(argv[0]))
+        QTimer.singleShot(0, lambda: open_file(window, argv[0]))
     from workbench.ui.window.safe_keeping import FIRST_LOOK
 
-    QTimer.singleShot(FIRST_LOOK, window, window.menus.safe.look_after)
+    QTimer.singleShot(FIRST_LOOK, window, window.safe.look_after)
     status = app.exec()
     sys.excepthook = sys.__excepthook__
     shelf.close()
