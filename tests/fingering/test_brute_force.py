@@ -98,7 +98,7 @@ WEIGHTS = st.one_of(
     st.tuples(*(st.tuples(st.just(t), st.integers(0, 3000)) for t in LEFT_TERMS)),
 )
 SMALL = settings(
-    max_examples=100, deadline=None, derandomize=True, database=None, phases=[Phase.generate],
+    max_examples=60, deadline=None, derandomize=True, database=None, phases=[Phase.generate],
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
 )  # fmt: skip
 

@@ -194,7 +194,7 @@ def test_no_title_is_taken_for_a_document(qtbot, lesson_window, settled):
     click_bar(window, 0)
     for opens in (None, "open_shelf", "show_cautions", "handout", "show_keys"):
         if opens:
-            getattr(window.menus, opens)()
+            getattr(window.openers, opens)()
         shown = 0
         for top in (window, window.dialog or window):
             for widget in [top, *top.findChildren(QWidget)]:

@@ -33,12 +33,9 @@ from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Caution, Faint, Heading, Words
 from workbench.ui.lesson.estimate_row import EstimateRow
+from workbench.ui.lesson.spans_dialog import SAFETY
 
 NONE = -1  # a spin box at its special value: not given
-SAFETY = mark(
-    "Figures about hands are guidance, not medical advice. Warm up, rest between tries, stop "
-    "at pain, and ask a teacher or a health professional where it stays."
-)
 #: Stored words as they are shown; others, such as "i-m", are shown as they are.
 SHOWN = {
     "small": mark("small"),
