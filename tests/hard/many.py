@@ -14,7 +14,6 @@ import random
 import signal
 import sys
 import tempfile
-import time
 import warnings
 from collections import Counter
 from pathlib import Path
@@ -35,7 +34,6 @@ ABC = (
     "[2(3ABc G3|]\nV:2\nG,6|D6|C3 D3|G,6|\n"
 )
 GUARD_SECONDS, GUARD_BYTES = 3.0, 800 * 2**20
-MOST_SECONDS = 10
 SAMPLED = 500
 
 
@@ -81,12 +79,10 @@ def one(kind: str, path: Path, sample: bool) -> str:
         assert kind != "archive", f"{type(fault).__name__}: an archive has no process of its own"
         told = "limited"
     if (sample or told == "limited") and kind != "archive":
-        begun = time.process_time()
         try:
             apart.read_apart(path)
         except BadInput as wrong:
             assert str(wrong) and "\n" not in str(wrong), str(wrong)
-        assert time.process_time() - begun < MOST_SECONDS
     return told
 
 
