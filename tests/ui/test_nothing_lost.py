@@ -220,6 +220,6 @@ def test_a_very_long_title_widens_nothing(lesson_window, settled):
     window.session.edit("T", lambda old: replace(old, title=long, student=long))
     settled(window)
     assert window.minimumSizeHint().width() <= before * 1.2
-    window.menus.open_shelf()
+    window.openers.open_shelf()
     settled(window)
     assert window.dialog.sizeHint().width() < 3 * before
