@@ -1445,6 +1445,11 @@
         <translation>Ein Stück braucht mindestens einen Takt; behalten Sie einen oder beginnen Sie ein neues Stück.</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>A pinch: thumb and fingers pluck their strings at the same moment, moving towards each other.</source>
+        <translation>Ein Pinch: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>A plan takes 5 to 240 minutes a day, not {minutes}.</source>
         <translation>Ein Plan braucht 5 bis 240 Minuten am Tag, nicht {minutes}.</translation>
@@ -1488,6 +1493,11 @@
         <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A ste&amp;p lower</source>
         <translation>Eine Stu&amp;fe tiefer</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>A stiff wrist; rest and shake it out before it tires.</source>
+        <translation>Ein steifes Handgelenk; pausieren und ausschütteln, bevor es ermüdet.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
@@ -1614,6 +1624,11 @@
         <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>All that was altered</source>
         <translation>Alles Geänderte</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>All the strings in one quick stroke from the wrist: the thumb downwards, or the index finger to and fro.</source>
+        <translation>Alle Saiten in einem raschen Schlag aus dem Handgelenk: der Daumen abwärts oder der Zeigefinger hin und her.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -7729,11 +7744,6 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <source>Thumb and one finger pluck two strings at the same moment, moving towards each other.</source>
-        <translation>Daumen und ein Finger zupfen zwei Saiten im selben Augenblick und bewegen sich aufeinander zu.</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
         <source>Thumb, index and middle pluck three strings at once; prepare all three before the sound.</source>
         <translation>Daumen, Zeige- und Mittelfinger zupfen drei Saiten zugleich; alle drei vor dem Klang bereitlegen.</translation>
     </message>
@@ -8632,6 +8642,11 @@
         <translation>ein Klassenheft</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a chord made for a strum is plucked</source>
+        <translation>ein Akkord, der sich zum Durchschlagen anbietet, wird gezupft</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a fifth</source>
         <translation>eine Quinte</translation>
@@ -8923,6 +8938,11 @@
         <translation>alle Noten</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>all strings in one stroke</source>
+        <translation>alle Saiten in einem Schlag</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/player/bar.py"/>
         <source>alone</source>
         <translation>allein</translation>
@@ -9209,16 +9229,6 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>chord name over the caret</source>
         <translation>Akkordname über der Schreibmarke</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
-        <source>chord with p i m</source>
-        <translation>Akkord mit p i m</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
-        <source>chord with p i m a</source>
-        <translation>Akkord mit p i m a</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10869,6 +10879,26 @@
         <translation>Stück</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>pinch of thumb and finger</source>
+        <translation>Pinch mit Daumen und Finger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/seen.py"/>
+        <source>pinch of thumb and fingers</source>
+        <translation>Pinch mit Daumen und Fingern</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>pinched chord with p i m</source>
+        <translation>zusammen gezupfter Akkord mit p i m</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>pinched chord with p i m a</source>
+        <translation>zusammen gezupfter Akkord mit p i m a</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/grips.py"/>
         <location filename="../../workbench/ui/neck/legend.py"/>
         <location filename="../../workbench/ui/score/tips.py"/>
@@ -11365,6 +11395,11 @@
         <translation>zugleich gezupfte Saiten</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>strum</source>
+        <translation>Durchschlagen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/offered.py"/>
         <source>student's page</source>
         <translation>Schülerblatt</translation>
@@ -11857,11 +11892,6 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>thumb alone</source>
         <translation>Daumen allein</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
-        <source>thumb with finger</source>
-        <translation>Daumen mit Finger</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/keys.py"/>

@@ -58,6 +58,9 @@ CASES = {
     "pima-chord": (
         plucked("pima", "G4", "C4", "E4", "A4"), plucked("pim", "C4", "E4", "A4"),
     ),
+    "strum": (
+        plucked("pppp", "G4", "C4", "E4", "A4"), plucked("pima", "G4", "C4", "E4", "A4"),
+    ),
     "arpeggio": (
         line(n("C4", string=3, right="p"), n("E4", string=2, right="i"),
              n("A4", string=1, right="m"), n("E4", string=2, right="i")),
