@@ -4702,6 +4702,11 @@
         <translation>Keine Note von „{title}“ liegt auf dem Griffbrett dieses Instruments; wählen Sie eine andere Stimmung.</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/legato.py"/>
+        <source>No note of it can be played as it is; choose another key, octave or tuning.</source>
+        <translation>So ist kein Ton davon spielbar; eine andere Tonart, Oktave oder Stimmung wählen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window/recent.py"/>
         <source>No other lesson yet</source>
         <translation>Noch keine andere Lektion</translation>
