@@ -1036,6 +1036,11 @@
         <translation>„{jump}“ ist kein Sprung; wählen Sie einen aus der Liste.</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/leadsheet.py"/>
+        <source>'{letters}' is no right-hand pattern; write the letters p i m a with spaces, as in {known}.</source>
+        <translation>„{letters}“ ist kein Anschlagmuster; schreiben Sie die Buchstaben p i m a mit Leerzeichen, wie in {known}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>'{name}' is no cost term of a shape; use {names}.</source>
         <translation>„{name}“ ist kein Kostenglied einer Form; verwenden Sie {names}.</translation>
@@ -1099,6 +1104,11 @@
         <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>'{title}' is in the bin; it can be restored from there.</source>
         <translation>„{title}“ ist im Papierkorb und lässt sich von dort wiederherstellen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/leadsheet.py"/>
+        <source>'{title}' is no lead sheet: that is one line of tune with chord symbols above at least half of its bars.</source>
+        <translation>„{title}“ ist kein Leadsheet: Das ist eine Melodielinie mit Akkordsymbolen über mindestens der Hälfte ihrer Takte.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
@@ -1375,6 +1385,11 @@
         <translation>Eine Taste oder ihre Wirkung</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <source>A lead sheet becomes a solo: its tune over a right-hand pattern from its chords</source>
+        <translation>Aus einem Leadsheet wird ein Solo: die Melodie über einem Anschlagmuster aus ihren Akkorden</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/edits.py"/>
         <source>A lesson needs a title; write at least one word.</source>
         <translation>Eine Lektion braucht einen Titel; schreiben Sie mindestens ein Wort.</translation>
@@ -1467,6 +1482,11 @@
         <translation>Ein Stück braucht mindestens einen Takt; behalten Sie einen oder beginnen Sie ein neues Stück.</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>A pinch: thumb and fingers pluck their strings at the same moment, moving towards each other.</source>
+        <translation>Ein Pinch: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>A plan takes 5 to 240 minutes a day, not {minutes}.</source>
         <translation>Ein Plan braucht 5 bis 240 Minuten am Tag, nicht {minutes}.</translation>
@@ -1512,6 +1532,11 @@
         <translation>Eine Stu&amp;fe tiefer</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>A stiff wrist; rest and shake it out before it tires.</source>
+        <translation>Ein steifes Handgelenk; pausieren und ausschütteln, bevor es ermüdet.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>A strip of music as PDF or PNG</source>
         <translation>Eine Notenzeile als PDF oder PNG</translation>
@@ -1555,6 +1580,16 @@
         <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>Accept what arranging did</source>
         <translation>Gutheißen, was das Arrangieren tat</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <source>Acco&amp;mpaniment</source>
+        <translation>&amp;Begleitung</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <source>Accompaniment</source>
+        <translation>Begleitung</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
@@ -1642,6 +1677,11 @@
         <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>All that was altered</source>
         <translation>Alles Geänderte</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>All the strings in one quick stroke from the wrist: the thumb downwards, or the index finger to and fro.</source>
+        <translation>Alle Saiten in einem raschen Schlag aus dem Handgelenk: der Daumen abwärts oder der Zeigefinger hin und her.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -1930,6 +1970,11 @@
         <translation>Takt {bar}: Ein Finger der rechten Hand müsste zwei Saiten zugleich zupfen; geben Sie einen davon frei.</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/leadsheet.py"/>
+        <source>Bar {bar}: the chord symbol {symbol} is not known; there the tune is alone.</source>
+        <translation>Takt {bar}: Das Akkordsymbol {symbol} ist nicht bekannt; dort steht die Melodie allein.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/strokes.py"/>
         <source>Bar {bar}: the fingering does not belong to this piece (note {note} is not in it); finger the piece again.</source>
         <translation>Takt {bar}: Der Fingersatz gehört nicht zu diesem Stück (Ton {note} kommt darin nicht vor); setzen Sie die Finger des Stücks neu.</translation>
@@ -1954,6 +1999,11 @@
         <location filename="../../workbench/handout/teacher.py"/>
         <source>Bar {bar}: {reason}</source>
         <translation>Takt {bar}: {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>Bar {bar}: {what}.</source>
+        <translation>Takt {bar}: {what}.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grade.py"/>
@@ -3286,6 +3336,11 @@
         <translation>Note einer anderen Stimme geben</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/arrange.py"/>
+        <source>Give either --for-grade or --strict: a version is as strict as it is.</source>
+        <translation>Geben Sie entweder --for-grade oder --strict an: Jede Fassung hat ihre eigene Strenge.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/arrange.py"/>
         <source>Give either a key or a number of semitones to move by, not both.</source>
         <translation>Geben Sie entweder eine Tonart oder eine Zahl von Halbtönen an, nicht beides.</translation>
@@ -3339,6 +3394,11 @@
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Grade {grade}</source>
         <translation>Stufe {grade}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>Grade {grade}: choose a grade from 0 to 8.</source>
+        <translation>Grad {grade}: Wählen Sie einen Grad von 0 bis 8.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -4685,6 +4745,11 @@
         <location filename="../../workbench/commands/source.py"/>
         <source>No note of '{title}' lies on the neck of this instrument; choose another tuning.</source>
         <translation>Keine Note von „{title}“ liegt auf dem Griffbrett dieses Instruments; wählen Sie eine andere Stimmung.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/legato.py"/>
+        <source>No note of it can be played as it is; choose another key, octave or tuning.</source>
+        <translation>So ist kein Ton davon spielbar; eine andere Tonart, Oktave oder Stimmung wählen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window/recent.py"/>
@@ -7806,11 +7871,6 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <source>Thumb and one finger pluck two strings at the same moment, moving towards each other.</source>
-        <translation>Daumen und ein Finger zupfen zwei Saiten im selben Augenblick und bewegen sich aufeinander zu.</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
         <source>Thumb, index and middle pluck three strings at once; prepare all three before the sound.</source>
         <translation>Daumen, Zeige- und Mittelfinger zupfen drei Saiten zugleich; alle drei vor dem Klang bereitlegen.</translation>
     </message>
@@ -8716,6 +8776,11 @@
         <translation>ein Klassenheft</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a chord made for a strum is plucked</source>
+        <translation>ein Akkord, der sich zum Durchschlagen anbietet, wird gezupft</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>a fifth</source>
         <translation>eine Quinte</translation>
@@ -9007,6 +9072,11 @@
         <translation>alle Noten</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>all strings in one stroke</source>
+        <translation>alle Saiten in einem Schlag</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/player/bar.py"/>
         <source>alone</source>
         <translation>allein</translation>
@@ -9293,16 +9363,6 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>chord name over the caret</source>
         <translation>Akkordname über der Schreibmarke</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
-        <source>chord with p i m</source>
-        <translation>Akkord mit p i m</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
-        <source>chord with p i m a</source>
-        <translation>Akkord mit p i m a</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10958,6 +11018,26 @@
         <translation>Stück</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>pinch of thumb and finger</source>
+        <translation>Pinch mit Daumen und Finger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/seen.py"/>
+        <source>pinch of thumb and fingers</source>
+        <translation>Pinch mit Daumen und Fingern</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>pinched chord with p i m</source>
+        <translation>zusammen gezupfter Akkord mit p i m</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>pinched chord with p i m a</source>
+        <translation>zusammen gezupfter Akkord mit p i m a</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/grips.py"/>
         <location filename="../../workbench/ui/neck/legend.py"/>
         <location filename="../../workbench/ui/score/tips.py"/>
@@ -11459,6 +11539,11 @@
         <translation>zugleich gezupfte Saiten</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>strum</source>
+        <translation>Durchschlagen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/offered.py"/>
         <source>student's page</source>
         <translation>Schülerblatt</translation>
@@ -11869,6 +11954,11 @@
         <translation>die Kuppe von Finger 1 greift zu einer Basssaite hinüber</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <source>the tune alone</source>
+        <translation>die Melodie allein</translation>
+    </message>
+    <message>
         <location filename="../../workbench/sound/programme.py"/>
         <source>the upper voice</source>
         <translation>die Oberstimme</translation>
@@ -11951,11 +12041,6 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>thumb alone</source>
         <translation>Daumen allein</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
-        <source>thumb with finger</source>
-        <translation>Daumen mit Finger</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
@@ -12684,7 +12769,7 @@ Ihr Text</translation>
         <translation>{name} ist ein Ordner; nennen Sie ein Archiv.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{name} is a link that leads nowhere; mend or delete it.</source>
         <translation>{name} ist ein Verweis ins Leere; berichtigen oder löschen Sie ihn.</translation>
     </message>
@@ -13045,6 +13130,11 @@ Ihr Text</translation>
         <translation>{n} h</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>{n} in another octave</source>
+        <translation>{n} in anderer Oktave</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>{n} left out</source>
         <translation>{n} weggelassen</translation>
@@ -13233,6 +13323,11 @@ Ihr Text</translation>
         <translation>{n} Hinweis</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>{n} note fewer</source>
+        <translation>{n} Note weniger</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} note is left out</source>
@@ -13242,6 +13337,11 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} note lies in another octave or ends early</source>
         <translation>{n} Ton liegt in einer anderen Oktave oder endet früher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>{n} note more</source>
+        <translation>{n} Note mehr</translation>
     </message>
     <message>
         <location filename="../../workbench/music/lengthless.py"/>
@@ -13282,9 +13382,19 @@ Ihr Text</translation>
         <translation>{n} Töne werden weggelassen</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>{n} notes fewer</source>
+        <translation>{n} Noten weniger</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} notes lie in another octave or end early</source>
         <translation>{n} Töne liegen in einer anderen Oktave oder enden früher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>{n} notes more</source>
+        <translation>{n} Noten mehr</translation>
     </message>
     <message>
         <location filename="../../workbench/music/lengthless.py"/>
@@ -13781,17 +13891,17 @@ Ihr Text</translation>
         <translation>„{school}“ trifft {met}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more (--memory).</source>
         <translation>{score} braucht mehr als {memory} MB; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--memory).</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more (--seconds).</source>
         <translation>{score} braucht mehr als {seconds:g} s; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--seconds).</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{score}: its process died; it may need more memory (--memory) or fewer parts (--parts 1).</source>
         <translation>{score}: Der Prozess brach ab; vielleicht braucht er mehr Speicher (--memory) oder weniger Stimmen (--parts 1).</translation>
     </message>
@@ -13839,6 +13949,11 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{share} of the grips suit the level</source>
         <translation>{share} der Griffe passen zur Stufe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/arrange.py"/>
+        <source>{strict}, up to fret {fret}: {grade}, {notes} notes</source>
+        <translation>{strict}, bis Bund {fret}: {grade}, {notes} Noten</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/pack.py"/>

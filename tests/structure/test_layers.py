@@ -40,7 +40,7 @@ def test_music21_stays_with_the_reader_and_the_writers():
 
 def test_no_circle_among_the_modules_and_none_among_the_folders():
     """Imports for types count too, and those inside a function."""
-    graph = build_graph("workbench", exclude_type_checking_imports=False)
+    graph = build_graph("workbench", cache_dir=None, exclude_type_checking_imports=False)
     modules, folders = DiGraph(), DiGraph()
     for one in graph.modules:
         for other in graph.find_modules_directly_imported_by(one):
@@ -60,7 +60,7 @@ def folder_of(module: str) -> str:
 
 
 def test_the_search_for_circles_counts_imports_for_types():
-    graph = build_graph("workbench", exclude_type_checking_imports=False)
+    graph = build_graph("workbench", cache_dir=None, exclude_type_checking_imports=False)
     assert "workbench.store.shelf" in graph.find_modules_directly_imported_by(
         "workbench.ui.window.app"
     )

@@ -63,7 +63,7 @@ def test_an_archive_goes_out_and_comes_in(qtbot, lesson_window, settled, tmp_pat
     session.put_away()
     session.shelf.delete(lesson.id)
     session.shelf.empty_bin(-1)
-    window.safe.merge(str(path))
+    ui_app.open_file(window, str(path))  # as the desktop hands it over
     qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)
     assert session.shelf.load(lesson.id) == replace(lesson, selected_bar=0)
     assert "1 lesson is new" in window.statusBar().currentMessage()

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.fingering.legato import NOTHING_PLAYED
 from workbench.fingering.types import LEVELS, STYLES, Settings
 from workbench.fingering.weights import COMMON, schools
 from workbench.instrument.table import HANDS
@@ -314,6 +315,8 @@ class LessonPanel(QWidget):
                     notes=audit.notes,
                     percent=f"{100 * audit.held_fraction:.0f}",
                 )
+                if audit.notes
+                else say(NOTHING_PLAYED)
             )
         else:
             self.audit.setText(say("The fingering is being worked out."))

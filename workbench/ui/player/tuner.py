@@ -36,7 +36,9 @@ def string_tones(instrument: Instrument, strings: tuple[int, ...]) -> tuple[Piec
         midi = instrument.open_midi[string - 1]
         step, alter = NAMES[midi % 12]
         note = Note(f"s{string}", Fraction(0), BEATS, Pitch(step, alter, midi // 12 - 1))
-        bars.append(Bar(index, str(string), (4, 4), BEATS, (note,)))
+        bars.append(
+            Bar(index=index, number=str(string), time_signature=(4, 4), length=BEATS, notes=(note,))
+        )
         hand = FingeredNote(note.id, index, note.onset, BEATS, midi, string, 0, 0, "p", BEATS)
         hands.append(FingeredBar(index, str(string), (hand,)))
     piece = Piece(say("Tuner tones"), tuple(bars), tempo=60.0)

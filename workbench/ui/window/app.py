@@ -182,7 +182,7 @@ def open_file(window: Window, path: str) -> None:
     from workbench.ui.window.safe_keeping import ARCHIVES
 
     if has_suffix(path, (ARCHIVES,)):
-        window.menus.safe.merge(path)
+        window.safe.merge(path)
     else:
         window.import_score(path)
 
