@@ -459,7 +459,7 @@
         <translation>&amp;Lernen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Learn from fingered scores …</source>
         <translation>Aus Noten mit Fingersätzen &amp;lernen …</translation>
     </message>
