@@ -518,14 +518,19 @@
         <translation>&amp;Neue Gruppe …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <source>&amp;New note</source>
-        <translation>&amp;Neuer Hinweis</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/music_menu.py"/>
         <source>&amp;New piece …</source>
         <translation>&amp;Neues Stück …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_panel.py"/>
+        <source>&amp;New remark</source>
+        <translation>&amp;Neuer Hinweis</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/menus.py"/>
+        <source>&amp;New remark on the bar</source>
+        <translation>&amp;Neuer Unterrichtshinweis</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/tour.py"/>
@@ -680,6 +685,21 @@
         <location filename="../../workbench/ui/menus.py"/>
         <source>&amp;Redo</source>
         <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score_menu.py"/>
+        <source>&amp;Remark about it …</source>
+        <translation>&amp;Unterrichtshinweis dazu …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score_menu.py"/>
+        <source>&amp;Remark about them …</source>
+        <translation>&amp;Unterrichtshinweis dazu …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score_menu.py"/>
+        <source>&amp;Remark about this bar …</source>
+        <translation>&amp;Unterrichtshinweis zu diesem Takt …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/music_menu.py"/>
@@ -962,7 +982,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_dialogs.py"/>
-        <source>&amp;Words in title, notes or techniques</source>
+        <source>&amp;Words in title, remarks or techniques</source>
         <translation>&amp;Wörter in Titel, Hinweisen oder Techniken</translation>
     </message>
     <message>
@@ -1503,7 +1523,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
-        <source>Add to the &amp;notes</source>
+        <source>Add to the &amp;remarks</source>
         <translation>Zu den &amp;Hinweisen</translation>
     </message>
     <message>
@@ -1701,12 +1721,12 @@
     </message>
     <message>
         <location filename="../../workbench/ui/why_not.py"/>
-        <source>Attach it to a teaching note as the fingering not taken, with the reason</source>
+        <source>Attach it to a remark as the fingering not taken, with the reason</source>
         <translation>Mit dem Grund als abgelehnten Fingersatz an einen Unterrichtshinweis hängen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_panel.py"/>
-        <source>Attach to a note</source>
+        <source>Attach to a remark</source>
         <translation>An einen Hinweis hängen</translation>
     </message>
     <message>
@@ -1770,7 +1790,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_scope.py"/>
-        <source>Bar of the note</source>
+        <source>Bar of the remark</source>
         <translation>Takt des Hinweises</translation>
     </message>
     <message>
@@ -2072,14 +2092,14 @@
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <source>Change a note</source>
-        <translation>Hinweis ändern</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/music_commands.py"/>
         <source>Change a note's length</source>
         <translation>Tonlänge ändern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_panel.py"/>
+        <source>Change a remark</source>
+        <translation>Hinweis ändern</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/reading_view.py"/>
@@ -2524,13 +2544,17 @@
     </message>
     <message>
         <location filename="../../workbench/ui/music_commands.py"/>
-        <location filename="../../workbench/ui/note_panel.py"/>
         <source>Delete a note</source>
         <translation>Ton löschen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_panel.py"/>
-        <source>Delete this teaching note</source>
+        <source>Delete a remark</source>
+        <translation>Hinweis löschen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_panel.py"/>
+        <source>Delete this remark</source>
         <translation>Diesen Unterrichtshinweis löschen</translation>
     </message>
     <message>
@@ -2984,7 +3008,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_scope.py"/>
-        <source>First bar of the note</source>
+        <source>First bar of the remark</source>
         <translation>Erster Takt des Hinweises</translation>
     </message>
     <message>
@@ -3323,7 +3347,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
-        <source>Hang a grip, another fingering or a lesson on this note</source>
+        <source>Hang a grip, another fingering or a lesson on this remark</source>
         <translation>Griff, anderen Fingersatz oder Lektion an diesen Hinweis hängen</translation>
     </message>
     <message>
@@ -3448,7 +3472,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>
-        <source>In a teaching note: “{line}”</source>
+        <source>In a remark: “{line}”</source>
         <translation>In einem Unterrichtshinweis: „{line}“</translation>
     </message>
     <message>
@@ -3676,7 +3700,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_scope.py"/>
-        <source>Kind of note</source>
+        <source>Kind of remark</source>
         <translation>Art des Hinweises</translation>
     </message>
     <message>
@@ -3716,7 +3740,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_scope.py"/>
-        <source>Last bar of the note</source>
+        <source>Last bar of the remark</source>
         <translation>Letzter Takt des Hinweises</translation>
     </message>
     <message>
@@ -4364,11 +4388,6 @@
         <translation>Neues Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
-        <source>New teaching &amp;note</source>
-        <translation>&amp;Neuer Unterrichtshinweis</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/why_not.py"/>
         <source>New: beat {beat}: {reason}</source>
         <translation>Neu: Schlag {beat}: {reason}</translation>
@@ -4510,6 +4529,11 @@
         <translation>Kein Platz auf dem Hals: {why}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bar_rows.py"/>
+        <source>No remarks yet</source>
+        <translation>Noch ohne Hinweise</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/sectioning.py"/>
         <source>No section begins at this bar; choose a bar where one does.</source>
         <translation>In diesem Takt beginnt kein Teil; wählen Sie einen Takt, in dem einer beginnt.</translation>
@@ -4518,11 +4542,6 @@
         <location filename="../../workbench/fingering/shape.py"/>
         <source>No string of the shape is played; give at least one fret.</source>
         <translation>Keine Saite der Form wird gespielt; geben Sie mindestens einen Bund an.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
-        <source>No teaching notes yet</source>
-        <translation>Noch ohne Hinweise</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/menus.py"/>
@@ -4585,16 +4604,6 @@
         <location filename="../../workbench/ui/note_scope.py"/>
         <source>Note that is meant</source>
         <translation>Gemeinter Ton</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/read.py"/>
-        <source>Note: {warning}</source>
-        <translation>Hinweis: {warning}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/page.py"/>
-        <source>Notes</source>
-        <translation>Hinweise</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -5374,6 +5383,33 @@
         <translation>Locker: 1 und 3 statt 1 und 2</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/why_not.py"/>
+        <source>Remark that it is attached to</source>
+        <translation>Unterrichtshinweis, an den es gehängt wird</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/page.py"/>
+        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/tour.py"/>
+        <source>Remarks</source>
+        <translation>Unterrichtshinweise</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_panel.py"/>
+        <source>Remarks on this bar</source>
+        <translation>Unterrichtshinweise zu diesem Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/music_dialog.py"/>
+        <source>Remarks stay with their bars. Pins stay where the instrument and the note stay the same. Undo brings all of it back.</source>
+        <translation>Unterrichtshinweise bleiben bei ihren Takten. Festlegungen bleiben, wo Instrument und Ton gleich bleiben. „Rückgängig“ stellt alles wieder her.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_panel.py"/>
+        <source>Remarks, {bar}</source>
+        <translation>Unterrichtshinweise, {bar}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/note_attach.py"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
@@ -6133,7 +6169,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_panel.py"/>
-        <source>Take off a note</source>
+        <source>Take off a remark</source>
         <translation>Von einem Hinweis entfernen</translation>
     </message>
     <message>
@@ -6169,7 +6205,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
-        <source>Take this off the note; undo brings it back</source>
+        <source>Take this off the remark; undo brings it back</source>
         <translation>Vom Hinweis entfernen; „Rückgängig“ bringt es zurück</translation>
     </message>
     <message>
@@ -6222,47 +6258,6 @@
         <location filename="../../workbench/ui/shelf_dialog.py"/>
         <source>Teach next</source>
         <translation>Als Nächstes</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
-        <source>Teaching &amp;note about it …</source>
-        <translation>&amp;Unterrichtshinweis dazu …</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
-        <source>Teaching &amp;note about them …</source>
-        <translation>&amp;Unterrichtshinweis dazu …</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
-        <source>Teaching &amp;note about this bar …</source>
-        <translation>&amp;Unterrichtshinweis zu diesem Takt …</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/why_not.py"/>
-        <source>Teaching note that it is attached to</source>
-        <translation>Unterrichtshinweis, an den es gehängt wird</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <location filename="../../workbench/ui/tour.py"/>
-        <source>Teaching notes</source>
-        <translation>Unterrichtshinweise</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <source>Teaching notes of this bar</source>
-        <translation>Unterrichtshinweise zu diesem Takt</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/music_dialog.py"/>
-        <source>Teaching notes stay with their bars. Pins stay where the instrument and the note stay the same. Undo brings all of it back.</source>
-        <translation>Unterrichtshinweise bleiben bei ihren Takten. Festlegungen bleiben, wo Instrument und Ton gleich bleiben. „Rückgängig“ stellt alles wieder her.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <source>Teaching notes, {bar}</source>
-        <translation>Unterrichtshinweise, {bar}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson_panel.py"/>
@@ -6525,7 +6520,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
-        <source>The exercise is a teaching note on its bar now.</source>
+        <source>The exercise is a remark on its bar now.</source>
         <translation>Die Übung steht jetzt als Unterrichtshinweis an ihrem Takt.</translation>
     </message>
     <message>
@@ -6815,12 +6810,12 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
-        <source>The lesson this note leads to is no longer on the shelf.</source>
+        <source>The lesson this remark leads to is no longer on the shelf.</source>
         <translation>Die Lektion, auf die dieser Hinweis verweist, ist nicht mehr im Regal.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_attach.py"/>
-        <source>The lesson this note leads to is no longer on the shelf; point to another one, or remove the link.</source>
+        <source>The lesson this remark leads to is no longer on the shelf; point to another one, or remove the link.</source>
         <translation>Die Lektion, auf die dieser Hinweis verweist, ist nicht mehr im Regal; wählen Sie eine andere oder entfernen Sie den Verweis.</translation>
     </message>
     <message>
@@ -6883,26 +6878,6 @@
         <location filename="../../workbench/music/edits/lengths.py"/>
         <source>The note does not sound there; choose a moment while it is held.</source>
         <translation>Der Ton klingt dort nicht; wählen Sie einen Zeitpunkt, an dem er gehalten wird.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <source>The note in full</source>
-        <translation>Der ganze Hinweis</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
-        <source>The note “{words}” speaks of its bar from now on.</source>
-        <translation>Der Hinweis „{words}“ gilt von jetzt an für seinen ganzen Takt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
-        <source>The note “{words}” went with its bar.</source>
-        <translation>Der Hinweis „{words}“ entfiel mit seinem Takt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/edits.py"/>
-        <source>The note's last bar comes before its first one, or is not in the piece.</source>
-        <translation>Der letzte Takt des Hinweises kommt vor seinem ersten oder steht nicht im Stück.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -6978,6 +6953,26 @@
         <location filename="../../workbench/ui/report_dialog.py"/>
         <source>The program made a mistake of its own. Your lesson is kept up to the last change, and you can go on working; if the same thing happens again, close the window and open it anew. What follows tells those who mend the program where it went wrong.</source>
         <translation>Dem Programm ist selbst ein Fehler unterlaufen. Ihre Lektion ist bis zur letzten Änderung gesichert, Sie können weiterarbeiten; geschieht dasselbe noch einmal, schließen Sie das Fenster und öffnen Sie es neu. Das Folgende zeigt denen, die das Programm pflegen, wo der Fehler lag.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_panel.py"/>
+        <source>The remark in full</source>
+        <translation>Der ganze Hinweis</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/music_changed.py"/>
+        <source>The remark “{words}” speaks of its bar from now on.</source>
+        <translation>Der Hinweis „{words}“ gilt von jetzt an für seinen ganzen Takt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/music_changed.py"/>
+        <source>The remark “{words}” went with its bar.</source>
+        <translation>Der Hinweis „{words}“ entfiel mit seinem Takt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>The remark's last bar comes before its first one, or is not in the piece.</source>
+        <translation>Der letzte Takt des Hinweises kommt vor seinem ersten oder steht nicht im Stück.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/report_dialog.py"/>
@@ -7422,11 +7417,6 @@
     </message>
     <message>
         <location filename="../../workbench/ui/edits.py"/>
-        <source>This note has no words yet; write some, or delete it.</source>
-        <translation>Dieser Hinweis hat noch keine Worte; schreiben Sie welche oder löschen Sie ihn.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/edits.py"/>
         <source>This note is an open string and takes no left finger; move it to another string to stop it.</source>
         <translation>Dieser Ton ist eine leere Saite und braucht keinen linken Finger; legen Sie ihn auf eine andere Saite, um ihn zu greifen.</translation>
     </message>
@@ -7434,6 +7424,11 @@
         <location filename="../../workbench/ui/edits.py"/>
         <source>This note is written with one stem; only two can be two strings.</source>
         <translation>Diese Note hat nur einen Hals; nur zwei Hälse können zwei Saiten sein.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/edits.py"/>
+        <source>This remark has no words yet; write some, or delete it.</source>
+        <translation>Dieser Hinweis hat noch keine Worte; schreiben Sie welche oder löschen Sie ihn.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/changes_list.py"/>
@@ -7821,6 +7816,11 @@
         <translation>Vor dem Spielen aufwärmen, nach je zwanzig Minuten einige Minuten Pause machen und sofort aufhören, wenn etwas wehtut. Bleibt ein Schmerz oder kommt er wieder: die Lehrkraft oder Ärztin/Arzt oder Therapeut:in fragen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>Warning: {warning}</source>
+        <translation>Achtung: {warning}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/technique_view.py"/>
         <source>Watch for: {what}</source>
         <translation>Achtung: {what}</translation>
@@ -7933,14 +7933,14 @@
         <translation>Die Vorlieben des Fingersatzes haben sich geändert: Gewichte aus Entscheidungen gelernt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
-        <source>What the note is about</source>
-        <translation>Worum es im Hinweis geht</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/script_page.py"/>
         <source>What the program says; write over it.</source>
         <translation>Das sagt das Programm; schreiben Sie darüber.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/note_scope.py"/>
+        <source>What the remark is about</source>
+        <translation>Worum es im Hinweis geht</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bar_list.py"/>
@@ -7985,7 +7985,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/tour.py"/>
-        <source>What you will say in this bar. Press Ctrl+N, choose what the note is about, and write a sentence; Ctrl+Return keeps it.</source>
+        <source>What you will say in this bar. Press Ctrl+N, choose what the remark is about, and write a sentence; Ctrl+Return keeps it.</source>
         <translation>Was Sie in diesem Takt sagen werden. Drücken Sie Strg+N, wählen Sie, worum es geht, und schreiben Sie einen Satz; Strg+Eingabe übernimmt ihn.</translation>
     </message>
     <message>
@@ -8135,12 +8135,12 @@
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_filters.py"/>
-        <source>Words in title, student, techniques, notes</source>
+        <source>Words in title, student, techniques, remarks</source>
         <translation>Wörter in Titel, Schüler, Techniken, Hinweisen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_words.py"/>
-        <source>Words of the note</source>
+        <source>Words of the remark</source>
         <translation>Text des Hinweises</translation>
     </message>
     <message>
@@ -8170,12 +8170,12 @@
     </message>
     <message>
         <location filename="../../workbench/ui/note_panel.py"/>
-        <source>Write a note</source>
+        <source>Write a remark</source>
         <translation>Hinweis schreiben</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/note_panel.py"/>
-        <source>Write a note on this bar, or on all bars selected on the left</source>
+        <source>Write a remark on this bar, or on all bars selected on the left</source>
         <translation>Einen Hinweis zu diesem Takt oder zu allen links gewählten Takten schreiben</translation>
     </message>
     <message>
@@ -8205,7 +8205,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/exercise_view.py"/>
-        <source>Write the exercise as a teaching note on its bar</source>
+        <source>Write the exercise as a remark on its bar</source>
         <translation>Die Übung als Unterrichtshinweis an ihren Takt schreiben</translation>
     </message>
     <message>
@@ -9589,18 +9589,13 @@
     </message>
     <message>
         <location filename="../../workbench/ui/why_not.py"/>
-        <source>in a new teaching note</source>
+        <source>in a new remark</source>
         <translation>in einem neuen Unterrichtshinweis</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shortcut_list.py"/>
-        <source>in a teaching note: keep what is written</source>
+        <source>in a remark: keep what is written</source>
         <translation>in einem Unterrichtshinweis: das Geschriebene übernehmen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/why_not.py"/>
-        <source>in the note: {words}</source>
-        <translation>im Hinweis: {words}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shortcut_list.py"/>
@@ -9621,6 +9616,11 @@
         <location filename="../../workbench/ui/shortcut_list.py"/>
         <source>in the reading view: larger, smaller, dark or light, close</source>
         <translation>in der Leseansicht: größer, kleiner, dunkel oder hell, schließen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/why_not.py"/>
+        <source>in the remark: {words}</source>
+        <translation>im Hinweis: {words}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shortcut_list.py"/>
@@ -10257,11 +10257,6 @@
         <translation>über den Taktstrich gebundener Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grips.py"/>
-        <source>note {number}</source>
-        <translation>Hinweis {number}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>notes</source>
         <translation>Töne</translation>
@@ -10581,6 +10576,11 @@
         <location filename="../../workbench/commands/batch.py"/>
         <source>reason</source>
         <translation>Grund</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/grips.py"/>
+        <source>remark {number}</source>
+        <translation>Hinweis {number}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
@@ -11731,29 +11731,29 @@
         <translation>{bars}: wie bisher.</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars}: nothing new.</source>
+        <translation>{bars}: nichts Neues.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <source>{bars}: note added: “{text}”</source>
+        <source>{bars}: remark added: “{text}”</source>
         <translation>{bars}: Hinweis hinzugefügt: „{text}“</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <source>{bars}: note changed: “{text}”</source>
+        <source>{bars}: remark changed: “{text}”</source>
         <translation>{bars}: Hinweis geändert: „{text}“</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <source>{bars}: note deleted: “{text}”</source>
+        <source>{bars}: remark deleted: “{text}”</source>
         <translation>{bars}: Hinweis gelöscht: „{text}“</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <source>{bars}: note was “{old}”, now “{new}”</source>
+        <source>{bars}: remark was “{old}”, now “{new}”</source>
         <translation>{bars}: Hinweis war „{old}“, jetzt „{new}“</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/script_spans.py"/>
-        <source>{bars}: nothing new.</source>
-        <translation>{bars}: nichts Neues.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/script_spans.py"/>
@@ -12706,12 +12706,6 @@ Ihr Text</translation>
         <translation>{n} Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
-        <source>{n} note</source>
-        <comment>teaching</comment>
-        <translation>{n} Hinweis</translation>
-    </message>
-    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} note is left out</source>
@@ -12747,12 +12741,6 @@ Ihr Text</translation>
         <source>{n} notes</source>
         <comment>music</comment>
         <translation>{n} Töne</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
-        <source>{n} notes</source>
-        <comment>teaching</comment>
-        <translation>{n} Hinweise</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -12861,6 +12849,16 @@ Ihr Text</translation>
         <location filename="../../workbench/music/heardkey.py"/>
         <source>{n} quarter tones (bars {bars}): frets give half tones, so they are read as the nearest ones.</source>
         <translation>{n} Vierteltöne (Takte {bars}): Bünde geben Halbtöne, sie werden als die nächsten gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bar_rows.py"/>
+        <source>{n} remark</source>
+        <translation>{n} Hinweis</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bar_rows.py"/>
+        <source>{n} remarks</source>
+        <translation>{n} Hinweise</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf_lessons.py"/>

@@ -126,7 +126,7 @@ class Menus(Openers):
         self.redo = self._add(menu, say("&Redo"), self._redo, "Ctrl+Shift+Z", "Ctrl+Y", lesson=True)
         self._add(menu, say("Undo histor&y …"), self.show_history, "Ctrl+H", lesson=True)
         menu.addSeparator()
-        self._add(menu, say("New teaching &note"), self._new_note, "Ctrl+N", lesson=True)
+        self._add(menu, say("&New remark on the bar"), self._new_note, "Ctrl+N", lesson=True)
         self._add(menu, say("&Pin this bar"), window.choices.keep, "Ctrl+B", lesson=True)
         self._add(menu, say("&Free note or bar"), session.free_note, "Ctrl+Backspace", lesson=True)
         self._add(
