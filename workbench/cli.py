@@ -108,7 +108,7 @@ def open_window(files: Sequence[str] = ()) -> int:
             "There is no display to open the window on; use a verb instead, such as "
             f"'read demo' or 'handout demo -o handout.pdf' (verbs: {', '.join(VERBS)})."
         )
-    from workbench.ui.app import run
+    from workbench.ui.window.app import run
 
     return run(files)
 

@@ -10,7 +10,7 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source> and </source>
         <translation> und </translation>
     </message>
@@ -20,13 +20,13 @@
         <translation> und mehr</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source> min</source>
         <translation> min</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>&amp;All bars</source>
         <translation>&amp;Alle Takte</translation>
     </message>
@@ -36,79 +36,79 @@
         <translation>&amp;Alle Saiten nacheinander</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>&amp;Apply the fit</source>
         <translation>Anpassung &amp;anwenden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>&amp;Archive</source>
         <translation>&amp;Archivieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>&amp;Attach</source>
         <translation>&amp;Anhängen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>&amp;Attach it</source>
         <translation>&amp;Anhängen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_keys.py"/>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/views/script/reading_keys.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>&amp;Back</source>
         <translation>&amp;Zurück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>&amp;Back to the shelf</source>
         <translation>&amp;Zurück ins Regal</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <source>&amp;Backups</source>
         <translation>&amp;Sicherungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Backups …</source>
         <translation>&amp;Sicherungen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Bar</source>
         <translation>&amp;Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>&amp;Bar before</source>
         <translation>&amp;Takt davor</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/new_piece_dialog.py"/>
+        <location filename="../../workbench/ui/writing/new_piece_dialog.py"/>
         <source>&amp;Bars</source>
         <translation>T&amp;akte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
         <source>&amp;Begin a new store</source>
         <translation>&amp;Neuen Speicher beginnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>&amp;Booklet, to be folded</source>
         <translation>Bros&amp;chüre zum Falten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/file_rows.py"/>
+        <location filename="../../workbench/ui/kit/file_rows.py"/>
         <source>&amp;Choose …</source>
         <translation>&amp;Wählen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/harmony_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>&amp;Chords</source>
         <translation>A&amp;kkorde</translation>
     </message>
@@ -118,72 +118,72 @@
         <translation>&amp;Steigern, während ein Ausschnitt als Schleife läuft</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>&amp;Close</source>
         <translation>&amp;Schließen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Colours</source>
         <translation>&amp;Farben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>&amp;Compare</source>
         <translation>&amp;Vergleichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>&amp;Compare by ear</source>
         <translation>Mit dem Ohr &amp;vergleichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/new_piece_dialog.py"/>
+        <location filename="../../workbench/ui/writing/new_piece_dialog.py"/>
         <source>&amp;Composer</source>
         <translation>&amp;Komponist</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>&amp;Copy</source>
         <translation>&amp;Kopieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>&amp;Copy for a student …</source>
         <translation>Für Schüler &amp;kopieren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Copy for another student …</source>
         <translation>&amp;Kopie für andere Schüler …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>&amp;Dark or light</source>
         <translation>&amp;Dunkel/hell</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Delete</source>
         <translation>&amp;Löschen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Delete it</source>
         <translation>Lös&amp;chen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Dissolve the endings</source>
         <translation>Klammern auf&amp;lösen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>&amp;Dissolve the group</source>
         <translation>Gruppe &amp;auflösen</translation>
     </message>
@@ -193,141 +193,141 @@
         <translation>&amp;Fertig</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>&amp;Dots an inch</source>
         <translation>Punkte pro &amp;Zoll</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Edit</source>
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Empty the bin …</source>
         <translation>&amp;Papierkorb leeren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Error report …</source>
         <translation>&amp;Fehlerbericht …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>&amp;Export sound …</source>
         <translation>Klang e&amp;xportieren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>&amp;Figures</source>
         <translation>&amp;Ziffern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/export_dialog.py"/>
+        <location filename="../../workbench/ui/paper/export_dialog.py"/>
         <source>&amp;File</source>
         <translation>&amp;Datei</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/help_window.py"/>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/browser.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>&amp;Find</source>
         <translation>&amp;Suchen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>&amp;Finger the others</source>
         <translation>Ü&amp;brige berechnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>&amp;Finish</source>
         <translation>&amp;Fertig</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;First ending</source>
         <translation>&amp;Erste Klammer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>&amp;For whom</source>
         <translation>&amp;Für wen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Forget a student …</source>
         <translation>Schüler &amp;vergessen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Free note or bar</source>
         <translation>Ton oder Takt frei&amp;geben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>&amp;Free these {n} notes</source>
         <translation>Diese {n} Töne frei&amp;geben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>&amp;Free this bar</source>
         <translation>Takt frei&amp;geben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>&amp;Free this note</source>
         <translation>Ton frei&amp;geben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>&amp;Frets</source>
         <translation>&amp;Bünde</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <location filename="../../workbench/ui/player/trainer.py"/>
         <source>&amp;From</source>
         <translation>&amp;Von</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>&amp;From bar</source>
         <translation>&amp;Von Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>&amp;From day</source>
         <translation>&amp;Ab Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/meeting_dialog.py"/>
         <source>&amp;From the other window's state to mine</source>
         <translation>&amp;Vom Stand des anderen Fensters zu meinem</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Full screen</source>
         <translation>V&amp;ollbild</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>&amp;Go back to it</source>
         <translation>&amp;Zu ihr zurückkehren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/history_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>&amp;Go to this step</source>
         <translation>&amp;Zu diesem Schritt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>&amp;Grade</source>
         <translation>Stu&amp;fe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>&amp;Grip picture …</source>
         <translation>&amp;Griffbild …</translation>
     </message>
@@ -337,188 +337,188 @@
         <translation>&amp;Griffe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>&amp;Groups</source>
         <translation>&amp;Gruppen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>&amp;Hand</source>
         <translation>Han&amp;d</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Handout …</source>
         <translation>&amp;Arbeitsblatt …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>&amp;Hear it</source>
         <translation>&amp;Anhören</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Help on this</source>
         <translation>&amp;Hilfe hierzu</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Import a score …</source>
         <translation>Noten &amp;importieren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/new_piece_dialog.py"/>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <location filename="../../workbench/ui/writing/new_piece_dialog.py"/>
         <source>&amp;Instrument</source>
         <translation>&amp;Instrument</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Jump …</source>
         <translation>S&amp;prung …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/meeting_dialog.py"/>
         <source>&amp;Keep both</source>
         <translation>&amp;Beide behalten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/file_rows.py"/>
-        <location filename="../../workbench/ui/learning.py"/>
+        <location filename="../../workbench/ui/kit/file_rows.py"/>
+        <location filename="../../workbench/ui/views/grading/learning.py"/>
         <source>&amp;Keep it</source>
         <translation>&amp;Behalten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>&amp;Keep the lesson as it is …</source>
         <translation>Jetzigen Stand si&amp;chern …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_keys.py"/>
+        <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>&amp;Keep them</source>
         <translation>&amp;Übernehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/new_piece_dialog.py"/>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <location filename="../../workbench/ui/writing/new_piece_dialog.py"/>
         <source>&amp;Key</source>
         <translation>&amp;Tonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Key signature …</source>
         <translation>&amp;Tonart …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Keys …</source>
         <translation>&amp;Tasten …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>&amp;Large print</source>
         <translation>&amp;Großdruck</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>&amp;Larger</source>
         <translation>&amp;Größer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Larger text</source>
         <translation>Text g&amp;rößer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/left_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/left_dialog.py"/>
         <source>&amp;Later</source>
         <translation>&amp;Später</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/music_dialog.py"/>
         <source>&amp;Lay it out anew</source>
         <translation>&amp;Neu einrichten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/compare_dialog.py"/>
+        <location filename="../../workbench/ui/choices/compare_dialog.py"/>
         <source>&amp;Leave as it is</source>
         <translation>So &amp;lassen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>&amp;Left finger</source>
         <translation>&amp;Linker Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Lesson</source>
         <translation>&amp;Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>&amp;Lesson that teaches the move …</source>
         <translation>&amp;Lektion zu dieser Technik …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>&amp;Lessons</source>
         <translation>&amp;Lektionen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/left_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/left_dialog.py"/>
         <source>&amp;Lessons with changes</source>
         <translation>&amp;Lektionen mit Änderungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>&amp;Level</source>
         <translation>Ni&amp;veau</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>&amp;Made</source>
         <translation>&amp;Für wen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>&amp;Make a lesson of it …</source>
         <translation>&amp;Lektion daraus machen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>&amp;Make the lesson</source>
         <translation>Lektion &amp;anlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>&amp;Measured hand …</source>
         <translation>Ge&amp;messene Hand …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/meeting_dialog.py"/>
         <source>&amp;Mine stands</source>
         <translation>&amp;Meiner gilt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Music</source>
         <translation>&amp;Musik</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>&amp;New group …</source>
         <translation>&amp;Neue Gruppe …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;New piece …</source>
         <translation>&amp;Neues Stück …</translation>
     </message>
@@ -533,95 +533,95 @@
         <translation>&amp;Neuer Unterrichtshinweis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>&amp;Next</source>
         <translation>&amp;Weiter</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>&amp;Next bar</source>
         <translation>&amp;Nächster Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>&amp;Next page</source>
         <translation>&amp;Nächste Seite</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>&amp;Notes of {bar}</source>
         <translation>&amp;Töne, {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_keys.py"/>
+        <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>&amp;Onward</source>
         <translation>&amp;Vor</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>&amp;Open</source>
         <translation>Ö&amp;ffnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>&amp;Open the lesson that is there</source>
         <translation>Vorhandene Lektion &amp;öffnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>&amp;Open this lesson</source>
         <translation>Diese Lektion ö&amp;ffnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>&amp;Order of the grips</source>
         <translation>&amp;Reihenfolge der Griffe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>&amp;Other fingering</source>
         <translation>Anderer &amp;Fingersatz</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>&amp;Paper</source>
         <translation>&amp;Papier</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>&amp;Parts</source>
         <translation>&amp;Parts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>&amp;Pedal …</source>
         <translation>&amp;Pedal …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/new_piece_dialog.py"/>
+        <location filename="../../workbench/ui/writing/new_piece_dialog.py"/>
         <source>&amp;Pickup</source>
         <translation>A&amp;uftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Pickup …</source>
         <translation>A&amp;uftakt …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>&amp;Pin these {n} notes as they are</source>
         <translation>Diese {n} Töne so &amp;festlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
-        <location filename="../../workbench/ui/menus.py"/>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Pin this bar</source>
         <translation>Takt &amp;festlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>&amp;Pin this note as it is</source>
         <translation>Ton so &amp;festlegen</translation>
     </message>
@@ -631,17 +631,17 @@
         <translation>&amp;Höhe des A4</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>&amp;Play or stop</source>
         <translation>Ab&amp;spielen oder anhalten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>&amp;Point to it</source>
         <translation>&amp;Verweisen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>&amp;Practice in all</source>
         <translation>Üben ins&amp;gesamt</translation>
     </message>
@@ -651,38 +651,38 @@
         <translation>Ü&amp;beplan</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>&amp;Print the estimate from now on</source>
         <translation>Ab jetzt Schätzung &amp;drucken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/left_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/left_dialog.py"/>
         <source>&amp;Put back</source>
         <translation>&amp;Zurückholen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
-        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Read the script</source>
         <translation>Skript &amp;lesen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>&amp;Reading view</source>
         <translation>&amp;Leseansicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>&amp;Reason</source>
         <translation>&amp;Grund</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Redo</source>
         <translation>&amp;Wiederherstellen</translation>
     </message>
@@ -702,38 +702,38 @@
         <translation>&amp;Unterrichtshinweis zu diesem Takt …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Repeats and jumps</source>
         <translation>Wiederholungen und Sprün&amp;ge</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/file_rows.py"/>
+        <location filename="../../workbench/ui/kit/file_rows.py"/>
         <source>&amp;Replace</source>
         <translation>&amp;Ersetzen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>&amp;Restore</source>
         <translation>&amp;Wiederherstellen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
         <source>&amp;Restore the backup</source>
         <translation>Sicherung &amp;wiederherstellen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>&amp;Right finger</source>
         <translation>&amp;Rechter Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Right fingers</source>
         <translation>Finger re&amp;chts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>&amp;Right hand</source>
         <translation>&amp;Rechte Hand</translation>
     </message>
@@ -743,47 +743,47 @@
         <translation>&amp;Runden in jedem Tempo</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>&amp;Same in {bars}</source>
         <translation>&amp;Ebenso in {bars}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>&amp;Save …</source>
         <translation>Speiche&amp;rn …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Score</source>
         <translation>&amp;Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Second ending</source>
         <translation>&amp;Zweite Klammer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>&amp;Section</source>
         <translation>T&amp;eil</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Section of the selected bars …</source>
         <translation>&amp;Teil aus den gewählten Takten …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>&amp;Semitones</source>
         <translation>Halb&amp;töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Shelf …</source>
         <translation>&amp;Regal …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>&amp;Show this grip</source>
         <translation>Griff &amp;zeigen</translation>
     </message>
@@ -793,12 +793,12 @@
         <translation>S&amp;tille</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>&amp;Smaller</source>
         <translation>&amp;Kleiner</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Sound</source>
         <translation>&amp;Klang</translation>
     </message>
@@ -808,98 +808,98 @@
         <translation>&amp;Schritt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/history_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>&amp;Steps</source>
         <translation>&amp;Schritte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>&amp;Strong</source>
         <translation>&amp;Fett</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>&amp;Student or group</source>
         <translation>&amp;Schüler, Gruppe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>&amp;Student's grade</source>
         <translation>&amp;Stufe des Schülers</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>&amp;Students</source>
         <translation>&amp;Schüler</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>&amp;Studio</source>
         <translation>St&amp;udio</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>&amp;Take back</source>
         <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Take in an archive …</source>
         <translation>Archiv &amp;aufnehmen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>&amp;Take it</source>
         <translation>&amp;Nehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>&amp;Take the estimate as my word</source>
         <translation>&amp;Schätzung als mein Urteil übernehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>&amp;Take the other</source>
         <translation>&amp;Anderen nehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>&amp;Techniques</source>
         <translation>&amp;Techniken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Text size</source>
         <translation>Te&amp;xtgröße</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/meeting_dialog.py"/>
         <source>&amp;Theirs stands</source>
         <translation>&amp;Der andere gilt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/left_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/left_dialog.py"/>
         <source>&amp;Throw away</source>
         <translation>&amp;Wegwerfen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Tie to the next</source>
         <translation>&amp;An den nächsten binden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Time signature …</source>
         <translation>Ta&amp;ktart …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
-        <location filename="../../workbench/ui/new_piece_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/writing/new_piece_dialog.py"/>
         <source>&amp;Title</source>
         <translation>T&amp;itel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Title, composer, arranger …</source>
         <translation>Tite&amp;l, Komponist, Bearbeitung …</translation>
     </message>
@@ -909,29 +909,29 @@
         <translation>&amp;Bis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Tour of the window</source>
         <translation>&amp;Rundgang durch das Fenster</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>&amp;Transparent ground</source>
         <translation>&amp;Transparenter Grund</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
         <source>&amp;Try again</source>
         <translation>&amp;Noch einmal versuchen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Undo</source>
         <translation>&amp;Rückgängig</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Untie</source>
         <translation>Haltebogen löse&amp;n</translation>
     </message>
@@ -941,42 +941,42 @@
         <translation>&amp;Anwenden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>&amp;Versions</source>
         <translation>&amp;Fassungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>&amp;What</source>
         <translation>&amp;Was</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>&amp;What changed up to</source>
         <translation>&amp;Geändert bis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>&amp;What would it cost?</source>
         <translation>&amp;Was würde er kosten?</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>&amp;Whole page</source>
         <translation>Gan&amp;ze Seite</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>&amp;Why not the other fingering …</source>
         <translation>&amp;Warum nicht der andere Fingersatz …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>&amp;Why not …</source>
         <translation>&amp;Warum nicht …</translation>
     </message>
@@ -986,27 +986,27 @@
         <translation>&amp;Wörter in Titel, Hinweisen oder Techniken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>&amp;Write</source>
         <translation>&amp;Schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Write again after it</source>
         <translation>Dahinter noch einmal schr&amp;eiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/export_dialog.py"/>
+        <location filename="../../workbench/ui/paper/export_dialog.py"/>
         <source>&amp;Write it</source>
         <translation>&amp;Speichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Write music</source>
         <translation>Musik &amp;schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>&amp;to</source>
         <translation>b&amp;is</translation>
     </message>
@@ -1081,18 +1081,18 @@
         <translation>„{title}“ hat {n} Griffe, mehr, als eine Seite lesbar zeigen kann; drucken Sie das Arbeitsblatt, das die neuen und schweren zeigt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>'{title}' is copied for {student}.</source>
         <translation>„{title}“ ist für {student} kopiert.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>'{title}' is in the bin; it can be restored from there.</source>
         <translation>„{title}“ ist im Papierkorb und lässt sich von dort wiederherstellen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
-        <location filename="../../workbench/ui/new_piece_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/writing/new_piece_dialog.py"/>
         <source>'{title}' is on your shelf.</source>
         <translation>„{title}“ steht in Ihrem Regal.</translation>
     </message>
@@ -1127,12 +1127,12 @@
         <translation>({seconds:.1f} s)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>+, -</source>
         <translation>+, -</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>+, -, D, Esc</source>
         <translation>+, -, D, Esc</translation>
     </message>
@@ -1189,22 +1189,22 @@
         <translation>--with gehört zu --what book, das mehrere Lektionen aufnimmt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>0 for the open string, 1 to 4 from index to little finger</source>
         <translation>0 für die leere Saite, 1 bis 4 vom Zeigefinger bis zum kleinen Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>0 to 4</source>
         <translation>0 bis 4</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>0 to 9</source>
         <translation>0 bis 9</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>0, open string</source>
         <translation>0, leere Saite</translation>
     </message>
@@ -1219,12 +1219,12 @@
         <translation>1 bis {last}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>1, 2, 4, 8, 6, 3</source>
         <translation>1, 2, 4, 8, 6, 3</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>1, index</source>
         <translation>1, Zeigefinger</translation>
     </message>
@@ -1234,12 +1234,12 @@
         <translation>16tel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>2, middle</source>
         <translation>2, Mittelfinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>3, ring</source>
         <translation>3, Ringfinger</translation>
     </message>
@@ -1249,7 +1249,7 @@
         <translation>32tel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>4, little finger</source>
         <translation>4, kleiner Finger</translation>
     </message>
@@ -1264,7 +1264,7 @@
         <translation>: {n} Tage mit {minutes} min</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>A &amp;semitone higher</source>
         <translation>Einen &amp;Halbton höher</translation>
     </message>
@@ -1345,12 +1345,12 @@
         <translation>Eine Tonart hat höchstens sieben Kreuze oder B; wählen Sie eine aus der Liste.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>A key, or what it does</source>
         <translation>Eine Taste oder ihre Wirkung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/edits.py"/>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <source>A lesson needs a title; write at least one word.</source>
         <translation>Eine Lektion braucht einen Titel; schreiben Sie mindestens ein Wort.</translation>
     </message>
@@ -1360,12 +1360,12 @@
         <translation>Die Kennung einer Lektion hat 1 bis {n} Zeichen einfachen Text.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_caret.py"/>
+        <location filename="../../workbench/ui/writing/caret.py"/>
         <source>A letter from A to G writes a note: {length}.</source>
         <translation>Ein Buchstabe von A bis G schreibt einen Ton: {length}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_view.py"/>
+        <location filename="../../workbench/ui/bars/view.py"/>
         <source>A letter or a name; empty joins the section before</source>
         <translation>Ein Buchstabe oder Name; leer: mit dem Teil davor verbinden</translation>
     </message>
@@ -1375,7 +1375,7 @@
         <translation>Ein langer und ein kurzer Ton teilen die Zeit ungleich; die kleinen Werte zählen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>A name a line</source>
         <translation>Ein Name pro Zeile</translation>
     </message>
@@ -1405,7 +1405,7 @@
         <translation>Eine Zahl im Kreis: die Saite.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_caret.py"/>
+        <location filename="../../workbench/ui/writing/caret.py"/>
         <source>A number writes its fret on string {string}: {length}.</source>
         <translation>Eine Zahl schreibt ihren Bund auf Saite {string}: {length}.</translation>
     </message>
@@ -1442,7 +1442,7 @@
         <translation>Ein Stück braucht mindestens einen Takt; behalten Sie einen oder beginnen Sie ein neues Stück.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>A plan takes 5 to 240 minutes a day, not {minutes}.</source>
         <translation>Ein Plan braucht 5 bis 240 Minuten am Tag, nicht {minutes}.</translation>
     </message>
@@ -1457,7 +1457,7 @@
         <translation>Eine Wiederholung wird insgesamt 2- bis {most}-mal gespielt; wählen Sie eine Zahl in diesem Bereich.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>A se&amp;mitone lower</source>
         <translation>Einen Halb&amp;ton tiefer</translation>
     </message>
@@ -1477,17 +1477,17 @@
         <translation>Ein Zeichen schickt zurück oder weiter an eine andere Stelle; beide Stellen farbig markieren.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>A st&amp;ep higher</source>
         <translation>Eine St&amp;ufe höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>A ste&amp;p lower</source>
         <translation>Eine Stu&amp;fe tiefer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>A strip of music as PDF or PNG</source>
         <translation>Eine Notenzeile als PDF oder PNG</translation>
     </message>
@@ -1497,12 +1497,12 @@
         <translation>Eine Systembibliothek fehlt ({fault}); führen Sie python3 installer/start.py aus, das die nötigen Pakete nennt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>A to G</source>
         <translation>A bis G</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>A&amp;rrangement</source>
         <translation>Bea&amp;rbeitung</translation>
     </message>
@@ -1517,7 +1517,7 @@
         <translation>Insgesamt etwa {n} Minuten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Add an exercise</source>
         <translation>Übung hinzufügen</translation>
     </message>
@@ -1527,17 +1527,17 @@
         <translation>Zu den &amp;Hinweisen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_model.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
         <source>Added</source>
         <translation>Hinzugefügt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>After the fit</source>
         <translation>Nach Anpassung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>After this bar</source>
         <translation>Nach diesem Takt</translation>
     </message>
@@ -1547,13 +1547,13 @@
         <translation>Gegenüber dem gedruckten: {reason}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>All bars</source>
         <translation>Alle Takte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/openers.py"/>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>All files (*)</source>
         <translation>Alle Dateien (*)</translation>
     </message>
@@ -1563,7 +1563,7 @@
         <translation>Alle vier Finger der rechten Hand zupfen zugleich, der oberste Ton etwas lauter.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>All lessons for {name}, the name in groups and in earlier states, and the older backups, will be gone for good. This cannot be undone. Archives and printed pages are yours to look after.</source>
         <translation>Alle Lektionen für {name}, der Name in Gruppen und früheren Ständen und die älteren Sicherungen sind dann endgültig fort. Das lässt sich nicht rückgängig machen. Um Archive und gedruckte Blätter kümmern Sie sich selbst.</translation>
     </message>
@@ -1588,7 +1588,7 @@
         <translation>Alle Töne sind {n} Halbtöne tiefer.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>All places of the selected note are shown here. Double click another one: the note is fixed there, and the rest of the piece is fingered around it. Ctrl+Z takes it back.</source>
         <translation>Hier sehen Sie alle Plätze des gewählten Tons. Doppelklicken Sie auf einen anderen: Der Ton wird dort festgelegt, und der übrige Fingersatz des Stücks richtet sich danach. Strg+Z nimmt es zurück.</translation>
     </message>
@@ -1598,23 +1598,23 @@
         <translation>Allein oder lauter als die anderen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Alt+Up, Alt+Down</source>
         <translation>Alt+Pfeil auf, Alt+Pfeil ab</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>An &amp;octave higher</source>
         <translation>Eine &amp;Oktave höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>An o&amp;ctave lower</source>
         <translation>Eine O&amp;ktave tiefer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>An open string takes finger 0, a stopped note one of 1 to 4.</source>
         <translation>Eine leere Saite hat Finger 0, ein gegriffener Ton einen von 1 bis 4.</translation>
     </message>
@@ -1624,88 +1624,88 @@
         <translation>Ein anderes Muster: {what}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Any grade</source>
         <translation>Alle Stufen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Any instrument</source>
         <translation>Alle Instrumente</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Any key</source>
         <translation>Alle Tonarten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Any student or group</source>
         <translation>Alle Schüler und Gruppen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Any technique</source>
         <translation>Alle Techniken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Archive of all lessons</source>
         <translation>Archiv aller Lektionen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Archives (*.pluckwright)</source>
         <translation>Archive (*.pluckwright)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Arranger</source>
         <translation>Bearbeitung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>As &amp;fingered, then as written</source>
         <translation>Wie &amp;gegriffen, dann wie notiert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>As &amp;written</source>
         <translation>Wie &amp;notiert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>As easy as before, nothing cut.</source>
         <translation>So leicht wie vorher, nichts gekürzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>As in the other lesson.</source>
         <translation>Wie in der anderen Lektion.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>As it is</source>
         <translation>Wie es ist</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>As much of the piece as can be read (Ctrl+9)</source>
         <translation>So viel vom Stück, wie lesbar ist (Strg+9)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>As now: beat {beat}: {reason}</source>
         <translation>Wie jetzt: Schlag {beat}: {reason}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>As the system</source>
         <translation>Wie das System</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>As typed</source>
         <translation>Wie eingegeben</translation>
     </message>
@@ -1740,7 +1740,7 @@
         <translation>B mit römischer Zahl: Barré in diesem Bund; ½B: halber Barré über einen Teil der Saiten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
         <source>B&amp;ackups</source>
         <translation>Sich&amp;erungen</translation>
     </message>
@@ -1750,41 +1750,41 @@
         <translation>Zurück zu „{name}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>Back to the lesson (Esc)</source>
         <translation>Zurück zur Lektion (Esc)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <source>Back up &amp;now</source>
         <translation>&amp;Jetzt sichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Backing up</source>
         <translation>Es wird gesichert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Backspace, Delete</source>
         <translation>Rücktaste, Entf</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <source>Backups</source>
         <translation>Sicherungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <source>Backups of the lesson store</source>
         <translation>Sicherungen des Lektionsspeichers</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <location filename="../../workbench/handout/teacher.py"/>
-        <location filename="../../workbench/ui/harmony_view.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
+        <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>Bar</source>
         <translation>Takt</translation>
     </message>
@@ -1794,7 +1794,7 @@
         <translation>Takt des Hinweises</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>Bar {bars} has no fingering that way.</source>
         <translation>Takt {bars} hat so keinen Fingersatz.</translation>
     </message>
@@ -1802,7 +1802,7 @@
         <location filename="../../workbench/handout/pack.py"/>
         <location filename="../../workbench/handout/pack_words.py"/>
         <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>Bar {bar}</source>
         <translation>Takt {bar}</translation>
     </message>
@@ -1817,7 +1817,7 @@
         <translation>Takt {bar} hat das Tempo {tempo:g}; geben Sie ein Tempo über 0 an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_view.py"/>
+        <location filename="../../workbench/ui/score/view.py"/>
         <source>Bar {bar} selected</source>
         <translation>Takt {bar} gewählt</translation>
     </message>
@@ -1878,7 +1878,7 @@
         <translation>Takt {bar}: Die Wiederholungen ergeben mehr als {most} Takte; verringern Sie die Zahl der Durchgänge.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/compare_dialog.py"/>
+        <location filename="../../workbench/ui/choices/compare_dialog.py"/>
         <source>Bar {bar}: two fingerings compared</source>
         <translation>Takt {bar}: zwei Fingersätze im Vergleich</translation>
     </message>
@@ -1934,28 +1934,28 @@
         <translation>Barré in {bars}: das Gewicht des Arms nutzen, nicht den Druck des Daumens, und zwischen den Versuchen loslassen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
-        <location filename="../../workbench/ui/shelf_model.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
         <source>Bars</source>
         <translation>Takte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Bars as &amp;written or as played</source>
         <translation>Takte wie notiert oder &amp;gespielt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>Bars as played</source>
         <translation>Takte wie gespielt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>Bars as written</source>
         <translation>Takte wie notiert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Bars in playing order</source>
         <translation>Takte in Spielfolge</translation>
     </message>
@@ -1965,7 +1965,7 @@
         <translation>Takte mit dem größten Verlust</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>Bars that push the grade up</source>
         <translation>Takte, die die Stufe anheben</translation>
     </message>
@@ -1981,8 +1981,8 @@
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
-        <location filename="../../workbench/ui/harmony_view.py"/>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
+        <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>Beat</source>
         <translation>Schlag</translation>
     </message>
@@ -1992,7 +1992,7 @@
         <translation>Schläge, die sich in drei teilen, wie im 6/8.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/learning.py"/>
         <source>Before</source>
         <translation>Vorher</translation>
     </message>
@@ -2002,7 +2002,7 @@
         <translation>Bevor das Archiv aufgenommen wurde</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Being worked out …</source>
         <translation>Wird berechnet …</translation>
     </message>
@@ -2017,51 +2017,51 @@
         <translation>Schwarz: Der Finger wird aufgesetzt. Ring: Er bleibt von vorher liegen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>Both have {shared}; it has besides {alone}.</source>
         <translation>Beide haben {shared}; hier kommt dazu: {alone}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>Both stems on &amp;one string</source>
         <translation>Beide Hälse auf &amp;einer Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>C&amp;apo at fret</source>
         <translation>K&amp;apodaster im Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
-        <location filename="../../workbench/ui/help_window.py"/>
-        <location filename="../../workbench/ui/history_dialog.py"/>
-        <location filename="../../workbench/ui/printing.py"/>
-        <location filename="../../workbench/ui/report_dialog.py"/>
-        <location filename="../../workbench/ui/shelf_dialog.py"/>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/help/browser.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/history_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
+        <location filename="../../workbench/ui/shelf/dialog.py"/>
         <source>C&amp;lose</source>
         <translation>S&amp;chließen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>C&amp;ontact</source>
         <translation>&amp;Kontakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>Call off what is being worked out</source>
         <translation>Laufende Berechnung abbrechen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>Called off.</source>
         <translation>Abgebrochen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
@@ -2087,12 +2087,12 @@
         <translation>Ursachen: {causes}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/parts.py"/>
+        <location filename="../../workbench/ui/kit/parts.py"/>
         <source>Caution</source>
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Change a note's length</source>
         <translation>Tonlänge ändern</translation>
     </message>
@@ -2102,89 +2102,89 @@
         <translation>Hinweis ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>Change between dark and light (D)</source>
         <translation>Zwischen dunkel und hell wechseln (D)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/music_dialog.py"/>
         <source>Change instrument or key</source>
         <translation>Instrument oder Tonart ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Change its &amp;length to the chosen one</source>
         <translation>Auf die gewählte &amp;Länge ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Change the grade</source>
         <translation>Stufe ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Change the grade level</source>
         <translation>Bereich der Stufe ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Change the hand</source>
         <translation>Hand ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Change the level</source>
         <translation>Niveau ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Change the minutes a day</source>
         <translation>Minuten pro Tag ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Change the practice minutes</source>
         <translation>Übeminuten ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Change the school of fingering</source>
         <translation>Fingersatzschule ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Change the student</source>
         <translation>Schüler ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Change the style</source>
         <translation>Spielweise ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Change the techniques</source>
         <translation>Techniken ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Change the tempo percent</source>
         <translation>Tempo in Prozent ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Change the title</source>
         <translation>Titel ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Change: {what}</source>
         <translation>Ändern: {what}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/meeting_dialog.py"/>
         <source>Changed in two windows</source>
         <translation>In zwei Fenstern geändert</translation>
     </message>
@@ -2194,7 +2194,7 @@
         <translation>Für das Instrument geändert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/left_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/left_dialog.py"/>
         <source>Changes that were not saved</source>
         <translation>Änderungen, die nicht gespeichert wurden</translation>
     </message>
@@ -2204,12 +2204,12 @@
         <translation>Kapitelliste</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Chart of the graded lessons</source>
         <translation>Diagramm der eingestuften Lektionen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Charts of the plan</source>
         <translation>Diagramme des Plans</translation>
     </message>
@@ -2219,7 +2219,7 @@
         <translation>Entscheidung {id} ist nicht mehr gespeichert.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Choose a key, or write one such as F, Bb, D minor</source>
         <translation>Wählen Sie eine Tonart oder schreiben Sie eine wie F, Bb, D minor</translation>
     </message>
@@ -2234,28 +2234,28 @@
         <translation>Wählen Sie für das Bild eine Breite von 50 bis 1000 mm.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/export_dialog.py"/>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/export_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>Choose where the file goes</source>
         <translation>Speicherort der Datei wählen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Choose your grade in the second column. From five lessons on, the estimate can learn from them. Grades that are printed stay as they are.</source>
         <translation>Wählen Sie Ihre Stufe in der zweiten Spalte. Ab fünf Lektionen kann die Schätzung daraus lernen. Gedruckte Stufen bleiben, wie sie sind.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Chord n&amp;ame …</source>
         <translation>Akkor&amp;dname …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_writer.py"/>
+        <location filename="../../workbench/ui/writing/writer.py"/>
         <source>Chord name</source>
         <translation>Akkordname</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_writer.py"/>
+        <location filename="../../workbench/ui/writing/writer.py"/>
         <source>Chord name over the caret; empty takes it away. Return keeps it.</source>
         <translation>Akkordname über der Schreibmarke; leer entfernt ihn. Eingabe übernimmt.</translation>
     </message>
@@ -2265,7 +2265,7 @@
         <translation>Akkordnamen sind geändert.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/harmony_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>Chords of the piece</source>
         <translation>Akkorde des Stücks</translation>
     </message>
@@ -2285,53 +2285,53 @@
         <translation>Konzertgitarre</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_keys.py"/>
+        <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>Clear</source>
         <translation>Leeren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Clear all &amp;filters</source>
         <translation>Alle F&amp;ilter aufheben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Clear the search</source>
         <translation>Suche leeren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_keys.py"/>
+        <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>Clear: {what}</source>
         <translation>Leeren: {what}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/chart_view.py"/>
+        <location filename="../../workbench/ui/kit/chart.py"/>
         <source>Click a bar to select it; the arrow keys go from bar to bar</source>
         <translation>Klicken Sie auf einen Takt, um ihn auszuwählen; die Pfeiltasten gehen von Takt zu Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/chart_view.py"/>
+        <location filename="../../workbench/ui/kit/chart.py"/>
         <source>Click a day to go to it; the arrow keys go from day to day</source>
         <translation>Klicken Sie auf einen Tag, um zu ihm zu gehen; die Pfeiltasten gehen von Tag zu Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/moment_words.py"/>
+        <location filename="../../workbench/ui/neck/moment_words.py"/>
         <source>Click a note to move it.</source>
         <translation>Klicken Sie einen Ton an, um ihn zu verlegen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Click a note. Its string, fret and fingers are told below the score, and the keys Left and Right go on to its neighbours.</source>
         <translation>Klicken Sie einen Ton an. Saite, Bund und Finger stehen unter den Noten, und mit Pfeil links und Pfeil rechts kommen Sie zu seinen Nachbarn.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_keys.py"/>
+        <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>Click here and press the pedal or key</source>
         <translation>Hier klicken und Pedal oder Taste drücken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>Click track alone (*.wav)</source>
         <translation>Nur die Klickspur (*.wav)</translation>
     </message>
@@ -2341,19 +2341,19 @@
         <translation>Steigern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/script_files.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Closing</source>
         <translation>Schluss</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Coda</source>
         <translation>Coda</translation>
     </message>
@@ -2363,54 +2363,54 @@
         <translation>Allen Ausgaben gemeinsam</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Compare versio&amp;ns …</source>
         <translation>Fassungen &amp;vergleichen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>Compare with</source>
         <translation>Vergleichen mit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>Compared with {earlier} and {n} other on the shelf.</source>
         <translation>Verglichen mit {earlier} und {n} weiteren im Regal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>Compared with {earlier} and {n} others on the shelf.</source>
         <translation>Verglichen mit {earlier} und {n} weiteren im Regal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/changes_list.py"/>
+        <location filename="../../workbench/ui/keeping/changes_list.py"/>
         <source>Comparing</source>
         <translation>Vergleich läuft</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>Comparing the lessons</source>
         <translation>Lektionen vergleichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>Comparing the lessons …</source>
         <translation>Lektionen werden verglichen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/compare_dialog.py"/>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/compare_dialog.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Comparison of two fingerings</source>
         <translation>Vergleich zweier Fingersätze</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
-        <location filename="../../workbench/ui/shelf_model.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Composer</source>
         <translation>Komponist</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>Composer: “{line}”</source>
         <translation>Komponist: „{line}“</translation>
     </message>
@@ -2431,13 +2431,13 @@
     </message>
     <message>
         <location filename="../../workbench/store/lessons.py"/>
-        <location filename="../../workbench/ui/keeper.py"/>
+        <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>Copy of '{title}'</source>
         <translation>Kopie von „{title}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/openers.py"/>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>Copy the lesson</source>
         <translation>Lektion kopieren</translation>
     </message>
@@ -2462,12 +2462,12 @@
         <translation>Sechs gleiche Schläge ohne Schwung zählen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>Ctrl and wheel</source>
         <translation>Strg und Mausrad</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>Ctrl+Return</source>
         <translation>Strg+Eingabe</translation>
     </message>
@@ -2477,7 +2477,7 @@
         <translation>Gekürzte Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>Cut short: {why}</source>
         <translation>Gekürzt: {why}</translation>
     </message>
@@ -2487,7 +2487,7 @@
         <translation>Gekürzt, wo die Spielfolge springt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>D&amp;ouble bar line</source>
         <translation>D&amp;oppelter Taktstrich</translation>
     </message>
@@ -2533,12 +2533,12 @@
         <translation>Tag {n}: Die Tage eines Plans zählen ab 1.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Days a &amp;week</source>
         <translation>&amp;Tage pro Woche</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Days a week</source>
         <translation>Tage pro Woche</translation>
     </message>
@@ -2558,7 +2558,7 @@
         <translation>Diesen Unterrichtshinweis löschen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Delete {bars}</source>
         <translation>{bars} löschen</translation>
     </message>
@@ -2583,17 +2583,17 @@
         <translation>Beispieldatei {file}: In {title} gibt es keinen Ton „{place}“.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench.py"/>
+        <location filename="../../workbench/ui/bench/bench.py"/>
         <source>Demo lesson</source>
         <translation>Demo-Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/notice.py"/>
+        <location filename="../../workbench/ui/kit/notice.py"/>
         <source>Dismiss</source>
         <translation>Ausblenden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Dissolve the endings</source>
         <translation>Klammern auflösen</translation>
     </message>
@@ -2603,7 +2603,7 @@
         <translation>Bei Fehlern nicht anhalten; danach die Stellen anstreichen und diese Takte in der Schleife üben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>Does</source>
         <translation>Wirkung</translation>
     </message>
@@ -2613,27 +2613,27 @@
         <translation>Erledigt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_table.py"/>
+        <location filename="../../workbench/ui/views/plan/table.py"/>
         <source>Done, {n} minutes</source>
         <translation>Erledigt, {n} Minuten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Done. Step {step} of {steps}</source>
         <translation>Erledigt. Schritt {step} von {steps}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>Done: as easy as before, nothing cut.</source>
         <translation>Erledigt: so leicht wie vorher, nichts gekürzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>Done: {cut} and {effort}.</source>
         <translation>Erledigt: {cut} und {effort}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>Done: {what}.</source>
         <translation>Erledigt: {what}.</translation>
     </message>
@@ -2643,43 +2643,43 @@
         <translation>Punktierter Ring: Er darf liegen bleiben, obwohl dort nichts klingt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Double bar line</source>
         <translation>Doppelter Taktstrich</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>Double click</source>
         <translation>Doppelklick</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_thumbs.py"/>
+        <location filename="../../workbench/ui/bars/thumbs.py"/>
         <source>Drawing the small bars</source>
         <translation>Kleine Taktbilder werden gezeichnet</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Drawing the two fingerings</source>
         <translation>Die beiden Fingersätze werden gezeichnet</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_view.py"/>
+        <location filename="../../workbench/ui/score/view.py"/>
         <source>Drop a score here, or choose Import from the Lesson menu.</source>
         <translation>Ziehen Sie Noten hierher, oder wählen Sie „Importieren“ im Menü „Lektion“.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>E&amp;mphasis</source>
         <translation>&amp;Betont</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>E&amp;xercise</source>
         <translation>Ü&amp;bung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>E&amp;xport …</source>
         <translation>E&amp;xportieren …</translation>
     </message>
@@ -2689,12 +2689,12 @@
         <translation>Jeder Finger behält seinen Bund, wie Schulwerke Tonleitern befingern; nach diesen Tonleitern gesetzt, keine Ausgabe wurde angepasst.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Each row is a bar as it is played, repeats written out. Select another bar with the arrow keys or a click: everything else in the window follows.</source>
         <translation>Jede Zeile ist ein Takt, wie er gespielt wird, Wiederholungen ausgeschrieben. Wählen Sie mit den Pfeiltasten oder einem Klick einen anderen Takt: Alles andere im Fenster folgt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>Each stem on a &amp;string of its own</source>
         <translation>Jeder Hals auf &amp;eigener Saite</translation>
     </message>
@@ -2710,7 +2710,7 @@
         <translation>Aufwand und gekürzte Töne im Verlauf der Takte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Empty the bin</source>
         <translation>Papierkorb leeren</translation>
     </message>
@@ -2720,40 +2720,40 @@
         <translation>Klammern sind von 1 bis {most} nummeriert; wählen Sie eine davon.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_strip.py"/>
-        <location filename="../../workbench/ui/score_view.py"/>
+        <location filename="../../workbench/ui/score/strip.py"/>
+        <location filename="../../workbench/ui/score/view.py"/>
         <source>Engraving</source>
         <translation>Notensatz</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_strip.py"/>
-        <location filename="../../workbench/ui/score_view.py"/>
+        <location filename="../../workbench/ui/score/strip.py"/>
+        <location filename="../../workbench/ui/score/view.py"/>
         <source>Engraving …</source>
         <translation>Noten werden gesetzt …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>Enter</source>
         <translation>Eingabe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Enter three spans of the student's left hand in millimetres</source>
         <translation>Drei Spannweiten der linken Hand des Schülers in Millimetern eingeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>Error report</source>
         <translation>Fehlerbericht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Esc</source>
         <translation>Esc</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Estimate</source>
         <translation>Schätzung</translation>
     </message>
@@ -2763,12 +2763,12 @@
         <translation>Schätzung: {estimate}. Am meisten fordern: {names}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/estimate_row.py"/>
+        <location filename="../../workbench/ui/lesson/estimate_row.py"/>
         <source>Estimate: {grade}.</source>
         <translation>Schätzung: {grade}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/estimate_row.py"/>
+        <location filename="../../workbench/ui/lesson/estimate_row.py"/>
         <source>Estimate: …</source>
         <translation>Schätzung: …</translation>
     </message>
@@ -2778,7 +2778,7 @@
         <translation>Schätzungen vorher und nachher neben Ihren Stufen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>Every bar once, as written, instead of as played ({key})</source>
         <translation>Jeden Takt einmal wie notiert statt wie gespielt ({key})</translation>
     </message>
@@ -2790,7 +2790,7 @@
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <location filename="../../workbench/teaching/plan_files.py"/>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Everything is done.</source>
         <translation>Alles ist erledigt.</translation>
     </message>
@@ -2800,7 +2800,7 @@
         <translation>Alles im Plan ist erledigt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Exercise</source>
         <translation>Übung</translation>
     </message>
@@ -2810,7 +2810,7 @@
         <translation>Die Übung „{kind}“ ist nicht bekannt; wählen Sie eine von {known}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Exercise at {percent} % of the tempo: {what}</source>
         <translation>Übung mit {percent} % des Tempos: {what}</translation>
     </message>
@@ -2820,67 +2820,67 @@
         <translation>Übung: Das Stück hat keinen notierten Takt {bar}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>Exercises</source>
         <translation>Übungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>Export sound</source>
         <translation>Klang exportieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Export the plan</source>
         <translation>Plan exportieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Export the practice p&amp;lan …</source>
         <translation>Übe&amp;plan exportieren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Export the scrip&amp;t …</source>
         <translation>Skript &amp;exportieren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Export the script</source>
         <translation>Skript exportieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/export_dialog.py"/>
+        <location filename="../../workbench/ui/paper/export_dialog.py"/>
         <source>Export the {what}</source>
         <translation>Exportieren: {what}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>F&amp;ile</source>
         <translation>Dat&amp;ei</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/export_dialog.py"/>
+        <location filename="../../workbench/ui/paper/export_dialog.py"/>
         <source>F&amp;orm</source>
         <translation>F&amp;orm</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>F2</source>
         <translation>F2</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>F2 or a double click opens the page for a bar; Ctrl+Return there goes on.</source>
         <translation>F2 oder ein Doppelklick öffnet die Seite für einen Takt; dort geht es mit Strg+Eingabe weiter.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_writer.py"/>
+        <location filename="../../workbench/ui/writing/writer.py"/>
         <source>F7, Am/C …</source>
         <translation>F7, Am/C …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Faithful keeps what can be kept; easy leaves out what makes it hard</source>
         <translation>Treu behält, was zu behalten ist; leicht lässt weg, was es schwer macht</translation>
     </message>
@@ -2895,84 +2895,84 @@
         <translation>Angaben zu Händen sind Anhaltspunkte, kein ärztlicher Rat.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Figures about hands are guidance, not medical advice. Warm up, rest between tries, stop at pain, and ask a teacher or a health professional where it stays.</source>
         <translation>Angaben über Hände sind Richtwerte, kein ärztlicher Rat. Wärmen Sie auf, machen Sie Pausen zwischen den Versuchen, hören Sie bei Schmerzen auf und fragen Sie, wenn sie bleiben, eine Lehrkraft oder Ärztin/Arzt oder Therapeut:in.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Figures, one for each note</source>
         <translation>Ziffern, eine je Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/file_rows.py"/>
-        <location filename="../../workbench/ui/shelf_model.py"/>
+        <location filename="../../workbench/ui/kit/file_rows.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
         <source>File</source>
         <translation>Datei</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>Find a key or what it does</source>
         <translation>Taste oder Wirkung suchen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/help_window.py"/>
+        <location filename="../../workbench/ui/help/browser.py"/>
         <source>Find in the help</source>
         <translation>In der Hilfe suchen</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Fine</source>
         <translation>Fine</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Finger</source>
         <translation>Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/edits.py"/>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <source>Finger 0 is the open string, but this note is stopped at fret {fret}; choose 1 to 4, or move it to a string where it is open.</source>
         <translation>Finger 0 ist die leere Saite, dieser Ton wird aber im Bund {fret} gegriffen; wählen Sie 1 bis 4 oder legen Sie ihn auf eine Saite, auf der er leer klingt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>Finger the lessons that never were, to compare with them</source>
         <translation>Den Fingersatz der Lektionen berechnen, die noch keinen haben, um mit ihnen zu vergleichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Finger the piece that way and write down what it brings</source>
         <translation>Das Stück so mit Fingersatz versehen und notieren, was sich ergibt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>Finger those &amp;missing</source>
         <translation>F&amp;ehlende berechnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Fingering</source>
         <translation>Fingersatz</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Fingering it the other way</source>
         <translation>Anderen Fingersatz durchrechnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>Fingering to try</source>
         <translation>Fingersatz zum Ausprobieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Fingering {number}</source>
         <translation>Fingersatz {number}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/spans_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/spans_dialog.py"/>
         <source>Fingers 1 and 2</source>
         <translation>Finger 1 und 2</translation>
     </message>
@@ -2982,12 +2982,12 @@
         <translation>Finger 1 und 2 tun die Arbeit, und die Hand steht, wo sie hinfallen, oft in der zweiten Lage; angepasst an die Etüden op. 35 in der Ausgabe von Simrock.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/spans_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/spans_dialog.py"/>
         <source>Fingers 1 and 4</source>
         <translation>Finger 1 und 4</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/spans_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/spans_dialog.py"/>
         <source>Fingers 2 and 4</source>
         <translation>Finger 2 und 4</translation>
     </message>
@@ -3017,17 +3017,17 @@
         <translation>Erste Lage, mit Finger 4 im 3. Bund der bodennahen Saiten und Finger 3 auf den Bässen; angepasst an die Übungsstücke op. 60.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>First taught in '{title}'.</source>
         <translation>Zuerst in „{title}“ behandelt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Fit</source>
         <translation>Einpassen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Fit the piece into the strip</source>
         <translation>Das Stück in die Notenzeile einpassen</translation>
     </message>
@@ -3042,7 +3042,7 @@
         <translation>Anpassung an meine Entscheidungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Fit without it</source>
         <translation>Ohne sie angepasst</translation>
     </message>
@@ -3057,38 +3057,38 @@
         <translation>Mehr Saiten niederdrücken als nötig.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>Folder (*)</source>
         <translation>Ordner (*)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/cautions_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/cautions_dialog.py"/>
         <source>For every lesson</source>
         <translation>Für jede Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>For whom</source>
         <translation>Für wen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/openers.py"/>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>For whom is the copy?</source>
         <translation>Für wen ist die Kopie?</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>For&amp;mat</source>
         <translation>For&amp;mat</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Forget a student</source>
         <translation>Schüler vergessen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Forget what &amp;was learnt</source>
         <translation>Gelerntes verge&amp;ssen</translation>
     </message>
@@ -3098,12 +3098,12 @@
         <translation>Vergessen, dass ein Zeichen bis zum Ende des Taktes gilt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>Form and harmony</source>
         <translation>Form und Harmonik</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/harmony_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>Form and keys</source>
         <translation>Form und Tonarten</translation>
     </message>
@@ -3128,49 +3128,49 @@
         <translation>Vier Finger können diese Bünde nicht zugleich greifen, mit oder ohne Barré.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Free a note</source>
         <translation>Ton freigeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Free the bar's notes</source>
         <translation>Töne des Takts freigeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Free {n} notes</source>
         <translation>{n} Töne freigeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>Fret</source>
         <translation>Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/moment_words.py"/>
-        <location filename="../../workbench/ui/neck.py"/>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/neck/moment_words.py"/>
+        <location filename="../../workbench/ui/neck/view.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>Fretboard</source>
         <translation>Griffbrett</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/moment_words.py"/>
+        <location filename="../../workbench/ui/neck/moment_words.py"/>
         <source>Fretboard in bar {bar}</source>
         <translation>Griffbrett in Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/moment_words.py"/>
+        <location filename="../../workbench/ui/neck/moment_words.py"/>
         <source>Fretboard in the pickup</source>
         <translation>Griffbrett im Auftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/neck.py"/>
+        <location filename="../../workbench/ui/neck/view.py"/>
         <source>Fretboard view</source>
         <translation>Ansicht des Griffbretts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/following.py"/>
+        <location filename="../../workbench/ui/window/following.py"/>
         <source>Fretboard: what is heard in bar {bar}</source>
         <translation>Griffbrett: was in Takt {bar} erklingt</translation>
     </message>
@@ -3180,12 +3180,12 @@
         <translation>Aus einem Archiv</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>From day</source>
         <translation>Ab Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>From string {strings} to string 1: 0 is open, x is not played.</source>
         <translation>Von Saite {strings} bis Saite 1: 0 ist leer, x wird nicht gespielt.</translation>
     </message>
@@ -3210,7 +3210,7 @@
         <translation>Geben Sie jeder Partitur mehr als 0 s und mindestens 256 MB.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Give it to the next &amp;voice</source>
         <translation>In die nächste &amp;Stimme</translation>
     </message>
@@ -3220,17 +3220,17 @@
         <translation>Entweder Noten zum Lernen angeben oder --grades oder --undo, nicht mehreres.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Go &amp;back to a version</source>
         <translation>Zurück zu einer Fa&amp;ssung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Gra&amp;de</source>
         <translation>St&amp;ufe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>Grace note</source>
         <translation>Vorschlagsnote</translation>
     </message>
@@ -3238,14 +3238,14 @@
         <location filename="../../workbench/engraving/charts_grade.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
-        <location filename="../../workbench/ui/shelf_model.py"/>
-        <location filename="../../workbench/ui/teaching_tabs.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
+        <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Grade</source>
         <translation>Stufe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Grade {grade}</source>
         <translation>Stufe {grade}</translation>
     </message>
@@ -3255,23 +3255,23 @@
         <translation>Stufe {number}{level} ({band})</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>Grade, evidence and charts</source>
         <translation>Stufe, Belege und Diagramme</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Grades are estimated again as before the last fit.</source>
         <translation>Die Stufen werden wieder wie vor der letzten Anpassung geschätzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Grades are estimated by your own from now on.</source>
         <translation>Stufen werden ab jetzt nach Ihren eigenen geschätzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>Grip</source>
         <translation>Griff</translation>
     </message>
@@ -3286,17 +3286,17 @@
         <translation>Griff „{grip}“: Geben Sie für jede der {strings} Saiten einen Bund an, von Saite {strings} bis Saite 1, etwa {example}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grip_neck.py"/>
+        <location filename="../../workbench/ui/neck/grip_neck.py"/>
         <source>Grip of {name}</source>
         <translation>Griff: {name}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>Grip picture</source>
         <translation>Griffbild</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>Grip {grip}</source>
         <translation>Griff {grip}</translation>
     </message>
@@ -3316,12 +3316,12 @@
         <translation>Griffe {grips}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Group {name}</source>
         <translation>Gruppe {name}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>Groups</source>
         <translation>Gruppen</translation>
     </message>
@@ -3341,7 +3341,7 @@
         <translation>Die Hand „{name}“ ist nicht bekannt; wählen Sie small, medium, large oder own:34,74,53 (Spannweiten der Finger 1-2, 1-4 und 2-4 in mm).</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>Handout</source>
         <translation>Arbeitsblatt</translation>
     </message>
@@ -3351,7 +3351,7 @@
         <translation>Griff, anderen Fingersatz oder Lektion an diesen Hinweis hängen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>Hardest</source>
         <translation>Schwerste</translation>
     </message>
@@ -3366,12 +3366,12 @@
         <translation>&amp;Hinweise zur Gesundheit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Health &amp;cautions …</source>
         <translation>&amp;Gesundheitshinweise …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/cautions_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/cautions_dialog.py"/>
         <source>Health cautions</source>
         <translation>Gesundheitshinweise</translation>
     </message>
@@ -3386,22 +3386,22 @@
         <translation>Gehalten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>Held: all of it</source>
         <translation>Gehalten: ganz</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>Held: {quarters} quarters</source>
         <translation>Gehalten: {quarters} Viertel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/help_window.py"/>
+        <location filename="../../workbench/ui/help/browser.py"/>
         <source>Help</source>
         <translation>Hilfe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Highest &amp;fret</source>
         <translation>Höchster &amp;Bund</translation>
     </message>
@@ -3411,12 +3411,12 @@
         <translation>Höchster Bund {fret}: Wählen Sie einen Bund von 1 bis 24.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Highest-numbered string to string 1, then @ and the scale length in millimetres</source>
         <translation>Saite mit der höchsten Nummer bis Saite 1, dann @ und die Mensur in Millimetern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Hold the bar to what is typed; undo takes it back</source>
         <translation>Den Takt auf das Eingegebene festlegen; „Rückgängig“ nimmt es zurück</translation>
     </message>
@@ -3426,17 +3426,17 @@
         <translation>Den Ton länger halten als notiert und gemeinsam entscheiden, wie lange.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>Hold to the &amp;fingering that the score prints</source>
         <translation>An den gedruckten &amp;Fingersatz halten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Home, End</source>
         <translation>Pos1, Ende</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_table.py"/>
+        <location filename="../../workbench/ui/views/plan/table.py"/>
         <source>How</source>
         <translation>Wie</translation>
     </message>
@@ -3446,12 +3446,12 @@
         <translation>Wie ein Takt ins Tempo kommt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/learning.py"/>
         <source>How fingerings are weighed from now on</source>
         <translation>Wie Fingersätze ab jetzt gewichtet werden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>How many &amp;times …</source>
         <translation>W&amp;ie oft …</translation>
     </message>
@@ -3466,7 +3466,7 @@
         <translation>Import</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/openers.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>Import a score</source>
         <translation>Noten importieren</translation>
     </message>
@@ -3476,33 +3476,33 @@
         <translation>In einem Unterrichtshinweis: „{line}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>In the archive</source>
         <translation>Im Archiv</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>In the bin</source>
         <translation>Im Papierkorb</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/compare_dialog.py"/>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/compare_dialog.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>In this bar</source>
         <translation>In diesem Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Insert a bar</source>
         <translation>Takt einfügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Insert a bar &amp;after</source>
         <translation>Takt da&amp;hinter einfügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Insert a bar &amp;before</source>
         <translation>Takt da&amp;vor einfügen</translation>
     </message>
@@ -3510,8 +3510,8 @@
         <location filename="../../workbench/handout/grip_sheet.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
-        <location filename="../../workbench/ui/shelf_model.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
         <source>Instrument</source>
         <translation>Instrument</translation>
     </message>
@@ -3521,39 +3521,39 @@
         <translation>Das Instrument „{name}“ ist nicht bekannt; wählen Sie eines von {known} oder eine eigene Stimmung wie custom:G4,C4,E4,A4@345.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Instrument and &amp;key …</source>
         <translation>Instrument und T&amp;onart …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/music_dialog.py"/>
         <source>Instrument and key</source>
         <translation>Instrument und Tonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/harmony_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>Inversion</source>
         <translation>Umkehrung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>It cuts no note.</source>
         <translation>Er kürzt keinen Ton.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>It cuts {n} note:</source>
         <translation>Er kürzt {n} Ton:</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>It cuts {n} notes:</source>
         <translation>Er kürzt {n} Töne:</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/archive.py"/>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>It holds your students' names: keep it to yourself.</source>
         <translation>Darin stehen die Namen Ihrer Schüler: Behalten Sie es für sich.</translation>
     </message>
@@ -3573,12 +3573,12 @@
         <translation>Zwischen Finger {a} und {b} sind {reach:.0f} mm nötig; die größte Spannweite ist dort bei dieser Hand ({hand}) {most:.0f} mm.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>Its students' lessons stay</source>
         <translation>Die Lektionen ihrer Schüler bleiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>J</source>
         <translation>J</translation>
     </message>
@@ -3588,54 +3588,54 @@
         <translation>Verbinden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/estimate_row.py"/>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/lesson/estimate_row.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>Judging the grade</source>
         <translation>Stufe wird geschätzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Jump</source>
         <translation>Sprung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Keep a &amp;version …</source>
         <translation>&amp;Fassung aufbewahren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/openers.py"/>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>Keep a version</source>
         <translation>Fassung sichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Keep the bar's present fingering whatever changes around it</source>
         <translation>Den jetzigen Fingersatz des Takts behalten, was immer sich ringsum ändert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Keep the selected fingering (Enter)</source>
         <translation>Den gewählten Fingersatz behalten (Eingabe)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>Keep the words and go back (Ctrl+Shift+Return)</source>
         <translation>Worte behalten und zurückgehen (Strg+Umschalt+Eingabe)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>Keep the words and go on (Ctrl+Return)</source>
         <translation>Worte behalten und weitergehen (Strg+Eingabe)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>Keep the words and show all bars (Esc)</source>
         <translation>Worte behalten und alle Takte zeigen (Esc)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Keeping the fingering</source>
         <translation>Fingersatz sichern</translation>
     </message>
@@ -3645,16 +3645,16 @@
         <translation>Die alte Betonung beibehalten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>Kept versions, the newest first</source>
         <translation>Gesicherte Fassungen, neueste zuerst</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
-        <location filename="../../workbench/ui/shelf_model.py"/>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
         <source>Key</source>
         <translation>Tonart</translation>
     </message>
@@ -3669,32 +3669,32 @@
         <translation>Die Tonart „{text}“ bräuchte {number} {signs}; schreiben Sie sie als {other}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Key from this bar on</source>
         <translation>Tonart ab diesem Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Key signature</source>
         <translation>Vorzeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>Keys</source>
         <translation>Tasten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>Keys and what they do</source>
         <translation>Tasten und ihre Wirkung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_keys.py"/>
+        <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>Keys that turn back</source>
         <translation>Tasten zum Zurückblättern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_keys.py"/>
+        <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>Keys that turn onward</source>
         <translation>Tasten zum Vorblättern</translation>
     </message>
@@ -3704,27 +3704,27 @@
         <translation>Art des Hinweises</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>L</source>
         <translation>L</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>L&amp;eft fingers</source>
         <translation>Finger l&amp;inks</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>L&amp;essons</source>
         <translation>&amp;Lektionen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Lan&amp;guage</source>
         <translation>&amp;Sprache</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Larger score</source>
         <translation>Größere Noten</translation>
     </message>
@@ -3734,7 +3734,7 @@
         <translation>Größere Schrift</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>Larger text (+)</source>
         <translation>Größerer Text (+)</translation>
     </message>
@@ -3744,36 +3744,36 @@
         <translation>Letzter Takt des Hinweises</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
-        <location filename="../../workbench/ui/shelf_model.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
         <source>Last used</source>
         <translation>Zuletzt benutzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/spans_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/spans_dialog.py"/>
         <source>Lay the left hand on a ruler as on the fretboard, spread in comfort, and measure from finger tip to finger tip.</source>
         <translation>Legen Sie die linke Hand wie auf dem Griffbrett bequem gespreizt auf ein Lineal und messen Sie von Fingerkuppe zu Fingerkuppe.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench.py"/>
+        <location filename="../../workbench/ui/bench/bench.py"/>
         <source>Laying out the demo shelf</source>
         <translation>Demo-Regal wird eingerichtet</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>Laying out the pages</source>
         <translation>Seiten werden gesetzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/page_preview.py"/>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/kit/page_preview.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>Laying out the pages …</source>
         <translation>Seiten werden gesetzt …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
-        <location filename="../../workbench/ui/music_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/music_dialog.py"/>
         <source>Laying the piece on the instrument</source>
         <translation>Stück wird für das Instrument eingerichtet</translation>
     </message>
@@ -3783,7 +3783,7 @@
         <translation>Seitenaufbau</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Layout as at the &amp;beginning</source>
         <translation>&amp;Anordnung wie am Anfang</translation>
     </message>
@@ -3793,27 +3793,27 @@
         <translation>Lernen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Learn fro&amp;m my grades …</source>
         <translation>Aus &amp;meinen Stufen lernen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Learn from my &amp;choices …</source>
         <translation>Aus meinen &amp;Entscheidungen lernen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>Learn from my &amp;grades …</source>
         <translation>Aus &amp;meinen Stufen lernen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Learn from my grades</source>
         <translation>Aus meinen Stufen lernen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>Learn the keys of a pedal</source>
         <translation>Die Tasten eines Pedals anlernen</translation>
     </message>
@@ -3823,12 +3823,12 @@
         <translation>Lernen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/learning.py"/>
         <source>Learning from your choices</source>
         <translation>Aus Ihren Entscheidungen wird gelernt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Learning from your grades</source>
         <translation>Aus Ihren Stufen wird gelernt</translation>
     </message>
@@ -3838,27 +3838,27 @@
         <translation>Lernzeit {time}: {days} mit {minutes} Minuten am Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/learning.py"/>
         <source>Learnt from your choices</source>
         <translation>Aus Ihren Entscheidungen gelernt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>Left</source>
         <translation>Links</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Left finger of {note}</source>
         <translation>Linker Finger von {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Left finger {finger}</source>
         <translation>Linker Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Left fingers</source>
         <translation>Finger links</translation>
     </message>
@@ -3868,22 +3868,22 @@
         <translation>Linke Hand allein: jeden Griff der Reihe nach setzen, abheben, ohne hinzusehen wieder setzen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>Left, Right</source>
         <translation>Links, Rechts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Left, Right, Up, Down</source>
         <translation>Pfeil links, rechts, auf, ab</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>Left-&amp;handed diagrams</source>
         <translation>Diagramme für Li&amp;nkshänder</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Left-&amp;handed fretboard</source>
         <translation>Griffbrett für Links&amp;händer</translation>
     </message>
@@ -3898,7 +3898,7 @@
         <translation>Linkshändig</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Legato</source>
         <translation>Legato</translation>
     </message>
@@ -3918,7 +3918,7 @@
         <translation>Länge: {old}, jetzt {new}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Lesson</source>
         <translation>Lektion</translation>
     </message>
@@ -3948,7 +3948,7 @@
         <translation>Stundenprotokoll</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>Lesson that teaches the move</source>
         <translation>Lektion zu dieser Technik</translation>
     </message>
@@ -3968,40 +3968,40 @@
         <translation>Lektion {id} steht schon im Regal; duplizieren Sie sie stattdessen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Lesson, Handout makes the page for the student; Lesson, Shelf holds all your lessons. F1 opens the help at any control, and Help, Tour begins this walk anew.</source>
         <translation>„Lektion“, „Arbeitsblatt“ erzeugt die Seite für den Schüler; „Lektion“, „Regal“ enthält alle Ihre Lektionen. F1 öffnet bei jedem Bedienelement die Hilfe, und „Hilfe“, „Rundgang“ beginnt diesen Rundgang von vorn.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/products.py"/>
-        <location filename="../../workbench/ui/shelf_dialog.py"/>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
-        <location filename="../../workbench/ui/shelf_model.py"/>
+        <location filename="../../workbench/ui/shelf/dialog.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
         <source>Lessons</source>
         <translation>Lektionen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Lessons and their grades</source>
         <translation>Lektionen und ihre Stufen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>Lessons made of the piece keep their music</source>
         <translation>Lektionen zu diesem Stück behalten ihre Musik</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/left_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/left_dialog.py"/>
         <source>Lessons with changes</source>
         <translation>Lektionen mit Änderungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_dialog.py"/>
+        <location filename="../../workbench/ui/shelf/dialog.py"/>
         <source>Lessons, pieces, or what to teach next</source>
         <translation>Lektionen, Stücke oder was als Nächstes kommt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_view.py"/>
+        <location filename="../../workbench/ui/bars/view.py"/>
         <source>Letter of the section</source>
         <translation>Buchstabe des Teils</translation>
     </message>
@@ -4016,7 +4016,7 @@
         <translation>Niveau: {old}, jetzt {new}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Lies best in {key}.</source>
         <translation>Liegt am besten in {key}.</translation>
     </message>
@@ -4036,7 +4036,7 @@
         <translation>Gerade abheben, ohne Klang.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Likely {minutes} minutes, between {low} and {high}. {left} minutes are left with the warm-ups, to day {last}.</source>
         <translation>Voraussichtlich {minutes} Minuten, zwischen {low} und {high}. Mit dem Einspielen bleiben {left} Minuten, bis Tag {last}.</translation>
     </message>
@@ -4056,33 +4056,33 @@
         <translation>Jeden Bund neu suchen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Looking for keys that lie well</source>
         <translation>Tonarten, die gut liegen, werden gesucht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Looking for keys that lie well …</source>
         <translation>Tonarten, die gut liegen, werden gesucht …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Looking for other fingerings</source>
         <translation>Andere Fingersätze suchen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Looking for other fingerings …</source>
         <translation>Andere Fingersätze werden gesucht …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>Looking for techniques</source>
         <translation>Techniken suchen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>Looking through the shelf</source>
         <translation>Regal durchsehen</translation>
     </message>
@@ -4113,43 +4113,43 @@
         <translation>Aus dem Zählen kommen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>M</source>
         <translation>M</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>MIDI with the lengths really held (*.mid)</source>
         <translation>MIDI mit den wirklich gehaltenen Längen (*.mid)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_view.py"/>
+        <location filename="../../workbench/ui/bars/view.py"/>
         <source>Make a section</source>
         <translation>Teil anlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>Make the &amp;file</source>
         <translation>Datei er&amp;stellen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>Make this version the present state; undo takes it back</source>
         <translation>Diese Fassung zum jetzigen Stand machen; „Rückgängig“ nimmt es zurück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>Making the handout</source>
         <translation>Arbeitsblatt wird erstellt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>Making the sound</source>
         <translation>Klang wird erzeugt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>Making the student's pack</source>
         <translation>Das Schülerpaket wird gemacht</translation>
     </message>
@@ -4164,7 +4164,7 @@
         <translation>Mandoline</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Mark rest strokes</source>
         <translation>Angelegte Anschläge markieren</translation>
     </message>
@@ -4174,12 +4174,12 @@
         <translation>Markdown</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/spans_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/spans_dialog.py"/>
         <source>Measured hand</source>
         <translation>Gemessene Hand</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_facts.py"/>
+        <location filename="../../workbench/ui/bars/facts.py"/>
         <source>Measuring the bars</source>
         <translation>Takte werden gemessen</translation>
     </message>
@@ -4194,24 +4194,24 @@
         <translation>Metronom</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/meeting_dialog.py"/>
         <source>Mine becomes a lesson of its own; theirs is shown</source>
         <translation>Mein Stand wird eine eigene Lektion; der andere wird gezeigt</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <location filename="../../workbench/handout/plan_grid.py"/>
-        <location filename="../../workbench/ui/plan_table.py"/>
+        <location filename="../../workbench/ui/views/plan/table.py"/>
         <source>Minutes</source>
         <translation>Minuten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Minutes a &amp;day</source>
         <translation>&amp;Minuten am Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Minutes a day</source>
         <translation>Minuten am Tag</translation>
     </message>
@@ -4226,22 +4226,22 @@
         <translation>Größter Aufwand:</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Move a note</source>
         <translation>Ton verschieben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Move a note to another voice</source>
         <translation>Ton in andere Stimme setzen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Move a note to string {string}, fret {fret}</source>
         <translation>Ton auf Saite {string}, Bund {fret} verlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_view.py"/>
+        <location filename="../../workbench/ui/bars/view.py"/>
         <source>Move a section</source>
         <translation>Teil verschieben</translation>
     </message>
@@ -4261,7 +4261,7 @@
         <translation>Musik hinzugefügt: {bars}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>Music and lists</source>
         <translation>Musik und Listen</translation>
     </message>
@@ -4276,7 +4276,7 @@
         <translation>MusicXML (.musicxml, .xml, .mxl), MIDI (.mid) oder ABC (.abc)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printed_job.py"/>
+        <location filename="../../workbench/ui/paper/printed_job.py"/>
         <source>MusicXML holds strings, frets and the fingers of both hands; MIDI the notes as they sound, in playing order.</source>
         <translation>MusicXML enthält Saiten, Bünde und die Finger beider Hände; MIDI die Töne, wie sie klingen, in Spielfolge.</translation>
     </message>
@@ -4288,27 +4288,27 @@
         <translation>Meine Notizen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/meeting_dialog.py"/>
         <source>My state stays as a version</source>
         <translation>Mein Stand bleibt als Version</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>N</source>
         <translation>N</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>N&amp;ote</source>
         <translation>T&amp;on</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>N&amp;ote at hand</source>
         <translation>To&amp;n, um den es geht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_view.py"/>
+        <location filename="../../workbench/ui/bars/view.py"/>
         <source>Name a section</source>
         <translation>Teil benennen</translation>
     </message>
@@ -4323,7 +4323,7 @@
         <translation>Neue und schwere Griffe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>New and next</source>
         <translation>Neu und danach</translation>
     </message>
@@ -4333,7 +4333,7 @@
         <translation>Neue Griffe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>New group</source>
         <translation>Neue Gruppe</translation>
     </message>
@@ -4353,17 +4353,17 @@
         <translation>Neu darin: {names}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>New in this piece</source>
         <translation>Neu in diesem Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>New in this piece, and what is known</source>
         <translation>Neu in diesem Stück, und was bekannt ist</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>New in this piece: {new} of {all}</source>
         <translation>Neu in diesem Stück: {new} von {all}</translation>
     </message>
@@ -4373,47 +4373,47 @@
         <translation>Neue Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>New lesson from a score</source>
         <translation>Neue Lektion aus Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>New lesson of a piece</source>
         <translation>Neue Lektion zu einem Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/new_piece_dialog.py"/>
+        <location filename="../../workbench/ui/writing/new_piece_dialog.py"/>
         <source>New piece</source>
         <translation>Neues Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>New: beat {beat}: {reason}</source>
         <translation>Neu: Schlag {beat}: {reason}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Next &amp;bar</source>
         <translation>Nächster Ta&amp;kt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Next &amp;part of the window</source>
         <translation>Nächster Fensterb&amp;ereich</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/page_preview.py"/>
+        <location filename="../../workbench/ui/kit/page_preview.py"/>
         <source>Next page</source>
         <translation>Nächste Seite</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>Next: {bar}</source>
         <translation>Danach: {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>Next: {title}, grade {grade}</source>
         <translation>Als Nächstes: {title}, Stufe {grade}</translation>
     </message>
@@ -4423,17 +4423,17 @@
         <translation>In {folder} lässt sich keine Sicherung des Lektionsspeichers schreiben ({fault}); schaffen Sie Platz oder ändern Sie die Rechte des Ordners.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/harmony_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>No bar has three different notes, so that no chord is named.</source>
         <translation>Kein Takt hat drei verschiedene Töne, daher wird kein Akkord benannt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>No bar is like that.</source>
         <translation>Kein Takt passt dazu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_view.py"/>
+        <location filename="../../workbench/ui/score/view.py"/>
         <source>No bar selected</source>
         <translation>Kein Takt gewählt</translation>
     </message>
@@ -4443,12 +4443,12 @@
         <translation>Kein Finger wird gebraucht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>No fingered lesson for this instrument lies within a grade and takes up what is new here.</source>
         <translation>Keine Lektion mit Fingersatz für dieses Instrument liegt innerhalb einer Stufe und greift auf, was hier neu ist.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>No fingered lesson for this instrument takes up what is new here. Import another score, or finger the lessons that have no fingering yet.</source>
         <translation>Keine Lektion mit Fingersatz für dieses Instrument greift auf, was hier neu ist. Importieren Sie weitere Noten, oder berechnen Sie die Lektionen, die noch keinen Fingersatz haben.</translation>
     </message>
@@ -4458,27 +4458,27 @@
         <translation>Keine Lektion passt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>No lesson is for a student yet.</source>
         <translation>Noch ist keine Lektion für einen Schüler.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>No lesson is open</source>
         <translation>Keine Lektion geöffnet</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/teaching_page.py"/>
+        <location filename="../../workbench/ui/views/page.py"/>
         <source>No lesson is open.</source>
         <translation>Keine Lektion ist geöffnet.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>No lesson on the shelf is for them yet.</source>
         <translation>Im Regal ist dafür noch keine Lektion.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>No lesson on the shelf names a student yet.</source>
         <translation>Noch keine Lektion im Regal nennt einen Schüler.</translation>
     </message>
@@ -4488,7 +4488,7 @@
         <translation>Noch keine Lektionen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>No note is at hand; put the caret on one, or click it.</source>
         <translation>Hier ist kein Ton; setzen Sie die Schreibmarke auf einen oder klicken Sie ihn an.</translation>
     </message>
@@ -4499,7 +4499,7 @@
         <translation>Kein Ton ist gekürzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>No note lies above this fret</source>
         <translation>Kein Ton liegt über diesem Bund</translation>
     </message>
@@ -4509,22 +4509,22 @@
         <translation>Keine Note von „{title}“ liegt auf dem Griffbrett dieses Instruments; wählen Sie eine andere Stimmung.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/recent.py"/>
+        <location filename="../../workbench/ui/window/recent.py"/>
         <source>No other lesson yet</source>
         <translation>Noch keine andere Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/help_window.py"/>
+        <location filename="../../workbench/ui/help/browser.py"/>
         <source>No page has these words.</source>
         <translation>Keine Seite enthält diese Wörter.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_thumbs.py"/>
+        <location filename="../../workbench/ui/bars/thumbs.py"/>
         <source>No picture</source>
         <translation>Kein Bild</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>No place on the neck: {why}</source>
         <translation>Kein Platz auf dem Hals: {why}</translation>
     </message>
@@ -4544,12 +4544,12 @@
         <translation>Keine Saite der Form wird gespielt; geben Sie mindestens einen Bund an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>No version is kept yet</source>
         <translation>Noch keine Fassung aufbewahrt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>No version is kept yet. Keep one before a larger change.</source>
         <translation>Noch keine Fassung gesichert. Sichern Sie eine vor einer größeren Änderung.</translation>
     </message>
@@ -4559,49 +4559,49 @@
         <translation>In Stimme {voice} folgt nicht unmittelbar ein {pitch}; schreiben Sie den Ton zuerst und setzen Sie dann den Haltebogen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Not for a month</source>
         <translation>Seit einem Monat nicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Not for a year</source>
         <translation>Seit einem Jahr nicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Not for three months</source>
         <translation>Seit drei Monaten nicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Not possible. {why}</source>
         <translation>Nicht möglich. {why}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>Not taught in an earlier lesson.</source>
         <translation>In keiner früheren Lektion behandelt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Not the other fingering.</source>
         <translation>Nicht der andere Fingersatz.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>Not this way</source>
         <translation>So nicht</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
-        <location filename="../../workbench/ui/note_rejected.py"/>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Note</source>
         <translation>Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>Note that is meant</source>
         <translation>Gemeinter Ton</translation>
     </message>
@@ -4636,12 +4636,12 @@
         <translation>Es musste nichts geändert werden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>Nothing has gone wrong since the window was opened.</source>
         <translation>Seit dem Öffnen des Fensters ist kein Fehler aufgetreten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/changes_list.py"/>
+        <location filename="../../workbench/ui/keeping/changes_list.py"/>
         <source>Nothing is different.</source>
         <translation>Es gibt keine Unterschiede.</translation>
     </message>
@@ -4656,7 +4656,7 @@
         <translation>Nichts wird in Kraft gesetzt; ohne --dry-run schon.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>Nothing is said here: the words before speak for {bars}. Write what you say here.</source>
         <translation>Hier wird nichts gesagt: Die Worte davor gelten für {bars}. Schreiben Sie, was Sie hier sagen.</translation>
     </message>
@@ -4666,48 +4666,48 @@
         <translation>Nichts ist gespreizt, gekreuzt oder gedrängt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Nothing is typed yet.</source>
         <translation>Noch nichts eingegeben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>Nothing is unfinished: every bar is pinned or written about.</source>
         <translation>Nichts ist offen: Jeder Takt ist festgelegt oder hat einen Hinweis.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Nothing of the plan is left to be played.</source>
         <translation>Im Plan ist nichts mehr zu spielen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/meeting_dialog.py"/>
         <source>Nothing that can be seen.</source>
         <translation>Nichts, was man sehen kann.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>Nothing that fits lies within a grade. Further off:</source>
         <translation>Nichts Passendes liegt innerhalb einer Stufe. Weiter entfernt:</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench.py"/>
+        <location filename="../../workbench/ui/bench/bench.py"/>
         <source>Nothing to redo.</source>
         <translation>Nichts wiederherzustellen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench.py"/>
+        <location filename="../../workbench/ui/bench/bench.py"/>
         <source>Nothing to undo.</source>
         <translation>Nichts rückgängig zu machen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/notice.py"/>
+        <location filename="../../workbench/ui/kit/notice.py"/>
         <source>Notice</source>
         <translation>Meldung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/learning.py"/>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
+        <location filename="../../workbench/ui/views/grading/learning.py"/>
         <source>Now</source>
         <translation>Jetzt</translation>
     </message>
@@ -4717,7 +4717,7 @@
         <translation>Jetzt einmal langsam durchspielen, bevor irgendetwas schneller wird.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>O&amp;pen it</source>
         <translation>Ö&amp;ffnen</translation>
     </message>
@@ -4727,7 +4727,7 @@
         <translation>Oktavmandoline</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/learning.py"/>
         <source>Of your {total} choices the engine would have made {before} before and makes {after} now. Left out of the fit one at a time, {unseen} are still met.</source>
         <translation>Von Ihren {total} Entscheidungen hätte das Programm vorher {before} ebenso getroffen, jetzt sind es {after}. Bleibt beim Lernen jeweils eine davon außen vor, stimmen immer noch {unseen}.</translation>
     </message>
@@ -4742,17 +4742,17 @@
         <translation>Von {total} Entscheidungen hätte das Programm vorher {before} getroffen und trifft jetzt {after}; {unseen}, wenn die Entscheidung selbst bei der Anpassung ausgelassen wurde.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>On paper, and back on the shelf</source>
         <translation>Aufs Papier und zurück ins Regal</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>On the shelf</source>
         <translation>Im Regal</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>One figure a note: fret 3; string and fret 2/3; a left finger after a dot 2/3.1; a right finger at the end 3i; - for any</source>
         <translation>Eine Ziffer je Ton: Bund 3; Saite und Bund 2/3; ein linker Finger nach einem Punkt 2/3.1; ein rechter Finger am Ende 3i; - für beliebig</translation>
     </message>
@@ -4767,7 +4767,7 @@
         <translation>Ein Finger greift zwei oder mehr Saiten, nicht alle; legen Sie ihn auf die Seite.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <source>One is made every day and kept for a week, then one a week and one a month. They lie beside the store: copy them to another disk now and then.</source>
         <translation>Jeden Tag wird eine gemacht und eine Woche behalten, danach eine je Woche und eine je Monat. Sie liegen neben dem Speicher: Kopieren Sie sie ab und zu auf einen anderen Datenträger.</translation>
     </message>
@@ -4792,7 +4792,7 @@
         <translation>Eine Saite klingt vor der anderen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Only lessons on the same piece as the open one</source>
         <translation>Nur Lektionen zum selben Stück wie die geöffnete</translation>
     </message>
@@ -4802,43 +4802,43 @@
         <translation>Nur ein Teil des Akkords klingt weiter; legen Sie den gehaltenen Ton in eine andere Stimme und setzen Sie dann den Haltebogen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Only this &amp;piece</source>
         <translation>Nur dieses &amp;Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>Open lesson</source>
         <translation>Geöffnete Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>Open the lesson in which the selected move came first</source>
         <translation>Die Lektion öffnen, in der die gewählte Technik zuerst vorkam</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>Open the lesson that &amp;taught it</source>
         <translation>Einführende &amp;Lektion öffnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>Open the lesson that is selected in the list above</source>
         <translation>Die oben in der Liste gewählte Lektion öffnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>Open the lesson that teaches the move</source>
         <translation>Die Lektion zu dieser Technik öffnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/left_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/left_dialog.py"/>
         <source>Open the lesson with the changes; undo takes them back</source>
         <translation>Die Lektion mit den Änderungen öffnen; Rückgängig nimmt sie zurück</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/script_files.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Opening</source>
         <translation>Einleitung</translation>
     </message>
@@ -4848,22 +4848,22 @@
         <translation>Die Reihenfolge „{order}“ ist nicht bekannt; wählen Sie eine von {orders}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Other fingerings</source>
         <translation>Andere Fingersätze</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Other fingerings of this bar</source>
         <translation>Andere Fingersätze für diesen Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Other ways to play this bar, each with its reason. Select one and press Enter to take it, or leave the bar as it is.</source>
         <translation>Andere Arten, diesen Takt zu spielen, jede mit ihrem Grund. Wählen Sie eine und drücken Sie die Eingabetaste, um sie zu nehmen, oder lassen Sie den Takt, wie er ist.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Own &amp;tuning</source>
         <translation>Eigene &amp;Stimmung</translation>
     </message>
@@ -4873,74 +4873,74 @@
         <translation>Eigene Stimmung {body}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Own tuning …</source>
         <translation>Eigene Stimmung …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>P&amp;rint …</source>
         <translation>D&amp;rucken …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>P, I, M, A</source>
         <translation>P, I, M, A</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>Packed (*.zip)</source>
         <translation>Gepackt (*.zip)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/help_window.py"/>
+        <location filename="../../workbench/ui/help/browser.py"/>
         <source>Page</source>
         <translation>Seite</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>Page &amp;back</source>
         <translation>Seite &amp;zurück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>Page Down, Space, arrows</source>
         <translation>Bild ab, Leertaste, Pfeiltasten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_keys.py"/>
+        <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>Page Down, space and the arrows always turn the page; a pedal that sends other keys is learnt here.</source>
         <translation>Bild ab, Leertaste und Pfeiltasten blättern immer um; ein Pedal, das andere Tasten sendet, wird hier angelernt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Page Up, Page Down</source>
         <translation>Bild auf, Bild ab</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>Page Up, Page Down, Home, End</source>
         <translation>Bild auf, Bild ab, Pos1, Ende</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/paged.py"/>
-        <location filename="../../workbench/ui/page_preview.py"/>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/kit/page_preview.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>Page {page} of {pages}</source>
         <translation>Seite {page} von {pages}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>Pages as they will be printed</source>
         <translation>Seiten, wie sie gedruckt werden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/help_window.py"/>
+        <location filename="../../workbench/ui/help/browser.py"/>
         <source>Pages of the help</source>
         <translation>Seiten der Hilfe</translation>
     </message>
@@ -4950,7 +4950,7 @@
         <translation>Schmerz. Aufhören, ruhen und weiter oben am Hals versuchen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>Pap&amp;er</source>
         <translation>&amp;Papier</translation>
     </message>
@@ -4965,34 +4965,34 @@
         <translation>Part 1 hat keine Töne mit Tonhöhe; stattdessen wird Part {part} genommen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>Part {number}</source>
         <translation>Part {number}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>Parts to take</source>
         <translation>Zu übernehmende Parts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Pass over what earlier lessons &amp;taught</source>
         <translation>&amp;Bekanntes aus früheren Lektionen auslassen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_keys.py"/>
+        <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>Pedal keys</source>
         <translation>Pedaltasten</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/bar_rows.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Pickup</source>
         <translation>Auftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Pickup before the first bar</source>
         <translation>Auftakt vor dem ersten Takt</translation>
     </message>
@@ -5007,18 +5007,18 @@
         <translation>Auftakt, dann </translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Picture (*.png)</source>
         <translation>Bild (*.png)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>Picture of each bar</source>
         <translation>Bild jedes Takts</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/script_files.py"/>
-        <location filename="../../workbench/ui/note_figures.py"/>
+        <location filename="../../workbench/ui/notes/figures.py"/>
         <source>Picture of the grip {grip}</source>
         <translation>Griffbild {grip}</translation>
     </message>
@@ -5035,58 +5035,58 @@
         <translation>Stück {id} steht nicht im Regal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_dialog.py"/>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
+        <location filename="../../workbench/ui/shelf/dialog.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>Pieces</source>
         <translation>Stücke</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>Pieces to teach next, and to work on side by side</source>
         <translation>Stücke, die als Nächstes oder nebeneinander passen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Pin a note</source>
         <translation>Ton festlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Pin a typed fingering</source>
         <translation>Eingegebenen Fingersatz festlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Pin the bar</source>
         <translation>Takt festlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Pin {n} notes</source>
         <translation>{n} Töne festlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Place</source>
         <translation>Platz</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Place of {note}</source>
         <translation>Platz von {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Planning the practice</source>
         <translation>Übeplan erstellen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Play a note on one string</source>
         <translation>Einen Ton auf einer Saite spielen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Play a note on two strings</source>
         <translation>Einen Ton auf zwei Saiten spielen</translation>
     </message>
@@ -5101,7 +5101,7 @@
         <translation>Abspielen oder anhalten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Play or stop the exercise; it repeats four times</source>
         <translation>Die Übung abspielen oder anhalten; sie wird viermal gespielt</translation>
     </message>
@@ -5111,12 +5111,12 @@
         <translation>Abspielen oder anhalten: Leertaste auf Noten, Takten und Griffbrett, Strg+Leertaste überall</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Play the plan's item in a loop</source>
         <translation>Den Punkt des Plans als Schleife spielen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Play the selected item, or the first of today, at its tempo in a loop</source>
         <translation>Den gewählten Punkt, oder den ersten von heute, in seinem Tempo als Schleife spielen</translation>
     </message>
@@ -5131,12 +5131,12 @@
         <translation>{bar} im halben Tempo spielen, jeden Ton so lang wie notiert; dann etwas schneller, solange nichts verrutscht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>Play {what}</source>
         <translation>Abspielen: {what}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Played how many times in all</source>
         <translation>Wie oft insgesamt gespielt</translation>
     </message>
@@ -5162,7 +5162,7 @@
         <translation>Die erste Klammer zweimal spielen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Practice a &amp;day</source>
         <translation>Üben pro &amp;Tag</translation>
     </message>
@@ -5177,18 +5177,18 @@
         <translation>Übezeit insgesamt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Practice pla&amp;n</source>
         <translation>Übe&amp;plan</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
-        <location filename="../../workbench/ui/teaching_tabs.py"/>
+        <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Practice plan</source>
         <translation>Übeplan</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_table.py"/>
+        <location filename="../../workbench/ui/views/plan/table.py"/>
         <source>Practice plan by days</source>
         <translation>Übeplan nach Tagen</translation>
     </message>
@@ -5219,12 +5219,12 @@
         <translation>Übezeit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Pre&amp;vious bar</source>
         <translation>V&amp;origer Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Pre&amp;vious part</source>
         <translation>Bereich &amp;davor</translation>
     </message>
@@ -5244,17 +5244,17 @@
         <translation>Beim Gleiten drücken, sodass es quietscht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/page_preview.py"/>
+        <location filename="../../workbench/ui/kit/page_preview.py"/>
         <source>Preview</source>
         <translation>Vorschau</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/page_preview.py"/>
+        <location filename="../../workbench/ui/kit/page_preview.py"/>
         <source>Previous page</source>
         <translation>Vorige Seite</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>Print</source>
         <translation>Drucken</translation>
     </message>
@@ -5265,22 +5265,22 @@
         <translation>Beidseitig drucken, über die kurze Kante gewendet; in der Mitte falten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/openers.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>Print the &amp;handout …</source>
         <translation>&amp;Arbeitsblatt drucken …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/openers.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>Print the &amp;teacher's sheet …</source>
         <translation>&amp;Lehrerblatt drucken …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/harmony_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>Printed</source>
         <translation>Gedruckt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>Printed fingers and strings become fixed, and the rest is fingered around them. Without it everything is fingered anew.</source>
         <translation>Gedruckte Finger und Saiten werden festgelegt, das Übrige wird darum herum gegriffen. Ohne dies entsteht der ganze Fingersatz neu.</translation>
     </message>
@@ -5290,80 +5290,80 @@
         <translation>In den Noten gedruckt und weggelassen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>Printing</source>
         <translation>Drucken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>Progress</source>
         <translation>Fortschritt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Put at least one note elsewhere, or on another finger.</source>
         <translation>Legen Sie mindestens einen Ton auf einen anderen Platz oder Finger.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/keeper.py"/>
+        <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>Put back: {label}</source>
         <translation>Zurückgeholt: {label}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>Put the report on the clipboard</source>
         <translation>Den Bericht in die Zwischenablage kopieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <source>Put the selected backup in the store's place; what is there is moved aside</source>
         <translation>Die gewählte Sicherung an die Stelle des Speichers setzen; was dort ist, wird beiseitegelegt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Put together by hand</source>
         <translation>Selbst zusammengestellt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/new_piece_dialog.py"/>
+        <location filename="../../workbench/ui/writing/new_piece_dialog.py"/>
         <source>Quarter notes a mi&amp;nute</source>
         <translation>Viertel in der Mi&amp;nute</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Quarter notes a minute from this bar on; 0 takes the mark away</source>
         <translation>Viertel in der Minute ab diesem Takt; 0 nimmt die Angabe weg</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>R</source>
         <translation>R</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/moment_words.py"/>
-        <location filename="../../workbench/ui/neck_reach.py"/>
+        <location filename="../../workbench/ui/neck/moment_words.py"/>
+        <location filename="../../workbench/ui/neck/reach.py"/>
         <source>Reach {reach} mm of {comfort} mm in comfort.</source>
         <translation>Spannweite {reach} mm von bequemen {comfort} mm.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/notice.py"/>
+        <location filename="../../workbench/ui/kit/notice.py"/>
         <source>Read the error report, and keep it as a file</source>
         <translation>Den Fehlerbericht lesen und als Datei sichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
-        <location filename="../../workbench/ui/shelf_dialog.py"/>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/shelf/dialog.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>Reading the score</source>
         <translation>Noten werden gelesen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>Reading view of the script</source>
         <translation>Leseansicht des Skripts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Rece&amp;nt lessons</source>
         <translation>&amp;Zuletzt geöffnet</translation>
     </message>
@@ -5378,7 +5378,7 @@
         <translation>Paralleltonarten: {key} und {relative} haben dieselbe Vorzeichnung: {signs}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Relaxed hand: 1 and 3 on neighbouring frets</source>
         <translation>Locker: 1 und 3 statt 1 und 2</translation>
     </message>
@@ -5410,27 +5410,27 @@
         <translation>Unterrichtshinweise, {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>Remove: {what}</source>
         <translation>Entfernen: {what}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Repeat</source>
         <translation>Wiederholung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Repeat &amp;begins here</source>
         <translation>Wiederholung &amp;beginnt hier</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Repeat &amp;ends here</source>
         <translation>Wiederholung &amp;endet hier</translation>
     </message>
@@ -5440,12 +5440,12 @@
         <translation>Wiederholungen, Klammern oder Sprünge sind geändert.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/file_rows.py"/>
+        <location filename="../../workbench/ui/kit/file_rows.py"/>
         <source>Replace it, or keep it and give the new one another name?</source>
         <translation>Soll sie ersetzt werden, oder bleibt sie und die neue bekommt einen anderen Namen?</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/file_rows.py"/>
+        <location filename="../../workbench/ui/kit/file_rows.py"/>
         <source>Replace the file?</source>
         <translation>Datei ersetzen?</translation>
     </message>
@@ -5460,7 +5460,7 @@
         <translation>Angelegte Anschläge sind nicht mehr bezeichnet.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Return</source>
         <translation>Eingabe</translation>
     </message>
@@ -5470,22 +5470,22 @@
         <translation>Auffrischen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>Right</source>
         <translation>Rechts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/edits.py"/>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <source>Right finger '{finger}' is not known; choose p, i, m or a.</source>
         <translation>Den rechten Finger „{finger}“ gibt es nicht; wählen Sie p, i, m oder a.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Right finger {finger}</source>
         <translation>Rechter Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Right fingers</source>
         <translation>Finger rechts</translation>
     </message>
@@ -5510,57 +5510,57 @@
         <translation>Den leeren Ton hetzen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>S</source>
         <translation>S</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>S&amp;chool of fingering</source>
         <translation>&amp;Fingersatzschule</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>S&amp;kip the tour</source>
         <translation>Rundgang ü&amp;berspringen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>S&amp;maller text</source>
         <translation>&amp;Text kleiner</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Sa&amp;fe keeping</source>
         <translation>Aufbe&amp;wahren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Save all in an &amp;archive …</source>
         <translation>Alles in ein &amp;Archiv schreiben …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Save as &amp;picture …</source>
         <translation>Als &amp;Bild speichern …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Save as so&amp;und …</source>
         <translation>Als Ton&amp;datei speichern …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Save the exercise</source>
         <translation>Übung speichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>Save the report</source>
         <translation>Bericht speichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Save the sound</source>
         <translation>Tondatei speichern</translation>
     </message>
@@ -5585,8 +5585,8 @@
         <translation>Die Tonnamen im Takt sprechen, dann langsam spielen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/export_dialog.py"/>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/export_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>Say where the file goes: write a name, or choose one.</source>
         <translation>Geben Sie an, wohin die Datei soll: Schreiben Sie einen Namen oder wählen Sie einen.</translation>
     </message>
@@ -5596,55 +5596,55 @@
         <translation>Fingersatzschule: {old}, jetzt {new}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_view.py"/>
-        <location filename="../../workbench/ui/teaching_tabs.py"/>
+        <location filename="../../workbench/ui/score/view.py"/>
+        <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Score</source>
         <translation>Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Score at &amp;100 %</source>
         <translation>Noten bei &amp;100 %</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Score at 100 %</source>
         <translation>Noten in 100 %</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Score at 100 % (Ctrl+0)</source>
         <translation>Noten in 100 % (Strg+0)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Score larger (Ctrl++, or Ctrl and the wheel)</source>
         <translation>Noten größer (Strg++ oder Strg und Mausrad)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Score smaller (Ctrl+-, or Ctrl and the wheel)</source>
         <translation>Noten kleiner (Strg+- oder Strg und Mausrad)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/teaching_tabs.py"/>
+        <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Score, techniques, practice plan or script</source>
         <translation>Noten, Techniken, Übeplan oder Skript</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/openers.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>Scores ({endings})</source>
         <translation>Noten ({endings})</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
-        <location filename="../../workbench/ui/menus.py"/>
-        <location filename="../../workbench/ui/teaching_tabs.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Script</source>
         <translation>Skript</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Script in playing order</source>
         <translation>Skript in Spielfolge</translation>
     </message>
@@ -5664,13 +5664,13 @@
         <translation>Skript: In der Spielfolge gibt es keinen Takt {bar} (sie hat {count}); entfernen Sie diese Änderung.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>Search the pieces</source>
         <translation>Stücke durchsuchen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Search the shelf</source>
         <translation>Regal durchsuchen</translation>
     </message>
@@ -5680,7 +5680,7 @@
         <translation>Die Stelle suchen, während die Musik wartet.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>Section that is meant</source>
         <translation>Gemeinter Teil</translation>
     </message>
@@ -5707,64 +5707,64 @@
         <translation>Teile: {named}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/page_preview.py"/>
+        <location filename="../../workbench/ui/kit/page_preview.py"/>
         <source>See the page larger</source>
         <translation>Seite vergrößern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/page_preview.py"/>
+        <location filename="../../workbench/ui/kit/page_preview.py"/>
         <source>See the page smaller</source>
         <translation>Seite verkleinern</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Segno</source>
         <translation>Segno</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Select a bar with notes first.</source>
         <translation>Wählen Sie zuerst einen Takt mit Tönen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Select a note first, then give it a left finger.</source>
         <translation>Wählen Sie erst einen Ton, dann geben Sie ihm einen linken Finger.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Select a note first, then give it a right finger.</source>
         <translation>Wählen Sie erst einen Ton, dann geben Sie ihm einen rechten Finger.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Select one note first, then move it to another string.</source>
         <translation>Wählen Sie erst einen Ton, dann verlegen Sie ihn auf eine andere Saite.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/neck.py"/>
+        <location filename="../../workbench/ui/neck/view.py"/>
         <source>Selected: {note}.</source>
         <translation>Gewählt: {note}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Semitones up, or down where below 0; 0 is as written</source>
         <translation>Halbtöne aufwärts, unter 0 abwärts; 0 ist wie notiert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Set a repeat</source>
         <translation>Wiederholung setzen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Set an ending</source>
         <translation>Klammer setzen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Set the selected fingering beside the present one, or two selected ones beside each other</source>
         <translation>Den gewählten Fingersatz neben den jetzigen stellen oder zwei gewählte nebeneinander</translation>
     </message>
@@ -5794,12 +5794,12 @@
         <translation>Griff „{text}“: {instrument} hat {strings} Saiten; geben Sie für jede einen Bund an, von der Saite mit der höchsten Nummer bis zu Saite 1.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_dialog.py"/>
+        <location filename="../../workbench/ui/shelf/dialog.py"/>
         <source>Shelf</source>
         <translation>Regal</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Shift with A to G</source>
         <translation>Umschalt mit A bis G</translation>
     </message>
@@ -5814,53 +5814,53 @@
         <translation>Kurze Töne mit Stille danach; der Finger, der als nächster spielt, stoppt die Saite.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Show string numbers in circles, also where the score prints none</source>
         <translation>Saitenzahlen in Kreisen zeigen, auch wo die Noten keine haben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Show the left hand's fingers, 1 to 4</source>
         <translation>Die Finger der linken Hand zeigen, 1 bis 4</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Show the right hand's fingers, p i m a</source>
         <translation>Die Finger der rechten Hand zeigen, p i m a</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Show the tablature under the staff</source>
         <translation>Die Tabulatur unter dem Notensystem zeigen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>Side by side: {title}</source>
         <translation>Nebeneinander: {title}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/legend.py"/>
+        <location filename="../../workbench/ui/neck/legend.py"/>
         <source>Signs on the fretboard</source>
         <translation>Zeichen auf dem Griffbrett</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Size and parts of the score</source>
         <translation>Größe und Bestandteile der Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Smaller score</source>
         <translation>Kleinere Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>Smaller text (-)</source>
         <translation>Kleinerer Text (-)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>So far best in {key}; the search goes on.</source>
         <translation>Bisher am besten in {key}; die Suche geht weiter.</translation>
     </message>
@@ -5875,38 +5875,38 @@
         <translation>Sopranukulele, tiefes G</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Sound (*.wav)</source>
         <translation>Tondatei (*.wav)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>Sound as it is played now (*.wav)</source>
         <translation>Klang, wie er jetzt gespielt wird (*.wav)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>Sound as it is played now, packed (*.flac)</source>
         <translation>Klang, wie er jetzt gespielt wird, gepackt (*.flac)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/harmony_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>Sounding</source>
         <translation>Klingend</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Space</source>
         <translation>Leertaste</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Spell a note otherwise</source>
         <translation>Ton anders schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Spell it other&amp;wise</source>
         <translation>Anders sch&amp;reiben</translation>
     </message>
@@ -5916,7 +5916,7 @@
         <translation>Mit dem Daumen quetschen statt mit dem Gewicht des Arms.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_thumbs.py"/>
+        <location filename="../../workbench/ui/bars/thumbs.py"/>
         <source>Staff</source>
         <translation>Notensystem</translation>
     </message>
@@ -5926,17 +5926,17 @@
         <translation>Dem Schlag Zeit stehlen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Step {step} of {steps}</source>
         <translation>Schritt {step} von {steps}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/history_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>Steps that were undone stay here, fainter, until you change something: then they go. A version that is kept never goes.</source>
         <translation>Rückgängig gemachte Schritte bleiben hier blasser stehen, bis Sie etwas ändern: Dann verschwinden sie. Eine aufbewahrte Fassung verschwindet nie.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/history_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>Steps, the newest first</source>
         <translation>Schritte, der neueste zuerst</translation>
     </message>
@@ -5956,27 +5956,27 @@
         <translation>In {bars} eine Spreizung weit über das hinaus, was bei Handgröße „{hand}“ bequem ist: in einem höheren Bund oder mit Kapodaster beginnen, jeweils eine Minute lang, und den Daumen hinter dem Hals nachgeben lassen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>Strin&amp;g numbers in circles</source>
         <translation>Saiten&amp;zahlen in Kreisen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>String</source>
         <translation>Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>String {string} has frets 0 to {most}; choose one of them.</source>
         <translation>Saite {string} hat die Bünde 0 bis {most}; wählen Sie einen davon.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>String {string}, fret {fret}</source>
         <translation>Saite {string}, Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>String {string}, open</source>
         <translation>Saite {string}, leer</translation>
     </message>
@@ -5991,12 +5991,12 @@
         <translation>Saite {string}: {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Strings</source>
         <translation>Saiten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/harmony_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>Strings used</source>
         <translation>Gespielte Saiten</translation>
     </message>
@@ -6006,7 +6006,7 @@
         <translation>Starke Finger, die Hand, wo sie hinfallen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Strong words (Ctrl+B)</source>
         <translation>Starke Worte (Strg+B)</translation>
     </message>
@@ -6014,33 +6014,33 @@
         <location filename="../../workbench/handout/plan_sheet.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
-        <location filename="../../workbench/ui/shelf_model.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Student</source>
         <translation>Für wen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Student &amp;groups …</source>
         <translation>&amp;Gruppen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>Student groups</source>
         <translation>Gruppen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Student or group</source>
         <translation>Schüler oder Gruppe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>Student's &amp;pack …</source>
         <translation>Schüler&amp;paket …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Student's grade</source>
         <translation>Stufe des Schülers</translation>
     </message>
@@ -6050,22 +6050,22 @@
         <translation>Schülerstufe {grade}: Geben Sie eine Stufe von 0 bis 8 an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>Student's pack</source>
         <translation>Schülerpaket</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>Student: “{line}”</source>
         <translation>Schüler: „{line}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>Students of the group, a name a line</source>
         <translation>Schüler der Gruppe, ein Name pro Zeile</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>Students on the shelf: {names}.</source>
         <translation>Schüler im Regal: {names}.</translation>
     </message>
@@ -6075,54 +6075,54 @@
         <translation>SubRip-Untertitel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>T</source>
         <translation>T</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>T&amp;ablature</source>
         <translation>Ta&amp;bulatur</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>T&amp;empo</source>
         <translation>T&amp;empo</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>T&amp;une</source>
         <translation>&amp;Melodie</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>T&amp;uner tones …</source>
         <translation>Stimm&amp;töne …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_thumbs.py"/>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/bars/thumbs.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Tablature</source>
         <translation>Tabulatur</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Take &amp;back</source>
         <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Take another fingering</source>
         <translation>Anderen Fingersatz nehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Take back '{item}'</source>
         <translation>Haken bei „{item}“ entfernen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Take back the words for {place}</source>
         <translation>Text für {place} zurücknehmen</translation>
     </message>
@@ -6143,27 +6143,27 @@
         <translation>Vorsicht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Take fingering &amp;{number}</source>
         <translation>Fingersatz &amp;{number} nehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Take in an archive</source>
         <translation>Archiv aufnehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/estimate_row.py"/>
+        <location filename="../../workbench/ui/lesson/estimate_row.py"/>
         <source>Take it</source>
         <translation>Übernehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/learning.py"/>
         <source>Take it &amp;back</source>
         <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Take it as &amp;pins</source>
         <translation>So &amp;festlegen</translation>
     </message>
@@ -6173,18 +6173,18 @@
         <translation>Von einem Hinweis entfernen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>Take the &amp;present grip</source>
         <translation>&amp;Aktuellen Griff nehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/estimate_row.py"/>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/lesson/estimate_row.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>Take the estimate as my word</source>
         <translation>Schätzung als mein Urteil übernehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/estimate_row.py"/>
+        <location filename="../../workbench/ui/lesson/estimate_row.py"/>
         <source>Take the estimate as your own grade of this lesson</source>
         <translation>Die Schätzung als Ihre eigene Stufe für diese Lektion übernehmen</translation>
     </message>
@@ -6194,12 +6194,12 @@
         <translation>Anpassung zurückgenommen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Take the last fit &amp;back</source>
         <translation>Letzte Anpassung &amp;zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Take the other f&amp;ingering</source>
         <translation>&amp;Anderen Fingersatz nehmen</translation>
     </message>
@@ -6209,8 +6209,8 @@
         <translation>Vom Hinweis entfernen; „Rückgängig“ bringt es zurück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Take your words back: the bar says again what it said</source>
         <translation>Eigenen Text zurücknehmen: Im Takt steht wieder, was vorher dort stand</translation>
     </message>
@@ -6220,7 +6220,7 @@
         <translation>Greift auf: {again}; dazu kommt: {added}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Taking in the archive</source>
         <translation>Das Archiv wird aufgenommen</translation>
     </message>
@@ -6230,43 +6230,43 @@
         <translation>Tippe auf einen Takt, um ihn und was folgt zu hören. Mit Schleife: erst auf den ersten Takt tippen, dann auf den letzten. Tasten: Leertaste spielt und hält an, Pfeile gehen zu einem Takt, Eingabe spielt ihn, L schaltet die Schleife, Plus und Minus ändern das Tempo.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>Taught in another lesson</source>
         <translation>In einer anderen Lektion behandelt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>Taught last: '{title}'.</source>
         <translation>Zuletzt unterrichtet: „{title}“.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Te&amp;mpo</source>
         <translation>Te&amp;mpo</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Te&amp;mpo …</source>
         <translation>Te&amp;mpo …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>Teach &amp;next, or side by side</source>
         <translation>Als &amp;Nächstes oder nebeneinander</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_dialog.py"/>
+        <location filename="../../workbench/ui/shelf/dialog.py"/>
         <source>Teach next</source>
         <translation>Als Nächstes</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Techni&amp;ques</source>
         <translation>Techni&amp;ken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Technique</source>
         <translation>Technik</translation>
     </message>
@@ -6276,8 +6276,8 @@
         <translation>Die Technik „{name}“ steht nicht im Katalog; wählen Sie eine, die er aufführt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_model.py"/>
-        <location filename="../../workbench/ui/teaching_tabs.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
+        <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Techniques</source>
         <translation>Techniken</translation>
     </message>
@@ -6287,7 +6287,7 @@
         <translation>Neue Techniken: {names}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>Techniques in the piece</source>
         <translation>Techniken im Stück</translation>
     </message>
@@ -6297,12 +6297,12 @@
         <translation>Herausgenommene Techniken: {names}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Techniques, practice plan, script</source>
         <translation>Techniken, Übeplan, Skript</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>Techniques, what is new, form and harmony</source>
         <translation>Techniken, Neues, Form und Harmonik</translation>
     </message>
@@ -6312,12 +6312,12 @@
         <translation>Techniken:</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>Techniques: “{line}”</source>
         <translation>Techniken: „{line}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Tell the voices apart by their ink</source>
         <translation>Die Stimmen farblich unterscheiden</translation>
     </message>
@@ -6326,18 +6326,18 @@
         <location filename="../../workbench/handout/plan_sheet.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
-        <location filename="../../workbench/ui/plan_table.py"/>
+        <location filename="../../workbench/ui/views/plan/table.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Tempo</source>
         <translation>Tempo</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>Tempo &amp;trainer …</source>
         <translation>Tempot&amp;rainer …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Tempo of the exercise</source>
         <translation>Tempo der Übung</translation>
     </message>
@@ -6392,12 +6392,12 @@
         <translation>Tenorukulele, tiefes G</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>Text (*.txt)</source>
         <translation>Text (*.txt)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>That cannot be played: bar {bars} has no fingering that way; undo takes it back.</source>
         <translation>Das ist nicht spielbar: Takt {bars} hat so keinen Fingersatz; Rückgängig nimmt es zurück.</translation>
     </message>
@@ -6407,7 +6407,7 @@
         <translation>Das sind mehr als drei Stunden Klang; bitte weniger Takte wählen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>That is no score this program reads; drop a MusicXML (.musicxml, .xml, .mxl), MIDI or ABC file.</source>
         <translation>Diese Noten kann das Programm nicht lesen; ziehen Sie eine MusicXML- (.musicxml, .xml, .mxl), MIDI- oder ABC-Datei hierher.</translation>
     </message>
@@ -6432,7 +6432,7 @@
         <translation>Dieser Ton ist nicht mehr im Stück; wählen Sie einen anderen aus.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/neck.py"/>
+        <location filename="../../workbench/ui/neck/view.py"/>
         <source>That place does not sound this note; use a dashed ring.</source>
         <translation>Dort klingt dieser Ton nicht; nehmen Sie einen gestrichelten Ring.</translation>
     </message>
@@ -6442,12 +6442,12 @@
         <translation>Das war {title}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>The &amp;original, then this arrangement</source>
         <translation>Das &amp;Original, dann diese Bearbeitung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>The &amp;report</source>
         <translation>Der &amp;Bericht</translation>
     </message>
@@ -6463,7 +6463,7 @@
     </message>
     <message>
         <location filename="../../workbench/commands/backup.py"/>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <source>The backup is {path}.</source>
         <translation>Die Sicherung ist {path}.</translation>
     </message>
@@ -6473,27 +6473,27 @@
         <translation>Die Sicherung {path} ist selbst beschädigt ({what}); wählen Sie eine andere.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>The bars are measured when they are fingered.</source>
         <translation>Die Takte werden gemessen, sobald der Fingersatz fertig ist.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>The bars in playing order with their marks</source>
         <translation>Die Takte in Spielfolge mit ihren Zeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>The bars in written order with their marks</source>
         <translation>Die Takte in notierter Folge mit ihren Zeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>The bars of the original are no longer those of this lesson; it cannot be played against it.</source>
         <translation>Die Takte des Originals sind nicht mehr die dieser Stunde; es lässt sich nicht dagegen spielen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>The bin is empty.</source>
         <translation>Der Papierkorb ist leer.</translation>
     </message>
@@ -6508,13 +6508,13 @@
         <translation>Die Beispielstücke fehlen; sie gehören in {folder}: Installieren Sie das Programm aus seinem vollständigen Ordner.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>The end</source>
         <translation>Ende</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>The estimate stands beside your word and never changes it.</source>
         <translation>Die Schätzung steht neben Ihrem Urteil und ändert es nie.</translation>
     </message>
@@ -6524,7 +6524,7 @@
         <translation>Die Übung steht jetzt als Unterrichtshinweis an ihrem Takt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>The exercise is written: {path}</source>
         <translation>Die Übung ist gespeichert: {path}</translation>
     </message>
@@ -6534,7 +6534,7 @@
         <translation>Die Datei</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>The file is written: {path}</source>
         <translation>Die Datei ist gespeichert: {path}</translation>
     </message>
@@ -6544,20 +6544,20 @@
         <translation>Der Finger kommt auf der nächsten Saite zur Ruhe, für einen volleren Melodieton.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/moment_words.py"/>
-        <location filename="../../workbench/ui/teaching_page.py"/>
+        <location filename="../../workbench/ui/neck/moment_words.py"/>
+        <location filename="../../workbench/ui/views/page.py"/>
         <source>The fingering is being worked out …</source>
         <translation>Der Fingersatz wird berechnet …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>The fingering is being worked out.</source>
         <translation>Der Fingersatz wird berechnet.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
-        <location filename="../../workbench/ui/openers.py"/>
-        <location filename="../../workbench/ui/teaching_tabs.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
+        <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>The fingering is still being worked out; try again in a moment.</source>
         <translation>Der Fingersatz wird noch berechnet; versuchen Sie es gleich noch einmal.</translation>
     </message>
@@ -6602,17 +6602,17 @@
         <translation>Die Form: {form}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>The fretboard</source>
         <translation>Das Griffbrett</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>The grip of the selected note or bar on the fretboard</source>
         <translation>Der Griff des gewählten Tons oder Takts auf dem Griffbrett</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>The grip {grip}.</source>
         <translation>Der Griff {grip}.</translation>
     </message>
@@ -6652,18 +6652,18 @@
         <translation>Die Hand wandert, während eine leere Saite klingt, sodass niemand die Bewegung hört.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>The handout is made: {n} page, {path}</source>
         <translation>Das Arbeitsblatt ist fertig: {n} Seite, {path}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>The handout is made: {n} pages, {path}</source>
         <translation>Das Arbeitsblatt ist fertig: {n} Seiten, {path}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/estimate_row.py"/>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/lesson/estimate_row.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>The handout says {grade}.</source>
         <translation>Auf dem Arbeitsblatt steht {grade}.</translation>
     </message>
@@ -6673,12 +6673,12 @@
         <translation>Auf dem Arbeitsblatt steht {printed}; die Schätzung ist jetzt {now}. Die gedruckte Stufe bleibt, bis Sie sie ändern.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/keeper.py"/>
+        <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>The last change is not saved yet; it is tried again.</source>
         <translation>Die letzte Änderung ist noch nicht gespeichert; es wird weiter versucht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/leaving.py"/>
+        <location filename="../../workbench/ui/window/leaving.py"/>
         <source>The last change is not saved. Close again to leave all the same: it is written aside and offered at the next start.</source>
         <translation>Die letzte Änderung ist nicht gespeichert. Schließen Sie noch einmal, um trotzdem zu gehen: Sie ist beiseitegelegt und wird beim nächsten Start angeboten.</translation>
     </message>
@@ -6709,17 +6709,17 @@
         <translation>Die gewählte Länge ({value}) ginge über den letzten Takt hinaus; fügen Sie zuerst einen Takt hinzu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>The lesson is as in '{name}' again; undo takes it back.</source>
         <translation>Die Lektion ist wieder wie in „{name}“; „Rückgängig“ nimmt es zurück.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/keeper.py"/>
+        <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>The lesson is saved now.</source>
         <translation>Die Lektion ist jetzt gespeichert.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
         <source>The lesson store cannot be opened</source>
         <translation>Der Lektionsspeicher lässt sich nicht öffnen</translation>
     </message>
@@ -6819,17 +6819,17 @@
         <translation>Die Lektion, auf die dieser Hinweis verweist, ist nicht mehr im Regal; wählen Sie eine andere oder entfernen Sie den Verweis.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/keeper.py"/>
+        <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>The lesson was changed in another window meanwhile; choose which state stands.</source>
         <translation>Die Lektion wurde inzwischen in einem anderen Fenster geändert; wählen Sie, welcher Stand gilt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/keeper.py"/>
+        <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>The lesson was changed in another window too; both changes are kept.</source>
         <translation>Die Lektion wurde auch in einem anderen Fenster geändert; beide Änderungen sind behalten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/keeper.py"/>
+        <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>The lesson was changed in another window; its newest state is shown now. Look at it, then try again.</source>
         <translation>Die Lektion wurde in einem anderen Fenster geändert; jetzt wird ihr neuester Stand gezeigt. Sehen Sie ihn an und versuchen Sie es dann noch einmal.</translation>
     </message>
@@ -6849,8 +6849,8 @@
         <translation>Das Modell ist wie ausgeliefert; stufen Sie eigene Stücke ein, um es an Ihr Urteil anzupassen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_strip.py"/>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/score/strip.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>The music in notes and tablature</source>
         <translation>Die Musik in Noten und Tabulatur</translation>
     </message>
@@ -6940,17 +6940,17 @@
         <translation>Der Plan geht bis Tag {last}; was abgehakt ist, bleibt hier gemerkt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>The printer does not answer, and nothing was printed; check it and try again.</source>
         <translation>Der Drucker antwortet nicht, es wurde nichts gedruckt; prüfen Sie ihn und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench.py"/>
+        <location filename="../../workbench/ui/bench/bench.py"/>
         <source>The program made a mistake ({kind}); your lesson is kept. Help, Error report shows what happened.</source>
         <translation>Das Programm hat einen Fehler gemacht ({kind}); Ihre Lektion ist gesichert. „Hilfe, Fehlerbericht“ zeigt, was geschehen ist.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>The program made a mistake of its own. Your lesson is kept up to the last change, and you can go on working; if the same thing happens again, close the window and open it anew. What follows tells those who mend the program where it went wrong.</source>
         <translation>Dem Programm ist selbst ein Fehler unterlaufen. Ihre Lektion ist bis zur letzten Änderung gesichert, Sie können weiterarbeiten; geschieht dasselbe noch einmal, schließen Sie das Fenster und öffnen Sie es neu. Das Folgende zeigt denen, die das Programm pflegen, wo der Fehler lag.</translation>
     </message>
@@ -6975,22 +6975,22 @@
         <translation>Der letzte Takt des Hinweises kommt vor seinem ersten oder steht nicht im Stück.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>The report</source>
         <translation>Der Bericht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>The report holds no names and no words of your lessons. Nothing is sent: save it or copy it, and give it to whoever looks after the program.</source>
         <translation>Der Bericht enthält keine Namen und keinen Text Ihrer Lektionen. Nichts wird gesendet: Speichern oder kopieren Sie ihn und geben Sie ihn an die Person, die das Programm betreut.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>The report is in {path}.</source>
         <translation>Der Bericht liegt unter {path}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>The report is on the clipboard.</source>
         <translation>Der Bericht ist in der Zwischenablage.</translation>
     </message>
@@ -7015,27 +7015,27 @@
         <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick zu früh losgelassen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>The same in all bars alike</source>
         <translation>Dasselbe in allen gleichen Takten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>The same in {n} bar like it</source>
         <translation>Ebenso in {n} gleichem Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>The same in {n} bars like it</source>
         <translation>Ebenso in {n} gleichen Takten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>The same lesson seen otherwise: what it teaches, how it is practised day by day, and what you will say. Ctrl+1 to Ctrl+4 turn to them.</source>
         <translation>Dieselbe Lektion, anders gesehen: was sie lehrt, wie sie Tag für Tag geübt wird und was Sie sagen werden. Strg+1 bis Strg+4 wechseln dorthin.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>The same music: {bars}</source>
         <translation>Dieselbe Musik: {bars}</translation>
     </message>
@@ -7075,7 +7075,7 @@
         <translation>Die Noten enthalten den Fingersatz von {n} Tönen; er bleibt erhalten, wo er zu Instrument und Tonart passt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>The score with its fingers</source>
         <translation>Die Noten mit Fingersatz</translation>
     </message>
@@ -7095,7 +7095,7 @@
         <translation>Der zweite Ton entsteht durch einen linken Finger, der beim Verlassen seitlich zupft; der untere Finger liegt schon.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>The selected note</source>
         <translation>Der gewählte Ton</translation>
     </message>
@@ -7130,43 +7130,43 @@
         <translation>Das ausgelieferte Modell ist besser; behalten Sie es oder stufen Sie mehr Stücke ein.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>The sound is written: {path}</source>
         <translation>Der Klang ist geschrieben: {path}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/spans_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/spans_dialog.py"/>
         <source>The span of 1 and 4 must be the widest of the three.</source>
         <translation>Die Spannweite von 1 und 4 muss die größte der drei sein.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
         <source>The store cannot be moved aside ({fault}).</source>
         <translation>Der Speicher lässt sich nicht beiseitelegen ({fault}).</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/left_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/left_dialog.py"/>
         <source>The store could not take these changes when they were made; they were written aside. Put them back into their lessons, or throw them away.</source>
         <translation>Der Lektionsspeicher konnte diese Änderungen nicht annehmen, als sie gemacht wurden; sie wurden beiseitegelegt. Holen Sie sie in ihre Lektionen zurück, oder werfen Sie sie weg.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/left_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/left_dialog.py"/>
         <source>The store does not take them yet; they stay where they are.</source>
         <translation>Der Lektionsspeicher nimmt sie noch nicht an; sie bleiben, wo sie sind.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
         <source>The store that is there is moved aside, not deleted</source>
         <translation>Der vorhandene Speicher wird beiseitegelegt, nicht gelöscht</translation>
     </message>
     <message>
         <location filename="../../workbench/store/backups.py"/>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <source>The store {place} lies on a server; its backups are made there.</source>
         <translation>Der Speicher {place} liegt auf einem Server; seine Sicherungen werden dort gemacht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>The student's pack is written: {path}</source>
         <translation>Das Schülerpaket ist geschrieben: {path}</translation>
     </message>
@@ -7176,7 +7176,7 @@
         <translation>Urteil der Lehrkraft: {grade}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>The technique in full</source>
         <translation>Die Technik ausführlich</translation>
     </message>
@@ -7226,8 +7226,8 @@
         <translation>Die ganze Hand geht am Hals entlang in eine andere Lage; Daumen und Arm gehen mit.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>The whole lesson</source>
         <translation>Die ganze Lektion</translation>
     </message>
@@ -7242,7 +7242,7 @@
         <translation>Das ganze Stück geht über das Gewünschte hinaus {way}: Sonst verlässt die Melodie das Instrument.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/app.py"/>
+        <location filename="../../workbench/ui/window/app.py"/>
         <source>The window speaks {language} now.</source>
         <translation>Das Fenster spricht jetzt {language}.</translation>
     </message>
@@ -7262,7 +7262,7 @@
         <translation>Das Handgelenk federt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/export_dialog.py"/>
+        <location filename="../../workbench/ui/paper/export_dialog.py"/>
         <source>The {what} is written: {path}</source>
         <translation>Gespeichert ({what}): {path}</translation>
     </message>
@@ -7277,7 +7277,7 @@
         <translation>Dann die Stelle, jedes Mal etwas schneller, wenn sie zweimal gelungen ist.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
         <source>There are no backups of it yet.</source>
         <translation>Es gibt noch keine Sicherungen davon.</translation>
     </message>
@@ -7308,7 +7308,7 @@
         <translation>Es gibt keine Sicherung {n}; „backup --list“ nennt die Nummern.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/app.py"/>
+        <location filename="../../workbench/ui/window/app.py"/>
         <source>There is no display to open the window on; use a verb instead, such as 'read demo' or 'handout demo -o handout.pdf' ('--help' lists them).</source>
         <translation>Es gibt keinen Bildschirm, auf dem das Fenster aufgehen kann; nehmen Sie stattdessen einen Befehl, etwa „read demo“ oder „handout demo -o handout.pdf“ („--help“ zählt sie auf).</translation>
     </message>
@@ -7323,12 +7323,12 @@
         <translation>Es gibt keine Anpassung zum Zurücknehmen; „fit“ macht eine.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>There is no other fingering worth naming.</source>
         <translation>Es gibt keinen anderen nennenswerten Fingersatz.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>There is no other lesson with these words.</source>
         <translation>Keine andere Lektion enthält diese Wörter.</translation>
     </message>
@@ -7345,38 +7345,38 @@
         <translation>Hier ist nichts zu spielen; bitte einen Takt mit Musik wählen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/left_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/left_dialog.py"/>
         <source>They are offered again at the next start</source>
         <translation>Sie werden beim nächsten Start wieder angeboten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>This &amp;bar, then its other fingering</source>
         <translation>Dieser &amp;Takt, dann sein anderer Fingersatz</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>This bar</source>
         <translation>Dieser Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>This bar gives nothing to an exercise.</source>
         <translation>Dieser Takt gibt nichts für eine Übung her.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>This bar has no fingering to compare with yet; try again in a moment.</source>
         <translation>Für diesen Takt gibt es noch keinen Fingersatz zum Vergleichen; versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>This bar has no other fingering to compare with yet.</source>
         <translation>Dieser Takt hat noch keinen anderen Fingersatz zum Vergleichen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>This bar, or the whole lesson</source>
         <translation>Dieser Takt oder die ganze Lektion</translation>
     </message>
@@ -7396,32 +7396,32 @@
         <translation>Das ist ein Fehler von uns ({what}); {report}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/meeting_dialog.py"/>
         <source>This lesson was changed here and in another window, in the same place. Nothing is lost: what gives way stays in the history, as a version or as a lesson of its own.</source>
         <translation>Diese Lektion wurde hier und in einem anderen Fenster an derselben Stelle geändert. Nichts geht verloren: Was weicht, bleibt im Verlauf, als Version oder als eigene Lektion.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>This music is on your shelf already: '{title}', with {lessons}. Open it, or make another lesson on the same piece.</source>
         <translation>Diese Musik steht schon in Ihrem Regal: „{title}“ ({lessons}). Öffnen Sie sie, oder legen Sie eine weitere Lektion zum selben Stück an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>This note cannot be played on a string further that way.</source>
         <translation>In dieser Richtung ist der Ton auf keiner weiteren Saite spielbar.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/edits.py"/>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <source>This note has no place on the neck yet; choose a place for it first.</source>
         <translation>Dieser Ton hat noch keinen Platz auf dem Hals; wählen Sie zuerst einen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/edits.py"/>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <source>This note is an open string and takes no left finger; move it to another string to stop it.</source>
         <translation>Dieser Ton ist eine leere Saite und braucht keinen linken Finger; legen Sie ihn auf eine andere Saite, um ihn zu greifen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/edits.py"/>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <source>This note is written with one stem; only two can be two strings.</source>
         <translation>Diese Note hat nur einen Hals; nur zwei Hälse können zwei Saiten sein.</translation>
     </message>
@@ -7431,17 +7431,17 @@
         <translation>Dieser Hinweis hat noch keine Worte; schreiben Sie welche oder löschen Sie ihn.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/changes_list.py"/>
+        <location filename="../../workbench/ui/keeping/changes_list.py"/>
         <source>This state of the lesson is not kept any more.</source>
         <translation>Dieser Stand der Lektion ist nicht mehr aufbewahrt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench.py"/>
+        <location filename="../../workbench/ui/bench/bench.py"/>
         <source>This step is gone.</source>
         <translation>Diesen Schritt gibt es nicht mehr.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>This system knows no printer. Set one up, or close this and make a PDF with Lesson, Handout, to print it elsewhere.</source>
         <translation>Dieses System kennt keinen Drucker. Richten Sie einen ein, oder schließen Sie dieses Fenster und erzeugen Sie mit „Lektion“, „Arbeitsblatt“ ein PDF, um es anderswo zu drucken.</translation>
     </message>
@@ -7461,17 +7461,17 @@
         <translation>Daumen, Zeige- und Mittelfinger zupfen drei Saiten zugleich; alle drei vor dem Klang bereitlegen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/new_piece_dialog.py"/>
+        <location filename="../../workbench/ui/writing/new_piece_dialog.py"/>
         <source>Ti&amp;me</source>
         <translation>Ta&amp;ktart</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Tick '{item}'</source>
         <translation>„{item}“ abhaken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>Tick at least one part.</source>
         <translation>Kreuzen Sie mindestens einen Part an.</translation>
     </message>
@@ -7481,33 +7481,33 @@
         <translation>Erledigtes abhaken. Die Zahl ist das Zieltempo in Vierteln je Minute; der Buchstabe sagt, wie geübt wird.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Tie two notes</source>
         <translation>Zwei Töne mit Haltebogen verbinden</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Time</source>
         <translation>Zeit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Time from this bar on</source>
         <translation>Taktart ab diesem Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Time signature</source>
         <translation>Taktart</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Time signature of this bar</source>
         <translation>Taktart dieses Takts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Time signature of this bar a&amp;lone …</source>
         <translation>Taktart nur dieses Ta&amp;kts …</translation>
     </message>
@@ -7518,38 +7518,38 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
-        <location filename="../../workbench/ui/shelf_model.py"/>
+        <location filename="../../workbench/ui/shelf/model.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Title</source>
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>Title of the &amp;book</source>
         <translation>Titel des &amp;Hefts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Title, student, hand and grade. Change the student's hand here and watch the reach above the fretboard.</source>
         <translation>Titel, Schüler, Hand und Stufe. Ändern Sie hier die Hand des Schülers und beobachten Sie die Spannweite über dem Griffbrett.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Titles</source>
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>To Coda</source>
         <translation>zur Coda</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>To ba&amp;r</source>
         <translation>&amp;Bis Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_table.py"/>
+        <location filename="../../workbench/ui/views/plan/table.py"/>
         <source>To do</source>
         <translation>Aufgabe</translation>
     </message>
@@ -7569,7 +7569,7 @@
         <translation>Die Saite dazwischen berühren.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Tour of the window</source>
         <translation>Rundgang durch das Fenster</translation>
     </message>
@@ -7584,12 +7584,12 @@
         <translation>Tonarten werden probiert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Trying the fingering</source>
         <translation>Fingersatz ausprobieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>Tune</source>
         <translation>Melodie</translation>
     </message>
@@ -7640,7 +7640,7 @@
         <translation>Triolen daraus machen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/compare_dialog.py"/>
+        <location filename="../../workbench/ui/choices/compare_dialog.py"/>
         <source>Two fingerings compared</source>
         <translation>Zwei Fingersätze im Vergleich</translation>
     </message>
@@ -7660,17 +7660,17 @@
         <translation>Zwei Stimmen gehen zusammen in Terzen oder Sexten; die Hand lernt wenige Formen und gleitet dazwischen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Type a fingering of your own and see what it would bring</source>
         <translation>Einen eigenen Fingersatz eingeben und sehen, was er brächte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Type into the table, or as figures; what stays empty is chosen for you.</source>
         <translation>In der Tabelle oder als Ziffern eingeben; was leer bleibt, wird für Sie gewählt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Type the fingering you have in mind</source>
         <translation>Geben Sie den Fingersatz ein, an den Sie denken</translation>
     </message>
@@ -7680,57 +7680,57 @@
         <translation>Unter der Tabulatur: {hand}, p Daumen, i Zeige-, m Mittel-, a Ringfinger.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/meeting_dialog.py"/>
         <source>Undo brings theirs back</source>
         <translation>Rückgängig holt den anderen zurück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Undo histor&amp;y …</source>
         <translation>&amp;Verlauf …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/history_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>Undo history</source>
         <translation>Verlauf</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>Unfinished</source>
         <translation>Offene</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Untie a note</source>
         <translation>Haltebogen lösen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/edits.py"/>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <source>Untitled piece</source>
         <translation>Stück ohne Titel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>Up, Down</source>
         <translation>Auf, Ab</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Used within a month</source>
         <translation>Im letzten Monat benutzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Used within a week</source>
         <translation>In der letzten Woche benutzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Used within three months</source>
         <translation>In den letzten drei Monaten benutzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>V</source>
         <translation>V</translation>
     </message>
@@ -7740,13 +7740,13 @@
         <translation>Fassung „{name}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>Version '{name}' is deleted; the lesson itself is as it was.</source>
         <translation>Fassung „{name}“ ist gelöscht; die Lektion selbst bleibt, wie sie war.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/openers.py"/>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>Version '{name}' is kept.</source>
         <translation>Fassung „{name}“ ist gesichert.</translation>
     </message>
@@ -7756,7 +7756,7 @@
         <translation>Fassung {id} steht nicht mehr im Regal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>Versions</source>
         <translation>Fassungen</translation>
     </message>
@@ -7766,7 +7766,7 @@
         <translation>Stimme {voice} klingt dort schon; löschen oder kürzen Sie zuerst ihre Töne.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Voices</source>
         <translation>Stimmen</translation>
     </message>
@@ -7776,27 +7776,27 @@
         <translation>Die Stimmen sind von 1 bis {most} nummeriert; wählen Sie eine davon.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>Voices: {list}</source>
         <translation>Stimmen: {list}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>W&amp;here it occurs</source>
         <translation>&amp;Wo sie vorkommt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/session.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Wait until the bar is fingered, then pin its notes.</source>
         <translation>Warten Sie, bis der Takt einen Fingersatz hat, dann legen Sie seine Töne fest.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/menu.py"/>
+        <location filename="../../workbench/ui/window/sound_menu.py"/>
         <source>Wait until the lesson is fingered, then listen.</source>
         <translation>Bitte warten, bis der Fingersatz da ist, dann hören.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>Wait until the lesson is fingered, then make the pack.</source>
         <translation>Bitte warten, bis der Fingersatz da ist, dann das Paket machen.</translation>
     </message>
@@ -7821,7 +7821,7 @@
         <translation>Achtung: {warning}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>Watch for: {what}</source>
         <translation>Achtung: {what}</translation>
     </message>
@@ -7836,7 +7836,7 @@
         <translation>Gewicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/learning.py"/>
         <source>Weights that changed</source>
         <translation>Geänderte Gewichte</translation>
     </message>
@@ -7846,32 +7846,32 @@
         <translation>Was</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/history_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>What &amp;changes there, against now</source>
         <translation>&amp;Unterschiede dort gegenüber jetzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>What arranging changed</source>
         <translation>Was das Einrichten geändert hat</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/changes_list.py"/>
+        <location filename="../../workbench/ui/keeping/changes_list.py"/>
         <source>What changed</source>
         <translation>Was sich geändert hat</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/meeting_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/meeting_dialog.py"/>
         <source>What differs</source>
         <translation>Was sich unterscheidet</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/keeper.py"/>
+        <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>What gave way: {label}</source>
         <translation>Was gewichen ist: {label}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/notice.py"/>
+        <location filename="../../workbench/ui/kit/notice.py"/>
         <source>What happened …</source>
         <translation>Was ist passiert …</translation>
     </message>
@@ -7886,34 +7886,34 @@
         <translation>Was gespielt wird</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>What is said</source>
         <translation>Was gesagt wird</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>What is shown</source>
         <translation>Was gezeigt wird</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/groups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>What is the group called?</source>
         <translation>Wie heißt die Gruppe?</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/openers.py"/>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>What is this version called?</source>
         <translation>Wie heißt diese Fassung?</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/learning.py"/>
+        <location filename="../../workbench/ui/views/grading/learning.py"/>
         <source>What it weighs</source>
         <translation>Was es gewichtet</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>What it would bring</source>
         <translation>Was er brächte</translation>
     </message>
@@ -7923,7 +7923,7 @@
         <translation>Woraus sich die Stufe ergibt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_words.py"/>
+        <location filename="../../workbench/ui/notes/words.py"/>
         <source>What should the student know, feel or listen for here?</source>
         <translation>Was soll man hier wissen, spüren oder hören?</translation>
     </message>
@@ -7933,7 +7933,7 @@
         <translation>Die Vorlieben des Fingersatzes haben sich geändert: Gewichte aus Entscheidungen gelernt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>What the program says; write over it.</source>
         <translation>Das sagt das Programm; schreiben Sie darüber.</translation>
     </message>
@@ -7943,17 +7943,17 @@
         <translation>Worum es im Hinweis geht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>What the small picture of each bar shows</source>
         <translation>Was das kleine Bild jedes Takts zeigt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>What to do</source>
         <translation>Was zu tun ist</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>What to teach next</source>
         <translation>Was als Nächstes kommt</translation>
     </message>
@@ -7968,18 +7968,18 @@
         <translation>Das zuletzt Angesehene</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>What was measured, the hardest first</source>
         <translation>Was gemessen wurde, das Schwerste zuerst</translation>
     </message>
     <message>
         <location filename="../../workbench/store/told.py"/>
-        <location filename="../../workbench/ui/trouble_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
         <source>What was there lies in {path}.</source>
         <translation>Was dort war, liegt in {path}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/compare_dialog.py"/>
+        <location filename="../../workbench/ui/choices/compare_dialog.py"/>
         <source>What would the other choice cost?</source>
         <translation>Was würde die andere Wahl kosten?</translation>
     </message>
@@ -7989,7 +7989,7 @@
         <translation>Was Sie in diesem Takt sagen werden. Drücken Sie Strg+N, wählen Sie, worum es geht, und schreiben Sie einen Satz; Strg+Eingabe übernimmt ihn.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/leaving.py"/>
+        <location filename="../../workbench/ui/window/leaving.py"/>
         <source>What you wrote can be kept nowhere; copy it before you close again.</source>
         <translation>Was Sie geschrieben haben, kann nirgends abgelegt werden; kopieren Sie es, bevor Sie noch einmal schließen.</translation>
     </message>
@@ -7999,42 +7999,42 @@
         <translation>Wann</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Whenever used</source>
         <translation>Benutzt: egal wann</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>Where</source>
         <translation>Wo</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>Where and how</source>
         <translation>Wo und wie</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>Where it occurs</source>
         <translation>Wo sie vorkommt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Where the next note goes, and what it will be</source>
         <translation>Wohin der nächste Ton kommt und welcher es wird</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>Where the words were found</source>
         <translation>Wo die Wörter gefunden wurden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_list.py"/>
+        <location filename="../../workbench/ui/bars/panel.py"/>
         <source>Which bars are listed</source>
         <translation>Welche Takte aufgeführt sind</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Which lessons</source>
         <translation>Welche Lektionen</translation>
     </message>
@@ -8044,12 +8044,12 @@
         <translation>Welche Noten hervortreten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>While music is written</source>
         <translation>Während Musik geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>Whole lesson</source>
         <translation>Ganze Lektion</translation>
     </message>
@@ -8064,12 +8064,12 @@
         <translation>Grund der Kürzung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Why no&amp;t …</source>
         <translation>Warum nich&amp;t …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Why not another fingering of {bar}?</source>
         <translation>Warum kein anderer Fingersatz, {bar}?</translation>
     </message>
@@ -8079,57 +8079,57 @@
         <translation>Warum nicht der andere Fingersatz: {why}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Why not the other one</source>
         <translation>Warum nicht der andere</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Why the hand does not take it</source>
         <translation>Warum die Hand ihn nicht nimmt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Wide stretch: {reach} mm; a {size} hand spans {comfort} mm in comfort. Warm up first, rest often, and stop if it hurts.</source>
         <translation>Weite Spreizung: {reach} mm; eine Hand der Größe „{size}“ spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>Wide stretch: {reach} mm; this hand spans {comfort} mm in comfort. Warm up first, rest often, and stop if it hurts.</source>
         <translation>Weite Spreizung: {reach} mm; diese Hand spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/moment_words.py"/>
+        <location filename="../../workbench/ui/neck/moment_words.py"/>
         <source>Wide: warm up first, and stop if it hurts.</source>
         <translation>Weit: erst aufwärmen, und aufhören, wenn es wehtut.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>With</source>
         <translation>Mit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>With cut notes</source>
         <translation>Mit gekürzten Tönen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>With pins</source>
         <translation>Mit Festlegungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>Within the grade</source>
         <translation>In der Stufe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>Words for {place}</source>
         <translation>Text für {place}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>Words in title, composer, file name</source>
         <translation>Wörter in Titel, Komponist, Dateiname</translation>
     </message>
@@ -8144,27 +8144,27 @@
         <translation>Text des Hinweises</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/help_window.py"/>
+        <location filename="../../workbench/ui/help/browser.py"/>
         <source>Words to find in the help</source>
         <translation>Suchwörter für die Hilfe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Words with emphasis (Ctrl+I)</source>
         <translation>Betonte Worte (Strg+I)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>Work out the fingering of every lesson that has none yet, then compare again</source>
         <translation>Den Fingersatz jeder Lektion berechnen, die noch keinen hat, dann neu vergleichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>Write a &amp;rest</source>
         <translation>&amp;Pause schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Write a chord name</source>
         <translation>Akkordnamen schreiben</translation>
     </message>
@@ -8179,27 +8179,27 @@
         <translation>Einen Hinweis zu diesem Takt oder zu allen links gewählten Takten schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Write a rest</source>
         <translation>Pause schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Write bars again</source>
         <translation>Takte noch einmal schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Write down why &amp;not</source>
         <translation>Ablehnung &amp;notieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Write down why not</source>
         <translation>Ablehnung notieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Write fret {fret} on string {string}</source>
         <translation>Bund {fret} auf Saite {string} schreiben</translation>
     </message>
@@ -8209,43 +8209,43 @@
         <translation>Die Übung als Unterrichtshinweis an ihren Takt schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>Write the words for {place}</source>
         <translation>Text für {place} schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>Write what you say here.</source>
         <translation>Schreiben Sie, was Sie hier sagen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Write your own words for the selected row</source>
         <translation>Eigenen Text für die gewählte Zeile schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Write {pitch}</source>
         <translation>{pitch} schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Writing the archive</source>
         <translation>Das Archiv wird geschrieben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Writing the exercise</source>
         <translation>Übung wird gespeichert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
-        <location filename="../../workbench/ui/teaching_tabs.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
+        <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Writing the script</source>
         <translation>Skript schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/export_dialog.py"/>
+        <location filename="../../workbench/ui/paper/export_dialog.py"/>
         <source>Writing the {what}</source>
         <translation>Wird gespeichert: {what}</translation>
     </message>
@@ -8255,57 +8255,57 @@
         <translation>Notiert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>Written: {quarters} quarters</source>
         <translation>Notiert: {quarters} Viertel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>Written: {value} ({quarters} quarters)</source>
         <translation>Notiert: {value} ({quarters} Viertel)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Your grade</source>
         <translation>Ihre Stufe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>Your grades, and what the estimate makes of them</source>
         <translation>Ihre Stufen und was die Schätzung daraus macht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>Your word: {word}. Estimate: {estimate}.</source>
         <translation>Ihr Urteil: {word}. Schätzung: {estimate}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>Your words for this bar</source>
         <translation>Deine Worte zu diesem Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>Your words.</source>
         <translation>Ihre Worte.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>Zoom &amp;in</source>
         <translation>Ver&amp;größern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>Zoom &amp;out</source>
         <translation>Ver&amp;kleinern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Zoom the score &amp;in</source>
         <translation>Noten &amp;vergrößern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Zoom the score &amp;out</source>
         <translation>Noten verk&amp;leinern</translation>
     </message>
@@ -8510,7 +8510,7 @@
         <translation>ein Ton liegt höher am Hals als nötig</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>a repeat begins or ends with the bar</source>
         <translation>eine Wiederholung beginnt oder endet mit dem Takt</translation>
     </message>
@@ -8555,7 +8555,7 @@
         <translation>ein schwächerer Finger greift nach einer fernen Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>a, ring</source>
         <translation>a, Ringfinger</translation>
     </message>
@@ -8580,7 +8580,7 @@
         <translation>Versetzungszeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>add it to the chord at the caret</source>
         <translation>ihn zum Akkord an der Schreibmarke hinzufügen</translation>
     </message>
@@ -8611,7 +8611,7 @@
         <translation>allein</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/legend.py"/>
+        <location filename="../../workbench/ui/neck/legend.py"/>
         <source>also possible</source>
         <translation>auch möglich</translation>
     </message>
@@ -8656,17 +8656,17 @@
         <translation>wie es ist</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_caret.py"/>
+        <location filename="../../workbench/ui/writing/caret.py"/>
         <source>as the key has it</source>
         <translation>wie in der Tonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>as the piece</source>
         <translation>wie das Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/look.py"/>
+        <location filename="../../workbench/ui/kit/look.py"/>
         <source>as the system</source>
         <translation>wie das System</translation>
     </message>
@@ -8677,12 +8677,12 @@
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>as written</source>
         <translation>wie notiert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>as written ({key})</source>
         <translation>wie notiert ({key})</translation>
     </message>
@@ -8702,7 +8702,7 @@
         <translation>verlangt eine Spannweite von {reach} mm (für diese Hand eingestellt: {comfort} mm)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/history_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>at {bar}</source>
         <translation>{bar}</translation>
     </message>
@@ -8712,7 +8712,7 @@
         <translation>bei {percent} %</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>back to fingering</source>
         <translation>zurück zum Fingersatz</translation>
     </message>
@@ -8726,7 +8726,7 @@
         <location filename="../../workbench/handout/grips.py"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>bar {bar}</source>
         <translation>Takt {bar}</translation>
     </message>
@@ -8743,10 +8743,10 @@
     <message>
         <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
-        <location filename="../../workbench/ui/note_scope.py"/>
-        <location filename="../../workbench/ui/reading_view.py"/>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>bar {number}</source>
         <translation>Takt {number}</translation>
     </message>
@@ -8782,13 +8782,13 @@
     <message>
         <location filename="../../workbench/music/edits/bars.py"/>
         <location filename="../../workbench/teaching/script_spans.py"/>
-        <location filename="../../workbench/ui/handout_dialog.py"/>
+        <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>bars {first} to {last}</source>
         <translation>Takt {first} bis {last}</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>bars {first}–{last}</source>
         <translation>Takt {first}–{last}</translation>
     </message>
@@ -8830,7 +8830,7 @@
         <translation>beste Tonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>between staff and tablature</source>
         <translation>zwischen Notensystem und Tabulatur wechseln</translation>
     </message>
@@ -8841,14 +8841,14 @@
     </message>
     <message>
         <location filename="../../workbench/commands/finger.py"/>
-        <location filename="../../workbench/ui/bar_delegate.py"/>
-        <location filename="../../workbench/ui/bar_rows.py"/>
-        <location filename="../../workbench/ui/grips.py"/>
+        <location filename="../../workbench/ui/bars/delegate.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/grips.py"/>
         <source>cannot be played</source>
         <translation>nicht spielbar</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <source>cannot be read</source>
         <translation>nicht lesbar</translation>
     </message>
@@ -8884,7 +8884,7 @@
         <translation>Taktwechsel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>chord name over the caret</source>
         <translation>Akkordname über der Schreibmarke</translation>
     </message>
@@ -8899,7 +8899,7 @@
         <translation>Akkord mit p i m a</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/legend.py"/>
+        <location filename="../../workbench/ui/neck/legend.py"/>
         <source>comes from</source>
         <translation>kommt von</translation>
     </message>
@@ -8909,7 +8909,7 @@
         <translation>zusammengesetzte Taktart</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/legend.py"/>
+        <location filename="../../workbench/ui/neck/legend.py"/>
         <source>cut short</source>
         <translation>gekürzt</translation>
     </message>
@@ -8919,7 +8919,7 @@
         <translation>kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/look.py"/>
+        <location filename="../../workbench/ui/kit/look.py"/>
         <source>dark</source>
         <translation>dunkel</translation>
     </message>
@@ -8934,28 +8934,28 @@
         <translation>Tage mit Üben (sonst 6)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>delete the note at hand</source>
         <translation>den gewählten Ton löschen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>difficulty {figure}</source>
         <translation>Schwierigkeit {figure}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>dots; triplet</source>
         <translation>Punkte; Triole</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>dotted half note</source>
         <translation>punktierte Halbe</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>dotted quarter note</source>
         <translation>punktierte Viertel</translation>
     </message>
@@ -9028,7 +9028,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/lengths.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>eighth note</source>
         <translation>Achtel</translation>
     </message>
@@ -9058,12 +9058,12 @@
         <translation>jeder Ton bleibt, wie er ist</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>everything else about the bar</source>
         <translation>alles Übrige zum Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>exercise</source>
         <translation>Übung</translation>
     </message>
@@ -9324,7 +9324,7 @@
         <translation>Finger {first} und {second} wären {apart} mm auseinander; diese Hand reicht höchstens {most} mm</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>first and last moment of the bar</source>
         <translation>erster und letzter Zeitpunkt des Takts</translation>
     </message>
@@ -9356,7 +9356,7 @@
         <translation>fünf</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_caret.py"/>
+        <location filename="../../workbench/ui/writing/caret.py"/>
         <source>flat</source>
         <translation>Be</translation>
     </message>
@@ -9366,7 +9366,7 @@
         <translation>B-Vorzeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>for example: 3 2/5 0 2.2m -</source>
         <translation>zum Beispiel: 3 2/5 0 2.2m -</translation>
     </message>
@@ -9382,8 +9382,8 @@
     </message>
     <message>
         <location filename="../../workbench/handout/pack_words.py"/>
-        <location filename="../../workbench/ui/recent.py"/>
-        <location filename="../../workbench/ui/window.py"/>
+        <location filename="../../workbench/ui/window/recent.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>for {student}</source>
         <translation>für {student}</translation>
     </message>
@@ -9459,17 +9459,17 @@
         <translation>Ganzschluss</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>give the note at hand the chosen length</source>
         <translation>dem gewählten Ton den gewählten Wert geben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>go on by the chosen length</source>
         <translation>um den gewählten Wert weitergehen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/legend.py"/>
+        <location filename="../../workbench/ui/neck/legend.py"/>
         <source>goes to</source>
         <translation>geht nach</translation>
     </message>
@@ -9485,8 +9485,8 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/calibrate.py"/>
-        <location filename="../../workbench/ui/grade_view.py"/>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>grade {number}</source>
         <translation>Stufe {number}</translation>
     </message>
@@ -9533,7 +9533,7 @@
     <message>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/music/edits/lengths.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>half note</source>
         <translation>Halbe</translation>
     </message>
@@ -9563,12 +9563,12 @@
         <translation>gehalten {held} von {written}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grips.py"/>
+        <location filename="../../workbench/ui/bench/grips.py"/>
         <source>held {held} of {written} quarters</source>
         <translation>gehalten {held} von {written} Vierteln</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/legend.py"/>
+        <location filename="../../workbench/ui/neck/legend.py"/>
         <source>held, or elsewhere in the bar</source>
         <translation>gehalten oder sonst im Takt</translation>
     </message>
@@ -9583,7 +9583,7 @@
         <translation>Sprünge</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>i, index</source>
         <translation>i, Zeigefinger</translation>
     </message>
@@ -9598,22 +9598,22 @@
         <translation>in einem Unterrichtshinweis: das Geschriebene übernehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>in the other fingerings: take the selected one</source>
         <translation>in den anderen Fingersätzen: den gewählten nehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>in the practice plan: tick the selected item</source>
         <translation>im Übeplan: den gewählten Punkt abhaken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>in the reading view: go on; Page Up or Backspace go back</source>
         <translation>in der Leseansicht: weiter; Bild auf oder Rücktaste gehen zurück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>in the reading view: larger, smaller, dark or light, close</source>
         <translation>in der Leseansicht: größer, kleiner, dunkel oder hell, schließen</translation>
     </message>
@@ -9623,12 +9623,12 @@
         <translation>im Hinweis: {words}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>in the script: write the bar's words; Ctrl+Return keeps them, Esc leaves them</source>
         <translation>im Skript: den Text des Takts schreiben; Strg+Eingabe übernimmt, Esc verwirft</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>in the tablature: the fret on the caret's string</source>
         <translation>in der Tabulatur: der Bund auf der Saite der Schreibmarke</translation>
     </message>
@@ -9678,7 +9678,7 @@
         <translation>hat einen zu langen Namen; wählen Sie einen kürzeren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>it cannot be played</source>
         <translation>er ist nicht spielbar</translation>
     </message>
@@ -9740,7 +9740,7 @@
         <translation>Tonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>large</source>
         <translation>groß</translation>
     </message>
@@ -9750,7 +9750,7 @@
         <translation>Ende</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_words.py"/>
+        <location filename="../../workbench/ui/notes/words.py"/>
         <source>leads to another lesson</source>
         <translation>verweist auf eine andere Lektion</translation>
     </message>
@@ -9775,13 +9775,13 @@
         <translation>lässt tiefere Finger frei</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>left finger (0: open string)</source>
         <translation>linker Finger (0: leere Saite)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grips.py"/>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>left finger {finger}</source>
         <translation>linker Finger {finger}</translation>
     </message>
@@ -9859,12 +9859,12 @@
         <translation>Lektionen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>lessons for nobody by name</source>
         <translation>Lektionen ohne Namen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>let the note free again (or the whole bar)</source>
         <translation>den Ton wieder freigeben (oder den ganzen Takt)</translation>
     </message>
@@ -9879,7 +9879,7 @@
         <translation>liegt unter etwas, das kein Ordner ist; wählen Sie einen anderen Ort</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/look.py"/>
+        <location filename="../../workbench/ui/kit/look.py"/>
         <source>light</source>
         <translation>hell</translation>
     </message>
@@ -9916,7 +9916,7 @@
         <translation>tiefer am Hals</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>m, middle</source>
         <translation>m, Mittelfinger</translation>
     </message>
@@ -9926,7 +9926,7 @@
         <translation>darf nicht gelesen oder geschrieben werden; wählen Sie einen anderen Ort oder ändern Sie die Rechte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>medium</source>
         <translation>mittel</translation>
     </message>
@@ -9957,22 +9957,22 @@
         <translation>größter Aufwand</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>move the caret through moments and lines</source>
         <translation>Schreibmarke zwischen Zeitpunkten und Linien bewegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>move the note at hand by a step; with Shift a semitone</source>
         <translation>den gewählten Ton um eine Stufe verschieben; mit Umschalt um einen Halbton</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>move the note at hand by an octave</source>
         <translation>den gewählten Ton um eine Oktave verschieben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>move the note to the string above or below</source>
         <translation>den Ton auf die Saite darüber oder darunter setzen</translation>
     </message>
@@ -9992,7 +9992,7 @@
         <translation>Name</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_caret.py"/>
+        <location filename="../../workbench/ui/writing/caret.py"/>
         <source>natural</source>
         <translation>Auflösungszeichen</translation>
     </message>
@@ -10022,7 +10022,7 @@
         <translation>neue Takte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>next shorter or longer value</source>
         <translation>nächstkürzerer oder nächstlängerer Wert</translation>
     </message>
@@ -10084,7 +10084,7 @@
         <translation>kein Gedränge in einem Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>no earlier lessons {whose}</source>
         <translation>keinen früheren Lektionen {whose}</translation>
     </message>
@@ -10149,12 +10149,12 @@
         <translation>kein weiterer Unterschied</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>no pickup</source>
         <translation>kein Auftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grips.py"/>
+        <location filename="../../workbench/ui/bench/grips.py"/>
         <source>no place: {reason}</source>
         <translation>kein Platz: {reason}</translation>
     </message>
@@ -10195,15 +10195,15 @@
         <translation>kein breiter Barré eines schwächeren Fingers</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>nobody by name</source>
         <translation>jemanden ohne Namen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
         <location filename="../../workbench/teaching/features.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>none</source>
         <translation>keine Angabe</translation>
     </message>
@@ -10219,13 +10219,13 @@
         <translation>gar nicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grades_dialog.py"/>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
         <source>not given</source>
         <translation>nicht angegeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grade_view.py"/>
+        <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>not given yet</source>
         <translation>noch nicht angegeben</translation>
     </message>
@@ -10287,7 +10287,7 @@
         <translation>nichts über den Anfangsunterricht hinaus</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_files.py"/>
+        <location filename="../../workbench/ui/paper/exercise_files.py"/>
         <source>nothing could be written</source>
         <translation>es ließ sich nichts schreiben</translation>
     </message>
@@ -10302,15 +10302,15 @@
         <translation>nichts Neues</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>nothing of its own</source>
         <translation>nichts Eigenes</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
         <location filename="../../workbench/engraving/charts_grade.py"/>
-        <location filename="../../workbench/ui/history_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>now</source>
         <translation>jetzt</translation>
     </message>
@@ -10325,7 +10325,7 @@
         <translation>Oktave</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>of {student}</source>
         <translation>von {student}</translation>
     </message>
@@ -10335,27 +10335,27 @@
         <translation>ok</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>on the fretboard: along the neck</source>
         <translation>auf dem Griffbrett: am Hals entlang</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>on the fretboard: pin the note as it is fingered</source>
         <translation>auf dem Griffbrett: den Ton so festlegen, wie er gegriffen ist</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>on the fretboard: the same; in the bar list: previous or next bar</source>
         <translation>auf dem Griffbrett: ebenso; in der Taktliste: voriger oder nächster Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>on the fretboard: zoom</source>
         <translation>auf dem Griffbrett: Größe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>on the staff: whole, half, quarter, eighth, 16th, 32nd</source>
         <translation>im Notensystem: Ganze, Halbe, Viertel, Achtel, 16tel, 32stel</translation>
     </message>
@@ -10397,17 +10397,17 @@
         <translation>leer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>p thumb, i index, m middle, a ring</source>
         <translation>p Daumen, i Zeigefinger, m Mittelfinger, a Ringfinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>p, thumb</source>
         <translation>p, Daumen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>pack</source>
         <translation>Paket</translation>
     </message>
@@ -10445,8 +10445,8 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
-        <location filename="../../workbench/ui/note_scope.py"/>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>pickup</source>
         <translation>Auftakt</translation>
     </message>
@@ -10466,9 +10466,9 @@
         <translation>Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grips.py"/>
-        <location filename="../../workbench/ui/legend.py"/>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/ui/neck/legend.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>pinned</source>
         <translation>festgelegt</translation>
     </message>
@@ -10536,12 +10536,12 @@
     </message>
     <message>
         <location filename="../../workbench/handout/offered.py"/>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>practice plan</source>
         <translation>Übeplan</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>previous or next note</source>
         <translation>voriger oder nächster Ton</translation>
     </message>
@@ -10553,7 +10553,7 @@
     <message>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/music/edits/lengths.py"/>
-        <location filename="../../workbench/ui/music_marks.py"/>
+        <location filename="../../workbench/ui/writing/marks.py"/>
         <source>quarter note</source>
         <translation>Viertel</translation>
     </message>
@@ -10584,13 +10584,13 @@
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>repeat</source>
         <translation>Wiederholung</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>repeat from here</source>
         <translation>Wiederholung ab hier</translation>
     </message>
@@ -10636,13 +10636,13 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/ui/grips.py"/>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>right finger {finger}</source>
         <translation>rechter Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>right finger: thumb, index, middle, ring</source>
         <translation>rechter Finger: Daumen, Zeige-, Mittel-, Ringfinger</translation>
     </message>
@@ -10720,7 +10720,7 @@
         <translation>Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>script</source>
         <translation>Skript</translation>
     </message>
@@ -10735,13 +10735,13 @@
         <translation>Sekunden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>section {letter}</source>
         <translation>Teil {letter}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_keys.py"/>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>select no note</source>
         <translation>keinen Ton wählen</translation>
     </message>
@@ -10762,7 +10762,7 @@
         <translation>mehrere Takte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_caret.py"/>
+        <location filename="../../workbench/ui/writing/caret.py"/>
         <source>sharp</source>
         <translation>Kreuz</translation>
     </message>
@@ -10829,7 +10829,7 @@
         <translation>Bindungen liegen auf einer Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>small</source>
         <translation>klein</translation>
     </message>
@@ -10842,12 +10842,12 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../workbench/handout/words.py"/>
         <location filename="../../workbench/teaching/lesson.py"/>
-        <location filename="../../workbench/ui/player/export.py"/>
+        <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>sound</source>
         <translation>Klang</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/legend.py"/>
+        <location filename="../../workbench/ui/neck/legend.py"/>
         <source>sounds now</source>
         <translation>klingt jetzt</translation>
     </message>
@@ -10862,7 +10862,7 @@
         <translation>Tempo der Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>spell the note at hand otherwise</source>
         <translation>den gewählten Ton enharmonisch anders schreiben</translation>
     </message>
@@ -10877,7 +10877,7 @@
         <translation>Systeme</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/legend.py"/>
+        <location filename="../../workbench/ui/neck/legend.py"/>
         <source>stays down</source>
         <translation>bleibt liegen</translation>
     </message>
@@ -10904,7 +10904,7 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/ui/music_caret.py"/>
+        <location filename="../../workbench/ui/writing/caret.py"/>
         <source>string {string}</source>
         <translation>Saite {string}</translation>
     </message>
@@ -10914,7 +10914,7 @@
         <translation>Saite {string} gibt {pitch} nicht her</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grips.py"/>
+        <location filename="../../workbench/ui/bench/grips.py"/>
         <source>string {string} fret {fret}</source>
         <translation>Saite {string} Bund {fret}</translation>
     </message>
@@ -10929,8 +10929,8 @@
         <translation>Saite {string} wird für {taker} gebraucht, damit endet {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/grips.py"/>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>string {string} open</source>
         <translation>Saite {string} leer</translation>
     </message>
@@ -10941,8 +10941,8 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/ui/note_rejected.py"/>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>string {string}, fret {fret}</source>
         <translation>Saite {string}, Bund {fret}</translation>
     </message>
@@ -10992,7 +10992,7 @@
         <translation>Lehrerblatt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_words.py"/>
+        <location filename="../../workbench/ui/notes/words.py"/>
         <source>tells why another fingering was not taken</source>
         <translation>sagt, warum ein anderer Fingersatz nicht gewählt wurde</translation>
     </message>
@@ -11018,7 +11018,7 @@
         <translation>der Bass wird nicht mit dem Daumen genommen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>the closing</source>
         <translation>den Schluss</translation>
     </message>
@@ -11183,7 +11183,7 @@
         <translation>die Tonart {key}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/versions_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>the lesson as it is now</source>
         <translation>die Lektion, wie sie jetzt ist</translation>
     </message>
@@ -11213,7 +11213,7 @@
         <translation>der nächste Griff liegt außer Reichweite</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>the next note sharp, flat, natural</source>
         <translation>nächster Ton mit Kreuz, B, Auflösungszeichen</translation>
     </message>
@@ -11223,12 +11223,12 @@
         <translation>der Ton liegt hoch am Hals</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>the opening</source>
         <translation>die Einleitung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_rejected.py"/>
+        <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>the other fingering</source>
         <translation>der andere Fingersatz</translation>
     </message>
@@ -11245,8 +11245,8 @@
     <message>
         <location filename="../../workbench/music/edits/line.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
-        <location filename="../../workbench/ui/script_page.py"/>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>the pickup</source>
         <translation>Auftakt</translation>
     </message>
@@ -11256,7 +11256,7 @@
         <translation>der Auftakt bis Takt {last}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_files.py"/>
+        <location filename="../../workbench/ui/paper/exercise_files.py"/>
         <source>the picture could not be saved</source>
         <translation>das Bild ließ sich nicht speichern</translation>
     </message>
@@ -11271,7 +11271,7 @@
         <translation>der Übeplan allein</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>the rejected fingering</source>
         <translation>der abgelehnte Fingersatz</translation>
     </message>
@@ -11427,7 +11427,7 @@
         <translation>dreimal</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>thumb</source>
         <translation>Daumen</translation>
     </message>
@@ -11442,12 +11442,12 @@
         <translation>Daumen mit Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>tie the note at hand to the next; with Shift untie it</source>
         <translation>den gewählten Ton mit Haltebogen an den nächsten binden; mit Umschalt lösen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>to Coda</source>
         <translation>zur Coda</translation>
     </message>
@@ -11472,7 +11472,7 @@
         <translation>zu {time}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_table.py"/>
+        <location filename="../../workbench/ui/views/plan/table.py"/>
         <source>to ♩ = {beats}</source>
         <translation>bis ♩ = {beats}</translation>
     </message>
@@ -11523,7 +11523,7 @@
         <translation>zwei Finger zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/history_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>undone</source>
         <translation>rückgängig</translation>
     </message>
@@ -11553,17 +11553,17 @@
         <translation>nutzt die leere Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>voice 1: the score's own ink, stems up, bold figures</source>
         <translation>Stimme 1: Farbe der Noten, Hälse nach oben, fette Ziffern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_writer.py"/>
+        <location filename="../../workbench/ui/writing/writer.py"/>
         <source>voice {voice} · {place}</source>
         <translation>Stimme {voice} · {place}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_bar.py"/>
+        <location filename="../../workbench/ui/score/bar.py"/>
         <source>voice {voice}: an ink of its own, stems down, light figures</source>
         <translation>Stimme {voice}: eigene Farbe, Hälse nach unten, magere Ziffern</translation>
     </message>
@@ -11588,7 +11588,7 @@
         <translation>was es gewichtet</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>where it lies best</source>
         <translation>wo es am besten liegt</translation>
     </message>
@@ -11620,7 +11620,7 @@
         <translation>mit NOTEN: das Instrument, für das der Fingersatz ist</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_words.py"/>
+        <location filename="../../workbench/ui/notes/words.py"/>
         <source>with a grip</source>
         <translation>mit einem Griff</translation>
     </message>
@@ -11650,17 +11650,17 @@
         <translation>mit {held} in dieser Haltung erreicht keine Hand {notes}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>without a student's name</source>
         <translation>ohne Schülernamen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>write a rest</source>
         <translation>eine Pause schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>write in the next voice; with Shift give it the note at hand</source>
         <translation>in der nächsten Stimme schreiben; mit Umschalt den gewählten Ton in sie setzen</translation>
     </message>
@@ -11675,12 +11675,12 @@
         <translation>schreiben: .md das Skript zum Lesen, .srt oder .vtt Untertitel mit Zeiten, .txt die Kapitel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>write the note of that letter nearest to the caret</source>
         <translation>den Ton dieses Buchstabens schreiben, der der Schreibmarke am nächsten liegt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_keys.py"/>
+        <location filename="../../workbench/ui/writing/keys.py"/>
         <source>write the note on the caret's line; with Shift add it to the chord</source>
         <translation>den Ton auf der Linie der Schreibmarke schreiben; mit Umschalt zum Akkord hinzufügen</translation>
     </message>
@@ -11696,7 +11696,7 @@
         <translation>Ihre Stufe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>zoom the score or the fretboard</source>
         <translation>Noten oder Griffbrett vergrößern und verkleinern</translation>
     </message>
@@ -11716,7 +11716,7 @@
         <translation>{bars} in Noten und Tabulatur</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>{bars} went, with the notes in it: {notes}.</source>
         <translation>{bars} gelöscht, dazu die Töne darin: {notes}.</translation>
     </message>
@@ -11761,7 +11761,7 @@
         <translation>{bars}: Pause.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>{bar}
 your words</source>
         <translation>{bar}
@@ -11783,7 +11783,7 @@ Ihr Text</translation>
         <translation>{bar} steht unter keiner Klammer; wählen Sie einen Takt unter einer Klammer.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_page.py"/>
+        <location filename="../../workbench/ui/views/script/page.py"/>
         <source>{bar} of {last}, at {time}</source>
         <translation>{bar} von {last}, bei {time}</translation>
     </message>
@@ -11794,12 +11794,12 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>{bar}, beat {beat}</source>
         <translation>{bar}, Schlag {beat}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_caret.py"/>
+        <location filename="../../workbench/ui/writing/caret.py"/>
         <source>{bar}, beat {beat}, voice {voice}</source>
         <translation>{bar}, Schlag {beat}, Stimme {voice}</translation>
     </message>
@@ -11834,7 +11834,7 @@ Ihr Text</translation>
         <translation>{bar}: {n} Festlegungen geändert.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>{beats} quarter notes a minute.</source>
         <translation>{beats} Viertel pro Minute.</translation>
     </message>
@@ -11860,12 +11860,12 @@ Ihr Text</translation>
         <translation>{count} Durchgängen und ihren Klammern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>{cut} and {effort}</source>
         <translation>{cut} und {effort}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>{cut} cut (now {was})</source>
         <translation>{cut} gekürzt (jetzt {was})</translation>
     </message>
@@ -11895,7 +11895,7 @@ Ihr Text</translation>
         <translation>{done} von {all} Arbeitsblättern nach {folder} geschrieben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/keeper.py"/>
+        <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>{fault} Your change is kept in {path} meanwhile and is tried again.</source>
         <translation>{fault} Ihre Änderung liegt inzwischen in {path}, und es wird weiter versucht.</translation>
     </message>
@@ -11986,22 +11986,22 @@ Ihr Text</translation>
         <translation>{heading} (Linkshänder: Saite 1 links)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/compare_dialog.py"/>
+        <location filename="../../workbench/ui/choices/compare_dialog.py"/>
         <source>{head}, as music</source>
         <translation>{head}, als Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>{held} of {notes} notes are held for their full length; {percent} % of all written length sounds.</source>
         <translation>{held} von {notes} Tönen werden in voller Länge gehalten; {percent} % der notierten Länge klingen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>{instrument}, capo at fret {fret}; {key}</source>
         <translation>{instrument}, Kapodaster im {fret}. Bund; {key}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson_panel.py"/>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>{instrument}; {key}</source>
         <translation>{instrument}; {key}</translation>
     </message>
@@ -12011,7 +12011,7 @@ Ihr Text</translation>
         <translation>{jump} führt zum Zeichen {sign}, und das Stück hat keines; markieren Sie zuerst den Takt dafür.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_keys.py"/>
+        <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>{key} cannot turn both ways; clear one of them.</source>
         <translation>{key} kann nicht in beide Richtungen blättern; leeren Sie eine davon.</translation>
     </message>
@@ -12031,7 +12031,7 @@ Ihr Text</translation>
         <translation>{last} Stücke</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_caret.py"/>
+        <location filename="../../workbench/ui/writing/caret.py"/>
         <source>{length}, {sign}</source>
         <translation>{length}, {sign}</translation>
     </message>
@@ -12051,17 +12051,17 @@ Ihr Text</translation>
         <translation>{minutes} Minuten am Tag: aufteilen, mit fünf Minuten Pause nach je fünfundzwanzig.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>{moved} of {notes} notes differ</source>
         <translation>{moved} von {notes} Tönen anders</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>{moves} and {n} more</source>
         <translation>{moves} und {n} weitere</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>{move}, from {bar}</source>
         <translation>{move}, ab {bar}</translation>
     </message>
@@ -12258,7 +12258,7 @@ Ihr Text</translation>
         <translation>{name} enthält keine lesbaren Noten; geben Sie {formats} an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/file_rows.py"/>
+        <location filename="../../workbench/ui/kit/file_rows.py"/>
         <source>{name} is there already.</source>
         <translation>{name} ist schon da.</translation>
     </message>
@@ -12313,7 +12313,7 @@ Ihr Text</translation>
         <translation>{name}, Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_tips.py"/>
+        <location filename="../../workbench/ui/score/tips.py"/>
         <source>{name}, voice {voice}</source>
         <translation>{name}, Stimme {voice}</translation>
     </message>
@@ -12399,45 +12399,45 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>{n} bar</source>
         <translation>{n} Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>{n} bar like it</source>
         <translation>{n} gleichem Takt</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/script.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>{n} bar, about {time}</source>
         <translation>{n} Takt, etwa {time}</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>{n} bars</source>
         <translation>{n} Takte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/choices.py"/>
+        <location filename="../../workbench/ui/choices/panel.py"/>
         <source>{n} bars like it</source>
         <translation>{n} gleichen Takten</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/script.py"/>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>{n} bars, about {time}</source>
         <translation>{n} Takte, etwa {time}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>{n} changed</source>
         <translation>{n} geändert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{n} cut</source>
         <translation>{n} gekürzt</translation>
     </message>
@@ -12472,12 +12472,12 @@ Ihr Text</translation>
         <translation>{n} Übetage</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>{n} earlier lesson {whose}</source>
         <translation>{n} früheren Lektion {whose}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>{n} earlier lessons {whose}</source>
         <translation>{n} früheren Lektionen {whose}</translation>
     </message>
@@ -12492,12 +12492,12 @@ Ihr Text</translation>
         <translation>{n} endet früher</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>{n} fewer cut note</source>
         <translation>{n} gekürzter Ton weniger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>{n} fewer cut notes</source>
         <translation>{n} gekürzte Töne weniger</translation>
     </message>
@@ -12524,37 +12524,37 @@ Ihr Text</translation>
         <translation>{n} h</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>{n} left out</source>
         <translation>{n} weggelassen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
-        <location filename="../../workbench/ui/import_dialog.py"/>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>{n} lesson</source>
         <translation>{n} Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>{n} lesson in the bin will be gone for good, with its history. This cannot be undone.</source>
         <translation>{n} Lektion im Papierkorb ist dann mit ihrem Verlauf endgültig fort. Das lässt sich nicht rückgängig machen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/lessons.py"/>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>{n} lesson is gone for good.</source>
         <translation>{n} Lektion ist endgültig fort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>{n} lesson is in the archive.</source>
         <translation>{n} Lektion ist im Archiv.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/archive.py"/>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>{n} lesson is in {path}.</source>
         <translation>{n} Lektion ist in {path}.</translation>
     </message>
@@ -12569,17 +12569,17 @@ Ihr Text</translation>
         <translation>{n} Lektion ist hier neuer und bleibt; der Stand des Archivs wird als Version behalten: {titles}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>{n} lesson is not fingered yet and not compared.</source>
         <translation>{n} Lektion hat noch keinen Fingersatz und ist nicht verglichen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>{n} lesson is not fingered yet and not counted.</source>
         <translation>{n} Lektion hat noch keinen Fingersatz und zählt nicht mit.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>{n} lesson is on the shelf again.</source>
         <translation>{n} Lektion ist wieder im Regal.</translation>
     </message>
@@ -12595,31 +12595,31 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
-        <location filename="../../workbench/ui/backups_dialog.py"/>
-        <location filename="../../workbench/ui/import_dialog.py"/>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>{n} lessons</source>
         <translation>{n} Lektionen</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/lessons.py"/>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>{n} lessons are gone for good.</source>
         <translation>{n} Lektionen sind endgültig fort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>{n} lessons are in the archive.</source>
         <translation>{n} Lektionen sind im Archiv.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>{n} lessons are in the bin; they can be restored from there.</source>
         <translation>{n} Lektionen sind im Papierkorb und lassen sich von dort wiederherstellen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/archive.py"/>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>{n} lessons are in {path}.</source>
         <translation>{n} Lektionen sind in {path}.</translation>
     </message>
@@ -12634,22 +12634,22 @@ Ihr Text</translation>
         <translation>{n} Lektionen sind hier neuer und bleiben; die Stände des Archivs werden als Versionen behalten: {titles}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_next.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <source>{n} lessons are not fingered yet and not compared.</source>
         <translation>{n} Lektionen haben noch keinen Fingersatz und sind nicht verglichen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>{n} lessons are not fingered yet and not counted.</source>
         <translation>{n} Lektionen haben noch keinen Fingersatz und zählen nicht mit.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>{n} lessons are on the shelf again.</source>
         <translation>{n} Lektionen sind wieder im Regal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/safe_keeping.py"/>
+        <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>{n} lessons in the bin will be gone for good, with their histories. This cannot be undone.</source>
         <translation>{n} Lektionen im Papierkorb sind dann mit ihren Verläufen endgültig fort. Das lässt sich nicht rückgängig machen.</translation>
     </message>
@@ -12685,22 +12685,22 @@ Ihr Text</translation>
         <translation>{n} Minuten pro Tag: Planen Sie zwischen 5 und 240.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>{n} more cut note</source>
         <translation>{n} gekürzter Ton mehr</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>{n} more cut notes</source>
         <translation>{n} gekürzte Töne mehr</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>{n} note</source>
         <translation>{n} Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_view.py"/>
+        <location filename="../../workbench/ui/score/view.py"/>
         <source>{n} note</source>
         <comment>music</comment>
         <translation>{n} Ton</translation>
@@ -12732,12 +12732,12 @@ Ihr Text</translation>
         <translation>{n} Ton der Melodie muss sich ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>{n} notes</source>
         <translation>{n} Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_view.py"/>
+        <location filename="../../workbench/ui/score/view.py"/>
         <source>{n} notes</source>
         <comment>music</comment>
         <translation>{n} Töne</translation>
@@ -12769,12 +12769,12 @@ Ihr Text</translation>
         <translation>{n} Töne der Melodie müssen sich ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>{n} page is on its way to the printer.</source>
         <translation>{n} Seite ist unterwegs zum Drucker.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/printing.py"/>
+        <location filename="../../workbench/ui/paper/printing.py"/>
         <source>{n} pages are on their way to the printer.</source>
         <translation>{n} Seiten sind unterwegs zum Drucker.</translation>
     </message>
@@ -12784,27 +12784,27 @@ Ihr Text</translation>
         <translation>{n} Seiten bleiben leer.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>{n} piece</source>
         <translation>{n} Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>{n} piece is off the shelf; its lessons stay.</source>
         <translation>{n} Stück ist aus dem Regal genommen; seine Lektionen bleiben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>{n} pieces</source>
         <translation>{n} Stücke</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_pieces.py"/>
+        <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>{n} pieces are off the shelf; their lessons stay.</source>
         <translation>{n} Stücke sind aus dem Regal genommen; ihre Lektionen bleiben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{n} pin</source>
         <translation>{n} Festlegung</translation>
     </message>
@@ -12820,7 +12820,7 @@ Ihr Text</translation>
         <translation>{n} Festlegung ist mit ihrem Ton weggefallen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{n} pins</source>
         <translation>{n} Festlegungen</translation>
     </message>
@@ -12861,32 +12861,32 @@ Ihr Text</translation>
         <translation>{n} Hinweise</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>{n} selected</source>
         <translation>{n} gewählt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>{n} selected notes</source>
         <translation>{n} gewählte Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>{n} semitone higher</source>
         <translation>{n} Halbton höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>{n} semitone lower</source>
         <translation>{n} Halbton tiefer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>{n} semitones higher</source>
         <translation>{n} Halbtöne höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/playing_fields.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>{n} semitones lower</source>
         <translation>{n} Halbtöne tiefer</translation>
     </message>
@@ -12923,22 +12923,22 @@ Ihr Text</translation>
         <translation>{n}-mal</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{n}nd</source>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{n}rd</source>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{n}st</source>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{n}th</source>
         <translation>{n}.</translation>
     </message>
@@ -12969,7 +12969,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/store/archive.py"/>
-        <location filename="../../workbench/ui/report_dialog.py"/>
+        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>{path} cannot be written ({fault}); choose another place.</source>
         <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
     </message>
@@ -12981,7 +12981,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/text_file.py"/>
-        <location filename="../../workbench/ui/exercise_files.py"/>
+        <location filename="../../workbench/ui/paper/exercise_files.py"/>
         <source>{path} cannot be written ({why}); choose another place.</source>
         <translation>{path} kann nicht geschrieben werden ({why}); wählen Sie einen anderen Ort.</translation>
     </message>
@@ -13074,7 +13074,7 @@ Ihr Text</translation>
         <translation>{path}: Der Name nennt kein Format; er muss auf eines von {known} enden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_files.py"/>
+        <location filename="../../workbench/ui/paper/exercise_files.py"/>
         <source>{path}: write an exercise as .pdf or .png; end the name with one of them.</source>
         <translation>{path}: Speichern Sie eine Übung als .pdf oder .png; der Name muss auf eines davon enden.</translation>
     </message>
@@ -13179,12 +13179,12 @@ Ihr Text</translation>
         <translation>{pitch} der Melodie geht {way} zu {other}: Das Instrument hat ihn nicht in der Oktave seiner Phrase. Hören Sie, ob die Melodie das verträgt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_table.py"/>
+        <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>{pitch} sounds on {places}</source>
         <translation>{pitch} klingt auf {places}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>{pitch}, beat {beat}</source>
         <translation>{pitch}, Schlag {beat}</translation>
     </message>
@@ -13199,17 +13199,17 @@ Ihr Text</translation>
         <translation>{place}: {pitch} liegt außerhalb der MIDI-Töne (0 bis 127); berichtigen Sie die Tonhöhe in den Noten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_writer.py"/>
+        <location filename="../../workbench/ui/writing/writer.py"/>
         <source>{place}; note at hand {pitch}</source>
         <translation>{place}; gewählter Ton {pitch}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>{said}; also in '{title}'</source>
         <translation>{said}; auch in „{title}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>{said}; also in '{title}' and {n} more</source>
         <translation>{said}; auch in „{title}“ und {n} weiteren</translation>
     </message>
@@ -13249,7 +13249,7 @@ Ihr Text</translation>
         <translation>{section}, {time}. Mal</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/script_view.py"/>
+        <location filename="../../workbench/ui/views/script/view.py"/>
         <source>{section}, {time}</source>
         <translation>{section}, {time}</translation>
     </message>
@@ -13259,12 +13259,12 @@ Ihr Text</translation>
         <translation>{share:.1%} der notierten Länge werden gehalten; {cut} von {notes} Tönen sind gekürzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>{share} % less effort in the whole piece</source>
         <translation>{share} % weniger Aufwand im ganzen Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/verdict.py"/>
+        <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>{share} % more effort in the whole piece</source>
         <translation>{share} % mehr Aufwand im ganzen Stück</translation>
     </message>
@@ -13289,7 +13289,7 @@ Ihr Text</translation>
         <translation>{target}: {seconds:.1f} Sekunden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>{technique} ({family})</source>
         <translation>{technique} ({family})</translation>
     </message>
@@ -13299,7 +13299,7 @@ Ihr Text</translation>
         <translation>{technique} ({bars}): {asks}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>{technique}, new</source>
         <translation>{technique}, neu</translation>
     </message>
@@ -13319,7 +13319,7 @@ Ihr Text</translation>
         <translation>{text} auf {instrument}: {name}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>{time} in all</source>
         <translation>{time} insgesamt</translation>
     </message>
@@ -13344,7 +13344,7 @@ Ihr Text</translation>
         <translation>{time} Üben, {minutes} Minuten pro Tag.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>{time} of {whole}</source>
         <translation>{time} von {whole}</translation>
     </message>
@@ -13354,7 +13354,7 @@ Ihr Text</translation>
         <translation>{time}, {minutes} min am Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/keeper.py"/>
+        <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>{title} (my changes)</source>
         <translation>{title} (meine Änderungen)</translation>
     </message>
@@ -13374,13 +13374,13 @@ Ihr Text</translation>
         <translation>{title}, Takt {first}–{last}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>{title}, for {student}</source>
         <translation>{title}, für {student}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/technique_shelf.py"/>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>{title}, grade {grade}</source>
         <translation>{title}, Stufe {grade}</translation>
     </message>
@@ -13401,7 +13401,7 @@ Ihr Text</translation>
         <translation>{title}: Übeplan</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/reading_view.py"/>
+        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>{title}: script</source>
         <translation>{title}: Skript</translation>
     </message>
@@ -13411,7 +13411,7 @@ Ihr Text</translation>
         <translation>{title}: {bar}, {kind}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/left_dialog.py"/>
+        <location filename="../../workbench/ui/keeping/left_dialog.py"/>
         <source>{title}: {label} ({when})</source>
         <translation>{title}: {label} ({when})</translation>
     </message>
@@ -13571,12 +13571,12 @@ Ihr Text</translation>
         <translation>{where}: festgelegt auf {pin}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{which} ending</source>
         <translation>{which} Klammer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{which} time</source>
         <translation>{which} Mal</translation>
     </message>
@@ -13612,7 +13612,7 @@ Ihr Text</translation>
         <translation>■ Halt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/plan_view.py"/>
+        <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>▶ &amp;Practise</source>
         <translation>▶ Ü&amp;ben</translation>
     </message>

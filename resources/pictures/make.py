@@ -22,7 +22,7 @@ from workbench.handout.options import HandoutOptions, page_size
 from workbench.handout.page import Handout
 from workbench.store.shelf import Shelf
 from workbench.teaching.demo import demo_lessons
-from workbench.ui.app import begin, build
+from workbench.ui.window.app import begin, build
 
 HERE = Path(__file__).resolve().parent
 WINDOW = (1440, 900)

@@ -19,9 +19,9 @@ from PySide6.QtWidgets import QApplication
 from tests.benchmarks.test_sound import song
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
-from workbench.ui import app as ui_app
-from workbench.ui.bench import LAST_LESSON
-from workbench.ui.services import Services
+from workbench.ui.bench.bench import LAST_LESSON
+from workbench.ui.bench.services import Services
+from workbench.ui.window import app as ui_app
 
 BARE = """
 import time
@@ -33,7 +33,7 @@ OURS = """
 import time
 from PySide6.QtWidgets import QApplication
 from workbench.store.shelf import Shelf
-from workbench.ui.app import build
+from workbench.ui.window.app import build
 app = QApplication([]); w = build(Shelf()); w.show(); app.processEvents()
 print(time.time())
 """

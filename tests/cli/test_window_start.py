@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-import workbench.ui.app as app
+import workbench.ui.window.app as app
 
 ROOT = Path(__file__).resolve().parents[2]
 

@@ -29,7 +29,7 @@ from workbench.instrument.table import hand, instrument
 from workbench.music.model import Piece, WrittenFingers
 from workbench.music.reading import read_score
 from workbench.teaching.lesson import BarNote, Lesson
-from workbench.ui.score_bar import VOICE_INKS
+from workbench.ui.score.bar import VOICE_INKS
 
 EDITIONS = Path(__file__).parents[1] / "data" / "guitar-editions"
 GUITAR, UKULELE = instrument("guitar"), instrument("ukulele")

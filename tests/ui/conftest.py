@@ -10,8 +10,8 @@ import pytest
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from workbench.store.shelf import Shelf
-from workbench.ui import app as ui_app
-from workbench.ui.services import Services
+from workbench.ui.bench.services import Services
+from workbench.ui.window import app as ui_app
 
 WAIT = 120_000  # milliseconds; reached only when something hangs
 

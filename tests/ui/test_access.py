@@ -9,10 +9,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QDialog, QScrollBar, QWidget
 
 from tests.ui.conftest import WAIT
-from workbench.ui import look
-from workbench.ui.help_topics import FOLDER, TOPICS
-from workbench.ui.help_window import HelpWindow
-from workbench.ui.import_dialog import ImportDialog
+from workbench.ui.help.browser import HelpWindow
+from workbench.ui.help.topics import FOLDER, TOPICS
+from workbench.ui.kit import look
+from workbench.ui.lesson.import_dialog import ImportDialog
 
 
 def nameless(top: QWidget) -> list[str]:

@@ -9,9 +9,9 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
 from tests.ui.conftest import WAIT, make_lesson, write_score
-from workbench.ui.bar_delegate import FACTS
-from workbench.ui.bar_rows import FILTERS
-from workbench.ui.look import em
+from workbench.ui.bars.delegate import FACTS
+from workbench.ui.bench.bar_rows import FILTERS
+from workbench.ui.kit.look import em
 
 LEFT = Qt.MouseButton.LeftButton
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier

@@ -12,8 +12,8 @@ from workbench.language.fact import Fact
 from workbench.music.model import ChordName
 from workbench.teaching.lesson import BarNote, Lesson
 from workbench.teaching.likeness import Likeness
-from workbench.ui.bar_facts import facts_of
-from workbench.ui.bar_rows import FILTERS, BarFacts, bar_rows, kept, ordinal
+from workbench.ui.bars.facts import facts_of
+from workbench.ui.bench.bar_rows import FILTERS, BarFacts, bar_rows, kept, ordinal
 
 
 @pytest.fixture
@@ -145,6 +145,6 @@ def test_ordinals(number, word):
      (0, "as written")],
 )  # fmt: skip
 def test_how_far_a_piece_is_moved_is_said_in_words(semitones, words):
-    from workbench.ui.playing_fields import moved_words
+    from workbench.ui.lesson.playing_fields import moved_words
 
     assert moved_words(semitones) == words

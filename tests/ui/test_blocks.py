@@ -16,8 +16,8 @@ from tests.ui.watch_blocks import LIMIT, Watch
 from workbench.store.shelf import Shelf
 from workbench.teaching.demo import demo_lessons
 from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
-from workbench.ui import app as ui_app
-from workbench.ui.services import Services
+from workbench.ui.bench.services import Services
+from workbench.ui.window import app as ui_app
 
 CTRL = Qt.KeyboardModifier.ControlModifier
 LONG_WAIT = 6 * WAIT

@@ -40,13 +40,13 @@ from tests.ui.conftest import WAIT, settle
 from workbench.fingering.preferences import Fit
 from workbench.handout.options import HandoutOptions
 from workbench.teaching.demo import demo_folder, demo_lesson
-from workbench.ui.compare_dialog import Compared
-from workbench.ui.export_dialog import Form
-from workbench.ui.help_topics import FOLDER, START, TOPICS, topic_of, topic_of_class
-from workbench.ui.keeper import Meeting
-from workbench.ui.printing import compose
-from workbench.ui.reading_keys import PedalKeys
-from workbench.ui.services import Services
+from workbench.ui.bench.keeper import Meeting
+from workbench.ui.bench.services import Services
+from workbench.ui.choices.compare_dialog import Compared
+from workbench.ui.help.topics import FOLDER, START, TOPICS, topic_of, topic_of_class
+from workbench.ui.paper.export_dialog import Form
+from workbench.ui.paper.printing import compose
+from workbench.ui.views.script.reading_keys import PedalKeys
 
 INTERACTIVE = (
     QAbstractButton, QLineEdit, QComboBox, QAbstractSpinBox, QAbstractItemView, QAbstractSlider,
@@ -58,8 +58,8 @@ INNER = (QComboBox, QAbstractSpinBox, QAbstractItemView, QLineEdit, QTabBar)
 def dialogs_of_the_window():
     """Every class of a dialog in the modules of the window, by its name."""
     found = {}
-    for module in pkgutil.iter_modules(workbench.ui.__path__):
-        for name, kind in vars(importlib.import_module(f"workbench.ui.{module.name}")).items():
+    for module in pkgutil.walk_packages(workbench.ui.__path__, "workbench.ui."):
+        for name, kind in vars(importlib.import_module(module.name)).items():
             ours = getattr(kind, "__module__", "").startswith("workbench.ui")
             if ours and inspect.isclass(kind) and issubclass(kind, QDialog):
                 found[name] = kind
@@ -100,6 +100,7 @@ def made(kind, window):
         "window": lambda: window,
         "host": lambda: window,
         "menus": window.menuBar,
+        "conductor": lambda: window.conductor,
         "piece": lambda: lesson.piece,
         "lesson": lambda: lesson,
         "fingering": lambda: fingering,

@@ -14,11 +14,11 @@ from shiboken6 import isValid
 from tests.ui.conftest import WAIT, make_lesson, settle, write_score
 from workbench.language import speech
 from workbench.store.shelf import Shelf
-from workbench.ui import app as ui_app
-from workbench.ui import look
-from workbench.ui.help_window import HelpWindow
-from workbench.ui.services import Services
-from workbench.ui.tour import STOPS, TAKEN, offer_tour
+from workbench.ui.bench.services import Services
+from workbench.ui.help.browser import HelpWindow
+from workbench.ui.kit import look
+from workbench.ui.window import app as ui_app
+from workbench.ui.window.tour import STOPS, TAKEN, offer_tour
 
 
 @pytest.fixture

@@ -11,7 +11,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog
 
 from tests.ui.conftest import WAIT, settle
-from workbench.ui.services import Services
+from workbench.ui.bench.services import Services
 
 
 def shown(qtbot, window):
@@ -161,7 +161,7 @@ def test_other_paper_and_another_reader_are_laid_out_anew(qtbot, lesson_window, 
 def test_no_printer_is_told_and_a_printer_that_fails_too(
     qtbot, lesson_window, monkeypatch, tmp_path
 ):
-    from workbench.ui import printing
+    from workbench.ui.paper import printing
 
     window = lesson_window
     window.menus.print_handout("teacher")

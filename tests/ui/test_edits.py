@@ -11,7 +11,7 @@ from workbench.fingering.types import Pin
 from workbench.instrument.table import INSTRUMENTS
 from workbench.music.errors import BadInput
 from workbench.teaching.lesson import BarNote, Lesson
-from workbench.ui import edits
+from workbench.ui.bench import edits
 
 UKULELE = INSTRUMENTS["ukulele"]
 

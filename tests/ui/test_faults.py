@@ -13,7 +13,7 @@ from PySide6.QtGui import QDropEvent
 from tests.ui.conftest import WAIT, make_lesson
 from workbench.fingering.engine import Solver
 from workbench.music.errors import BadInput
-from workbench.ui.services import Services
+from workbench.ui.bench.services import Services
 
 
 @pytest.mark.parametrize(
@@ -149,7 +149,7 @@ def test_a_slow_answer_for_an_older_state_is_dropped(qtbot, open_window, score_f
 def test_no_display_is_one_sentence_that_points_to_the_verbs():
     hidden = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
     env = {name: value for name, value in os.environ.items() if name not in hidden}
-    code = "import sys; from workbench.ui.app import run; sys.exit(run([]))"
+    code = "import sys; from workbench.ui.window.app import run; sys.exit(run([]))"
     done = subprocess.run([sys.executable, "-c", code], env=env, capture_output=True, text=True)
     if not sys.platform.startswith("linux"):
         pytest.skip("only Linux can be without a display")
@@ -160,7 +160,7 @@ def test_no_display_is_one_sentence_that_points_to_the_verbs():
 def test_heavy_libraries_stay_out_until_the_window_is_shown(tmp_path):
     code = (
         "import sys; from PySide6.QtWidgets import QApplication; app = QApplication([]);"
-        "from workbench.store.shelf import Shelf; from workbench.ui.app import build;"
+        "from workbench.store.shelf import Shelf; from workbench.ui.window.app import build;"
         "build(Shelf()).show();"
         "print(*[m for m in ('music21', 'matplotlib', 'scipy', 'verovio') if m in sys.modules])"
     )

@@ -10,8 +10,8 @@ import pytest
 from tests.ui.conftest import WAIT
 from tests.ui.test_teaching_views import answer
 from workbench.music.files import MOST_BYTES, readable_name
-from workbench.ui.export_dialog import ExportDialog, Form
-from workbench.ui.handout_dialog import HandoutDialog
+from workbench.ui.paper.export_dialog import ExportDialog, Form
+from workbench.ui.paper.handout_dialog import HandoutDialog
 
 
 @pytest.fixture

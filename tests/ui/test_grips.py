@@ -8,7 +8,7 @@ from fractions import Fraction
 from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Barre, Pin
 from workbench.language.fact import fact
-from workbench.ui.grips import Way, moment_of, moments, pinned, quarters, spoken, ways
+from workbench.ui.bench.grips import Way, moment_of, moments, pinned, quarters, spoken, ways
 
 
 def fingered():

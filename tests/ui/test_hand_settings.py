@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QDialog, QDialogButtonBox
 
-from workbench.ui import spans_dialog
+from workbench.ui.lesson import spans_dialog
 
 
 def test_a_measured_hand_is_kept_and_undone(lesson_window, settled, monkeypatch):

@@ -7,7 +7,7 @@ import threading
 import pytest
 
 from workbench.music.errors import BadInput
-from workbench.ui.jobs import Jobs
+from workbench.ui.bench.jobs import Jobs
 
 
 @pytest.fixture

@@ -8,7 +8,7 @@ import pytest
 from PySide6.QtWidgets import QDialog
 
 from workbench.fingering.types import Pin
-from workbench.ui import learning
+from workbench.ui.views.grading import learning
 
 
 @pytest.mark.parametrize("keep", [True, False])

@@ -11,7 +11,7 @@ from tests.ui.conftest import WAIT, write_score
 from tests.ui.test_note_panel import choose, write
 from tests.ui.test_teaching_views import click_bar, click_tick, settle, show, write_words
 from workbench.teaching.lesson import CLOSING, NOTE_KINDS, OPENING
-from workbench.ui.note_scope import BARS, NOTE, SECTION
+from workbench.ui.notes.scope import BARS, NOTE, SECTION
 
 CTRL = Qt.KeyboardModifier.ControlModifier
 TUNE = ("C4 E4 G4 A4", "A4 G4 F4 E4", "D4 F4 B4 C5", "C4 E4 G4 A4", "A4 G4 F4 E4", "E4 D4 C4 C4")

@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QInputDialog
 from tests.ui.conftest import WAIT
 from workbench.music.form import playing_order
 from workbench.teaching.lesson import BarNote
-from workbench.ui.music_marks import MusicMarks
-from workbench.ui.shortcut_list import ShortcutList
+from workbench.ui.help.shortcut_list import ShortcutList
+from workbench.ui.writing.marks import MusicMarks
 
 CTRL, ALT = (
     Qt.KeyboardModifier.ControlModifier,

@@ -15,12 +15,12 @@ from PySide6.QtWidgets import QApplication
 from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Barre, Pin
 from workbench.instrument.table import HANDS, INSTRUMENTS
-from workbench.ui.grips import Way, moments
-from workbench.ui.neck import ZOOMS
-from workbench.ui.neck_layout import NeckLayout
-from workbench.ui.neck_paint import Ghost, tag
-from workbench.ui.neck_picture import picture_of
-from workbench.ui.neck_reach import bracket, reach_of
+from workbench.ui.bench.grips import Way, moments
+from workbench.ui.neck.layout import NeckLayout
+from workbench.ui.neck.paint import Ghost, tag
+from workbench.ui.neck.picture import picture_of
+from workbench.ui.neck.reach import bracket, reach_of
+from workbench.ui.neck.view import ZOOMS
 
 
 def layout(name, mirrored=False):

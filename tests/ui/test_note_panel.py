@@ -11,8 +11,8 @@ from tests.ui.test_access import nameless
 from tests.ui.test_teaching_views import click_bar
 from workbench.fingering.telling import words
 from workbench.teaching.lesson import NOTE_KINDS, SCOPES
-from workbench.ui.note_scope import BAR, BARS, NOTE, SECTION
-from workbench.ui.note_words import RICH
+from workbench.ui.notes.scope import BAR, BARS, NOTE, SECTION
+from workbench.ui.notes.words import RICH
 
 CTRL = Qt.KeyboardModifier.ControlModifier
 

@@ -16,9 +16,10 @@ from tests.ui.test_access import nameless
 from tests.ui.test_teaching_views import click_bar
 from workbench.store.conflict import Refused
 from workbench.store.shelf import Shelf
-from workbench.ui import edits, note_words
-from workbench.ui.left_dialog import LeftDialog
-from workbench.ui.meeting_dialog import MeetingDialog
+from workbench.ui.bench import edits
+from workbench.ui.keeping.left_dialog import LeftDialog
+from workbench.ui.keeping.meeting_dialog import MeetingDialog
+from workbench.ui.notes import words as note_words
 
 FULL = "The lesson store cannot grow, for the disk is full, and nothing was changed."
 

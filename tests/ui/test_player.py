@@ -16,10 +16,10 @@ from workbench.sound.device import SoundCard, no_device
 from workbench.sound.player import Player
 from workbench.sound.programme import WHO
 from workbench.ui.player import spans
-from workbench.ui.player.export import CLICKS, MIDI, export_sound
-from workbench.ui.player.menu import SoundMenu
 from workbench.ui.player.trainer import TrainerDialog
 from workbench.ui.player.tuner import TunerDialog, string_tones
+from workbench.ui.window.sound_files import CLICKS, MIDI, export_sound
+from workbench.ui.window.sound_menu import SoundMenu
 
 
 @pytest.fixture
@@ -199,7 +199,7 @@ def test_sound_is_exported_in_every_form(qtbot, heard_window, tmp_path):
 
 
 def test_the_pack_is_made_from_the_menu(qtbot, heard_window, menu, tmp_path):
-    from workbench.ui.player.export import make_pack
+    from workbench.ui.window.sound_files import make_pack
 
     target = tmp_path / "pack"
     make_pack(heard_window, str(target))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.ui.conftest import WAIT, settle, write_score
-from workbench.ui.import_dialog import ImportDialog
+from workbench.ui.lesson.import_dialog import ImportDialog
 
 
 @pytest.fixture

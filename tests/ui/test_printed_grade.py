@@ -13,8 +13,8 @@ from workbench.handout.options import HandoutOptions
 from workbench.handout.words import grade_words
 from workbench.store.grading import apply_fit, printed_grade
 from workbench.teaching.grade import shipped_model
-from workbench.ui.handout_dialog import HandoutDialog
-from workbench.ui.printing import PrintPreview, compose
+from workbench.ui.paper.handout_dialog import HandoutDialog
+from workbench.ui.paper.printing import PrintPreview, compose
 
 STRICT = replace(shipped_model(), name="strict", cuts=tuple(0.01 * k for k in range(1, 9)))
 WAIT = 30_000

@@ -16,8 +16,8 @@ from tests.sound.notes_made import bar, note, piece
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
-from workbench.ui.bench import LAST_LESSON
-from workbench.ui.tour import TAKEN
+from workbench.ui.bench.bench import LAST_LESSON
+from workbench.ui.window.tour import TAKEN
 
 PATIENCE = 60.0  # seconds; reached only when something hangs
 MISSING = [name for name in ("Xvfb", "xdotool") if shutil.which(name) is None]

@@ -13,9 +13,9 @@ from tests.ui.test_access import nameless
 from workbench.store.backups import back_up, backups
 from workbench.store.opening import Place
 from workbench.store.shelf import Shelf
-from workbench.ui import app as ui_app
-from workbench.ui.backups_dialog import BackupsDialog
-from workbench.ui.trouble_dialog import TroubleDialog
+from workbench.ui.keeping.backups_dialog import BackupsDialog
+from workbench.ui.keeping.trouble_dialog import TroubleDialog
+from workbench.ui.window import app as ui_app
 
 
 def test_a_backup_is_made_and_restored_from_the_window(

@@ -8,7 +8,7 @@ from fractions import Fraction
 import pytest
 
 from workbench.fingering.types import Pin
-from workbench.ui.score_menu import note_menu
+from workbench.ui.score.menu import note_menu
 
 
 @pytest.fixture

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QInputDialog
 
 from tests.ui.conftest import WAIT, make_lesson, write_score
 from workbench.music.errors import BadInput
-from workbench.ui.services import Services
+from workbench.ui.bench.services import Services
 
 PARTS = """<?xml version="1.0" encoding="UTF-8"?>
 <score-partwise version="4.0">

@@ -17,7 +17,7 @@ from workbench.fingering.types import FingeredNote
 from workbench.language.fact import fact
 from workbench.music.model import Note, Pitch
 from workbench.teaching.lesson import Lesson
-from workbench.ui.score_tips import note_tip
+from workbench.ui.score.tips import note_tip
 
 LEFT = Qt.MouseButton.LeftButton
 CTRL = Qt.KeyboardModifier.ControlModifier

@@ -8,7 +8,7 @@ import pytest
 
 from workbench.fingering.types import Audit, FingeredBar, Fingering
 from workbench.language.fact import fact
-from workbench.ui.verdict import verdict
+from workbench.ui.bench.verdict import verdict
 
 BEFORE = Fingering(1000, True, (FingeredBar(0, "7", ()),), Audit(8, 2, 0.9))
 

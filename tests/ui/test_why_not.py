@@ -11,8 +11,8 @@ from tests.ui.conftest import WAIT, make_lesson, write_score
 from workbench.fingering.telling import words
 from workbench.fingering.types import Pin
 from workbench.teaching.lesson import BarNote
-from workbench.ui import edits
-from workbench.ui.why_table import FRET, LEFT, RIGHT, STRING
+from workbench.ui.bench import edits
+from workbench.ui.choices.why_table import FRET, LEFT, RIGHT, STRING
 
 
 @pytest.fixture

@@ -1,1 +1,4 @@
-"""The lesson heard in the window: what is played, its controls, and what follows it."""
+"""The lesson heard: what is played, the controls, and how the tempo climbs.
+
+May use the fretboard, the bench and the kit.
+"""

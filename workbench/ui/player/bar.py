@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 from workbench.language.speech import say
 from workbench.sound.player import SILENCE, Heard
 from workbench.sound.programme import FASTEST, SLOWEST, WHO
-from workbench.ui.look import em
+from workbench.ui.kit.look import em
 from workbench.ui.player.conductor import Conductor
 from workbench.ui.player.spans import SPANS
 

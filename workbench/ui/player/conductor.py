@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from workbench.sound.bank import Bank
     from workbench.sound.player import Heard, Player
     from workbench.sound.programme import Programme, Version
-    from workbench.ui.session import Session
+    from workbench.ui.bench.session import Session
 
 KEPT = "player"
 TICK = 15  # milliseconds between two looks at the device's clock

@@ -7,10 +7,10 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from workbench.language.speech import mark
-from workbench.ui.bar_rows import section_letters
+from workbench.ui.bench.bar_rows import section_letters
 
 if TYPE_CHECKING:
-    from workbench.ui.session import Session
+    from workbench.ui.bench.session import Session
 
 SPANS = (
     mark("from the note"),

@@ -18,10 +18,10 @@ from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.model import Bar, Note, Piece, Pitch
 from workbench.sound.programme import Manner, Programme
-from workbench.ui.file_rows import form_layout
-from workbench.ui.neck_paint import STEPS
-from workbench.ui.note_dialogs import Asking
-from workbench.ui.parts import Faint
+from workbench.ui.kit.file_rows import form_layout
+from workbench.ui.kit.parts import Faint
+from workbench.ui.neck.paint import STEPS
+from workbench.ui.notes.dialogs import Asking
 from workbench.ui.player.conductor import A4_HIGHEST, A4_LOWEST, Conductor
 
 NAMES = (("C", 0), ("C", 1), ("D", 0), ("E", -1), ("E", 0), ("F", 0), ("F", 1), ("G", 0),

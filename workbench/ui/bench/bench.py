@@ -1,0 +1,329 @@
+"""The lesson on the bench: what is open, what is selected, and every command on it.
+
+Knows nothing of widgets. Every change goes through ``edit`` and is on the shelf
+before the call returns; fingering and engraving follow in the background.
+"""
+
+from __future__ import annotations
+
+import traceback
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any
+
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from workbench.fingering.types import Alternative, FingeredBar, FingeredNote, Fingering
+from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import say
+from workbench.music.errors import BadInput
+from workbench.store.rows import View
+from workbench.store.shelf import Shelf
+from workbench.teaching.lesson import BarNote, Lesson
+from workbench.ui.bench.bar_rows import BarRow, bar_rows, notes_of_bar, section_letters
+from workbench.ui.bench.grips import pinned
+from workbench.ui.bench.jobs import Jobs
+from workbench.ui.bench.keeper import Keeper
+from workbench.ui.bench.selecting import Selecting
+from workbench.ui.bench.services import Services, playing_of
+
+LAST_LESSON = "window.lesson"
+ASK_AFTER = 150  # milliseconds
+
+
+class Bench(Selecting):
+    """The open lesson. All signals come on the interface thread."""
+
+    opened = Signal()  # another lesson, or none
+    changed = Signal()  # the lesson's content
+    fingered = Signal()  # its fingering
+    choices_changed = Signal()
+    history_changed = Signal()
+    told = Signal(str)  # one sentence, good news
+    failed = Signal(str)  # one sentence, what went wrong and what to do
+    conflicted = Signal()  # somebody else changed the lesson; ``conflict`` holds both
+
+    def __init__(
+        self, shelf: Shelf, services: Services | None = None, parent: QObject | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.shelf = shelf
+        self.services = services or Services()
+        self.jobs = Jobs(self)
+        self.jobs.failed.connect(self.failed)
+        self.jobs.fault.connect(self.report)
+        self.fingering: Fingering | None = None
+        self.choices: tuple[Alternative, ...] | None = None
+        self.before_edit: Fingering | None = None
+        self.rows: tuple[BarRow, ...] = ()
+        self.last_fault = ""
+        self.keeper = Keeper(self)
+        self._ask_soon = QTimer(self)  # those who only pass through a bar ask nothing of it
+        self._ask_soon.setSingleShot(True)
+        self._ask_soon.setInterval(ASK_AFTER)
+        self._ask_soon.timeout.connect(self.ask_choices)
+        # Bars of the present fingering, and those already asked for with the present pins.
+        self._hands_from: tuple[Any, Any] = (None, None)
+        self._bars: dict[int, FingeredBar] = {}
+        self._hands: dict[int, FingeredBar] = {}
+        self.judge = False  # whether the next fingering is to be compared with the last
+
+    # What is open and selected.
+
+    @property
+    def instrument(self) -> Instrument:
+        assert self.lesson
+        return playing_of(self.lesson)[0]
+
+    @property
+    def hand(self) -> Hand:
+        assert self.lesson
+        return playing_of(self.lesson)[1]
+
+    def hands_of(self, index: int) -> FingeredBar | None:
+        """The fingering of a written bar where it is solved, the latest pins on it."""
+        if self.lesson is None or self.fingering is None:
+            return None
+        source = (self.fingering, self.lesson.pins)
+        if any(old is not new for old, new in zip(self._hands_from, source, strict=True)):
+            if self._hands_from[0] is not self.fingering:
+                self._bars = {bar.index: bar for bar in self.fingering.bars}
+            self._hands_from, self._hands = source, {}
+        if index not in self._hands and index in self._bars:
+            self._hands[index] = pinned(self._bars[index], self.lesson.pins)
+        return self._hands.get(index)
+
+    @property
+    def bar_hands(self) -> FingeredBar | None:
+        return self.hands_of(self.bar_index)
+
+    @property
+    def note_hands(self) -> FingeredNote | None:
+        """The selected note with its fingers."""
+        hands = self.bar_hands
+        return next((n for n in hands.notes if n.id == self.note_id), None) if hands else None
+
+    @property
+    def chosen_hands(self) -> tuple[FingeredNote, ...]:
+        """The selected notes with their fingers, as far as they are fingered."""
+        known = {n.id: n for index in self.note_bars if (bar := self.hands_of(index))
+                 for n in bar.notes}  # fmt: skip
+        return tuple(known[note] for note in self.note_ids if note in known)
+
+    @property
+    def bar_notes(self) -> tuple[BarNote, ...]:
+        """The teaching notes that speak of the selected bar."""
+        if not self.lesson or self.bar_index < 0:
+            return ()
+        return notes_of_bar(self.lesson, self.bar_index, section_letters(self.lesson))
+
+    # Opening.
+
+    def open(self, lesson_id: str) -> bool:
+        """Open a lesson of the shelf just as it was left; False where it cannot be."""
+        try:
+            lesson, view, revision = self.shelf.open(lesson_id)
+            playing_of(lesson)
+        except BadInput as wrong:
+            self.failed.emit(str(wrong))
+            return False
+        self._leave()
+        self.keeper.take_up(lesson, revision)
+        self._show(lesson, view)
+        self.guard(lambda: self.shelf.set_setting(LAST_LESSON, lesson_id))
+        return True
+
+    def open_last(self) -> bool:
+        """Open the lesson that was on the bench last, or the one last used."""
+        last = self.shelf.setting(LAST_LESSON)
+        rows = self.shelf.lessons(limit=200)
+        ids = [row.id for row in rows]
+        if not ids:
+            return False
+        return self.open(last if last in ids else ids[0])
+
+    def fill_with_demo(self) -> None:
+        """Put the demo lessons on an empty shelf, in the background, and open the first."""
+        demo = self.services.demo
+
+        def arrived(lessons: tuple[Lesson, ...]) -> None:
+            self.guard(lambda: self.shelf.save_all(lessons, say("Demo lesson")))
+            if self.lesson is None and lessons:
+                self.open(lessons[0].id)
+
+        self.jobs.start("demo", say("Laying out the demo shelf"), lambda _: demo(), arrived)
+
+    def add(self, lesson: Lesson, piece_id: str | None = None) -> bool:
+        """Put a new lesson on the shelf and open it."""
+        return self.guard(lambda: self.shelf.add(lesson, piece_id)) and self.open(lesson.id)
+
+    def close(self) -> None:
+        """Leave the bench: everything is kept, nothing runs any more."""
+        self._leave()
+        self.keeper.stop()
+        self.jobs.stop()
+
+    def put_away(self) -> None:
+        """Close the open lesson without opening another."""
+        self._leave()
+        self.lesson = self.fingering = None
+        self.rows, self.position, self.note_ids = (), 0, ()
+        self.opened.emit()
+
+    def _leave(self) -> None:
+        self.keep_view()
+        self.jobs.cancel("solve", "choices", "engrave")
+
+    def keep_view(self) -> None:
+        """Write down which bar and note are selected."""
+        if self.lesson is not None:
+            lesson_id, view = self.lesson.id, View(self.position, self.note_id)
+            self.guard(lambda: self.shelf.save_view(lesson_id, view))
+
+    def _show(self, lesson: Lesson, view: View) -> None:
+        self.lesson, self.fingering, self.choices = lesson, None, None
+        self.position = max(0, min(view.selected_bar, len(self.order) - 1))
+        self.note_id = view.note if view.note in lesson.piece.bar_of else None
+        self.rows = bar_rows(lesson, None)
+        self.opened.emit()
+        self.selected.emit()
+        self.history_changed.emit()
+        self.recall()
+
+    def _chosen(self, moved: bool) -> None:
+        if moved:
+            self.choices = None
+        super()._chosen(moved)
+        if moved:
+            self.choices_changed.emit()
+            self._ask_soon.start()
+
+    # Changing.
+
+    def edit(self, label: str, change: Callable[[Lesson], Lesson], *, merge: bool = False) -> bool:
+        """Change the lesson and keep it at once; False where the change was refused.
+
+        Where only the store refuses it, the change stands on the bench: it is written aside
+        and tried again until the store takes it.
+        """
+        if self.lesson is None:
+            return False
+        before = self.lesson
+        done = False
+
+        def keep() -> None:
+            nonlocal done
+            after = replace(change(before), selected_bar=self.position)
+            if replace(after, selected_bar=before.selected_bar) == before:
+                return
+            self.lesson, done = self.keeper.save(after, label, merge=merge), True
+
+        if not self.guard(keep):
+            return False
+        if done:
+            self._after(before)
+        return True
+
+    def undo(self) -> None:
+        self._travel(lambda i, base: self.shelf.undo(i, base=base), say("Nothing to undo."))
+
+    def redo(self) -> None:
+        self._travel(lambda i, base: self.shelf.redo(i, base=base), say("Nothing to redo."))
+
+    def go_to_step(self, place: int) -> None:
+        """Go to a step of the undo history, back or on."""
+        self._travel(
+            lambda i, base: self.shelf.go_to(i, place, base=base), say("This step is gone.")
+        )
+
+    def go_back(self, version_id: int) -> None:
+        """Make a kept version the present state; that can be undone."""
+        self._travel(lambda _, base: self.shelf.go_back(version_id, base=base), "")
+
+    def _travel(self, step: Callable[[str, int | None], Lesson | None], nothing: str) -> None:
+        if self.lesson is None:
+            return
+        before, found = self.lesson, None
+
+        def go() -> None:
+            nonlocal found
+            found = self.keeper.travel(before.id, step)
+
+        if not self.guard(go):
+            return
+        if found is None:
+            self.told.emit(nothing)
+            return
+        self.show_state(found)
+
+    def show_state(self, found: Lesson) -> None:
+        """Show the open lesson in another state of it."""
+        before = self.lesson
+        assert before
+        # What comes back equal is the same object, so that nothing is engraved twice.
+        piece = before.piece if found.piece == before.piece else found.piece
+        self.lesson = replace(found, piece=piece)
+        self._after(before)
+
+    def _after(self, before: Lesson) -> None:
+        assert self.lesson
+        lesson = self.lesson
+        if lesson.piece is not before.piece:
+            self.position = max(0, min(self.position, len(self.order) - 1))
+            here = lesson.piece.bar_of
+            self.note_ids = tuple(note for note in self.note_ids if note in here)
+            self.fingering = None
+        if fingered_alike(lesson, before):
+            self.rows = bar_rows(lesson, self.fingering)
+            self.changed.emit()
+        else:
+            self.before_edit = self.fingering
+            self.judge = lesson.pins != before.pins
+            self.choices = None
+            self.rows = bar_rows(lesson, self.fingering)
+            self.changed.emit()
+            self.solve()
+        self.history_changed.emit()
+
+    def guard(self, work: Callable[[], Any]) -> bool:
+        """Do something that the user's disk or data may refuse; say so if it does."""
+        try:
+            work()
+        except BadInput as wrong:
+            self.failed.emit(" ".join(str(wrong).split()))
+            return False
+        return True
+
+    def recall(self) -> None:
+        """Take up the fingering that is kept of the lesson."""
+        raise NotImplementedError
+
+    def solve(self) -> None:
+        """Finger the lesson anew."""
+        raise NotImplementedError
+
+    def ask_choices(self) -> None:
+        """Look for other fingerings of the selected bar."""
+        raise NotImplementedError
+
+    def report(self, fault: BaseException) -> None:
+        """Tell of a fault that nobody else took care of."""
+        if isinstance(fault, BadInput):
+            self.failed.emit(" ".join(str(fault).split()))
+            return
+        self.last_fault = "".join(traceback.format_exception(fault))
+        self.failed.emit(
+            say(
+                "The program made a mistake ({kind}); your lesson is kept. "
+                "Help, Error report shows what happened.",
+                kind=type(fault).__name__,
+            )
+        )
+
+
+def fingered_alike(one: Lesson, other: Lesson) -> bool:
+    """Whether both lessons have the same fingering."""
+    return one.piece is other.piece and (
+        (one.instrument, one.capo, one.hand, one.settings, one.pins)
+        == (other.instrument, other.capo, other.hand, other.settings, other.pins)
+    )

@@ -1,0 +1,4 @@
+"""Looks and small widgets that know nothing of lessons: colours, tables, charts, previews.
+
+May use no other room.
+"""

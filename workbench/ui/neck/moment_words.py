@@ -1,0 +1,41 @@
+"""What the hand does in the selected bar, in words above the fretboard."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from workbench.fingering.telling import words as told
+from workbench.language.speech import say
+
+if TYPE_CHECKING:
+    from workbench.ui.bench.session import Session
+
+
+def moment_words(session: Session) -> tuple[str, str]:
+    """The heading of the fretboard, and a sentence or two below it."""
+    bar, hands = session.bar, session.bar_hands
+    if bar is None:
+        return say("Fretboard"), ""
+    pickup = bar.number == "0"
+    heading = (
+        say("Fretboard in the pickup") if pickup else say("Fretboard in bar {bar}", bar=bar.number)
+    )
+    if hands is None:
+        return heading, say("The fingering is being worked out …")
+    comfort = session.hand.comfort_14
+    words = say(
+        "Reach {reach} mm of {comfort} mm in comfort.",
+        reach=round(hands.reach_mm), comfort=round(comfort),
+    )  # fmt: skip
+    if hands.reach_mm > comfort:
+        words += " " + say("Wide: warm up first, and stop if it hurts.")
+    note = session.note_hands
+    if note is not None:
+        from workbench.ui.bench.grips import spoken
+
+        why = told(note.cut_reason or note.impossible)
+        said = spoken(note)
+        words = f"{said[:1].upper()}{said[1:]}. {why} {words}"
+    else:
+        words += " " + say("Click a note to move it.")
+    return heading, " ".join(words.split())

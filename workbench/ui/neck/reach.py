@@ -1,0 +1,115 @@
+"""How far the left hand opens at one moment, measured against the student's hand."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from itertools import combinations
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen
+
+from workbench.fingering.reach import Place, pair_limits, span_mm
+from workbench.fingering.types import Barre
+from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import say
+from workbench.ui.kit.look import Colours
+from workbench.ui.neck.layout import NeckLayout
+
+
+@dataclass(frozen=True)
+class Reach:
+    """The two fingers that are opened most for what they like, and how far, in mm.
+
+    ``from_fret`` is the lower of their frets, where the bracket begins.
+    """
+
+    fingers: tuple[int, int]
+    from_fret: int
+    apart: float
+    comfort: float
+    greatest: float
+
+    @property
+    def wide(self) -> bool:
+        """Beyond what is comfortable for this hand."""
+        return self.apart > self.comfort
+
+    @property
+    def words(self) -> str:
+        """What is written beside the bracket."""
+        first, second = self.fingers
+        measured = say(
+            "Reach {reach} mm of {comfort} mm in comfort.",
+            reach=round(self.apart), comfort=round(self.comfort),
+        )  # fmt: skip
+        return f"{first}–{second}: {measured}"
+
+
+def reach_of(
+    pressed: Mapping[Place, int], barres: Iterable[Barre], instrument: Instrument, hand: Hand
+) -> Reach | None:
+    """The reach of the fingers ``pressed`` down; None with fewer than two of them.
+
+    A barre is measured from its nearest string.
+    """
+    places: dict[int, set[Place]] = {}
+    for place, finger in pressed.items():
+        places.setdefault(finger, set()).add(place)
+    for barre in barres:
+        if barre.finger in places:
+            places[barre.finger] |= {(string, barre.fret) for string in barre.strings}
+    limits = pair_limits(hand)
+    found = []
+    for first, second in combinations(sorted(places), 2):
+        apart, low = min(
+            (span_mm(instrument, a, b), min(a[1], b[1]))
+            for a in places[first]
+            for b in places[second]
+        )
+        comfort, greatest = limits[first, second]
+        found.append(Reach((first, second), low, apart, comfort, greatest))
+    return max(found, key=lambda r: r.apart / r.comfort, default=None)
+
+
+def bracket(layout: NeckLayout, reach: Reach) -> tuple[float, float, float]:
+    """Where the bracket over the neck begins, where the reach ends and where comfort ends:
+    true millimetres along the neck, away from the nut."""
+    start = layout.finger_x(reach.from_fret)
+    away = -layout.scale if layout.mirrored else layout.scale
+    return start, start + away * reach.apart, start + away * reach.comfort
+
+
+def draw_reach(painter: QPainter, layout: NeckLayout, reach: Reach, c: Colours) -> None:
+    """A band as long as is comfortable, over it a bracket as long as the reach, and the
+    figures; what is beyond comfort is hatched as well as coloured."""
+    start, end, easy = bracket(layout, reach)
+    gap, y = layout.gap, layout.string_y(1) - layout.gap * 0.86
+    tall = gap * 0.3
+    band = QColor(c.accent)
+    band.setAlphaF(0.25)
+    painter.fillRect(_box(start, easy, y - tall / 2, tall), band)
+    painter.setPen(QPen(QColor(c.accent), 1.2))
+    painter.drawLine(QPointF(easy, y - tall / 2), QPointF(easy, y + tall / 2))
+    ink = QColor(c.alarm if reach.wide else c.ink)
+    if reach.wide:
+        hatch = QBrush(ink, Qt.BrushStyle.BDiagPattern)
+        painter.fillRect(_box(easy, end, y - tall / 2, tall), hatch)
+    painter.setPen(QPen(ink, 2.0))
+    painter.drawLine(QPointF(start, y), QPointF(end, y))
+    for x in (start, end):
+        painter.drawLine(QPointF(x, y - tall / 2), QPointF(x, y + tall * 0.8))
+    words = reach.words
+    wide = QFontMetricsF(painter.font()).horizontalAdvance(words) + gap * 0.2
+    left, right = min(start, end, easy), max(start, end, easy)
+    at = left - wide - gap * 0.3 if layout.mirrored else right + gap * 0.3
+    if not 0 <= at <= layout.width - wide:  # no room beyond: on the other side
+        at = right + gap * 0.3 if layout.mirrored else left - wide - gap * 0.3
+    painter.drawText(
+        QRectF(at, y - gap / 2, wide, gap),
+        Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words,
+    )  # fmt: skip
+
+
+def _box(x0: float, x1: float, y: float, tall: float) -> QRectF:
+    return QRectF(min(x0, x1), y, abs(x1 - x0), tall)

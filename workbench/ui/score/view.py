@@ -1,0 +1,398 @@
+"""The score strip in the middle: engraved staff and tablature, to be clicked on."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from fractions import Fraction
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, QTimer, Signal
+from PySide6.QtGui import (
+    QColor,
+    QContextMenuEvent,
+    QHelpEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QAbstractScrollArea, QToolTip, QWidget
+
+from workbench.language.speech import count, say
+from workbench.ui.bench import finger_keys as note_keys
+from workbench.ui.bench.jobs import Progress
+from workbench.ui.bench.session import Session
+from workbench.ui.kit.look import BASE_POINTS, colours
+from workbench.ui.score.band import Band
+from workbench.ui.score.bar import ScoreBar, voice_inks
+from workbench.ui.score.heard_paint import NOTHING_HEARD, paint_heard
+from workbench.ui.score.menu import note_menu
+from workbench.ui.score.pictures import Pictures, make_strip, note_marks
+from workbench.ui.score.tips import tip_of
+
+if TYPE_CHECKING:
+    from workbench.engraving.places import Place
+
+ZOOMS = (0.5, 3.0)
+FIT = (0.5, 1.5)  # least and greatest zoom that fitting chooses
+MARGIN = 12.0
+
+
+class ScoreView(QAbstractScrollArea):
+    """Paints a ScoreImage; the selected bar is boxed, selected notes are ringed."""
+
+    wants_note = Signal()  # a teaching note about what is selected
+    _partly = Signal(object, object)  # what was asked for, the image as far as it is
+
+    def __init__(
+        self,
+        session: Session,
+        parent: QWidget | None = None,
+        strip: Callable[..., Any] = make_strip,
+    ) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._make_strip = strip
+        self._strip: Any = None
+        self._strip_for: tuple[Any, ...] = ()
+        self._asked: object = None
+        self._fits = 0  # times that fitting may still try
+        self.image: Any = None
+        self.zoom = 1.0
+        self.shows = {"tab": True, "left": True, "right": True, "strings": False, "voices": True}
+        self.writer: Any = None  # while music is written: takes keys and clicks, paints its caret
+        self.heard = NOTHING_HEARD
+        self._pictures = Pictures()
+        self._band = Band(self)
+        self.bar = ScoreBar(self, self._zoom_by, self.fit, self.show_parts)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAccessibleName(say("Score"))
+        self.viewport().setMouseTracking(True)
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(120)
+        self._soon.timeout.connect(self.engrave)
+        self._partly.connect(self._partly_arrived, Qt.ConnectionType.QueuedConnection)
+        session.opened.connect(self._opened)
+        session.changed.connect(self.engrave)
+        session.fingered.connect(self.engrave)
+        session.selected.connect(self.follow)
+        self._place_bar()
+
+    @property
+    def scale(self) -> float:
+        """Pixels to an image unit: the zoom, and the text size the teacher chose."""
+        return self.zoom * self.font().pointSizeF() / BASE_POINTS
+
+    # Engraving.
+
+    def _opened(self) -> None:
+        self.image = None
+        self._pictures.clear()
+        self._band.drop()
+        self.verticalScrollBar().setValue(0)
+        self.engrave()
+
+    def engrave(self) -> None:
+        """Draw the lesson anew in the background; only changed systems cost anything."""
+        self._soon.stop()
+        lesson = self._session.lesson
+        if lesson is None or not self._session.order:
+            self.image = None
+            self.bar.tell_voices(0, False)
+            self._measure()
+            return
+        instrument, fingering = self._session.instrument, self._session.fingering
+        if fingering is None and self.writer is not None:
+            fingering = self.writer.stand_in()
+        width = round((self.viewport().width() - 2 * MARGIN) / self.scale)
+        c = colours(self)
+        dark = QColor(c.panel).lightnessF() < 0.5
+        voices = voice_inks(dark) if self.shows["voices"] else ()
+        wanted = (width, c.ink, voices, *self.shows.items())
+        marks = note_marks(lesson.notes)
+        near, asked = self._session.bar_index, object()
+        self._asked = asked
+
+        def work(progress: Progress) -> Any:
+            from workbench.engraving.strip import voices_of
+
+            if wanted != self._strip_for:
+                shows = dict(self.shows)
+                self._strip = self._make_strip(float(max(300, width)), c.ink, shows, voices)
+                self._strip_for = wanted
+            image = self._strip.image(
+                lesson.piece, fingering, instrument, marks, near=near, progress=progress,
+                shown=lambda image: self._partly.emit(asked, image),
+            )  # fmt: skip
+            return image, len(voices_of(lesson.piece))
+
+        self._session.jobs.start("engrave", say("Engraving"), work, self._arrived, lane="engrave")
+
+    def _partly_arrived(self, asked: object, image: Any) -> None:
+        if asked is self._asked:
+            self._show(image)
+
+    def _arrived(self, made: tuple[Any, int]) -> None:
+        self._asked = None
+        image, voices = made
+        self.bar.tell_voices(voices, self.shows["voices"])
+        self._show(image)
+        if self._fits:
+            self._fits -= 1
+            over = image.size.height() * self.scale / max(1, self.viewport().height() - 2 * MARGIN)
+            if over > 1 and self.zoom > FIT[0]:
+                self.set_zoom(max(FIT[0], self.zoom * max(0.8, over**-0.5)))
+
+    def _show(self, image: Any) -> None:
+        laid_out_anew = self.image is None or self.image.size != image.size
+        self.image = image
+        self._measure()
+        if laid_out_anew:
+            self.follow()
+        self.viewport().update()
+
+    def set_zoom(self, zoom: float) -> None:
+        """Paint larger or smaller at once; the systems are laid out anew a little later."""
+        self.zoom = max(ZOOMS[0], min(ZOOMS[1], zoom))
+        self.bar.show_zoom(self.zoom)
+        self._measure()
+        self._soon.start()
+
+    def _zoom_by(self, factor: float) -> None:
+        """Larger or smaller by a factor; 0 means the plain size."""
+        self._fits = 0
+        self.set_zoom(self.zoom * factor if factor else 1.0)
+
+    def fit(self) -> None:
+        """Show as much of the piece at once as can be read."""
+        if self.image is None:
+            return
+        room = max(1.0, self.viewport().height() - 2 * MARGIN)
+        share = room / max(1.0, self.image.size.height() * self.scale)
+        self._fits = 4
+        self.set_zoom(max(FIT[0], min(FIT[1], self.zoom * share**0.5)))
+
+    def show_parts(self, **which: bool) -> None:
+        """Show or leave out ``tab``, ``left`` and ``right`` fingers, the inks of ``voices``."""
+        if {**self.shows, **which} == self.shows:
+            return
+        self.shows = {**self.shows, **which}
+        self.bar.show_parts(self.shows)
+        self.engrave()
+
+    def _measure(self) -> None:
+        size = self.image.size if self.image else None
+        tall = size.height() * self.scale + 2 * MARGIN if size else 0
+        wide = size.width() * self.scale + 2 * MARGIN if size else 0
+        view = self.viewport().size()
+        self.verticalScrollBar().setRange(0, max(0, round(tall - view.height())))
+        self.verticalScrollBar().setPageStep(view.height())
+        self.verticalScrollBar().setSingleStep(round(24 * self.scale))
+        self.horizontalScrollBar().setRange(0, max(0, round(wide - view.width())))
+        self.horizontalScrollBar().setPageStep(view.width())
+        self.viewport().update()
+
+    # Places.
+
+    def _origin(self) -> QPointF:
+        return QPointF(
+            MARGIN - self.horizontalScrollBar().value(),
+            MARGIN - self.verticalScrollBar().value(),
+        )
+
+    def to_image(self, point: QPointF) -> QPointF:
+        """A point of the viewport in image units."""
+        return (point - self._origin()) / self.scale
+
+    def from_image(self, rect: QRectF) -> QRectF:
+        """A rectangle of the image in the viewport."""
+        return QRectF(rect.topLeft() * self.scale + self._origin(), rect.size() * self.scale)
+
+    def place_at(self, point: QPointF, grid: Fraction = Fraction(1, 2)) -> Place | None:
+        """The place in the music under a point of the viewport: bar, moment (one at which
+        something stands, or a multiple of ``grid`` quarters), and staff step or string."""
+        return self.image.place_at(self.to_image(point), grid) if self.image else None
+
+    def point_of(self, place: Place) -> QPointF | None:
+        """Where a place in the music lies in the viewport."""
+        found = self.image.point_of(place) if self.image else None
+        return None if found is None else found * self.scale + self._origin()
+
+    def column_of(self, place: Place) -> QRectF | None:
+        """The upright strip of the viewport, through all staves, at a place's moment."""
+        found = self.image.column_of(place) if self.image else None
+        return None if found is None else self.from_image(found)
+
+    def follow(self) -> None:
+        """Bring the selected bar into view and mark it."""
+        bar, notes = self._session.bar, len(self._session.note_ids)
+        words = say("Bar {bar} selected", bar=bar.number) if bar else say("No bar selected")
+        if notes:
+            words += ", " + count(notes, "{n} note", "{n} notes", sense="music")
+        self.setAccessibleDescription(words)
+        if bar is not None and not self._band.drawn:
+            self.bring(bar.index)
+        self.viewport().update()
+
+    def bring(self, bar: int) -> None:
+        """Scroll a written bar into view."""
+        rect = self.image.system_rect(bar) if self.image is not None else None
+        if rect is not None:
+            shown = self.from_image(rect)
+            scroll, view = self.verticalScrollBar(), self.viewport().height()
+            if shown.top() < 0 or shown.height() > view:
+                scroll.setValue(scroll.value() + round(shown.top() - MARGIN))
+            elif shown.bottom() > view:
+                scroll.setValue(scroll.value() + round(shown.bottom() - view + MARGIN))
+
+    # Painting.
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        c = colours(self)
+        painter = QPainter(self.viewport())
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.fillRect(event.rect(), QColor(c.panel))
+        if self.image is None:
+            painter.setPen(QColor(c.faint))
+            words = say("Drop a score here, or choose Import from the Lesson menu.")
+            if self._session.lesson:
+                words = say("Engraving …")
+            painter.drawText(self.viewport().rect(), Qt.AlignmentFlag.AlignCenter, words)
+            painter.end()
+            return
+        accent = QColor(c.accent)
+        bar = self._session.bar
+        rect = self.image.bar_rect(bar.index) if bar is not None else None
+        if rect is not None:
+            shown = self.from_image(rect).adjusted(1, 1, -1, -1)
+            wash = QColor(accent)
+            wash.setAlphaF(0.10)
+            painter.fillRect(shown, wash)
+            painter.setPen(QPen(accent, 1.6))
+            painter.drawRoundedRect(shown, 4, 4)
+        self._paint_systems(painter, QRectF(event.rect()))
+        painter.setPen(QPen(accent, 2.0))
+        for note in self._session.note_ids:
+            for rect in self.image.rects_of_note(note):
+                painter.drawRoundedRect(self.from_image(rect).adjusted(-3, -3, 3, 3), 5, 5)
+        paint_heard(painter, self, c)
+        self._band.paint(painter, accent)
+        if self.writer is not None:
+            self.writer.paint(painter)
+        if self.hasFocus():
+            painter.setPen(QPen(accent, 1.0))
+            painter.drawRect(self.viewport().rect().adjusted(1, 1, -2, -2))
+        painter.end()
+
+    def _paint_systems(self, painter: QPainter, area: QRectF) -> None:
+        self._pictures.begin()
+        waits = False
+        for item in self.image.placed:
+            shown = self.from_image(item.rect)
+            if shown.intersects(area):
+                picture = self._pictures.picture(item, self.scale, self.devicePixelRatioF())
+                if picture is None:
+                    waits = True
+                else:
+                    painter.drawPixmap(shown.topLeft(), picture)
+        if waits:
+            QTimer.singleShot(0, self.viewport().update)
+
+    # Events.
+
+    def _place_bar(self) -> None:
+        tall = self.bar.sizeHint().height()
+        self.setViewportMargins(0, tall, 0, 0)
+        edge = self.frameWidth()
+        self.bar.setGeometry(edge, edge, max(0, self.width() - 2 * edge), tall)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._place_bar()
+        self._measure()
+        if event.oldSize().width() != event.size().width():
+            self._soon.start()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._place_bar()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        if self.image is None or event.button() != Qt.MouseButton.LeftButton:
+            return
+        point = self.to_image(event.position())
+        if self.writer is not None and self.writer.press(point):
+            return
+        note, session = self.image.note_at(point), self._session
+        adds = bool(event.modifiers() & Qt.KeyboardModifier.ControlModifier)
+        self._band.begin(point, session.note_ids if adds else ())
+        if note is not None and adds:
+            session.toggle_note(note)
+        elif note is not None:
+            session.select_note(note)
+        elif not adds:
+            bar = self.image.bar_at(point)
+            if bar is not None:
+                session.select(session.position_of(bar), None)
+
+    def choose(self, notes: Iterable[str]) -> None:
+        """Select these notes; of none at all the bar stays selected."""
+        self._session.select_notes(notes)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        if event.buttons() & Qt.MouseButton.LeftButton:
+            self._band.move(event.position())
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._band.end()
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        if self.image is None or self._session.lesson is None:
+            return
+        note = self.image.note_at(self.to_image(QPointF(event.pos())))
+        if note is not None and note not in self._session.note_ids:
+            self._session.select_note(note)
+        menu = note_menu(self._session, self, self.wants_note.emit)
+        menu.popup(event.globalPos())
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self._reaches(event):
+            event.accept()
+        elif not note_keys.handle(self._session, event):
+            super().keyPressEvent(event)
+
+    def _reaches(self, event: QKeyEvent) -> bool:
+        """Shift and an arrow reach one note further; Ctrl+A takes all of the bar."""
+        session, key, modifiers = self._session, event.key(), event.modifiers()
+        arrows = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
+        if key in arrows and modifiers == Qt.KeyboardModifier.ShiftModifier:
+            session.reach_note(arrows[Qt.Key(key)])
+            return True
+        whole = key == Qt.Key.Key_A and modifiers == Qt.KeyboardModifier.ControlModifier
+        if whole and session.bar is not None:
+            session.select_notes(note.id for note in session.bar.notes)
+        return whole
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self._zoom_by(1.1 if event.angleDelta().y() > 0 else 1 / 1.1)
+            event.accept()
+        else:
+            super().wheelEvent(event)
+
+    def viewportEvent(self, event: QEvent) -> bool:
+        if isinstance(event, QHelpEvent):
+            QToolTip.showText(event.globalPos(), self.tip_at(QPointF(event.pos())), self)
+            return True
+        return super().viewportEvent(event)
+
+    def tip_at(self, point: QPointF) -> str:
+        """What is told of the note under a point of the viewport; empty without one."""
+        name = self.image.note_at(self.to_image(point)) if self.image else None
+        return tip_of(self._session, name) if name is not None else ""

@@ -1,0 +1,147 @@
+"""The Sound menu: what can be heard, compared and written as sound."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QMenu
+
+from workbench.language.speech import say
+from workbench.music.form import playing_order
+from workbench.sound.programme import Manner, Programme, Trainer, Version
+from workbench.ui.player.spans import SPANS
+
+if TYPE_CHECKING:
+    from workbench.teaching.exercises import Exercise
+    from workbench.teaching.plan_items import PlanItem
+    from workbench.ui.window.window import Window
+
+Add = Callable[..., QAction]  # menu, words, what it does, keys, lesson=
+KEYS = ("Ctrl+Alt+N", "Ctrl+Alt+B", "Ctrl+Alt+S", "Ctrl+Alt+A", "Ctrl+Alt+W")
+
+
+class SoundMenu(QObject):
+    """Fills the menu."""
+
+    def __init__(self, window: Window, menu: QMenu, add: Add) -> None:
+        super().__init__(window)
+        self._window, self._session = window, window.session
+        conductor = self._conductor = window.conductor
+        add(menu, say("&Play or stop"), conductor.toggle, "Ctrl+Space", lesson=True)
+        for which, key in zip(SPANS, KEYS, strict=True):
+            words = say("Play {what}", what=say(which))
+            add(menu, words, partial(self._play, which), key, lesson=True)
+        menu.addSeparator()
+        compare = menu.addMenu(say("&Compare by ear"))
+        add(compare, say("As &fingered, then as written"), self.against_written, lesson=True)
+        add(compare, say("This &bar, then its other fingering"), self.against_other, lesson=True)
+        add(compare, say("The &original, then this arrangement"), self.against_original,
+            lesson=True)  # fmt: skip
+        menu.addSeparator()
+        add(menu, say("Tempo &trainer …"), self.trainer, lesson=True)
+        add(menu, say("T&uner tones …"), self.tuner, lesson=True)
+        menu.addSeparator()
+        add(menu, say("&Export sound …"), self.export, "Ctrl+Shift+W", lesson=True)
+        add(menu, say("Student's &pack …"), self.pack, "Ctrl+Shift+K", lesson=True)
+
+        window.teaching.plan.practise.connect(self.practise)
+        window.teaching.techniques.exercise.wants_heard.connect(self.exercise)
+
+    def practise(self, item: PlanItem) -> None:
+        """A plan's item in a loop, counted in, at its tempo: climbing where it is to climb."""
+        low, high = item.tempo_from or item.tempo_to, item.tempo_to
+        trainer = Trainer(low, 5.0, 2, high) if low < high else None
+        manner = Manner(tempo=high, loop=True, count_in=True, trainer=trainer)
+        self._conductor.play_bars(item.bars, manner)
+
+    def exercise(self, exercise: Exercise, percent: float) -> None:
+        """An exercise, as often as it is to be repeated."""
+        if self._conductor.playing:
+            self._conductor.stop()
+            return
+        instrument = self._session.instrument
+        self._conductor.start(
+            Programme(exercise.piece, exercise.fingering, instrument,
+                      playing_order(exercise.piece), Manner(tempo=percent),
+                      bank=self._conductor.bank())
+        )  # fmt: skip
+
+    def _play(self, which: str) -> None:
+        self._conductor.set_span(which)
+        self._conductor.play(which)
+
+    def against_written(self) -> None:
+        """The chosen span as the fingers hold it, then with every note as long as written."""
+        lesson = self._session.lesson
+        if lesson is not None and self._fingered():
+            self._conductor.play(self._conductor.span, Version(lesson.piece))
+
+    def against_other(self) -> None:
+        """The selected bar as it is fingered, then as the chosen other fingering has it."""
+        from dataclasses import replace
+
+        session = self._session
+        fingering, choices = session.fingering, session.choices
+        if session.lesson is None or not self._fingered():
+            return
+        assert fingering
+        at = max(0, self._window.choices.list.currentRow())
+        other = choices[at] if choices and at < len(choices) else None
+        if other is None or other.bar is None:
+            session.failed.emit(say("This bar has no other fingering to compare with yet."))
+            return
+        bars = tuple(other.bar if bar.index == session.bar_index else bar for bar in fingering.bars)
+        changed = replace(fingering, bars=bars)
+        version = Version(session.lesson.piece, changed, session.instrument)
+        self._conductor.play(SPANS[1], version)
+
+    def against_original(self) -> None:
+        """The chosen span of the arrangement against the score it was made of."""
+        session = self._session
+        if session.lesson is None:
+            return
+        lesson_id = session.lesson.id
+
+        def play() -> None:
+            found = session.shelf.lesson_row(lesson_id).piece_id
+            original = session.shelf.load_piece(found) if found else None
+            assert session.lesson
+            if original is None or len(original.bars) != len(session.lesson.piece.bars):
+                session.failed.emit(
+                    say("The bars of the original are no longer those of this lesson; "
+                        "it cannot be played against it.")
+                )  # fmt: skip
+                return
+            self._conductor.play(self._conductor.span, Version(original))
+
+        session.guard(play)
+
+    def _fingered(self) -> bool:
+        if self._session.fingering is None:
+            self._session.failed.emit(say("Wait until the lesson is fingered, then listen."))
+            return False
+        return True
+
+    def trainer(self) -> None:
+        from workbench.ui.player.trainer import TrainerDialog
+
+        self._window.show_dialog(TrainerDialog(self._conductor, self._window))
+
+    def tuner(self) -> None:
+        from workbench.ui.player.tuner import TunerDialog
+
+        self._window.show_dialog(TunerDialog(self._conductor, self._window))
+
+    def export(self) -> None:
+        from workbench.ui.window.sound_files import export_sound
+
+        export_sound(self._window)
+
+    def pack(self) -> None:
+        from workbench.ui.window.sound_files import make_pack
+
+        make_pack(self._window)

@@ -1,0 +1,96 @@
+"""The middle of the window: the score, or one of the teaching views in its place."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtWidgets import QTabWidget, QWidget
+
+from workbench.language.speech import say
+from workbench.ui.bench.findings import LANE, Findings
+from workbench.ui.bench.session import Session
+from workbench.ui.views.grading.learning import learn_grades
+from workbench.ui.views.grading.view import GradeView
+from workbench.ui.views.plan.view import PlanView
+from workbench.ui.views.script.view import ScriptView
+from workbench.ui.views.techniques.view import TechniqueView
+
+
+class TeachingTabs(QTabWidget):
+    """Score, techniques, practice plan and script. ``host`` is the window."""
+
+    def __init__(self, session: Session, score: QWidget, host: Any) -> None:
+        super().__init__()
+        self._session, self._host = session, host
+        self.reading: Any = None  # the reading view while it is open
+        self.setAccessibleName(say("Score, techniques, practice plan or script"))
+        findings = Findings(session.shelf, session.services)
+        self.findings = findings
+        self.score = score
+        self.techniques = TechniqueView(session, findings)
+        self.plan = PlanView(session, findings)
+        self.script = ScriptView(session, findings)
+        self.grade = GradeView(session, findings)
+        self.addTab(score, say("Score"))
+        self.addTab(self.techniques, say("Techniques"))
+        self.addTab(self.plan, say("Practice plan"))
+        self.addTab(self.script, say("Script"))
+        self.addTab(self.grade, say("Grade"))
+        self.grade.wants_learning.connect(lambda: learn_grades(host))
+        self.plan.export_button.clicked.connect(self.export_plan)
+        self.script.export_button.clicked.connect(self.export_script)
+        self.script.read_button.clicked.connect(self.read)
+
+    def look_again(self) -> None:
+        """Another grade model is in force, or another grade given: judge anew."""
+        for view in (self.techniques, self.plan, self.grade):
+            view.ask()
+
+    def commit(self) -> None:
+        """Keep what is half written in the script."""
+        self.script.commit()
+
+    def export_plan(self) -> None:
+        """Ask where the practice plan goes."""
+        self._export(self.plan)
+
+    def export_script(self) -> None:
+        """Ask where the script goes, and in which form."""
+        self._export(self.script)
+
+    def _export(self, view: Any) -> None:
+        dialog = view.dialog()
+        if dialog is None:
+            self.setCurrentWidget(view)  # it says there what is missing yet
+        else:
+            self._host.show_dialog(dialog)
+
+    def read(self) -> None:
+        """Open the reading view at the selected bar."""
+        from workbench.ui.views.script.reading import ReadingView
+
+        self.commit()
+        session = self._session
+        lesson, fingering = session.lesson, session.fingering
+        if lesson is None or fingering is None:
+            session.failed.emit(
+                say("The fingering is still being worked out; try again in a moment.")
+            )
+            return
+
+        def arrived(script: Any) -> None:
+            if session.lesson is not lesson:
+                return
+            if self.reading is not None:
+                self.reading.close()
+            self.reading = ReadingView(session, script, self._host.neck.neck.mirrored, self)
+            self.reading.destroyed.connect(self._read)
+            self.reading.showFullScreen()
+
+        session.jobs.start(
+            "reading", say("Writing the script"), self.script.work(lesson, fingering), arrived,
+            lane=LANE,
+        )  # fmt: skip
+
+    def _read(self) -> None:
+        self.reading = None
