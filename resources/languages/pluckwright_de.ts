@@ -523,12 +523,12 @@
         <translation>&amp;Neues Stück …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>&amp;New remark</source>
         <translation>&amp;Neuer Hinweis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/menus.py"/>
+        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;New remark on the bar</source>
         <translation>&amp;Neuer Unterrichtshinweis</translation>
     </message>
@@ -687,17 +687,17 @@
         <translation>&amp;Wiederherstellen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>&amp;Remark about it …</source>
         <translation>&amp;Unterrichtshinweis dazu …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>&amp;Remark about them …</source>
         <translation>&amp;Unterrichtshinweis dazu …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score_menu.py"/>
+        <location filename="../../workbench/ui/score/menu.py"/>
         <source>&amp;Remark about this bar …</source>
         <translation>&amp;Unterrichtshinweis zu diesem Takt …</translation>
     </message>
@@ -981,7 +981,7 @@
         <translation>&amp;Warum nicht …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_dialogs.py"/>
+        <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>&amp;Words in title, remarks or techniques</source>
         <translation>&amp;Wörter in Titel, Hinweisen oder Techniken</translation>
     </message>
@@ -1522,7 +1522,7 @@
         <translation>Übung hinzufügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Add to the &amp;remarks</source>
         <translation>Zu den &amp;Hinweisen</translation>
     </message>
@@ -1720,12 +1720,12 @@
         <translation>An den Übergängen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Attach it to a remark as the fingering not taken, with the reason</source>
         <translation>Mit dem Grund als abgelehnten Fingersatz an einen Unterrichtshinweis hängen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Attach to a remark</source>
         <translation>An einen Hinweis hängen</translation>
     </message>
@@ -1789,7 +1789,7 @@
         <translation>Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>Bar of the remark</source>
         <translation>Takt des Hinweises</translation>
     </message>
@@ -2097,7 +2097,7 @@
         <translation>Tonlänge ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Change a remark</source>
         <translation>Hinweis ändern</translation>
     </message>
@@ -2543,17 +2543,17 @@
         <translation>Tage pro Woche</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_commands.py"/>
+        <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Delete a note</source>
         <translation>Ton löschen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Delete a remark</source>
         <translation>Hinweis löschen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Delete this remark</source>
         <translation>Diesen Unterrichtshinweis löschen</translation>
     </message>
@@ -3007,7 +3007,7 @@
         <translation>Finger, die den Platz an ihrer Saite verlassen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>First bar of the remark</source>
         <translation>Erster Takt des Hinweises</translation>
     </message>
@@ -3346,7 +3346,7 @@
         <translation>Arbeitsblatt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>Hang a grip, another fingering or a lesson on this remark</source>
         <translation>Griff, anderen Fingersatz oder Lektion an diesen Hinweis hängen</translation>
     </message>
@@ -3471,7 +3471,7 @@
         <translation>Noten importieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_lessons.py"/>
+        <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>In a remark: “{line}”</source>
         <translation>In einem Unterrichtshinweis: „{line}“</translation>
     </message>
@@ -3699,7 +3699,7 @@
         <translation>Tasten zum Vorblättern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>Kind of remark</source>
         <translation>Art des Hinweises</translation>
     </message>
@@ -3739,7 +3739,7 @@
         <translation>Größerer Text (+)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>Last bar of the remark</source>
         <translation>Letzter Takt des Hinweises</translation>
     </message>
@@ -4529,7 +4529,7 @@
         <translation>Kein Platz auf dem Hals: {why}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>No remarks yet</source>
         <translation>Noch ohne Hinweise</translation>
     </message>
@@ -5383,29 +5383,29 @@
         <translation>Locker: 1 und 3 statt 1 und 2</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>Remark that it is attached to</source>
         <translation>Unterrichtshinweis, an den es gehängt wird</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/page.py"/>
-        <location filename="../../workbench/ui/note_panel.py"/>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>Remarks</source>
         <translation>Unterrichtshinweise</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Remarks on this bar</source>
         <translation>Unterrichtshinweise zu diesem Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/music_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/music_dialog.py"/>
         <source>Remarks stay with their bars. Pins stay where the instrument and the note stay the same. Undo brings all of it back.</source>
         <translation>Unterrichtshinweise bleiben bei ihren Takten. Festlegungen bleiben, wo Instrument und Ton gleich bleiben. „Rückgängig“ stellt alles wieder her.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Remarks, {bar}</source>
         <translation>Unterrichtshinweise, {bar}</translation>
     </message>
@@ -6168,7 +6168,7 @@
         <translation>So &amp;festlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Take off a remark</source>
         <translation>Von einem Hinweis entfernen</translation>
     </message>
@@ -6204,7 +6204,7 @@
         <translation>&amp;Anderen Fingersatz nehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>Take this off the remark; undo brings it back</source>
         <translation>Vom Hinweis entfernen; „Rückgängig“ bringt es zurück</translation>
     </message>
@@ -6519,7 +6519,7 @@
         <translation>Die Schätzung steht neben Ihrem Urteil und ändert es nie.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>The exercise is a remark on its bar now.</source>
         <translation>Die Übung steht jetzt als Unterrichtshinweis an ihrem Takt.</translation>
     </message>
@@ -6809,12 +6809,12 @@
         <translation>Der Lektionsspeicher {place} wurde von einer neueren Version des Programms geschrieben; er kann hier gelesen werden und bleibt, wie er ist. Aktualisieren Sie das Programm, um daran zu arbeiten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>The lesson this remark leads to is no longer on the shelf.</source>
         <translation>Die Lektion, auf die dieser Hinweis verweist, ist nicht mehr im Regal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_attach.py"/>
+        <location filename="../../workbench/ui/notes/attach.py"/>
         <source>The lesson this remark leads to is no longer on the shelf; point to another one, or remove the link.</source>
         <translation>Die Lektion, auf die dieser Hinweis verweist, ist nicht mehr im Regal; wählen Sie eine andere oder entfernen Sie den Verweis.</translation>
     </message>
@@ -6955,7 +6955,7 @@
         <translation>Dem Programm ist selbst ein Fehler unterlaufen. Ihre Lektion ist bis zur letzten Änderung gesichert, Sie können weiterarbeiten; geschieht dasselbe noch einmal, schließen Sie das Fenster und öffnen Sie es neu. Das Folgende zeigt denen, die das Programm pflegen, wo der Fehler lag.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>The remark in full</source>
         <translation>Der ganze Hinweis</translation>
     </message>
@@ -6970,7 +6970,7 @@
         <translation>Der Hinweis „{words}“ entfiel mit seinem Takt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/edits.py"/>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <source>The remark's last bar comes before its first one, or is not in the piece.</source>
         <translation>Der letzte Takt des Hinweises kommt vor seinem ersten oder steht nicht im Stück.</translation>
     </message>
@@ -7426,7 +7426,7 @@
         <translation>Diese Note hat nur einen Hals; nur zwei Hälse können zwei Saiten sein.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/edits.py"/>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <source>This remark has no words yet; write some, or delete it.</source>
         <translation>Dieser Hinweis hat noch keine Worte; schreiben Sie welche oder löschen Sie ihn.</translation>
     </message>
@@ -7938,7 +7938,7 @@
         <translation>Das sagt das Programm; schreiben Sie darüber.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_scope.py"/>
+        <location filename="../../workbench/ui/notes/scope.py"/>
         <source>What the remark is about</source>
         <translation>Worum es im Hinweis geht</translation>
     </message>
@@ -7984,7 +7984,7 @@
         <translation>Was würde die andere Wahl kosten?</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/tour.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
         <source>What you will say in this bar. Press Ctrl+N, choose what the remark is about, and write a sentence; Ctrl+Return keeps it.</source>
         <translation>Was Sie in diesem Takt sagen werden. Drücken Sie Strg+N, wählen Sie, worum es geht, und schreiben Sie einen Satz; Strg+Eingabe übernimmt ihn.</translation>
     </message>
@@ -8134,12 +8134,12 @@
         <translation>Wörter in Titel, Komponist, Dateiname</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shelf_filters.py"/>
+        <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Words in title, student, techniques, remarks</source>
         <translation>Wörter in Titel, Schüler, Techniken, Hinweisen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_words.py"/>
+        <location filename="../../workbench/ui/notes/words.py"/>
         <source>Words of the remark</source>
         <translation>Text des Hinweises</translation>
     </message>
@@ -8169,12 +8169,12 @@
         <translation>Akkordnamen schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Write a remark</source>
         <translation>Hinweis schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/note_panel.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
         <source>Write a remark on this bar, or on all bars selected on the left</source>
         <translation>Einen Hinweis zu diesem Takt oder zu allen links gewählten Takten schreiben</translation>
     </message>
@@ -8204,7 +8204,7 @@
         <translation>Bund {fret} auf Saite {string} schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/exercise_view.py"/>
+        <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Write the exercise as a remark on its bar</source>
         <translation>Die Übung als Unterrichtshinweis an ihren Takt schreiben</translation>
     </message>
@@ -9588,12 +9588,12 @@
         <translation>i, Zeigefinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>in a new remark</source>
         <translation>in einem neuen Unterrichtshinweis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/shortcut_list.py"/>
+        <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>in a remark: keep what is written</source>
         <translation>in einem Unterrichtshinweis: das Geschriebene übernehmen</translation>
     </message>
@@ -9618,7 +9618,7 @@
         <translation>in der Leseansicht: größer, kleiner, dunkel oder hell, schließen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/why_not.py"/>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>in the remark: {words}</source>
         <translation>im Hinweis: {words}</translation>
     </message>
@@ -12851,12 +12851,12 @@ Ihr Text</translation>
         <translation>{n} Vierteltöne (Takte {bars}): Bünde geben Halbtöne, sie werden als die nächsten gelesen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{n} remark</source>
         <translation>{n} Hinweis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bar_rows.py"/>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{n} remarks</source>
         <translation>{n} Hinweise</translation>
     </message>
