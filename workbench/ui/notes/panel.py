@@ -260,7 +260,9 @@ class NotePanel(QWidget):
         if new:
             self.refresh()
         else:
-            self._session.edit(say("Delete a remark"), lambda lesson: edits.delete_note(lesson, gone))
+            self._session.edit(
+                say("Delete a remark"), lambda lesson: edits.delete_note(lesson, gone)
+            )
 
     def _mark(self, sign: str) -> None:
         self.words.setFocus(Qt.FocusReason.OtherFocusReason)
