@@ -353,6 +353,11 @@
         <translation>&amp;Arbeitsblatt …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>&amp;Hear both</source>
+        <translation>Beides &amp;hören</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>&amp;Hear it</source>
         <translation>&amp;Anhören</translation>
@@ -714,6 +719,7 @@
     <message>
         <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>&amp;Restore</source>
         <translation>&amp;Wiederherstellen</translation>
     </message>
@@ -1112,6 +1118,11 @@
         <translation>„{word}“ ist keine Art zu bearbeiten; möglich sind {known}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/decisions.py"/>
+        <source>'{word}' says nothing of a note in an arrangement; write gone, whole, accepted, voice 2, or octaves such as -1, 0 or 1.</source>
+        <translation>„{word}“ sagt nichts über eine Note eines Arrangements; schreiben Sie gone, whole, accepted, voice 2 oder Oktaven wie -1, 0 oder 1.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/sound.py"/>
         <source>(none given)</source>
         <translation>(keine Angabe)</translation>
@@ -1169,6 +1180,11 @@
         <translation>--bars {text}: „{piece}“ hat keinen Takt {number}; die Takte sind {numbers}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'.</source>
+        <translation>--cluster braucht Dask; einrichten mit: pip install 'pluckwright[cluster]'.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/legato.py"/>
         <source>--compare {bar}: there is no bar of that number.</source>
         <translation>--compare {bar}: Einen Takt mit dieser Nummer gibt es nicht.</translation>
@@ -1177,6 +1193,11 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>--dry-run goes with --grades; write 'fit --grades --dry-run'.</source>
         <translation>--dry-run gehört zu --grades; schreiben Sie „fit --grades --dry-run“.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>--report needs scores that print fingers; name some.</source>
+        <translation>--report braucht Noten mit gedruckten Fingern; nennen Sie welche.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/script.py"/>
@@ -1502,6 +1523,11 @@
         <translation>A bis G</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>A&amp;ccept</source>
+        <translation>&amp;Gutheißen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>A&amp;rrangement</source>
         <translation>Bea&amp;rbeitung</translation>
@@ -1515,6 +1541,11 @@
         <location filename="../../workbench/handout/teacher.py"/>
         <source>About {n} minutes in all.</source>
         <translation>Insgesamt etwa {n} Minuten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Accept what arranging did</source>
+        <translation>Gutheißen, was das Arrangieren tat</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
@@ -1545,6 +1576,11 @@
         <location filename="../../workbench/handout/teacher.py"/>
         <source>Against the one printed: {reason}</source>
         <translation>Gegenüber dem gedruckten: {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Agree with what was done: it stays so</source>
+        <translation>Einverstanden sein: Es bleibt so</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
@@ -1591,6 +1627,11 @@
         <location filename="../../workbench/ui/window/tour.py"/>
         <source>All places of the selected note are shown here. Double click another one: the note is fixed there, and the rest of the piece is fingered around it. Ctrl+Z takes it back.</source>
         <translation>Hier sehen Sie alle Plätze des gewählten Tons. Doppelklicken Sie auf einen anderen: Der Ton wird dort festgelegt, und der übrige Fingersatz des Stücks richtet sich danach. Strg+Z nimmt es zurück.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>All that was altered</source>
+        <translation>Alles Geänderte</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -1657,6 +1698,12 @@
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Archives (*.pluckwright)</source>
         <translation>Archive (*.pluckwright)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/window/teaching_tabs.py"/>
+        <source>Arrangement</source>
+        <translation>Arrangement</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/marks.py"/>
@@ -1797,6 +1844,11 @@
         <location filename="../../workbench/ui/bench/verdict.py"/>
         <source>Bar {bars} has no fingering that way.</source>
         <translation>Takt {bars} hat so keinen Fingersatz.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/arrangement.py"/>
+        <source>Bar {bars}: no hand can play all the notes you hold to at once; let one of them go first, or allow higher frets.</source>
+        <translation>Takt {bars}: Keine Hand kann alle Noten, an denen Sie festhalten, zugleich spielen; geben Sie zuerst eine davon auf oder erlauben Sie höhere Bünde.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/pack.py"/>
@@ -1958,6 +2010,11 @@
         <location filename="../../workbench/ui/window/tour.py"/>
         <source>Bars in playing order</source>
         <translation>Takte in Spielfolge</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>Bars that differ most from the print</source>
+        <translation>Takte, die am meisten vom Druck abweichen</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/legato.py"/>
@@ -2224,6 +2281,11 @@
         <translation>Wählen Sie eine Tonart oder schreiben Sie eine wie F, Bb, D minor</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Choose a note in the music or a line of the list.</source>
+        <translation>Wählen Sie eine Note im Notenbild oder eine Zeile der Liste.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/passage.py"/>
         <source>Choose a resolution from 36 to 1200 dots an inch.</source>
         <translation>Wählen Sie eine Auflösung von 36 bis 1200 Punkten je Zoll.</translation>
@@ -2383,6 +2445,7 @@
         <translation>Verglichen mit {earlier} und {n} weiteren im Regal.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit.py"/>
         <location filename="../../workbench/ui/keeping/changes_list.py"/>
         <source>Comparing</source>
         <translation>Vergleich läuft</translation>
@@ -2718,6 +2781,11 @@
         <location filename="../../workbench/music/edits/signs.py"/>
         <source>Endings are numbered 1 to {most}; choose there.</source>
         <translation>Klammern sind von 1 bis {most} nummeriert; wählen Sie eine davon.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Ends early</source>
+        <translation>Endet früher</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score/strip.py"/>
@@ -3133,6 +3201,11 @@
         <translation>Ton freigeben</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Free a note of the arrangement</source>
+        <translation>Note des Arrangements freigeben</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/session.py"/>
         <source>Free the bar's notes</source>
         <translation>Töne des Takts freigeben</translation>
@@ -3200,6 +3273,11 @@
         <translation>Von {before} in {after}: {reason}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Give a note to another voice</source>
+        <translation>Note einer anderen Stimme geben</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/arrange.py"/>
         <source>Give either a key or a number of semitones to move by, not both.</source>
         <translation>Geben Sie entweder eine Tonart oder eine Zahl von Halbtönen an, nicht beides.</translation>
@@ -3218,6 +3296,11 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>Give scores to learn from, or --grades, or --undo; not several.</source>
         <translation>Entweder Noten zum Lernen angeben oder --grades oder --undo, nicht mehreres.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Give the note to another voice of the arrangement</source>
+        <translation>Die Note einer anderen Stimme des Arrangements geben</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window/menus.py"/>
@@ -3476,6 +3559,11 @@
         <translation>In einem Unterrichtshinweis: „{line}“</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>In another octave</source>
+        <translation>In anderer Oktave</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>In the archive</source>
         <translation>Im Archiv</translation>
@@ -3550,6 +3638,11 @@
         <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>It cuts {n} notes:</source>
         <translation>Er kürzt {n} Töne:</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>It ends early.</source>
+        <translation>Sie endet früher.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/archive.py"/>
@@ -3750,9 +3843,29 @@
         <translation>Zuletzt benutzt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Lay a note an octave higher</source>
+        <translation>Note eine Oktave höher legen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Lay a note an octave lower</source>
+        <translation>Note eine Oktave tiefer legen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/spans_dialog.py"/>
         <source>Lay the left hand on a ruler as on the fretboard, spread in comfort, and measure from finger tip to finger tip.</source>
         <translation>Legen Sie die linke Hand wie auf dem Griffbrett bequem gespreizt auf ein Lineal und messen Sie von Fingerkuppe zu Fingerkuppe.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Lay the note an octave higher</source>
+        <translation>Die Note eine Oktave höher legen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Lay the note an octave lower</source>
+        <translation>Die Note eine Oktave tiefer legen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/bench.py"/>
@@ -3774,6 +3887,7 @@
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <location filename="../../workbench/ui/lesson/music_dialog.py"/>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>Laying the piece on the instrument</source>
         <translation>Stück wird für das Instrument eingerichtet</translation>
     </message>
@@ -3786,6 +3900,11 @@
         <location filename="../../workbench/ui/window/menus.py"/>
         <source>Layout as at the &amp;beginning</source>
         <translation>&amp;Anordnung wie am Anfang</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Lea&amp;ve out</source>
+        <translation>&amp;Weglassen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/plan_items.py"/>
@@ -3843,6 +3962,16 @@
         <translation>Aus Ihren Entscheidungen gelernt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Leave a note out</source>
+        <translation>Note weglassen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Leave the note out; the rest is laid anew</source>
+        <translation>Die Note weglassen; das Übrige wird neu gelegt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>Left</source>
         <translation>Links</translation>
@@ -3866,6 +3995,11 @@
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>Left hand alone: set each grip in turn, lift, set again without looking.</source>
         <translation>Linke Hand allein: jeden Griff der Reihe nach setzen, abheben, ohne hinzusehen wieder setzen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Left out</source>
+        <translation>Weggelassen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
@@ -3999,6 +4133,16 @@
         <location filename="../../workbench/ui/shelf/dialog.py"/>
         <source>Lessons, pieces, or what to teach next</source>
         <translation>Lektionen, Stücke oder was als Nächstes kommt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Let it &amp;free</source>
+        <translation>&amp;Freigeben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Let the note sound again, in full; the rest is laid around it</source>
+        <translation>Die Note wieder ganz erklingen lassen; das Übrige wird darum herum gelegt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bars/view.py"/>
@@ -4438,6 +4582,11 @@
         <translation>Kein Takt gewählt</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>No cluster answers at {address}; write the address that 'dask scheduler' shows, such as tcp://192.168.1.5:8786.</source>
+        <translation>Unter {address} antwortet kein Verbund; die Adresse angeben, die 'dask scheduler' zeigt, etwa tcp://192.168.1.5:8786.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>No finger is needed.</source>
         <translation>Kein Finger wird gebraucht.</translation>
@@ -4463,6 +4612,7 @@
         <translation>Noch ist keine Lektion für einen Schüler.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
         <location filename="../../workbench/ui/window/window.py"/>
         <source>No lesson is open</source>
         <translation>Keine Lektion geöffnet</translation>
@@ -4559,6 +4709,11 @@
         <translation>In Stimme {voice} folgt nicht unmittelbar ein {pitch}; schreiben Sie den Ton zuerst und setzen Sie dann den Haltebogen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Not accepted yet</source>
+        <translation>Noch nicht gutgeheißen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Not for a month</source>
         <translation>Seit einem Monat nicht</translation>
@@ -4634,6 +4789,11 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>Nothing had to change.</source>
         <translation>Es musste nichts geändert werden.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Nothing had to change: every note stays.</source>
+        <translation>Nichts musste sich ändern: Jede Note bleibt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/help/report_dialog.py"/>
@@ -4722,9 +4882,24 @@
         <translation>Ö&amp;ffnen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Octave &amp;down</source>
+        <translation>Oktave &amp;tiefer</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Octave &amp;up</source>
+        <translation>Oktave &amp;höher</translation>
+    </message>
+    <message>
         <location filename="../../workbench/instrument/table.py"/>
         <source>Octave mandolin</source>
         <translation>Oktavmandoline</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Of the tune</source>
+        <translation>Von der Melodie</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/grading/learning.py"/>
@@ -4846,6 +5021,16 @@
         <location filename="../../workbench/store/finding.py"/>
         <source>Order '{order}' is not known; choose one of {orders}.</source>
         <translation>Die Reihenfolge „{order}“ ist nicht bekannt; wählen Sie eine von {orders}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>Original and arrangement</source>
+        <translation>Original und Arrangement</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Original in the &amp;key of the arrangement</source>
+        <translation>Original in der Ton&amp;art des Arrangements</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window/tour.py"/>
@@ -5351,6 +5536,16 @@
         <translation>Den Fehlerbericht lesen und als Datei sichern</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Reading the original</source>
+        <translation>Das Original wird gelesen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Reading the original …</source>
+        <translation>Das Original wird gelesen …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf/dialog.py"/>
         <location filename="../../workbench/ui/window/window.py"/>
@@ -5460,6 +5655,11 @@
         <translation>Angelegte Anschläge sind nicht mehr bezeichnet.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Restore a note of the original</source>
+        <translation>Note des Originals zurückholen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Return</source>
         <translation>Eingabe</translation>
@@ -5503,6 +5703,11 @@
         <location filename="../../workbench/teaching/differences.py"/>
         <source>Right hand: {old}, now {new}.</source>
         <translation>Rechte Hand: {old}, jetzt {new}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Rings: left out. Arrows: another octave. A stroke after a note: it ends early. Boxes: another voice. Faint: accepted.</source>
+        <translation>Ringe: weggelassen. Pfeile: andere Oktave. Strich nach einer Note: Sie endet früher. Kästchen: andere Stimme. Blass: gutgeheißen.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -5845,6 +6050,11 @@
         <translation>Zeichen auf dem Griffbrett</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>Size and parts of original and arrangement</source>
+        <translation>Größe und Bestandteile von Original und Arrangement</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score/bar.py"/>
         <source>Size and parts of the score</source>
         <translation>Größe und Bestandteile der Noten</translation>
@@ -6121,10 +6331,20 @@
         <translation>Haken bei „{item}“ entfernen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Take back the last change of the lesson</source>
+        <translation>Die letzte Änderung der Lektion zurücknehmen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Take back the words for {place}</source>
         <translation>Text für {place} zurücknehmen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Take back what was decided of the note</source>
+        <translation>Zurücknehmen, was über die Note entschieden war</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/grade.py"/>
@@ -6493,6 +6713,11 @@
         <translation>Die Takte des Originals sind nicht mehr die dieser Stunde; es lässt sich nicht dagegen spielen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>The bars of the original are no longer those of this lesson; they cannot be set under each other.</source>
+        <translation>Die Takte des Originals sind nicht mehr die dieser Lektion; sie lassen sich nicht untereinandersetzen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>The bin is empty.</source>
         <translation>Der Papierkorb ist leer.</translation>
@@ -6501,6 +6726,16 @@
         <location filename="../../workbench/teaching/form_words.py"/>
         <source>The chords met most: {chords}.</source>
         <translation>Die häufigsten Akkorde: {chords}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>The cluster at {address} has no worker that can use this program; start 'dask worker' in an environment where it is installed.</source>
+        <translation>Der Verbund unter {address} hat keinen Helfer, der dieses Programm benutzen kann; 'dask worker' in einer Umgebung starten, in der es eingerichtet ist.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>The cluster at {address} went away; what was done is kept: start the cluster and call the batch again with --resume.</source>
+        <translation>Der Verbund unter {address} ist weggefallen; was fertig war, bleibt: Den Verbund starten und den Stapel mit --resume noch einmal aufrufen.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/demo.py"/>
@@ -6671,6 +6906,16 @@
         <location filename="../../workbench/teaching/grade.py"/>
         <source>The handout says {printed}; the estimate is {now} now. The printed grade stays until you change it.</source>
         <translation>Auf dem Arbeitsblatt steht {printed}; die Schätzung ist jetzt {now}. Die gedruckte Stufe bleibt, bis Sie sie ändern.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/arrangement.py"/>
+        <source>The instrument does not have this note in that octave up to fret {fret}.</source>
+        <translation>Das Instrument hat diese Note in dieser Oktave bis Bund {fret} nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/arrangement.py"/>
+        <source>The instrument has this note in no octave up to fret {fret}.</source>
+        <translation>Das Instrument hat diese Note bis Bund {fret} in keiner Oktave.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/keeper.py"/>
@@ -6865,6 +7110,11 @@
         <translation>Die Noten zu {what} fehlen im Lektionsspeicher.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>The music was corrected in this lesson, so it is not laid anew from its original; correct single notes in the Music menu.</source>
+        <translation>Die Musik wurde in dieser Lektion korrigiert und wird darum nicht neu aus dem Original gelegt; korrigieren Sie einzelne Noten im Menü Musik.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/pack_words.py"/>
         <source>The music, bar by bar</source>
         <translation>Die Musik, Takt für Takt</translation>
@@ -6883,6 +7133,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The number or kind of beats changes from one bar to the next.</source>
         <translation>Zahl oder Art der Schläge ändert sich von einem Takt zum nächsten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>The original, then this arrangement</source>
+        <translation>Das Original, dann dieses Arrangement</translation>
     </message>
     <message>
         <location filename="../../workbench/music/building.py"/>
@@ -7211,6 +7466,11 @@
         <translation>Die Melodie beginnt vor dem ersten vollen Takt; einen ganzen Takt vorzählen und pünktlich einsetzen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>The tune had to change in bar {bars}. Listen whether it bears it.</source>
+        <translation>Die Melodie musste sich in Takt {bars} ändern. Hören Sie, ob sie es verträgt.</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The upper note too weak.</source>
         <translation>Der obere Ton zu schwach.</translation>
@@ -7255,6 +7515,11 @@
         <location filename="../../workbench/teaching/music_changed.py"/>
         <source>The words of the script for {n} bars that are no longer played went with them.</source>
         <translation>Der Skripttext zu {n} Takten, die nicht mehr gespielt werden, entfiel mit ihnen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/cluster.py"/>
+        <source>The worker at {address} has version {other} of the program and this is {version}; install the same everywhere.</source>
+        <translation>Der Helfer unter {address} hat Version {other} des Programms, hier ist es {version}; überall dieselbe einrichten.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7544,6 +7809,11 @@
         <translation>zur Coda</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>To another &amp;voice</source>
+        <translation>In andere &amp;Stimme</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>To ba&amp;r</source>
         <translation>&amp;Bis Takt</translation>
@@ -7675,6 +7945,11 @@
         <translation>Geben Sie den Fingersatz ein, an den Sie denken</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Und&amp;o</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/words.py"/>
         <source>Under the tablature: {hand}, p thumb, i index, m middle, a ring finger.</source>
         <translation>Unter der Tabulatur: {hand}, p Daumen, i Zeige-, m Mittel-, a Ringfinger.</translation>
@@ -7759,6 +8034,11 @@
         <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>Versions</source>
         <translation>Fassungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Voice {voice}</source>
+        <translation>Stimme {voice}</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/notes.py"/>
@@ -7933,6 +8213,11 @@
         <translation>Die Vorlieben des Fingersatzes haben sich geändert: Gewichte aus Entscheidungen gelernt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>What the list shows</source>
+        <translation>Was die Liste zeigt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <source>What the program says; write over it.</source>
         <translation>Das sagt das Programm; schreiben Sie darüber.</translation>
@@ -7956,6 +8241,11 @@
         <location filename="../../workbench/ui/shelf/next.py"/>
         <source>What to teach next</source>
         <translation>Was als Nächstes kommt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>What was altered, by bar</source>
+        <translation>Was geändert wurde, nach Takten</translation>
     </message>
     <message>
         <location filename="../../workbench/store/told.py"/>
@@ -8510,6 +8800,16 @@
         <translation>ein Ton liegt höher am Hals als nötig</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a note of a broken chord loses its string before the figure turns</source>
+        <translation>ein Ton des gebrochenen Akkords verliert seine Saite, bevor die Figur wechselt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a note of a broken chord stops ringing before the figure turns</source>
+        <translation>ein Ton des gebrochenen Akkords verklingt, bevor die Figur wechselt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>a repeat begins or ends with the bar</source>
         <translation>eine Wiederholung beginnt oder endet mit dem Takt</translation>
@@ -8538,6 +8838,16 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a steadier hand in free moments</source>
         <translation>eine ruhigere Hand in freien Augenblicken</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a stronger finger leads</source>
+        <translation>ein stärkerer Finger führt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a stronger place for finger 2</source>
+        <translation>ein stärkerer Platz für Finger 2</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -8654,6 +8964,11 @@
         <location filename="../../workbench/commands/legato.py"/>
         <source>as it is</source>
         <translation>wie es ist</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>as printed</source>
+        <translation>wie gedruckt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/caret.py"/>
@@ -8899,6 +9214,11 @@
         <translation>Akkord mit p i m a</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>closer to first position</source>
+        <translation>näher an der ersten Lage</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/neck/legend.py"/>
         <source>comes from</source>
         <translation>kommt von</translation>
@@ -9003,6 +9323,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>each note nearer its lowest place</source>
         <translation>jeder Ton näher an seiner tiefsten Stelle</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>each note of the broken chord keeps its string</source>
+        <translation>jeder Ton des gebrochenen Akkords behält seine Saite</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grade.py"/>
@@ -9114,8 +9439,18 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 1 reaches less far</source>
+        <translation>Finger 1 greift weniger weit</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 1 rolls down to a barre while it holds</source>
         <translation>Finger 1 rollt zum Barré, während er hält</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 1 shares its fret with finger 2 or 3</source>
+        <translation>Finger 1 teilt seinen Bund mit Finger 2 oder 3</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9129,8 +9464,23 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 on its own fret</source>
+        <translation>Finger 2 in seinem eigenen Bund</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 2 or 3 is drawn back behind its own fret</source>
         <translation>Finger 2 oder 3 wird hinter seinen Bund zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 reaches to the strings nearest the floor</source>
+        <translation>Finger 2 greift zu den Saiten, die dem Boden am nächsten sind</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 2 stands on fret 3, where finger 3 belongs in first position</source>
+        <translation>Finger 2 steht im 3. Bund, wo in der ersten Lage Finger 3 hingehört</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9149,8 +9499,23 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 stays off the first string</source>
+        <translation>Finger 3 bleibt der ersten Saite fern</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 3 stops a string near the floor, where the slanted hand gives it to finger 4</source>
         <translation>Finger 3 greift eine bodennahe Saite, die die schräge Hand dem Finger 4 gibt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 stops the string nearest the floor</source>
+        <translation>Finger 3 greift die Saite, die dem Boden am nächsten ist</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 bends in to a middle string</source>
+        <translation>Finger 4 krümmt sich zu einer mittleren Saite</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9184,8 +9549,18 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 reaches up where the next position has a stronger finger</source>
+        <translation>Finger 4 greift hinauf, wo die nächste Lage einen stärkeren Finger hat</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 4 stays near the floor</source>
         <translation>Finger 4 bleibt auf den bodennahen Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 stays on the outer strings</source>
+        <translation>Finger 4 bleibt auf den äußeren Saiten</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9282,6 +9657,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 3 and 4 less spread</source>
         <translation>Finger 3 und 4 weniger gespreizt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers less crowded on one fret</source>
+        <translation>weniger Gedränge der Finger in einem Bund</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9820,6 +10200,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>less left to open strings</source>
+        <translation>weniger leere Saiten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>less reaching against the slant of the hand</source>
         <translation>weniger Greifen gegen die Schräge der Hand</translation>
     </message>
@@ -9852,6 +10237,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>less work for finger 4</source>
         <translation>weniger Arbeit für Finger 4</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>less work for finger 4 up the neck</source>
+        <translation>weniger Arbeit für Finger 4 in der Höhe</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/backup.py"/>
@@ -9945,11 +10335,6 @@
         <location filename="../../workbench/commands/grade.py"/>
         <source>minutes of practice a day (default 20)</source>
         <translation>Übeminuten am Tag (sonst 20)</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>more time to change position</source>
-        <translation>mehr Zeit für den Lagenwechsel</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -10285,6 +10670,11 @@
         <location filename="../../workbench/teaching/grade.py"/>
         <source>nothing beyond first lessons</source>
         <translation>nichts über den Anfangsunterricht hinaus</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>nothing but open strings sounds</source>
+        <translation>nur leere Saiten klingen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/paper/exercise_files.py"/>
@@ -11018,6 +11408,11 @@
         <translation>der Bass wird nicht mit dem Daumen genommen</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the broken chord rings on</source>
+        <translation>der gebrochene Akkord klingt weiter</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <source>the closing</source>
         <translation>den Schluss</translation>
@@ -11053,6 +11448,11 @@
         <translation>die Finger behalten die Melodie</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>the first choice</source>
+        <translation>die erste Wahl</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/seen.py"/>
         <source>the grip {grip}</source>
         <translation>der Griff {grip}</translation>
@@ -11061,11 +11461,6 @@
         <location filename="../../workbench/fingering/telling.py"/>
         <source>the hand cannot hold the {note} and reach the next grip in comfort</source>
         <translation>die Hand kann {note} nicht halten und zugleich den nächsten Griff bequem erreichen</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>the hand changes position in a hurry</source>
-        <translation>die Hand wechselt in Eile die Lage</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -11091,6 +11486,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>the hand is stretched beyond its comfortable span</source>
         <translation>die Hand ist weiter gespreizt, als es bequem ist</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand leans a whole fret out of its position</source>
+        <translation>die Hand neigt sich einen ganzen Bund aus ihrer Lage</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -11144,13 +11544,13 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>the hand stays while a finger holds a note</source>
-        <translation>die Hand bleibt, während ein Finger einen Ton hält</translation>
+        <source>the hand stands in the middle of the neck</source>
+        <translation>die Hand steht in der Mitte des Halses</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>the hand turns or moves while a finger holds a note</source>
-        <translation>die Hand dreht oder bewegt sich, während ein Finger einen Ton hält</translation>
+        <source>the hand stays in its position</source>
+        <translation>die Hand bleibt in ihrer Lage</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/offered.py"/>
@@ -11361,9 +11761,19 @@
         <translation>der Daumen nimmt den Bass</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the tip of finger 1 reaches over to a bass string</source>
+        <translation>die Kuppe von Finger 1 greift zu einer Basssaite hinüber</translation>
+    </message>
+    <message>
         <location filename="../../workbench/sound/programme.py"/>
         <source>the upper voice</source>
         <translation>die Oberstimme</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the weakest finger has to lead along its string</source>
+        <translation>der schwächste Finger muss auf seiner Saite führen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/spans.py"/>
@@ -11608,6 +12018,11 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>with --grades: show what the fit finds and put nothing in force</source>
         <translation>mit --grades: zeigen, was die Anpassung ergibt, und nichts in Kraft setzen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>with SCORE: learn nothing; write the bars that differ most from the print</source>
+        <translation>mit SCORE: nichts lernen; die Takte schreiben, die am meisten vom Druck abweichen</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -11940,11 +12355,6 @@ Ihr Text</translation>
         <translation>{folder} enthält keine Notendatei; Notendateien enden auf {endings}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/script.py"/>
-        <source>{folder} is a folder; name the file to write, such as {name}.</source>
-        <translation>{folder} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/commands/batch.py"/>
         <source>{folder} is no folder; name the folder that holds the scores.</source>
         <translation>{folder} ist kein Ordner; geben Sie den Ordner mit den Noten an.</translation>
@@ -12044,6 +12454,11 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/read.py"/>
         <source>{letter} bars {first}-{last}</source>
         <translation>{letter} Takt {first}–{last}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{met} of {printed} printed fingers met.</source>
+        <translation>{met} von {printed} gedruckten Fingern getroffen.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/cautions.py"/>
@@ -12949,11 +13364,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
-        <source>{page} is a folder; name the file to write, such as {name}.</source>
-        <translation>{page} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/handout.py"/>
         <source>{page}: {n} page.</source>
         <translation>{page}: {n} Seite.</translation>
     </message>
@@ -13027,8 +13437,7 @@ Ihr Text</translation>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die darin geschrieben werden soll.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/arrange.py"/>
-        <location filename="../../workbench/commands/export.py"/>
+        <location filename="../../workbench/commands/output.py"/>
         <source>{path} is a folder; name the file to write, such as {name}.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
     </message>
@@ -13077,6 +13486,11 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/paper/exercise_files.py"/>
         <source>{path}: write an exercise as .pdf or .png; end the name with one of them.</source>
         <translation>{path}: Speichern Sie eine Übung als .pdf oder .png; der Name muss auf eines davon enden.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>{path}: {n} bars, worst first.</source>
+        <translation>{path}: {n} Takte, die schlimmsten zuerst.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/export.py"/>
@@ -13169,6 +13583,21 @@ Ihr Text</translation>
         <translation>{pitch} liegt außerhalb dessen, was sich schreiben lässt; wählen Sie C0 bis G9.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>{pitch} of the original is left out.</source>
+        <translation>{pitch} des Originals ist weggelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>{pitch} of the original lies {way}: {other}.</source>
+        <translation>{pitch} des Originals liegt {way}: {other}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/pair_view.py"/>
+        <source>{pitch} of the original stays: {other}.</source>
+        <translation>{pitch} des Originals bleibt: {other}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>{pitch} of the tune goes {way} to {other} with its phrase: the instrument does not have all of it as written.</source>
         <translation>{pitch} der Melodie geht mit seiner Phrase {way} zu {other}: Das Instrument hat sie nicht ganz, wie sie notiert ist.</translation>
@@ -13212,6 +13641,11 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>{said}; also in '{title}' and {n} more</source>
         <translation>{said}; auch in „{title}“ und {n} weiteren</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{school} meets {met}.</source>
+        <translation>„{school}“ trifft {met}.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/batch.py"/>
@@ -13272,11 +13706,6 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{share} of the grips suit the level</source>
         <translation>{share} der Griffe passen zur Stufe</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/sound.py"/>
-        <source>{target} is a folder; name the file to write, such as {name}.</source>
-        <translation>{target} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/pack.py"/>
@@ -13367,6 +13796,11 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/script_words.py"/>
         <source>{title} by {composer}, in {key}.</source>
         <translation>{title} von {composer}, in {key}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit_report.py"/>
+        <source>{title}, bar {number}</source>
+        <translation>{title}, Takt {number}</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/passage.py"/>

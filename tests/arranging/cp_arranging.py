@@ -12,15 +12,19 @@ from itertools import product
 
 from ortools.sat.python import cp_model
 
+from workbench.arranging.decisions import Decisions
 from workbench.arranging.options import Options
 from workbench.arranging.search import Search
 from workbench.arranging.sounds import BASS, TUNE, Texture
 from workbench.arranging.weights import SHIFT_MOST
 
 
-def least_cost(texture: Texture, options: Options, semitones: int) -> int:
-    """The least cost of the piece moved by ``semitones``, one phrase octave (0) throughout."""
-    search = Search(texture, options)
+def least_cost(
+    texture: Texture, options: Options, semitones: int, wanted: Decisions | None = None
+) -> int:
+    """The least cost of the piece moved by ``semitones``, one phrase octave (0) throughout,
+    with the teacher's decisions."""
+    search = Search(texture, options, wanted)
     assert all(choice == [0] for choice in search.phrase_choices(semitones))
     model = cp_model.CpModel()
     w, tuning = options.weights, options.instrument.open_midi

@@ -9,7 +9,8 @@ above it and no note of its beat, the one before or the one after is more than a
 from __future__ import annotations
 
 import argparse
-from collections.abc import Iterator
+import sys
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import combinations, pairwise
@@ -181,7 +182,7 @@ def _wide(held: list[FingeredNote], wood: Instrument, hand: Hand) -> bool:
         low, high = min(s for _, s in a), max(s for _, s in a)
         across = min(max(0, low - s, s - high) for _, s in b)
         along = tip(wood, a[0][0]) - tip(wood, b[0][0])
-        if hypot(along, across * wood.spacing_mm) > comfort[f, g] + 1:
+        if hypot(along, across * wood.spacing_mm / 2) > comfort[f, g] + 1:
             return True
     return False
 
@@ -236,11 +237,14 @@ def sources(studies: int, corpus: int) -> Iterator[tuple[str, str, Piece]]:
 
 def gather(
     studies: int, corpus: int, bars: int, instruments: tuple[str, ...] = INSTRUMENTS,
-    ranked: bool = True,
+    ranked: bool = True, told: Callable[[str], None] | None = None,
 ) -> dict[tuple[str, str], Figures]:  # fmt: skip
-    """The figures of every kind of source on every instrument."""
+    """The figures of every kind of source on every instrument; ``told`` takes each piece's
+    name when it is its turn."""
     out: dict[tuple[str, str], Figures] = {}
     for kind, name, piece in sources(studies, corpus):
+        if told is not None:
+            told(f"{kind}: {name}")
         for wood in instruments:
             into = out.setdefault((kind, wood), Figures())
             on = find_instrument(wood)
@@ -281,8 +285,9 @@ def main() -> None:
     parser.add_argument("--no-ranking", action="store_true")
     options = parser.parse_args()
     found = gather(
-        options.studies, options.corpus, options.bars, ranked=not options.no_ranking
-    )
+        options.studies, options.corpus, options.bars, ranked=not options.no_ranking,
+        told=lambda words: print(words, file=sys.stderr, flush=True),
+    )  # fmt: skip
     print("\n".join(table(found)))
     for (kind, wood), f in sorted(found.items()):
         for line in (*f.faults[:5], *sorted(set(f.where))[:8]):

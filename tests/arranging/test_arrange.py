@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from tests.arranging.make import piece, pieces
 from workbench.arranging.arrange import arrange
 from workbench.arranging.changes import KINDS
-from workbench.arranging.options import GONE
+from workbench.arranging.decisions import Decision
 from workbench.arranging.transpose import shift_by, transposed
 from workbench.arranging.weights import STRICT, Wishes
 from workbench.instrument.table import instrument
@@ -202,10 +202,10 @@ def test_the_teachers_word_on_a_note_holds():
     made = piece("C5:2 E5:2", "E4:2 G4:2", "C3:2 C3:2")
     free = arrange(made, LOW_G, transpose=0)
     inner = made.bars[0].notes[1].id
-    gone = arrange(made, LOW_G, transpose=0, wanted={inner: GONE})
+    gone = arrange(made, LOW_G, transpose=0, wanted={inner: Decision(gone=True)})
     assert inner not in {n.id for n in gone.piece.notes}
     bass = next(n.id for n in made.notes if n.voice == 3)
-    up = arrange(made, LOW_G, transpose=0, wanted={bass: 1})
+    up = arrange(made, LOW_G, transpose=0, wanted={bass: Decision(octaves=1)})
     assert next(n for n in up.piece.notes if n.id == bass).pitch.name == "C4"
     assert free.piece.notes[0] == gone.piece.notes[0]
 

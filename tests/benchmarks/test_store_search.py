@@ -1,4 +1,4 @@
-"""Searching a shelf of 5,000 lessons: the full text index against a scan by LIKE.
+"""Searching a shelf of 2,000 lessons: the full text index against a scan by LIKE.
 
 Lessons carry twenty notes of a dozen words each, drawn by a Zipf-like law as
 words of a language are, so that searches meet both frequent and rare words.
@@ -17,7 +17,7 @@ from tests.store.lessons_made import lesson, piece
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import BarNote
 
-LESSONS = 5000
+LESSONS = 2000
 
 SYLLABLES = ["ba", "ri", "to", "ne", "ka", "lu", "mo", "se", "vi", "do", "gra", "pin"]
 VOCABULARY = [a + b + c for a in SYLLABLES for b in SYLLABLES for c in SYLLABLES]

@@ -21,9 +21,10 @@ from pathlib import Path
 
 from tests.fingering.charts import Charts, shares
 from tests.shape.shape_charts import Published, usable
+from workbench.fingering.among import AMONG
 from workbench.fingering.field import Field
 from workbench.fingering.fitting import Agreement, agreement, fit
-from workbench.fingering.holding import AMONG, HOLDING
+from workbench.fingering.holding import HOLDING
 from workbench.fingering.observed import Chain, chain
 from workbench.fingering.terms import LEFT_TERMS
 from workbench.fingering.types import Settings
@@ -39,7 +40,9 @@ SCHOOL_RIDGE = 6.0
 SCHOOLS = {"strong-fingers": ("sor-op35",), "little-finger": ("sor-op60",)}
 SHARPER = 2.5  # charts are this much surer of a grip than editions of a passage
 TRADE = {
-    "third_treble": 0, "fourth_bass": 0, "cramped": 250, "position": 1950, "lean": 1600,
+    "third_treble": 0, "fourth_bass": 0, "second_treble": 0, "third_first": 0,
+    "fourth_inner": 0, "fourth_up": 0, "first_bass": 0, "second_on_3": 0, "open_only": 0,
+    "whole_lean": 0, "middle": 0, "cramped": 250, "position": 1950, "lean": 1600,
     "free_lean": 1600, "hop": 3600, "hop_across": 3600, "blocked": 2200, "place": 500,
     "slide": 200, "far": 30, "displaced": 1500, "high": 900,
 }  # fmt: skip

@@ -130,7 +130,7 @@ def _together(sounding: list[FingeredNote], on: Instrument, hand: Hand) -> list[
         along = tip(on, a[0][0]) - tip(on, b[0][0])
         across = min(abs(s - t) for _, s in a for _, t in b)
         between = _inside(a, b)
-        mm = hypot(along, 0 if between else across * on.spacing_mm)
+        mm = hypot(along, 0 if between else across * on.spacing_mm / 2)
         if mm > greatest(hand, f, g) + SPARE_MM:
             out.append(f"{[n.id for n in sounding]}: {f} and {g} are {mm:.0f} mm apart")
     return out

@@ -72,7 +72,7 @@ class Player:
         return self.wire(fret) - min(6.0, (self.wire(fret) - self.wire(fret - 1)) / 2)
 
     def span(self, a: Finger, b: Finger) -> int:
-        across = self.strings_between(a, b) * self.instrument.spacing_mm
+        across = self.strings_between(a, b) * self.instrument.spacing_mm / 2  # fingers bend
         return round(hypot(self.tip(a[0]) - self.tip(b[0]), across))
 
     @staticmethod
@@ -152,7 +152,7 @@ class Player:
         asked = self.laid(places)
         played = {s: r for s, r, _ in places}
         stopper = [self._stopper(old, s) for s in range(1, self.instrument.strings + 1)]
-        goes_on = [n if score.left_over(n, time) > 0 else None for n in old.ring]
+        goes_on = [n if score.rings_on(n, time) else None for n in old.ring]
         if jump:
             goes_on = [None] * len(goes_on)
         may: set[int] = set()
@@ -235,7 +235,7 @@ class Player:
         ring: list[str | None] = [None] * self.instrument.strings
         for n, (string, _, _) in zip(notes, places, strict=True):
             ring[string - 1] = n.id
-        lost = cut = 0
+        lost = cut = faded = taken = 0
         for string, note in enumerate(goes_on, 1):
             if note is None:
                 continue
@@ -244,9 +244,13 @@ class Player:
             pitch_kept = all(x[0] <= old.fingers[f - 1][0] for x in laid) if f else not laid
             if string not in played and pitch_kept and (f == 0 or f in stay):
                 ring[string - 1] = note
-            else:
+            elif score.left_over(note, time) > 0:
                 lost += min(LONGEST_CUT, ceil(score.left_over(note, time) * 4))
                 cut += 1
+            elif string in played:
+                taken += 1
+            else:
+                faded += 1
         says = [x[0] - f + 1 for f, x in enumerate(fingers, 1) if x[0]]
         # the middle of what the fingers say, in half frets, halves rounded up
         place = max(2, floor(Fraction(2 * sum(says), len(says)) + Q_HALF)) if says else old.place
@@ -286,9 +290,7 @@ class Player:
         ]
         come = {*new, *wider}
         keeping = {f for f in stay if f in holding}
-        at_work = {
-            f: fingers[f - 1] for f in (1, 2, 3, 4) if asked[f - 1][0] or f in keeping
-        }
+        at_work = {f: fingers[f - 1] for f in (1, 2, 3, 4) if asked[f - 1][0] or f in keeping}
         skipped = 0
         tune_before = [n for n in score.moments[came].notes if n.voice == 1] if came >= 0 else []
         tune_now = [(n, p[0]) for n, p in zip(notes, places, strict=True) if n.voice == 1]
@@ -298,8 +300,6 @@ class Player:
         led = bool(guided)
         busy = bool(ringing_up_to)
         moved = apart >= 4
-        since = Fraction(1) if jumped else time - (score.moments[came].time if came >= 0 else time)
-        hurry = 3 if since < Fraction(1, 4) else 2 if since < Q_HALF else 1 if since < 1 else 0
         terms = {
             **self.holding(at_work, come),
             "place": len(put),
@@ -324,16 +324,18 @@ class Player:
                 abs(round(self.tip(asked[f - 1][0])) - round(self.tip(old.fingers[f - 1][0])))
                 for f in guided
             ),
+            "led_by_4": int(4 in guided),
             "lean": apart if busy and not moved and not led and not keeping else 0,
             "free_lean": apart if not busy and not moved and not led and not keeping else 0,
-            "lean_held": apart if keeping else 0,
+            "whole_lean": int(apart == 2),
             "move": int(moved and busy),
             "blind": int(moved and not led),
-            "hurried": hurry if moved else 0,
             "shift": way if busy else 0,
             "free_shift": 0 if busy else way,
             "cut": lost,
             "cuts": cut,
+            "faded": faded,
+            "taken": taken,
             "blocked": sum(4 - f for f in keeping if fingers[f - 1][0] > lowest),
             "relaxed": int(
                 fingers[0][0] > 0
@@ -341,11 +343,13 @@ class Player:
                 and not fingers[2][0]
                 and bool(asked[0][0] or asked[1][0])
             ),
+            "open_only": int(not any(r for _, r, _ in places)),
             "unsteady": sum(
                 r > 0 and n.midi in opens for n, (_, r, _) in zip(notes, places, strict=True)
             ),
             "leap": skipped,
             "position": len(new) if place > 3 else 0,
+            "middle": int(bool(come) and 6 < place <= 12),
             "inverted": sum(
                 a.midi > b.midi
                 and self.instrument.open_midi[p[0] - 1] < self.instrument.open_midi[q[0] - 1]
@@ -415,6 +419,12 @@ class Player:
             count["fourth"] += f == 4
             count["third_treble"] += f == 3 and low <= 2 and fret >= 3
             count["fourth_bass"] += f == 4 and low >= 4
+            count["second_treble"] += max(0, 3 - low) if f == 2 else 0
+            count["third_first"] += f == 3 and low == 1
+            count["fourth_inner"] += f == 4 and low in (3, 4)
+            count["fourth_up"] += f == 4 and fret >= 5
+            count["first_bass"] += f == 1 and low >= 4 and not laid
+            count["second_on_3"] += f == 2 and fret == 3
             count["cramped"] += back if f < 4 else 0
             count["cramped_4"] += back if f == 4 else 0
             count["far"] += WEAKNESS[f - 1] * (low - 1)
@@ -432,6 +442,7 @@ class Player:
             count["crossed"] += up == 0 and side > 0
             count["against_slant"] += max(0, side) if up > 0 else 0
             count["twisted"] += up > 0 and side > 0 and g == f + 1
+            count["level"] += up == 0 and f == 1 and g < 4
             count["stretch"] += over
             count["beyond"] += over > 0
             if any(f < h < g for h in hand):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from workbench.music.figures import ringing
 from workbench.music.form import playing_order
 from workbench.music.model import Note, Piece
 from workbench.music.slurs import slurred
@@ -40,6 +41,7 @@ class Score:
     def __init__(self, piece: Piece) -> None:
         piece = sounds(piece).piece
         self.slurred = slurred(piece)
+        self.ringing = ringing(piece)
         order = playing_order(piece)
         assert set(order) == set(range(len(piece.bars))), "every bar is played"
         self.moments: list[Moment] = []
@@ -86,6 +88,13 @@ class Score:
         if note is None:
             return Q0
         return max(Q0, self.start[note] + self.note[note].duration - time)
+
+    def rings_on(self, note: str | None, time: Fraction) -> bool:
+        """Whether a ringing note goes on after a time, as written or in a broken chord."""
+        if note is None or self.note[note].grace:
+            return self.left_over(note, time) > 0
+        lasts = max(self.note[note].duration, self.ringing.get(note, Q0))
+        return self.start[note] + lasts > time
 
     def soon(self, t: int) -> set[int]:
         """Pitches that begin within the next moments, whichever way the music goes."""

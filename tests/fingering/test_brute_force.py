@@ -98,7 +98,7 @@ WEIGHTS = st.one_of(
     st.tuples(*(st.tuples(st.just(t), st.integers(0, 3000)) for t in LEFT_TERMS)),
 )
 SMALL = settings(
-    max_examples=100, deadline=None, derandomize=True, database=None, phases=[Phase.generate],
+    max_examples=60, deadline=None, derandomize=True, database=None, phases=[Phase.generate],
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
 )  # fmt: skip
 
@@ -213,8 +213,8 @@ def test_the_grips_are_all_the_grips(midis: list[int], on: Instrument, hand: str
 
 
 def test_a_finger_waits_four_beginnings_for_its_note_and_no_longer() -> None:
-    open_notes = "A4:1/2 C4:1/2 A4:1/2 C4:1/2"
+    open_notes = "G4:1/2 A4:1/2 G4:1/2 A4:1/2"  # by step: no broken chord
     four = Solver(piece_of(f"F4:1/2 {open_notes} F4:1/2"), UKULELE, HANDS["medium"]).solution()
-    five = Solver(piece_of(f"F4:1/2 {open_notes} A4:1/2 F4:1/2"), UKULELE, HANDS["medium"])
+    five = Solver(piece_of(f"F4:1/2 {open_notes} G4:1/2 F4:1/2"), UKULELE, HANDS["medium"])
     assert four.note("b0v1n5a").move == "planted"
     assert five.solution().note("b0v1n6a").move == "place"

@@ -25,7 +25,7 @@ def lefts(f: Fingering) -> list[int | None]:
 
 
 def test_fret_three_on_top_takes_finger_four_when_lower_notes_follow_beneath() -> None:
-    f = solver(piece("C5:2 r:1 | r:1/2 F4:1/2 A4:1/2 D4:1/2 r:1")).solution()
+    f = solver(piece("C5:2 r:1 | r:1/2 F4:1/2 E4:1/2 D4:1/2 r:1")).solution()
     top = f.note("b0v1n0a")
     assert (top.string, top.fret, top.left) == (1, 3, 4)
     assert top.held == top.duration

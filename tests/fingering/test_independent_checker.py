@@ -1,4 +1,5 @@
-"""200 excerpts of real scores (music21's corpus), fingered and judged by an independent checker."""
+"""Excerpts of real scores (music21's corpus), fingered and judged by an independent checker:
+200 under the mark ``slow``, a fifth of them always."""
 
 from __future__ import annotations
 
@@ -41,11 +42,21 @@ def pinned(music: Piece, on: Instrument, chance: Random) -> tuple[Pin, ...]:
     return tuple(out)
 
 
-@pytest.mark.parametrize("row", SETS, ids=lambda r: f"{r[0]}-{r[1].id}-{r[3]}bars")
+def some_and_all() -> list[object]:
+    """Every set with a fifth of its excerpts, and whole where slow tests are run."""
+    out: list[object] = []
+    for row in SETS:
+        name = f"{row[0]}-{row[1].id}-{row[3]}bars"
+        out.append(pytest.param(row, row[2] // 5, id=name))
+        out.append(pytest.param(row, row[2], id=f"{name}-all", marks=pytest.mark.slow))
+    return out
+
+
+@pytest.mark.parametrize(("row", "number"), some_and_all())
 def test_fingerings_of_real_scores_are_sound(
-    row: tuple[str, Instrument, int, int, int, str | None, str],
+    row: tuple[str, Instrument, int, int, int, str | None, str], number: int
 ) -> None:
-    folder, on, number, bars, step, parts, size = row
+    folder, on, _, bars, step, parts, size = row
     chance = Random(number)
     seen = silent = notes = 0
     for name, music in taken(folder, on, number, bars, step, parts):

@@ -70,8 +70,7 @@ def _slurred(music: Piece, *pairs: tuple[str, str]) -> Piece:
             replace(
                 bar,
                 notes=tuple(
-                    replace(n, slur_start=n.id in start, slur_stop=n.id in stop)
-                    for n in bar.notes
+                    replace(n, slur_start=n.id in start, slur_stop=n.id in stop) for n in bar.notes
                 ),
             )
             for bar in music.bars

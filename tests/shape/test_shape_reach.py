@@ -7,6 +7,7 @@ from itertools import combinations
 import pytest
 
 from workbench.fingering.reach import pair_limits, span_mm, tip_mm
+from workbench.fingering.shape import shape
 from workbench.instrument.table import HANDS, INSTRUMENTS, hand, instrument
 
 
@@ -48,12 +49,28 @@ def test_the_tip_presses_between_its_fret_and_the_one_before(name: str) -> None:
     assert tip_mm(made, 0) == 0.0
 
 
-def test_span_is_the_straight_line_along_and_across() -> None:
+def test_across_the_neck_a_reach_counts_half() -> None:
+    """Fingers bend to change the string and spread to change the fret."""
     ukulele = instrument("ukulele")
-    assert span_mm(ukulele, (1, 3), (4, 3)) == pytest.approx(3 * 9.5)
+    assert span_mm(ukulele, (1, 3), (4, 3)) == pytest.approx(3 * 9.5 / 2)
     # Scale 381 mm: fret 3 lies at 60.62 mm, fret 1 at 21.38 mm from the nut.
     assert span_mm(ukulele, (2, 3), (2, 1)) == pytest.approx(60.62 - 21.38, abs=0.01)
-    assert span_mm(ukulele, (1, 1), (4, 3)) == pytest.approx((39.24**2 + 28.5**2) ** 0.5, abs=0.01)
+    assert span_mm(ukulele, (1, 1), (4, 3)) == pytest.approx((39.24**2 + 14.25**2) ** 0.5, abs=0.01)
+
+
+FIRST_YEAR = {
+    "C": "x32010", "G7": "320001", "G": "320003", "D": "xx0232", "A7": "x02020", "E": "022100",
+    "Am": "x02210", "Dm": "xx0231", "F": "133211", "B7": "x21202",
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", FIRST_YEAR)
+def test_a_first_years_chord_is_no_stretch(name: str) -> None:
+    """Common practice, no source: every method's first chords suit a medium hand."""
+    frets = [None if c == "x" else int(c) for c in FIRST_YEAR[name]]
+    best = shape(frets, instrument("guitar"), hand("medium")).fingerings[0]
+    told = dict(best.terms)
+    assert not told.get("beyond") and not told.get("stretch")
 
 
 def test_a_capo_moves_the_nut() -> None:

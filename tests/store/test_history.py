@@ -142,7 +142,7 @@ class UndoHistory(RuleBasedStateMachine):
             shutil.rmtree(self.folder)
 
 
-UndoHistory.TestCase.settings = settings(max_examples=25, stateful_step_count=30, deadline=None)
+UndoHistory.TestCase.settings = settings(max_examples=12, stateful_step_count=30, deadline=None)
 TestUndoHistory = UndoHistory.TestCase
 
 

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import contextlib
 import os
 import shutil
+import sqlite3
 
 import pytest
 
@@ -100,13 +102,26 @@ def settled(qtbot):
     return lambda window: settle(qtbot, window)
 
 
+@pytest.fixture(scope="session")
+def lesson_store(tmp_path_factory):
+    """Where the store with the lesson below is kept once a window has made it."""
+    return tmp_path_factory.mktemp("lesson") / "store.db"
+
+
 @pytest.fixture
-def lesson_window(qtbot, open_window, score_file, settled):
-    """A window with a new lesson on the little tune."""
-    window = open_window()
-    make_lesson(qtbot, window, score_file)
-    settled(window)
-    return window
+def lesson_window(qtbot, tmp_path, open_window, score_file, settled, lesson_store):
+    """A window with a new lesson on the little tune: made by the window's own import for the
+    first test of a run, and copied for those that follow."""
+    if not lesson_store.exists():
+        window = open_window()
+        make_lesson(qtbot, window, score_file)
+        settled(window)
+        source = sqlite3.connect(tmp_path / "store.db")
+        with contextlib.closing(source), contextlib.closing(sqlite3.connect(lesson_store)) as copy:
+            source.backup(copy)
+        return window
+    shutil.copy(lesson_store, tmp_path / "store.db")
+    return open_window()
 
 
 def make_lesson(qtbot, window, path):

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.arranging.changes import BEST, KEY, WHOLE, Change
+from workbench.arranging.decisions import Decisions, voiced
 from workbench.arranging.laying import EVERYTHING, Kept, kept_shares, laid_piece, needed_cuts
 from workbench.arranging.options import Options
 from workbench.arranging.search import QUICK, THOROUGH, Laid, Search
@@ -61,15 +62,15 @@ def arrange(
     transpose: int | None = None,
     hand: Hand | None = None,
     wishes: Wishes | None = None,
-    wanted: Mapping[str, int | str] | None = None,
+    wanted: Decisions | None = None,
 ) -> Arranged:
     """Move a piece to ``key`` or by ``transpose`` semitones, and lay it on the instrument.
 
     Without either a piece that lies well as written stays, any other is moved to the key
     in which it lies best, as for the key "best". To a key the octave is taken in which it
     lies best; a number of semitones is kept to, save where the tune would leave the
-    instrument and another octave holds it. ``wanted`` is the teacher's word by note id:
-    octaves to go up, or ``GONE``. An edition with printed fingering for this very
+    instrument and another octave holds it. ``wanted`` holds the teacher's decisions by
+    note id. An edition with printed fingering for this very
     instrument stays as it is at its own pitch, where nothing else is wished for. Raises
     BadInput where the key is no key, or both key and semitones are given.
     """
@@ -87,6 +88,7 @@ def arrange(
     plain = key is None and not transpose and not wanted and wishes in (None, Wishes())
     if plain and prints_for(piece, instrument):
         return Arranged(piece, 0, piece.key.name, (), EVERYTHING)
+    piece = voiced(piece, wanted or {})
     sounds = texture(piece)
     options = Options(instrument, hand or HANDS["medium"], wishes or Wishes())
     search = Search(sounds, options, wanted)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from workbench.arranging.changes import (
@@ -22,6 +21,7 @@ from workbench.arranging.changes import (
     Change,
     beat_of,
 )
+from workbench.arranging.decisions import FREE, Decisions
 from workbench.arranging.options import Options
 from workbench.arranging.search import Laid
 from workbench.arranging.sounds import BASS, TUNE, Sound, Texture
@@ -105,7 +105,7 @@ def laid_piece(
     laid: Laid,
     options: Options,
     shift: Shift,
-    wanted: Mapping[str, int | str] | None = None,
+    wanted: Decisions | None = None,
 ) -> tuple[Piece, tuple[Change, ...]]:
     """The moved piece with every note as it is laid, and all changes in the order of the music."""
     now: dict[str, Note | None] = {}
@@ -116,7 +116,7 @@ def laid_piece(
         for i in struck:
             sound = sounds.sounds[i]
             octave = laid.octaves[i]
-            wish = bool(wanted) and any(n.id in (wanted or {}) for n in sound.notes)
+            wish = any((wanted or {}).get(n.id, FREE).own for n in sound.notes)
             for stem in sound.notes:
                 of_note[stem.id] = i
                 note = notes[stem.id]

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from workbench.arranging.decisions import GONE
 from workbench.arranging.shapes import Places, Shapes, shapes
 from workbench.arranging.sounds import BASS, FIFTH, OTHER, ROOT, SEVENTH, THIRD, TUNE
 from workbench.arranging.weights import EASY_FRET, FIRST_POSITION, Wishes, weights
@@ -24,7 +25,6 @@ MOST_KEPT = 200
 _OUT = {BASS: "bass_out", THIRD: "third_out", SEVENTH: "seventh_out", ROOT: "root_out",
         FIFTH: "fifth_out", OTHER: "other_out", TUNE: "tune_out"}  # fmt: skip
 OUT = None
-GONE = "gone"
 UNHEARD = 500_000  # what it costs to go against the teacher's word
 
 

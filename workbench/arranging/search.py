@@ -10,12 +10,13 @@ beyond ``width``, as the dearest: then ``proved`` is False.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from workbench.arranging.options import Heard, Option, Options
+from workbench.arranging.decisions import GONE, Decision, Decisions
+from workbench.arranging.options import UNHEARD, Heard, Option, Options
 from workbench.arranging.sounds import BASS, TUNE, Texture
 from workbench.arranging.weights import CUT_MOST, SHIFT_MOST
 
@@ -52,19 +53,28 @@ class Laid:
     excess: tuple[int, ...]
 
 
+def _place(one: Decision) -> int | str | None:
+    return GONE if one.gone else one.octaves
+
+
+def _pins(place: int | str | None) -> bool:
+    return place is not None
+
+
 class Search:
     """The search for one texture on one instrument."""
 
     def __init__(
-        self, texture: Texture, options: Options, wanted: Mapping[str, int | str] | None = None
+        self, texture: Texture, options: Options, wanted: Decisions | None = None
     ) -> None:
-        """``wanted`` is the teacher's word by note id: the octaves a note goes up beyond the
-        whole piece, or ``GONE``."""
+        """``wanted`` holds the teacher's decisions by note id."""
         self.texture, self.options = texture, options
-        self.wanted = [
-            next((wanted[n.id] for n in s.notes if n.id in wanted), None) if wanted else None
+        decided = [
+            [wanted[n.id] for n in s.notes if n.id in wanted] if wanted else []
             for s in texture.sounds
         ]
+        self.wanted = [next(filter(_pins, map(_place, d)), None) for d in decided]
+        self.whole = {i for i, d in enumerate(decided) if any(one.whole for one in d)}
         self.weights = options.weights
         self.shift = options.shapes.shift
         self.tuning = options.instrument.open_midi
@@ -180,7 +190,7 @@ class Search:
             s = self.texture.sounds[sound]
             left = min(s.end - self.texture.moments[m], Fraction(CUT_MOST))
             term = "cut_tune" if s.role == TUNE else "cut_bass" if s.role == BASS else "cut_inner"
-            self._cut[key] = round(self.weights[term] * left)
+            self._cut[key] = UNHEARD if sound in self.whole else round(self.weights[term] * left)
         return self._cut[key]
 
     def over(self, held: int, fret: int, string: int, m: int, tune: int) -> bool:

@@ -6,7 +6,7 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from workbench.commands.output import Result, wrapped
+from workbench.commands.output import Result, file_to_write, wrapped
 from workbench.commands.source import (
     INSTRUMENT_HELP,
     arranged,
@@ -18,7 +18,6 @@ from workbench.commands.source import (
 )
 from workbench.language.names import key_words, percent
 from workbench.language.speech import say
-from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
@@ -39,12 +38,7 @@ def options(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> Result:
     from workbench.music.writing import form_of_export, write_midi, write_musicxml
 
-    path = Path(options.output) if options.output else None
-    if path is not None and path.is_dir():
-        raise BadInput(
-            say("{path} is a folder; name the file to write, such as {name}.", path=path,
-                name=path / "piece.musicxml")
-        )  # fmt: skip
+    path = file_to_write(options.output, "piece.musicxml") if options.output else None
     form = form_of_export(path) if path else ""
     source = load(options, lessons=True)
     instrument, hand = player(options, source.lesson)

@@ -45,6 +45,9 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--parts", metavar="LIST", help="parts to take of every score, or 'all'")
     parser.add_argument("--jobs", type=int, metavar="N", help="processes (default: one a core)")
     parser.add_argument(
+        "--cluster", metavar="ADDRESS", help="work on the Dask cluster at ADDRESS instead of here"
+    )
+    parser.add_argument(
         "--recursive", action="store_true", help="the scores of the folders in it as well"
     )
     parser.add_argument(
@@ -83,11 +86,10 @@ def run(options: argparse.Namespace) -> Result:
             jobs.append((options, score, page))
     all_of_them = len(scores)
     limits = Limits(options.seconds, options.memory * 2**20)
-    workers = max(1, min(options.jobs or os.cpu_count() or 1, len(jobs)))
     begun, passed = time.monotonic(), len(reports)
     with (out / REPORT).open("a" if options.resume else "w", encoding="utf-8") as book:
         try:
-            for (_, score, page), answer in worked_off(make_one, jobs, workers, limits):
+            for (_, score, page), answer in _answers(options, jobs, limits):
                 if isinstance(answer, Lost):
                     sweep(page)
                     report = lost(score, answer, options)
@@ -113,6 +115,17 @@ def run(options: argparse.Namespace) -> Result:
     return Result(reports, _text(reports, done, out), status=status)
 
 
+def _answers(
+    options: argparse.Namespace, jobs: list[Job], limits: Limits
+) -> Iterator[tuple[Job, Report | Lost]]:
+    if options.cluster and jobs:
+        from workbench.commands import cluster
+
+        return cluster.worked_off(options.cluster, jobs, limits)
+    workers = max(1, min(options.jobs or os.cpu_count() or 1, len(jobs)))
+    return worked_off(make_one, jobs, workers, limits)
+
+
 def _line(report: Report, done: int, of: int, left: float) -> str:
     """One line of progress; ``left`` are the seconds that the rest may take."""
     name, seconds = Path(report["score"]).name, report["seconds"]
@@ -128,7 +141,9 @@ def _line(report: Report, done: int, of: int, left: float) -> str:
 
 def _wanted(options: argparse.Namespace) -> str:
     """A digest of all options that the pages depend on."""
-    beside = ("folder", "output", "jobs", "resume", "recursive", "seconds", "memory", "json")
+    beside = (
+        "folder", "output", "jobs", "cluster", "resume", "recursive", "seconds", "memory", "json",
+    )  # fmt: skip
     kept = {name: value for name, value in sorted(vars(options).items()) if name not in beside}
     return hashlib.sha256(json.dumps(kept, default=str).encode()).hexdigest()
 

@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 import argparse
-from pathlib import Path
 
-from workbench.commands.output import Result
+from workbench.commands.output import Result, file_to_write
 from workbench.commands.prepare import fingering_of, lesson_of, playing_of
 from workbench.commands.source import load, playing_options, score_options
 from workbench.language.speech import count, say
-from workbench.music.errors import BadInput
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -29,12 +27,7 @@ def run(options: argparse.Namespace) -> Result:
     from workbench.fingering.heard import sounding
     from workbench.music.writing import form_of_export, write_midi, write_musicxml
 
-    path = Path(options.output)
-    if path.is_dir():
-        raise BadInput(
-            say("{path} is a folder; name the file to write, such as {name}.", path=path,
-                name=path / "piece.musicxml")
-        )  # fmt: skip
+    path = file_to_write(options.output, "piece.musicxml")
     form = form_of_export(path)
     lesson = lesson_of(options, load(options, lessons=True))
     placed = 0

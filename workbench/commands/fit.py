@@ -6,7 +6,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING
 
-from workbench.commands.output import Meter, Result, table, wrapped
+from workbench.commands.output import Meter, Result, file_to_write, table, wrapped
 from workbench.fingering.telling import sentence
 from workbench.language.names import decimal
 from workbench.language.speech import say
@@ -38,6 +38,10 @@ def options(parser: argparse.ArgumentParser) -> None:
         "--dry-run", action="store_true",
         help=say("with --grades: show what the fit finds and put nothing in force"),
     )  # fmt: skip
+    parser.add_argument(
+        "--report", metavar="OUT.html",
+        help=say("with SCORE: learn nothing; write the bars that differ most from the print"),
+    )  # fmt: skip
     parser.add_argument("--undo", action="store_true", help=say("take the last fit back"))
 
 
@@ -49,6 +53,10 @@ def run(options: argparse.Namespace) -> Result:
         raise BadInput(say("--dry-run goes with --grades; write 'fit --grades --dry-run'."))
     if options.scores and (options.grades or options.undo):
         raise BadInput(say("Give scores to learn from, or --grades, or --undo; not several."))
+    if options.report:
+        if not options.scores:
+            raise BadInput(say("--report needs scores that print fingers; name some."))
+        return _report(options)
     with Shelf() as shelf:
         if options.scores:
             return _scores(shelf, options)
@@ -95,6 +103,30 @@ def _scores(shelf: Shelf, options: argparse.Namespace) -> Result:
             say("{n} printed marks that no hand can hold were left out.", n=found.left_out)
         )
     return Result(document, text + _changes(found.changes))
+
+
+def _report(options: argparse.Namespace) -> Result:
+    from workbench.commands.fit_report import write_report
+    from workbench.instrument.table import hand, instrument
+    from workbench.music.reading import read_score
+
+    path = file_to_write(options.report, "report.html")
+    on, of = instrument(options.instrument), hand(options.hand)
+    pieces = [read_score(score, parts="all") for score in options.scores]
+    with Meter(say("Comparing")) as meter:
+        worst = write_report(path, pieces, on, of, meter)
+    bars = [
+        {
+            "score": str(options.scores[row.piece]),
+            "bar": pieces[row.piece].bars[row.bar].number,
+            "printed": row.printed,
+            "met": row.met,
+            "schools": dict(row.schools),
+        }
+        for row in worst
+    ]
+    words = say("{path}: {n} bars, worst first.", path=options.report, n=len(worst))
+    return Result({"output": options.report, "bars": bars}, [words])
 
 
 def _undo_choices(shelf: Shelf) -> Result:

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from workbench.commands.output import Meter, Result
+from workbench.commands.output import Meter, Result, file_to_write
 from workbench.commands.prepare import fingering_of, lesson_of
 from workbench.commands.source import load, player, playing_options, score_options
 from workbench.handout.offered import AUDIENCES, OFFERED, ORDERS, PAGED, PAPERS, PARTS
@@ -96,12 +96,7 @@ def check_playing(options: argparse.Namespace) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    page = Path(options.output)
-    if page.is_dir():
-        raise BadInput(
-            say("{page} is a folder; name the file to write, such as {name}.", page=page,
-                name=page / "page.pdf")
-        )  # fmt: skip
+    page = file_to_write(options.output, "page.pdf")
     settle_studio(options)
     if has_suffix(page, PICTURES):
         return _picture(options, page)

@@ -10,7 +10,11 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
+
+from workbench.language.speech import say
+from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
     from workbench.music.model import Bar
@@ -94,6 +98,21 @@ def wrapped(text: str, indent: str = "") -> list[str]:
     """A paragraph in lines of the terminal's width."""
     width = max(40, min(100, shutil.get_terminal_size((88, 24)).columns))
     return textwrap.wrap(text, width, initial_indent=indent, subsequent_indent=indent) or [""]
+
+
+def file_to_write(text: str, example: str) -> Path:
+    """The path of a file that is to be written. Raises BadInput where a folder stands there;
+    ``example`` is a fitting name inside it."""
+    path = Path(text)
+    if path.is_dir():
+        raise BadInput(
+            say(
+                "{path} is a folder; name the file to write, such as {name}.",
+                path=path,
+                name=path / example,
+            )
+        )
+    return path
 
 
 def beat(onset: Fraction, bar: Bar | None) -> str:

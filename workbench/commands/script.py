@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import argparse
-from pathlib import Path
 from typing import TYPE_CHECKING
 
-from workbench.commands.output import Result, wrapped
+from workbench.commands.output import Result, file_to_write, wrapped
 from workbench.commands.prepare import fingering_of, lesson_of, playing_of
 from workbench.commands.source import load, playing_options, score_options
 from workbench.language.speech import count, say
@@ -42,16 +41,7 @@ def run(options: argparse.Namespace) -> Result:
     from workbench.teaching.script import make_script
     from workbench.teaching.script_files import chapters, clock
 
-    target = Path(options.output) if options.output else None
-    if target is not None and target.is_dir():
-        name = target / "script.md"
-        raise BadInput(
-            say(
-                "{folder} is a folder; name the file to write, such as {name}.",
-                folder=target,
-                name=name,
-            )
-        )
+    target = file_to_write(options.output, "script.md") if options.output else None
     form = script_form(target) if target is not None else None
     lesson = lesson_of(options, load(options, lessons=True))
     earlier = taught_before(options.student, lesson) if options.student else ()

@@ -6,7 +6,7 @@ import argparse
 from collections.abc import Callable
 from pathlib import Path
 
-from workbench.commands.output import Meter, Result
+from workbench.commands.output import Meter, Result, file_to_write
 from workbench.commands.prepare import fingering_of, lesson_of, playing_of
 from workbench.commands.source import load, playing_options, score_options
 from workbench.language.speech import count, say
@@ -63,15 +63,7 @@ def run(options: argparse.Namespace) -> Result:
         raise BadInput(say("--a4 {hertz:g}: choose 390 to 470 hertz.", hertz=options.a4))
     if options.what == "tracks":
         return _tracks(options, target)
-    if target.is_dir():
-        name = target / "piece.wav"
-        raise BadInput(
-            say(
-                "{target} is a folder; name the file to write, such as {name}.",
-                target=target,
-                name=name,
-            )
-        )
+    file_to_write(options.output, "piece.wav")
     if target.suffix.lower() not in SUFFIXES:
         raise BadInput(
             say("{path}: sound is written as .wav or .flac; end the name with one of them.",

@@ -38,14 +38,19 @@ class Lost:
     seconds: float
 
 
-def _serve(work: Callable[[Any], Any], pipe: Connection, memory: int) -> None:
-    signal.signal(signal.SIGINT, signal.SIG_IGN)  # whoever started us decides when to stop
+def limit_memory(memory: int) -> None:
+    """Allow this process so many bytes of data, where the system can."""
     with contextlib.suppress(ImportError, AttributeError, ValueError, OSError):
         import resource
 
         hard = resource.getrlimit(resource.RLIMIT_DATA)[1]
         most = memory if hard == resource.RLIM_INFINITY else min(memory, hard)
         resource.setrlimit(resource.RLIMIT_DATA, (most, hard))
+
+
+def _serve(work: Callable[[Any], Any], pipe: Connection, memory: int) -> None:
+    signal.signal(signal.SIGINT, signal.SIG_IGN)  # whoever started us decides when to stop
+    limit_memory(memory)
     with contextlib.suppress(EOFError, OSError):
         while (job := pipe.recv()) is not None:
             pipe.send(work(job))

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections import defaultdict, deque
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from fractions import Fraction
 from itertools import pairwise
 
 from lxml import etree
 
 from workbench.engraving import marks, tree
+from workbench.engraving.above import Above
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.spelling import accidentals
 from workbench.engraving.stringmarks import strings_told
@@ -20,7 +21,7 @@ from workbench.fingering.heard import sounding
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
-from workbench.music.model import Bar, Key, Note, Piece
+from workbench.music.model import Bar, Note, Piece
 from workbench.music.slurs import slurs
 
 _NAMES = ("c", "c", "d", "d", "e", "f", "f", "g", "g", "a", "a", "b")
@@ -93,21 +94,14 @@ class _Writer:
         self.circled = strings_told(piece, self.fingered, instrument, options.strings)
         every = _piece_layers(piece)
         self.layers = {bar.index: every[bar.index] for bar in self.bars}
-        self.next_ids = self._tie_targets()
+        above = self.options.above
+        self.above = None if above is None else Above(above, _piece_layers)
+        self.next_ids = _tie_targets(self.layers[bar.index] for bar in self.bars)
         self.slur_ends = self._slur_ends()
 
     @property
     def _octave_below(self) -> bool:
         return self.instrument is not None and self.instrument.lowest < OCTAVE_CLEF_BELOW
-
-    def _tie_targets(self) -> dict[str, str]:
-        rows: dict[str, list[str]] = defaultdict(list)
-        for bar in self.bars:
-            for layer in self.layers[bar.index]:
-                for event in layer.events:
-                    for head in event.heads:
-                        rows[head.note.id].append(head.id)
-        return {a: b for ids in rows.values() for a, b in pairwise(ids)}
 
     def _slur_ends(self) -> dict[str, str]:
         """Ids of first and last note of the slurs that lie whole in what is shown; of a
@@ -154,19 +148,22 @@ class _Writer:
         group = add(add(score, "scoreDef"), "staffGrp", bar_thru="true")
         if self.tab:
             group.set("symbol", "bracket")
+        if self.above is not None:
+            begins = self.bars[0].index == self.piece.bars[0].index
+            self.above.staves(group, self.bars[0].index, begins)
         staff = add(group, "staffDef", n="1", lines="5")
         clef = add(staff, "clef", shape="G", line="2")
         if self._octave_below:
             clef.set("dis", "8")
             clef.set("dis.place", "below")
         first = self.bars[0]
-        add(staff, "keySig", sig=_signature(first.key))
-        if first.index == self.piece.bars[0].index:
-            _meter(staff, first)
+        add(staff, "keySig", sig=tree.signature(first.key))
+        tree.meter(staff, first, shown=first.index == self.piece.bars[0].index)
         if self.tab and self.instrument is not None:
             lines = add(group, "staffDef", n="2", lines=str(self.instrument.strings),
                         notationtype="tab.guitar")
             add(lines, "clef", shape="TAB")
+            tree.meter(lines, first, shown=False)
             tuning = add(lines, "tuning")
             for string, midi in enumerate(self.instrument.open_midi, 1):
                 course = add(tuning, "course", n=str(string), pname=_NAMES[midi % 12],
@@ -178,11 +175,16 @@ class _Writer:
         new_key, new_meter = bar.key != before.key, bar.time_signature != before.time_signature
         if not (new_key or new_meter):
             return
-        staff = add(add(add(parent, "scoreDef"), "staffGrp"), "staffDef", n="1")
+        group = add(add(parent, "scoreDef"), "staffGrp")
+        if self.above is not None:
+            self.above.changes(group, before.index, bar.index)
+        staff = add(group, "staffDef", n="1")
         if new_key:
-            add(staff, "keySig", sig=_signature(bar.key))
+            add(staff, "keySig", sig=tree.signature(bar.key))
         if new_meter:
-            _meter(staff, bar)
+            tree.meter(staff, bar)
+            if self.tab and self.instrument is not None:
+                tree.meter(add(group, "staffDef", n="2"), bar, shown=False)
 
     def _measure(self, parent: etree._Element, bar: Bar) -> None:
         options = self.options
@@ -197,6 +199,8 @@ class _Writer:
             measure.set("right", "end")
         elif bar.fine or bar.jump or bar.double_bar:
             measure.set("right", "dbl")
+        if self.above is not None:
+            self.above.measure(measure, bar.index)
         layers = self.layers[bar.index]
         signs = accidentals(layers, bar.key)
         staff = add(measure, "staff", n="1")
@@ -206,7 +210,6 @@ class _Writer:
             )
         if self.tab:
             tree.grace_places(staff, self.fingered)
-        if self.tab:
             self._tablature(measure, bar)
         if options.tempo:
             if bar.tempo is not None:
@@ -238,15 +241,14 @@ class _Writer:
         tree.tab_layer(add(measure, "staff", n="2"), events, places)
 
 
-def _signature(key: Key) -> str:
-    if key.fifths == 0:
-        return "0"
-    return f"{abs(key.fifths)}{'s' if key.fifths > 0 else 'f'}"
-
-
-def _meter(staff: etree._Element, bar: Bar) -> None:
-    count, unit = bar.time_signature
-    add(staff, "meterSig", count=str(count), unit=str(unit))
+def _tie_targets(bars: Iterable[list[Layer]]) -> dict[str, str]:
+    rows: dict[str, list[str]] = defaultdict(list)
+    for layers in bars:
+        for layer in layers:
+            for event in layer.events:
+                for head in event.heads:
+                    rows[head.note.id].append(head.id)
+    return {a: b for ids in rows.values() for a, b in pairwise(ids)}
 
 
 def element_note(element_id: str, ids: Mapping[str, int]) -> str | None:

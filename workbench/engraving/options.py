@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+
+from workbench.music.model import Piece
 
 PRINTED, EVERY = "printed", "every"
 
@@ -27,6 +29,7 @@ class MeiOptions:
     breaks: tuple[int, ...] = ()
     marks: tuple[tuple[int, int], ...] = ()
     strings: str = PRINTED
+    above: Piece | None = field(default=None, compare=False)
 
 
 TABLATURE, STAFF = "tablature", "staff"

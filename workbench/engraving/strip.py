@@ -123,7 +123,7 @@ class Strip:
             options = replace(self.options, marks=state.marks, first=state.first, last=state.last)
             mei = to_mei(piece, fingering, instrument, options)
             system = self._system(mei, state.first, state.last, line, tint)
-            system.prepare(piece.bar_of)
+            system.prepare(self._known(piece).bar_of)
             self._kept[state.first] = replace(state, system=system)
             if shown is not None and time.monotonic() - last_shown > SHOWN_EVERY:
                 shown(self._image(states, piece, instrument))
@@ -194,7 +194,11 @@ class Strip:
                 blank = Flat(b"", wide, middle, ())
                 systems.append(PaintedSystem(SystemDrawing(blank, state.first, state.last)))
         below = instrument is not None and instrument.lowest < OCTAVE_CLEF_BELOW
-        return ScoreImage(self._place(systems), piece, below)
+        return ScoreImage(self._place(systems), self._known(piece), below)
+
+    def _known(self, piece: Piece) -> Piece:
+        """The piece whose notes are found in the drawing."""
+        return piece
 
     def _place(self, systems: Sequence[PaintedSystem]) -> list[Placed]:
         out: list[Placed] = []

@@ -13,7 +13,7 @@ from workbench.engraving.spelling import SIGNS
 from workbench.engraving.values import Value
 from workbench.engraving.voices import Event, Head, Layer
 from workbench.fingering.types import FingeredNote
-from workbench.music.model import Note
+from workbench.music.model import Bar, Key, Note
 
 MEI = "http://www.music-encoding.org/ns/mei"
 REST = "rest-"
@@ -36,6 +36,22 @@ def add(parent: etree._Element, name: str, **attributes: str) -> etree._Element:
     for key, value in attributes.items():
         child.set(XML_ID if key == "id" else key.rstrip("_").replace("_", "."), value)
     return child
+
+
+def signature(key: Key) -> str:
+    """A key signature as MEI writes it: ``2s``, ``3f``, ``0``."""
+    if key.fifths == 0:
+        return "0"
+    return f"{abs(key.fifths)}{'s' if key.fifths > 0 else 'f'}"
+
+
+def meter(staff: etree._Element, bar: Bar, shown: bool = True) -> None:
+    """The time signature of a bar at the head of a staff. Every staff needs it, shown or not:
+    marks are set by beats of the meter, and one staff without it makes all beats quarters."""
+    count, unit = bar.time_signature
+    sign = add(staff, "meterSig", count=str(count), unit=str(unit))
+    if not shown:
+        sign.set("visible", "false")
 
 
 def rest_id(bar: int, layer: int, onset: Fraction) -> str:

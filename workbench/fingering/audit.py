@@ -157,7 +157,7 @@ def _cuts(
         string, fret, finger = placed[note.id]
         goes_on = layer.carry[slot - 1]
         sounded = layer.time - starts[note.id]
-        if goes_on and goes_on not in ringing:
+        if goes_on and goes_on not in ringing and not layer.wished[slot - 1]:
             held[note.id] = sounded
             cuts[note.id] = _why_cut(note, string, fret, finger, onsets, asked, after)
         hopped = (
@@ -227,8 +227,7 @@ def _surroundings(
     down = [(f, h) for f, h in enumerate(hand) if h[0]]
     for i, (f, a) in enumerate(down):
         if a[2] > a[1] and before[f] != a:
-            strings = tuple(range(a[1], a[2] + 1))
-            out.barres.setdefault(layer.bar, []).append(Barre(layer.onset, a[0], strings, f + 1))
+            _barre(out, layer, f + 1, a, before[f])
         for _, b in down[i + 1 :]:
             gap = max(0, b[1] - a[2], a[1] - b[2])
             mm = float(lattice.neck.span[a[0], b[0], gap])
@@ -236,6 +235,23 @@ def _surroundings(
     for f, a in down:
         if a == before[f] and a[1] == a[2]:
             out.planted.setdefault(layer.bar, []).append((layer.onset, f + 1, a[1], a[0]))
+
+
+def _barre(
+    out: Told, layer: Layer, finger: int, laid: tuple[int, int, int], was: tuple[int, int, int]
+) -> None:
+    """A barre that begins, or one that lies already and comes to cover more strings: it is
+    laid once, as wide as it will be."""
+    fret, low, high = laid
+    here = out.barres.setdefault(layer.bar, [])
+    strings = tuple(range(low, high + 1))
+    if was[0] == fret and was[2] > was[1]:
+        for i in range(len(here) - 1, -1, -1):
+            if (here[i].finger, here[i].fret) == (finger, fret):
+                wider = tuple(sorted({*here[i].strings, *strings}))
+                here[i] = Barre(here[i].onset, fret, wider, finger)
+                return
+    here.append(Barre(layer.onset, fret, strings, finger))
 
 
 def _join_cuts(

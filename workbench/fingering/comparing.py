@@ -40,9 +40,7 @@ def compare(a: FingeredBar, b: FingeredBar) -> tuple[Row, ...]:
         ("guide", say("guide fingers")),
         ("planted", say("planted")),
     ):
-        rows.append(
-            Row(label, *(str(sum(n.move == kind for n in sounding(x))) for x in both))
-        )
+        rows.append(Row(label, *(str(sum(n.move == kind for n in sounding(x))) for x in both)))
     for x, y in zip(a.notes, b.notes, strict=True):
         first, second = _figure(x), _figure(y)
         if first != second:

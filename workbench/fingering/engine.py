@@ -32,6 +32,7 @@ from workbench.fingering.weights import weights_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import Fact, fact
 from workbench.music.errors import BadInput
+from workbench.music.figures import ringing
 from workbench.music.model import Piece
 from workbench.music.slurs import slurred
 from workbench.music.sounds import sounds
@@ -104,10 +105,9 @@ class Solver:
     def _grow(self, pins: dict[str, Pin]) -> None:
         """Build the lattice; pins given here are built in, all others are masks on it."""
         self.built_in = pins
-        self.playable, self.impossible = split_playable(
-            self.played, self.instrument, self.neck, pins
-        )
-        self.frame = build_frame(self.played, self.playable, self.slurred)
+        on, table = self.instrument, self.neck
+        self.playable, self.impossible = split_playable(self.played, on, table, pins)
+        self.frame = build_frame(self.played, self.playable, self.slurred, ringing(self.played))
         self.lattice: Lattice = build_lattice(
             self.frame, self.instrument, self.neck, self.weights, pins, self.progress
         )

@@ -10,7 +10,6 @@ same fret at once, may roll down to a barre or hop: both ways are kept too.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 import numpy as np
 
@@ -30,7 +29,6 @@ from workbench.fingering.terms import Steps, cost
 from workbench.instrument.model import Instrument
 
 FOUR = np.arange(4)
-HURRY = (Fraction(1), Fraction(1, 2), Fraction(1, 4))  # quarter lengths
 
 
 @dataclass(frozen=True)
@@ -184,7 +182,7 @@ def steps_of(
     hinged = wide & grown[:, 0]
     ring = pick(n.slot, x.g)
     cover = bits(lo, hi, fret > 0)
-    lost, cuts = _ring_on(ring, x, b, n, cover, fret, instrument)
+    lost, cuts, faded, taken = _ring_on(ring, x, b, n, cover, fret, instrument)
     held = x.keep & pick(b.held, x.a)
     low = np.where(needed & ~same, asked, 99).min(axis=1)
     pos = np.where(fret.any(axis=1), where(fret), old.pos[x.a]).astype(np.int16)
@@ -204,9 +202,10 @@ def steps_of(
         b.busy[x.a],
         lost,
         cuts,
+        faded,
+        taken,
         old.pos[x.a],
         pos,
-        np.full(len(x.a), hurry(layer), np.int16),
         n.unsteady[x.g],
         pick(n.among, x.g),
         n.inverted[x.g],
@@ -227,11 +226,6 @@ def where(fret: IntArray) -> IntArray:
     sums = np.where(down, fret - FOUR, 0).sum(axis=1)
     out: IntArray = np.maximum(2, (4 * sums + many) // (2 * many))
     return out
-
-
-def hurry(layer: Layer) -> int:
-    """0 to 3: a quarter length or more since the notes before, an eighth, a sixteenth, less."""
-    return sum(layer.since < q for q in HURRY)
 
 
 def _swapped(
@@ -270,11 +264,14 @@ def _slurred(old: States, layer: Layer, b: Before, n: Need, x: Batch) -> IntArra
 
 def _ring_on(
     ring: IntArray, x: Batch, b: Before, n: Need, cover: IntArray, fret: IntArray, ins: Instrument
-) -> tuple[IntArray, IntArray]:
+) -> tuple[IntArray, IntArray, IntArray, IntArray]:
     """Let notes that go on sound on in ``ring`` (changed in place); sixteenths lost by the
-    rest, and how many of them."""
+    rest, how many of them are cut, and how many that rang beyond what is written end, by a
+    finger that leaves and by another note on their string."""
     lost = np.zeros(len(x.a), np.int16)
     cuts = np.zeros(len(x.a), np.int16)
+    faded = np.zeros(len(x.a), np.int16)
+    taken = np.zeros(len(x.a), np.int16)
     every = cover[:, 0] | cover[:, 1] | cover[:, 2] | cover[:, 3]
     for s in range(ins.strings):
         if not b.rest[:, s].any():
@@ -294,8 +291,11 @@ def _ring_on(
         ring[:, s] = np.where(stays, goes_on, ring[:, s])
         gone = (goes_on > 0) & ~stays
         lost += np.where(gone, b.lost[x.a, s], 0).astype(np.int16)
-        cuts += gone
-    return lost, cuts
+        cuts += gone & ~b.wished[x.a, s]
+        wished, other = b.wished[x.a, s], n.slot[x.g, s] > 0
+        faded += gone & wished & ~other
+        taken += gone & wished & other
+    return lost, cuts, faded, taken
 
 
 _MIX = np.random.default_rng(20).integers(1, 2**63, 64, dtype=np.uint64) | np.uint64(1)

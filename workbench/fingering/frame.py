@@ -28,9 +28,9 @@ class Layer:
     parent's slots which are written to sound right up to this moment.
     ``left_over`` is what of each parent slot remains from here, in quarter lengths.
     ``soon`` are the MIDI numbers that begin within the next few layers.
-    ``melody``, ``tune``: where the melody is and whence it comes. ``since`` is the time
-    from the parent on, in quarter lengths. ``slurs`` lists (slot here, parent slot) of notes
-    slurred to from one before.
+    ``melody``, ``tune``: where the melody is and whence it comes. ``slurs`` lists (slot here,
+    parent slot) of notes slurred to from one before. ``wished`` tells of the parent's slots
+    which go on here only because they ring in a broken chord, beyond what is written.
     """
 
     index: int
@@ -46,8 +46,8 @@ class Layer:
     soon: frozenset[int]
     melody: int = 0  # slot of the first voice's note that begins here, 0 = none
     tune: int = 0  # parent slot of the melody note just before, 0 = none or a leap in pitch
-    since: Fraction = Fraction(0)
     slurs: tuple[tuple[int, int], ...] = ()
+    wished: tuple[bool, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -110,10 +110,12 @@ def build_frame(
     piece: Piece,
     playable: frozenset[str] | None = None,
     slurred: Mapping[str, str] | None = None,
+    ringing: Mapping[str, Fraction] | None = None,
 ) -> Frame:
     """Lay out the layers and joins of a piece. ``playable`` restricts to those note ids;
     ``slurred`` names for notes sounded by the left hand the note they are slurred from."""
     slurs = slurred or {}
+    rings = ringing or {}
     order = playing_order(piece)
     parents, bar_joins = _bar_parents(piece, order)
     sequence: list[int] = []
@@ -138,7 +140,7 @@ def build_frame(
             time = bar_time[bar] + onset
             starts.update((n.id, time) for n in starting)
             layer = _layer(
-                len(layers), parent, bar, onset, time, starting, layers, starts, slurs
+                len(layers), parent, bar, onset, time, starting, layers, starts, slurs, rings
             )
             layers.append(layer)
             of_bar[bar].append(layer.index)
@@ -189,26 +191,27 @@ def _layer(
     layers: list[Layer],
     starts: dict[str, Fraction],
     slurred: Mapping[str, str],
+    ringing: Mapping[str, Fraction],
 ) -> Layer:
     slots = list(starting)
     carry: list[int] = []
     upto: list[bool] = []
     left_over: list[Fraction] = []
     slurs: list[tuple[int, int]] = []
-    since = Fraction(0)
+    wished: list[bool] = []
     if parent >= 0:
         above = layers[parent]
-        since = time - above.time
         for n in above.slots:
             end = starts[n.id] + n.duration
             upto.append(end >= time and not n.grace)
-            if end > time and n.duration > 0:
+            rings_to = starts[n.id] + max(n.duration, ringing.get(n.id, n.duration))
+            if rings_to > time and n.duration > 0:
                 slots.append(n)
                 carry.append(len(slots))
-                left_over.append(end - time)
             else:
                 carry.append(0)
-                left_over.append(Fraction(0))
+            left_over.append(max(end - time, Fraction(0)) if n.duration > 0 else Fraction(0))
+            wished.append(bool(carry[-1]) and end <= time)
         there = {n.id: i for i, n in enumerate(above.slots, 1)}
         slurs = [
             (i, there[slurred[n.id]])
@@ -229,8 +232,8 @@ def _layer(
         frozenset(),
         melody_slot(starting),
         tune_slot(layers[parent].notes, starting) if parent >= 0 else 0,
-        since,
         tuple(slurs),
+        tuple(wished),
     )
 
 

@@ -9,7 +9,7 @@ from functools import lru_cache
 import numpy as np
 
 from workbench.fingering.holding import PAIRS, Holding, IntArray
-from workbench.fingering.reach import pair_limits, tip_mm
+from workbench.fingering.reach import across_mm, pair_limits, tip_mm
 from workbench.fingering.types import Pin
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import Fact, fact
@@ -30,7 +30,7 @@ class Grip:
 class Neck:
     """Whole-millimetre tables of one instrument and hand.
 
-    ``span[r, q, d]``: distance of two finger tips on frets r and q, d strings
+    ``span[r, q, d]``: reach between two finger tips on frets r and q, d strings
     apart. ``comfort`` and ``greatest``: by pair in the order of PAIRS.
     ``at[r]``: where fret r is stopped, from the nut. ``shift[p, q]``: way of
     the hand between positions p and q in half frets. ``holding``: what grips cost.
@@ -50,7 +50,7 @@ def neck(instrument: Instrument, hand: Hand) -> Neck:
     n, s = instrument.playable_frets + 1, instrument.strings
     at = np.array([tip_mm(instrument, r) for r in range(n)])
     along = np.abs(at[:, None] - at[None, :])
-    across = np.arange(s + 1) * instrument.spacing_mm  # one to spare for fingers in the air
+    across = np.arange(s + 1) * across_mm(instrument, 1, 2)  # one to spare for fingers in the air
     span = np.rint(np.hypot(along[:, :, None], across)).astype(np.int16)
     limits = pair_limits(hand)
     comfort = tuple(round(limits[f + 1, g + 1][0]) for f, g in PAIRS)

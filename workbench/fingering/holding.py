@@ -9,7 +9,7 @@ its sentence for a teacher stand in resources/weights.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
@@ -20,6 +20,7 @@ import numpy.typing as npt
 IntArray = npt.NDArray[Any]
 PAIRS = ((0, 1), (0, 2), (0, 3), (1, 2), (1, 3), (2, 3))
 TREBLE = 2  # strings nearest the floor that a slanted hand gives to finger 4
+UP_THE_NECK = 4  # frets that first position reaches
 BASS = 3  # strings beyond which the little finger has to reach
 BESIDE = tuple(p for p in PAIRS if p[1] == p[0] + 1)
 
@@ -64,6 +65,37 @@ def third_treble(p: Press) -> IntArray:
 def fourth_bass(p: Press) -> IntArray:
     """1 for finger 4 beyond the three strings nearest the floor."""
     return ((p.lo > BASS) & (p.finger == 3)).astype(int)
+
+
+def second_treble(p: Press) -> IntArray:
+    """Finger 2 near the floor: 1 on string 2, 2 on string 1, where a slanted hand has 1 and 4."""
+    out: IntArray = np.maximum(0, TREBLE + 1 - p.lo) * int(p.finger == 1)
+    return out
+
+
+def third_first(p: Press) -> IntArray:
+    """1 for finger 3 on string 1."""
+    return np.asarray((p.lo == 1) & (p.finger == 2), int)
+
+
+def fourth_inner(p: Press) -> IntArray:
+    """1 for finger 4 on string 3 or 4."""
+    return ((p.lo > TREBLE) & (p.lo <= BASS + 1) & (p.finger == 3)).astype(int)
+
+
+def fourth_up(p: Press) -> IntArray:
+    """1 for finger 4 from fret 5 on, where the next position has a stronger finger for it."""
+    return np.asarray((p.fret > UP_THE_NECK) & (p.finger == 3), int)
+
+
+def first_bass(p: Press) -> IntArray:
+    """1 for the tip of finger 1 beyond the three strings nearest the floor."""
+    return np.asarray((p.lo > BASS) & (p.lo == p.hi) & (p.finger == 0), int)
+
+
+def second_on_3(p: Press) -> IntArray:
+    """1 for finger 2 on fret 3, which is finger 3's in first position."""
+    return np.asarray((p.fret == 3) & (p.finger == 1), int)
 
 
 def _drawn(p: Press) -> IntArray:
@@ -139,6 +171,12 @@ def twisted(a: Press, b: Press) -> IntArray:
     return ((a.fret < b.fret) & (b.middle > a.middle) & beside).astype(int)
 
 
+def level(a: Press, b: Press) -> IntArray:
+    """1 where finger 1 and finger 2 or 3 stand on one fret."""
+    here = (a.fret == b.fret) & (a.finger == 0) & (b.finger < 3)
+    return np.asarray(here, int)
+
+
 # -- two fingers with none between them in use --------------------------------------
 
 
@@ -182,49 +220,13 @@ def spread_to_barre(a: Press, b: Press) -> IntArray:
     return (b.laid & (b.fret - a.fret > b.finger - a.finger)).astype(int)
 
 
-# -- the fingers among the strings that sound with them ---------------------------------
-
-NEAR_NUT = 3  # up to here, among open strings, finger n stands on fret n
-AMONG = (
-    "barre_open", "barre_arched", "barre_inner", "beneath", "nut_out", "nut_below", "crowded",
-)  # fmt: skip
-
-
-def among(
-    fingers: Sequence[tuple[int, int, int]], sounded: Mapping[int, int]
-) -> tuple[int, int, int, int, int, int, int]:
-    """The terms AMONG of a grip: ``fingers`` 1 to 4 as (fret, first string, last string), fret
-    0 where one is up; ``sounded`` the fret at which each string sounds, 0 open.
-
-    Barres while an open string sounds; such that must arch over one nearer the floor; barres
-    that end before string 1 (finger 1 may rest on strings that are silent); strings under
-    barres that another finger stops or that are silent; near the nut among open strings: frets
-    by which the whole hand leaves finger n on fret n, and by which fingers stand lower than it; 1
-    where two fingers or more crowd on one fret.
-    """
-    free = [s for s, fret in sounded.items() if fret == 0]
-    down = [(f, x) for f, x in enumerate(fingers, 1) if x[0]]
-    laid = [(f, x) for f, x in down if x[2] > x[1]]
-    inner = sum(f > 1 or min(sounded) < x[1] for f, x in laid if x[1] > 1)
-    silent = sum(sounded.get(s) != x[0] for _, x in laid for s in range(x[1], x[2] + 1))
-    near = bool(free) and bool(down) and all(x[0] <= NEAR_NUT for _, x in down)
-    return (
-        len(laid) if free else 0,
-        sum(min(free) < x[1] for _, x in laid) if free else 0,
-        inner,
-        silent,
-        min(abs(x[0] - f) for f, x in down) if near else 0,
-        sum(max(0, f - x[0]) for f, x in down) if near else 0,
-        int(len({x[0] for _, x in down}) < len(down)),
-    )
-
-
 FINGER_TERMS: tuple[Callable[[Press], IntArray], ...] = (
-    third, fourth, third_treble, fourth_bass, cramped, cramped_4, far, barre, barre_width,
+    third, fourth, third_treble, fourth_bass, second_treble, third_first, fourth_inner,
+    fourth_up, first_bass, second_on_3, cramped, cramped_4, far, barre, barre_width,
     barre_2, barre_3, barre_4, barre_wide,
 )  # fmt: skip
 PAIR_TERMS: tuple[Callable[[Press, Press], IntArray], ...] = (
-    crossed, against_slant, twisted,
+    crossed, against_slant, twisted, level,
 )  # fmt: skip
 NEIGHBOUR_TERMS: tuple[Callable[[Press, Press], IntArray], ...] = (
     shared_far, skipped, spread_12, spread_23, spread_34, spread_outer,

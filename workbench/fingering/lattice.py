@@ -9,7 +9,7 @@ from hashlib import blake2b
 
 import numpy as np
 
-from workbench.fingering.expand import Edges, choose, expand, hurry, steps_of
+from workbench.fingering.expand import Edges, choose, expand, steps_of
 from workbench.fingering.frame import Frame, Join, Layer, melody_slot, tune_slot
 from workbench.fingering.grips import Grip, Neck, grips
 from workbench.fingering.holding import IntArray
@@ -105,7 +105,6 @@ def join_layer(frame: Frame, join: Join) -> Layer:
         frozenset(),
         melody_slot(target.notes),
         tune_slot(source.notes, target.notes),
-        Fraction(1),
     )
 
 
@@ -119,8 +118,8 @@ def _signature(layer: Layer) -> tuple[object, ...]:
         layer.soon,
         layer.melody,
         layer.tune,
-        hurry(layer),
         layer.slurs,
+        layer.wished,
     )
 
 

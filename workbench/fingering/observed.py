@@ -20,6 +20,7 @@ from workbench.fingering.playable import split_playable
 from workbench.fingering.states import BoolArray, Need, States, before, need, start_state
 from workbench.fingering.terms import LEFT_TERMS, cost, features
 from workbench.instrument.model import Hand, Instrument
+from workbench.music.figures import ringing
 from workbench.music.model import Piece, WrittenFingers
 from workbench.music.slurs import slurred
 from workbench.music.sounds import sounds
@@ -99,7 +100,7 @@ def chain(
     heard = sounds(flat)
     table = neck(instrument, hand)
     playable, _ = split_playable(heard.piece, instrument, table, {})
-    frame = build_frame(heard.piece, playable, slurred(heard.piece))
+    frame = build_frame(heard.piece, playable, slurred(heard.piece), ringing(heard.piece))
     grown = _grow(frame, instrument, table, weights)
     asked = {heard.of(w.note): w for w in printed}
     marks = [_marks(g.layer, asked) for g in grown]
@@ -142,9 +143,7 @@ def _marks(layer: Layer, asked: Mapping[str, WrittenFingers]) -> tuple[Mark, ...
     return tuple(out)
 
 
-def _agreeing(
-    grown: list[_Grown], marks: list[tuple[Mark, ...]]
-) -> tuple[list[BoolArray], int]:
+def _agreeing(grown: list[_Grown], marks: list[tuple[Mark, ...]]) -> tuple[list[BoolArray], int]:
     """States that agree with the print, and how many marks had to be left out for it."""
     out: list[BoolArray] = []
     left_out = 0

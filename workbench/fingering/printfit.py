@@ -78,9 +78,7 @@ def _marked(chain: Chain, place: int, many: int, fold: int, kept: bool) -> Chain
 
     def mine(link: Link) -> Link:
         fine = tuple(
-            m
-            for m in link.marks
-            if ((place if many > 1 else m.bar) % FOLDS == fold) == kept
+            m for m in link.marks if ((place if many > 1 else m.bar) % FOLDS == fold) == kept
         )
         return replace(link, marks=fine)
 

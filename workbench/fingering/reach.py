@@ -1,4 +1,9 @@
-"""How far two left-hand finger tips are apart, and how far they can be.
+"""How far two left-hand fingers reach, and how far they can.
+
+Fingers spread along the neck and bend across it. Bending is easy: a string's distance counts
+``ACROSS`` of what the same way along the neck counts, so that the chords of a first year
+(C, G7, G, F and their like) lie within the comfort of a medium hand on the guitar (common
+practice, no source).
 
 A hand is measured by three spans (1-2, 1-4 and 2-4); the other three follow
 from them: 1-3 midway between 1-2 and 1-4, 2-3 two thirds of 2-4, and 3-4 three
@@ -17,12 +22,13 @@ Place = tuple[int, int]  # string (1 nearest the floor), fret
 Limits = dict[tuple[int, int], tuple[float, float]]
 
 TIP_BEHIND_MM = 6.0  # half the width of a finger tip: it stands against the fret
+ACROSS = 0.5
 FINGERS = (1, 2, 3, 4)
 
 
 @lru_cache(maxsize=64)
 def pair_limits(hand: Hand) -> Limits:
-    """(comfortable, greatest) distance between two finger tips in millimetres, for
+    """(comfortable, greatest) reach between two finger tips in millimetres, for
     every pair of fingers (f, g) with f < g."""
     return {
         (1, 2): (hand.comfort_12, hand.max_12),
@@ -48,12 +54,12 @@ def tip_mm(instrument: Instrument, fret: int) -> float:
 
 
 def across_mm(instrument: Instrument, string_a: int, string_b: int) -> float:
-    """Distance between two strings across the neck, in millimetres (as at the nut)."""
-    return abs(string_a - string_b) * instrument.spacing_mm
+    """What the way between two strings counts in a reach, in millimetres (as at the nut)."""
+    return abs(string_a - string_b) * instrument.spacing_mm * ACROSS
 
 
 def span_mm(instrument: Instrument, place_a: Place, place_b: Place) -> float:
-    """Straight distance in millimetres between finger tips on two (string, fret)
-    places: along the neck and across it."""
+    """Reach in millimetres between finger tips on two (string, fret) places: along the neck,
+    and across it as ``ACROSS`` counts it."""
     along = tip_mm(instrument, place_a[1]) - tip_mm(instrument, place_b[1])
     return hypot(along, across_mm(instrument, place_a[0], place_b[0]))

@@ -15,10 +15,11 @@ from typing import Any, NamedTuple
 
 import numpy as np
 
+from workbench.fingering.among import AMONG, among
 from workbench.fingering.chordname import ChordLabel, name_chord
 from workbench.fingering.grips import neck as neck_of
-from workbench.fingering.holding import AMONG, HOLDING, IntArray, among
-from workbench.fingering.reach import Limits, pair_limits, tip_mm
+from workbench.fingering.holding import HOLDING, IntArray
+from workbench.fingering.reach import Limits, across_mm, pair_limits, tip_mm
 from workbench.fingering.shape_grips import Frets, Grip, Press, grips
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import alone_for, sentences, weights_for
@@ -92,7 +93,7 @@ def _shape(
 ) -> ShapeResult:
     label = name_chord(_sounding(frets, instrument))
     narrowest: tuple[float, int, int, float] | None = None
-    neck = _Neck(_tips(instrument), instrument.spacing_mm, pair_limits(hand))
+    neck = _Neck(_tips(instrument), across_mm(instrument, 1, 2), pair_limits(hand))
     possible: list[tuple[Grip, float]] = []
     for held in grips(frets):
         reach, excess, a, b = _measure(held, neck)
@@ -139,7 +140,7 @@ def shape_terms(held: Sequence[Grip], instrument: Instrument, hand: Hand) -> dic
 
 
 class _Neck(NamedTuple):
-    """What a grip is measured with: finger tip places by fret, string spacing, reach."""
+    """What a grip is measured with: finger tip places by fret, reach to the next string, limits."""
 
     tips: tuple[float, ...]
     spacing: float

@@ -8,9 +8,10 @@ from typing import Any
 import numpy as np
 import numpy.typing as npt
 
+from workbench.fingering.among import AMONG, among
 from workbench.fingering.frame import Layer
 from workbench.fingering.grips import Grip
-from workbench.fingering.holding import AMONG, IntArray, among
+from workbench.fingering.holding import IntArray
 from workbench.instrument.model import Instrument
 
 BoolArray = npt.NDArray[Any]
@@ -92,7 +93,8 @@ class Before:
     bits; ``rest``: slot here of what goes on on each string; ``top``: finger by
     string; ``busy``: some finger's note sounds up to now; ``lost``: sixteenths
     that would be lost on each string; ``tune``: string of the melody note just
-    before, 0 where the melody does not move on from there.
+    before, 0 where the melody does not move on from there; ``wished``: by string, what goes
+    on rings beyond what is written.
     """
 
     upto: BoolArray
@@ -104,6 +106,7 @@ class Before:
     busy: BoolArray
     lost: IntArray
     tune: IntArray
+    wished: BoolArray
 
 
 def before(states: States, layer: Layer, instrument: Instrument) -> Before:
@@ -138,7 +141,8 @@ def before(states: States, layer: Layer, instrument: Instrument) -> Before:
         tune = (np.argmax(states.ring == layer.tune, axis=1) + 1).astype(np.int16)
     busy = np.asarray(upto.any(axis=1))
     lost = lost_slot[states.ring]
-    return Before(upto, held, useful, cover, rest, top, busy, lost, tune)
+    wished = np.array([False, *layer.wished, *[False] * (len(layer.carry) - len(layer.wished))])
+    return Before(upto, held, useful, cover, rest, top, busy, lost, tune, wished[states.ring])
 
 
 @dataclass(frozen=True)
@@ -147,7 +151,7 @@ class Need:
     States), the strings played below a fret (``under[g, r]`` as bits), the slot each
     string begins, and whether the note is fretted where an open string would sound
     it; ``tune``: string of the melody note, 0 = none; ``among``: (grips, terms) of
-    holding.among;
+    among.among;
     ``inverted``: pairs of notes of which the higher lies on the lower-tuned string;
     ``displaced``: places between each note's and the lowest on the neck, summed;
     ``stops``: (grips, notes, 3) string, fret and finger of each note."""

@@ -14,8 +14,9 @@ from dataclasses import dataclass, fields
 
 import numpy as np
 
+from workbench.fingering.among import AMONG
 from workbench.fingering.grips import Neck
-from workbench.fingering.holding import AMONG, HOLDING, IntArray
+from workbench.fingering.holding import HOLDING, IntArray
 from workbench.fingering.states import BoolArray
 
 
@@ -29,10 +30,10 @@ class Steps:
     ``hinged``: finger 1 rolls down to a barre while it sounds; ``grown``: (E, 4) the
     finger stays but covers more strings; ``swapped``: fingers put where another stood;
     ``busy``: some finger is at work up to now; ``lost``: sixteenths of written length cut
-    off; ``cuts``: notes cut; ``old_pos``/``pos``: hand positions in half frets; ``hurry`` 0
-    (time enough) to 3 for the time since the notes before; ``unsteady``: fretted though open
-    would do; ``among``: (E, terms) of holding.among; ``inverted``: pairs of notes whose
-    strings stand the other way round;
+    off; ``cuts``: notes cut; ``faded``, ``taken``: notes of broken chords that stop ringing,
+    by a finger that leaves and by another note on their string; ``old_pos``/``pos``: hand
+    positions in half frets; ``unsteady``: fretted though open would do; ``among``: (E, terms)
+    of among.among; ``inverted``: pairs of notes whose strings stand the other way round;
     ``displaced``: strings between the notes' places and the lowest on the neck;
     ``lowest_new``: lowest fret stopped anew on another string (99: none);
     ``old_tune``/``tune``: strings of the melody note before and now, 0 = none; ``slurred``:
@@ -54,9 +55,10 @@ class Steps:
     busy: BoolArray
     lost: IntArray
     cuts: IntArray
+    faded: IntArray
+    taken: IntArray
     old_pos: IntArray
     pos: IntArray
-    hurry: IntArray
     unsteady: IntArray
     among: IntArray
     inverted: IntArray
@@ -93,6 +95,7 @@ def join_steps(parts: Sequence[Steps]) -> Steps:
 
 FINGER_INDEX = np.arange(4, dtype=np.int16)
 FIRST = 3  # half frets up to which the hand stands in first position
+MIDDLE = (6, 12)  # half frets above and up to which a position is a middle one
 MOVE = 4  # half frets from which a change of position is a move of the hand, not a lean
 
 
@@ -160,6 +163,11 @@ def _holding(s: Steps) -> BoolArray:
     return np.asarray(s.held.any(axis=1))
 
 
+def led_by_4(s: Steps, neck: Neck) -> IntArray:
+    """1 where finger 4 slides along its string to its next note."""
+    return np.asarray((s.guided & s.need)[:, 3], np.int32)
+
+
 def lean(s: Steps, neck: Neck) -> IntArray:
     """Half frets up to three that the hand leans with no finger leading along its string."""
     return np.where(_leaning(s) & s.busy, _apart(s), 0).astype(np.int32)
@@ -175,9 +183,9 @@ def free_lean(s: Steps, neck: Neck) -> IntArray:
     return np.where(_leaning(s) & ~s.busy, _apart(s), 0).astype(np.int32)
 
 
-def lean_held(s: Steps, neck: Neck) -> IntArray:
-    """Half frets that the hand leans or moves while a finger holds a note."""
-    return np.where(_holding(s), _apart(s), 0).astype(np.int32)
+def whole_lean(s: Steps, neck: Neck) -> IntArray:
+    """1 where the hand leans by a whole fret."""
+    return np.asarray(_apart(s) == 2, np.int32)
 
 
 def move(s: Steps, neck: Neck) -> IntArray:
@@ -188,11 +196,6 @@ def move(s: Steps, neck: Neck) -> IntArray:
 def blind(s: Steps, neck: Neck) -> IntArray:
     """1 where the hand moves to another position and no finger leads along its string."""
     return ((_apart(s) >= MOVE) & ~_led(s)).astype(np.int32)
-
-
-def hurried(s: Steps, neck: Neck) -> IntArray:
-    """0 to 3 for the hurry in which the hand moves to another position."""
-    return np.where(_apart(s) >= MOVE, s.hurry, 0).astype(np.int32)
 
 
 def shift(s: Steps, neck: Neck) -> IntArray:
@@ -215,6 +218,16 @@ def cuts(s: Steps, neck: Neck) -> IntArray:
     return np.asarray(s.cuts, np.int32)
 
 
+def faded(s: Steps, neck: Neck) -> IntArray:
+    """Notes of a broken chord that stop ringing before the figure turns."""
+    return np.asarray(s.faded, np.int32)
+
+
+def taken(s: Steps, neck: Neck) -> IntArray:
+    """Notes of a broken chord whose string another note takes before the figure turns."""
+    return np.asarray(s.taken, np.int32)
+
+
 def blocked(s: Steps, neck: Neck) -> IntArray:
     """Fingers above a held one that cannot reach the lower frets stopped beneath it."""
     stuck = s.held & (s.fret > s.lowest_new[:, None])
@@ -225,6 +238,11 @@ def relaxed(s: Steps, neck: Neck) -> IntArray:
     """1 where 1 and 2 stand on neighbouring frets and finger 3 is free to be used instead."""
     one_two = (s.fret[:, 0] > 0) & (s.fret[:, 1] == s.fret[:, 0] + 1) & (s.fret[:, 2] == 0)
     return np.asarray(one_two & (s.need[:, 0] | s.need[:, 1]), np.int32)
+
+
+def open_only(s: Steps, neck: Neck) -> IntArray:
+    """1 where nothing but open strings is struck."""
+    return np.asarray(~s.need.any(axis=1), np.int32)
 
 
 def unsteady(s: Steps, neck: Neck) -> IntArray:
@@ -243,6 +261,12 @@ def position(s: Steps, neck: Neck) -> IntArray:
     return total((s.need & ~s.same) & (s.pos > FIRST)[:, None])
 
 
+def middle(s: Steps, neck: Neck) -> IntArray:
+    """1 where something is stopped anew while the hand stands between third and sixth position."""
+    there = (s.pos > MIDDLE[0]) & (s.pos <= MIDDLE[1])
+    return np.asarray(there & s.new.any(axis=1), np.int32)
+
+
 def inverted(s: Steps, neck: Neck) -> IntArray:
     """Pairs of notes together whose higher one lies on the lower-tuned string."""
     return np.asarray(s.inverted, np.int32)
@@ -259,9 +283,9 @@ def slur(s: Steps, neck: Neck) -> IntArray:
 
 
 TERMS = (
-    place, hinge, high, hop, hop_across, swap, slide, guide,
-    lean, free_lean, lean_held, move, blind, hurried, shift, free_shift, cut, cuts, blocked,
-    relaxed, unsteady, leap, position, inverted, displaced, slur,
+    place, hinge, high, hop, hop_across, swap, slide, guide, led_by_4,
+    lean, free_lean, whole_lean, move, blind, shift, free_shift, cut, cuts, faded, taken, blocked,
+    relaxed, open_only, unsteady, leap, position, middle, inverted, displaced, slur,
 )  # fmt: skip
 LEFT_TERMS = (*HOLDING, *AMONG, *(t.__name__ for t in TERMS))
 

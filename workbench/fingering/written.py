@@ -122,9 +122,7 @@ def _meant(written: WrittenFingers, note: Note, instrument: Instrument) -> Pin:
     return Pin(written.note, *place, left, written.right)
 
 
-def _place(
-    written: WrittenFingers, note: Note, instrument: Instrument
-) -> tuple[int, int] | None:
+def _place(written: WrittenFingers, note: Note, instrument: Instrument) -> tuple[int, int] | None:
     """String and fret as printed; where one of them is missing the one that fits it."""
     if written.string is None and written.fret is None:
         return None

@@ -41,6 +41,7 @@ class Bench(Selecting):
     history_changed = Signal()
     told = Signal(str)  # one sentence, good news
     failed = Signal(str)  # one sentence, what went wrong and what to do
+    laid = Signal()  # the music was laid on an instrument, and something had to change
     conflicted = Signal()  # somebody else changed the lesson; ``conflict`` holds both
 
     def __init__(

@@ -8,6 +8,7 @@ from typing import Any
 from uuid import uuid4
 
 from workbench.arranging.arrange import Arranged
+from workbench.arranging.decisions import Decisions, rows
 from workbench.arranging.weights import Wishes
 from workbench.fingering.telling import words as told
 from workbench.fingering.types import FingeredNote, Pin, Settings
@@ -112,6 +113,24 @@ def rearranged(
         pins=pins,
         notes=notes,
     )
+
+
+def redecided(
+    lesson: Lesson, placed: Arranged, decided: Decisions, instrument: Instrument
+) -> Lesson:
+    """The lesson with its piece laid anew around the teacher's decisions."""
+    whole = tuple(change for change in lesson.arranged if not change.note)
+    return replace(
+        rearranged(lesson, placed, instrument),
+        changes=lesson.changes,
+        arranged=(*whole, *(change for change in placed.changes if change.note)),
+        wanted=rows(decided),
+    )
+
+
+def accepted(lesson: Lesson, decided: Decisions) -> Lesson:
+    """The lesson with decisions that leave the music as it is."""
+    return replace(lesson, wanted=rows(decided))
 
 
 def stems(lesson: Lesson, note: str) -> tuple[str, ...]:

@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QHBoxLayout,
-    QLabel,
     QVBoxLayout,
     QWidget,
 )
@@ -20,7 +19,7 @@ from workbench.fingering.comparing import compare
 from workbench.fingering.types import FingeredBar
 from workbench.language.speech import say
 from workbench.ui.kit.look import em
-from workbench.ui.kit.parts import Heading, Wrapped
+from workbench.ui.kit.parts import Heading, Words, Wrapped
 from workbench.ui.kit.rows_table import RowsTable
 
 
@@ -59,7 +58,7 @@ class CompareDialog(QDialog):
         beside = QHBoxLayout()
         self.pictures = []
         for it in sides:
-            words, picture = QLabel(it.head), QLabel()
+            words, picture = Words(it.head), Words()
             picture.setAccessibleName(say("{head}, as music", head=it.head))
             column = QVBoxLayout()
             for part in (words, picture):

@@ -26,6 +26,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "writing": ("NewPieceDialog",),
     "instrument": ("MusicDialog", "PlayingFields"),
     "hand": ("SpansDialog",),
+    "arranging": ("ArrangingView",),
     "bars": ("BarList",),
     "score": ("ScoreView",),
     "fretboard": ("NeckView", "Legend"),

@@ -46,6 +46,7 @@ def ask_to_replace(parent: QWidget, path: Path, go: Callable[[], None]) -> QMess
     box = QMessageBox(parent)
     box.setIcon(QMessageBox.Icon.Question)
     box.setWindowTitle(say("Replace the file?"))
+    box.setTextFormat(box.textFormat().PlainText)  # the name is made of a title
     box.setText(say("{name} is there already.", name=path.name))
     box.setInformativeText(say("Replace it, or keep it and give the new one another name?"))
     replace = box.addButton(say("&Replace"), QMessageBox.ButtonRole.AcceptRole)

@@ -197,14 +197,21 @@ class ImportDialog(QDialog):
 
         def arrived(placed: Any) -> None:
             lesson = edits.new_lesson(placed, instrument, hand, printed)
-            made = [same.id if same else ""]
+            made = [""]
 
             def keep_piece() -> None:
-                made[0] = made[0] or session.shelf.add_piece(piece, path).id
+                known = same is not None and _same_notes(session.shelf.load_piece(same.id), piece)
+                if same is not None and known:
+                    made[0] = same.id
+                else:
+                    made[0] = session.shelf.add_piece(piece, path).id
 
             if session.guard(keep_piece) and session.add(lesson, made[0]):
                 words = say("'{title}' is on your shelf.", title=lesson.title)
-                session.told.emit(f"{words} {counted(placed.changes)}".strip())
+                altered = counted(placed.changes)
+                session.told.emit(f"{words} {altered}".strip())
+                if altered:
+                    session.laid.emit()
                 self.accept()
             else:
                 self.make_button.setEnabled(True)
@@ -219,3 +226,8 @@ class ImportDialog(QDialog):
     def _refused(self, sentence: str) -> None:
         self.problem.say(sentence)
         self.make_button.setEnabled(True)
+
+
+def _same_notes(kept: Piece, piece: Piece) -> bool:
+    """Whether the notes are called alike: what became of each is found by its name."""
+    return [n.id for n in kept.notes] == [n.id for n in piece.notes]

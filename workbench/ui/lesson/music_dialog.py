@@ -7,6 +7,8 @@ from typing import Any
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
+from workbench.arranging.changes import counted
+from workbench.arranging.decisions import decisions
 from workbench.arranging.weights import Wishes
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
@@ -68,7 +70,9 @@ class MusicDialog(QDialog):
         except BadInput as wrong:
             self.problem.say(str(wrong))
             return
-        arrange = session.services.arrange
+        arrange, lesson = session.services.arrange, session.lesson
+        assert lesson
+        wanted = {} if lesson.corrected else decisions(lesson.wanted)
 
         def arrived(placed: Any) -> None:
             done = session.edit(
@@ -80,6 +84,8 @@ class MusicDialog(QDialog):
                 ),
             )
             if done:
+                if counted(placed.changes):
+                    session.laid.emit()
                 self.accept()
             else:
                 self.ok.setEnabled(True)
@@ -87,7 +93,8 @@ class MusicDialog(QDialog):
         self.ok.setEnabled(False)
         session.jobs.start(
             "arrange", say("Laying the piece on the instrument"),
-            lambda _: arrange(piece, instrument, **choice), arrived, wrong=self._refused,
+            lambda _: arrange(piece, instrument, wanted=wanted, **choice), arrived,
+            wrong=self._refused,
         )  # fmt: skip
 
     def _refused(self, sentence: str) -> None:

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QSizePolicy,
     QSpinBox,
@@ -18,6 +17,7 @@ from workbench.language.speech import say
 from workbench.sound.player import SILENCE, Heard
 from workbench.sound.programme import FASTEST, SLOWEST, WHO
 from workbench.ui.kit.look import em
+from workbench.ui.kit.parts import Words
 from workbench.ui.player.conductor import Conductor
 from workbench.ui.player.spans import SPANS
 
@@ -56,7 +56,7 @@ class PlayerBar(QWidget):
         self.how.addItems([say("alone"), say("louder")])
         for box in (self.what, self.tempo, self.who, self.how):
             box.setToolTip(box.accessibleName())
-        self.now = QLabel()
+        self.now = Words()
         self.now.setProperty("role", "faint")
         self.now.setAccessibleName(say("What is heard now"))
         self.now.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)

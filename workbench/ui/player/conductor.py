@@ -124,6 +124,13 @@ class Conductor(QObject):
     def playing(self) -> bool:
         return self._player is not None and self._player.playing
 
+    @property
+    def against_original(self) -> bool:
+        """Whether the music is compared with other notes than its own."""
+        programme = self._programme
+        other = programme.against if programme is not None else None
+        return other is not None and programme is not None and other.piece is not programme.piece
+
     def toggle(self) -> None:
         """Stop what plays, or play the chosen span."""
         if self.playing:

@@ -44,6 +44,8 @@ MARGIN = 12.0
 class ScoreView(QAbstractScrollArea):
     """Paints a ScoreImage; the selected bar is boxed, selected notes are ringed."""
 
+    job = "engrave"  # what its work is called among the jobs
+    extra: tuple[Any, ...] = ()  # what else a strip is made for
     wants_note = Signal()  # a teaching note about what is selected
     _partly = Signal(object, object)  # what was asked for, the image as far as it is
 
@@ -87,8 +89,6 @@ class ScoreView(QAbstractScrollArea):
         """Pixels to an image unit: the zoom, and the text size the teacher chose."""
         return self.zoom * self.font().pointSizeF() / BASE_POINTS
 
-    # Engraving.
-
     def _opened(self) -> None:
         self.image = None
         self._pictures.clear()
@@ -112,7 +112,7 @@ class ScoreView(QAbstractScrollArea):
         c = colours(self)
         dark = QColor(c.panel).lightnessF() < 0.5
         voices = voice_inks(dark) if self.shows["voices"] else ()
-        wanted = (width, c.ink, voices, *self.shows.items())
+        wanted = (width, c.ink, voices, *self.shows.items(), *self.extra)
         marks = note_marks(lesson.notes)
         near, asked = self._session.bar_index, object()
         self._asked = asked
@@ -130,7 +130,7 @@ class ScoreView(QAbstractScrollArea):
             )  # fmt: skip
             return image, len(voices_of(lesson.piece))
 
-        self._session.jobs.start("engrave", say("Engraving"), work, self._arrived, lane="engrave")
+        self._session.jobs.start(self.job, say("Engraving"), work, self._arrived, lane="engrave")
 
     def _partly_arrived(self, asked: object, image: Any) -> None:
         if asked is self._asked:

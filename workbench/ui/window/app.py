@@ -175,8 +175,19 @@ def restore_backup(window: Window, backup: Backup) -> Window:
     return new
 
 
+def open_file(window: Window, path: str) -> None:
+    """A file that the desktop hands over: an archive is taken in, a score imported."""
+    from workbench.music.suffixes import has_suffix
+    from workbench.ui.window.safe_keeping import ARCHIVES
+
+    if has_suffix(path, (ARCHIVES,)):
+        window.menus.safe.merge(path)
+    else:
+        window.import_score(path)
+
+
 def run(argv: Sequence[str] = ()) -> int:
-    """Open the window, with a score file to import where one is named; the exit status.
+    """Open the window, on a score or archive where one is named; the exit status.
 
     Raises BadInput where the store cannot be used.
     """
@@ -184,14 +195,19 @@ def run(argv: Sequence[str] = ()) -> int:
         print(say(NO_DISPLAY), file=sys.stderr)
         return 2
     from PySide6.QtCore import QTimer
+    from PySide6.QtGui import QIcon
     from PySide6.QtWidgets import QApplication
 
+    from workbench.fingering.weights import RESOURCES
     from workbench.ui.window import languages
 
     # The interface gets its turn soon even while something is worked out behind it.
     sys.setswitchinterval(0.0005)
     app = QApplication.instance() or QApplication(["pluckwright", *argv])
     app.setApplicationName("Pluckwright")
+    # Where the desktop finds name and icon.
+    QApplication.setDesktopFileName("pluckwright")
+    QApplication.setWindowIcon(QIcon(str(RESOURCES / "pictures" / "icon.svg")))
     languages.speak(languages.wanted())
     shelf, said = open_shelf()
     if shelf is None:
@@ -204,7 +220,7 @@ def run(argv: Sequence[str] = ()) -> int:
     # The window is on the screen before its content is looked for.
     QTimer.singleShot(0, lambda: _first_look(window, bool(argv)))
     if argv:
-        QTimer.singleShot(0, lambda: window.import_score(argv[0]))
+        QTimer.singleShot(0, lambda: open_file(window, argv[0]))
     from workbench.ui.window.safe_keeping import FIRST_LOOK
 
     QTimer.singleShot(FIRST_LOOK, window, window.menus.safe.look_after)

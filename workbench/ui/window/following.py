@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
+from workbench.engraving.above import ABOVE
 from workbench.language.speech import say
 from workbench.sound.player import SILENCE, Heard
 from workbench.ui.score.heard_paint import show_heard
@@ -20,7 +21,7 @@ class Follower(QObject):
 
     def __init__(self, window: Window, conductor: Conductor) -> None:
         super().__init__(window)
-        self._window = window
+        self._window, self._conductor = window, conductor
         self._bar = -1
         conductor.heard.connect(self.show)
         conductor.state.connect(lambda on: None if on else self.show(SILENCE))
@@ -29,6 +30,10 @@ class Follower(QObject):
         """Show what is heard now; silence shows the selection again."""
         window = self._window
         show_heard(window.score, heard.bar, heard.notes, heard.missed)
+        pair = window.teaching.arranging.pair
+        original = heard.version == 1 and self._conductor.against_original
+        notes = frozenset(ABOVE + n for n in heard.notes) if original else heard.notes
+        show_heard(pair, heard.bar, notes, heard.missed)
         window.neck.show_heard(heard.bar, heard.notes)
         if heard.position != self._bar:
             self._bar = heard.position

@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 
 VIEWS = (
     mark("&Score"), mark("Techni&ques"), mark("Practice pla&n"), mark("Script"), mark("Gra&de"),
+    mark("Arrangement"),
 )  # fmt: skip
 
 

@@ -48,6 +48,7 @@ class SoundMenu(QObject):
         add(menu, say("&Export sound …"), self.export, "Ctrl+Shift+W", lesson=True)
         add(menu, say("Student's &pack …"), self.pack, "Ctrl+Shift+K", lesson=True)
 
+        window.teaching.arranging.wants_heard.connect(self.against_original)
         window.teaching.plan.practise.connect(self.practise)
         window.teaching.techniques.exercise.wants_heard.connect(self.exercise)
 

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QTabWidget, QWidget
 from workbench.language.speech import say
 from workbench.ui.bench.findings import LANE, Findings
 from workbench.ui.bench.session import Session
+from workbench.ui.views.arranging.view import ArrangingView
 from workbench.ui.views.grading.learning import learn_grades
 from workbench.ui.views.grading.view import GradeView
 from workbench.ui.views.plan.view import PlanView
@@ -17,7 +18,7 @@ from workbench.ui.views.techniques.view import TechniqueView
 
 
 class TeachingTabs(QTabWidget):
-    """Score, techniques, practice plan and script. ``host`` is the window."""
+    """Score, techniques, practice plan, script, grade and arrangement. ``host`` is the window."""
 
     def __init__(self, session: Session, score: QWidget, host: Any) -> None:
         super().__init__()
@@ -36,6 +37,9 @@ class TeachingTabs(QTabWidget):
         self.addTab(self.plan, say("Practice plan"))
         self.addTab(self.script, say("Script"))
         self.addTab(self.grade, say("Grade"))
+        self.arranging = ArrangingView(session)
+        self.addTab(self.arranging, say("Arrangement"))
+        session.laid.connect(lambda: self.setCurrentWidget(self.arranging))
         self.grade.wants_learning.connect(lambda: learn_grades(host))
         self.plan.export_button.clicked.connect(self.export_plan)
         self.script.export_button.clicked.connect(self.export_script)

@@ -1,0 +1,46 @@
+"""The strip of an arrangement under its original, bar under bar."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from workbench.engraving.above import ABOVE, together
+from workbench.engraving.flatten import Tint
+from workbench.engraving.options import MeiOptions
+from workbench.engraving.strip import Strip
+from workbench.music.model import Piece
+
+Mark = Callable[[str], str | None]  # note id of the original to an ink of its own
+
+
+class PairStrip(Strip):
+    """Makes images of a piece with ``above`` set above it. In the drawing a note of the
+    upper piece has ``ABOVE`` before its id; ``mark`` gives such notes an ink of their own,
+    by their id in the piece itself."""
+
+    def __init__(
+        self, above: Piece, width: float, *, ink: str, tab: bool = True, mark: Mark | None = None
+    ) -> None:
+        options = MeiOptions(tab=tab, left=False, right=False, strings="", above=above)
+        super().__init__(width, ink=ink, options=options)
+        self._above, self._mark = above, mark
+        self._pair: tuple[Piece, Piece] | None = None
+
+    def _known(self, piece: Piece) -> Piece:
+        if self._pair is None or self._pair[0] is not piece:
+            self._pair = piece, together(piece, self._above)
+        return self._pair[1]
+
+    def _tint(self, piece: Piece) -> Tint | None:
+        mark = self._mark
+        if mark is None:
+            return None
+
+        def tint(element_id: str) -> str | None:
+            name = element_id.removeprefix("head-")
+            if not name.startswith(ABOVE):
+                return None
+            note = name.removeprefix(ABOVE)
+            return mark(note) or mark(note.rpartition(".")[0])
+
+        return tint

@@ -1,0 +1,114 @@
+"""Broken chords: notes that ring on beyond what is written until the figure turns.
+
+In a broken chord every note is written short and played long: the hand holds the chord and
+its notes ring into one another (common practice, no source). A note belongs to one where it
+is no longer than ``LONGEST`` and its voice goes through at least ``FEWEST`` notes on end by
+leaps of ``LEAP`` semitones or more. It rings until, in any voice, a note within ``STEP``
+semitones of it begins (the tune moves on, or it is struck again), a new bass changes the
+harmony, or the figure ends: at the latest with its bar. Notes that come back within the
+figure do not end one another, so that a seventh rings beside its root.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import pairwise
+
+from workbench.music.model import Note, Piece
+
+LONGEST = Fraction(1, 2)
+LEAP = 3
+STEP = 2
+FEWEST = 3
+
+
+def ringing(piece: Piece) -> dict[str, Fraction]:
+    """Notes of broken chords by id, with the quarter lengths that each rings from its onset;
+    only those that ring longer than they are written."""
+    out: dict[str, Fraction] = {}
+    for bar in piece.bars:
+        notes = sorted((n for n in bar.notes if not n.grace and n.duration > 0), key=_order)
+        for run in _runs(notes):
+            chord = {n.midi for n in run}
+            end = max(n.onset + n.duration for n in run)
+            for n in run:
+                turns = next((m.onset for m in notes if _ends(m, n, run, chord)), end)
+                stop = min(turns, end)
+                if stop > n.onset + n.duration:
+                    out[n.id] = stop - n.onset
+    return out
+
+
+def _order(n: Note) -> tuple[Fraction, int]:
+    return n.onset, n.midi
+
+
+def _ends(m: Note, n: Note, run: list[Note], chord: set[int]) -> bool:
+    """Whether note m ends the ringing of n, a note of a run of the pitches ``chord``."""
+    if m.onset < n.onset + n.duration:
+        return False
+    if m.midi == n.midi:
+        return True
+    if m.midi in chord and run[0].onset <= m.onset <= run[-1].onset:
+        return False
+    new_bass = m.midi < min(chord) and m.midi % 12 not in {x % 12 for x in chord}
+    return new_bass or abs(m.midi - n.midi) <= STEP
+
+
+def _runs(notes: list[Note]) -> list[list[Note]]:
+    """Broken chords of a bar, each as its notes in order."""
+    out: list[list[Note]] = []
+    for voice in sorted({n.voice for n in notes}):
+        moments: list[list[Note]] = []
+        for n in notes:
+            if n.voice != voice:
+                continue
+            if moments and moments[-1][0].onset == n.onset:
+                moments[-1].append(n)
+            else:
+                moments.append([n])
+        run: list[list[Note]] = []
+        for moment in moments:
+            short = max(n.duration for n in moment) <= LONGEST
+            if run and not (short and _goes_on(run, moment)):
+                out += _figure(run)
+                run = []
+            if short:
+                run.append(moment)
+        out += _figure(run)
+    return out
+
+
+def _gap(a: list[Note], b: list[Note]) -> int:
+    """The least interval between different pitches of two moments; 0 where none differ."""
+    return min((abs(x.midi - y.midi) for x in a for y in b if x.midi != y.midi), default=0)
+
+
+def _goes_on(run: list[list[Note]], b: list[Note]) -> bool:
+    """Whether the figure goes on: joined to the last note, and by leap; or by a step between
+    notes that the chord has anyway, as a seventh beside its root, not two steps on end."""
+    a = run[-1]
+    if b[0].onset != a[0].onset + a[0].duration:
+        return False
+    if not 0 < _gap(a, b) < LEAP:
+        return True
+    known = {n.midi for moment in run for n in moment}
+    return len(run) > 1 and (_gap(run[-2], a) >= LEAP or {n.midi for n in b} <= known)
+
+
+def _figure(run: list[list[Note]]) -> list[list[Note]]:
+    """The notes of a run where it is a broken chord: enough notes and pitches, and at least
+    twice as many leaps and returns to pitches already there as steps to new ones."""
+    notes = [n for moment in run for n in moment]
+    seen: set[int] = set()
+    leaps = returns = steps = 0
+    for a, b in pairwise(run):
+        seen |= {n.midi for n in a}
+        if min(abs(x.midi - y.midi) for x in a for y in b) >= LEAP:
+            leaps += 1
+        elif {n.midi for n in b} <= seen:
+            returns += 1
+        else:
+            steps += 1
+    many = len(run) >= FEWEST and len({n.midi for n in notes}) >= FEWEST
+    return [notes] if many and leaps and leaps + returns >= 2 * steps else []

@@ -1,0 +1,1 @@
+"""The arranging view: the original above, the arrangement below."""
