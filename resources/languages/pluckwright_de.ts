@@ -2923,6 +2923,11 @@
         <translation>Exportieren: {what}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
+        <source>F</source>
+        <translation>F</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>F&amp;ile</source>
         <translation>Dat&amp;ei</translation>
@@ -10723,6 +10728,11 @@
         <location filename="../../workbench/commands/batch.py"/>
         <source>ok</source>
         <translation>ok</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
+        <source>on the fretboard: all frets, or those that the piece uses</source>
+        <translation>auf dem Griffbrett: alle Bünde, oder nur die, die das Stück braucht</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
