@@ -72,13 +72,13 @@
         <translation>&amp;Sicherungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Backups …</source>
         <translation>&amp;Sicherungen …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/notes/scope.py"/>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Bar</source>
         <translation>&amp;Takt</translation>
     </message>
@@ -124,7 +124,7 @@
         <translation>&amp;Schließen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Colours</source>
         <translation>&amp;Farben</translation>
     </message>
@@ -134,7 +134,7 @@
         <translation>&amp;Vergleichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Compare by ear</source>
         <translation>Mit dem Ohr &amp;vergleichen</translation>
     </message>
@@ -154,7 +154,7 @@
         <translation>Für Schüler &amp;kopieren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Copy for another student …</source>
         <translation>&amp;Kopie für andere Schüler …</translation>
     </message>
@@ -164,21 +164,21 @@
         <translation>&amp;Dunkel/hell</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <location filename="../../workbench/ui/notes/panel.py"/>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
         <location filename="../../workbench/ui/shelf/pieces.py"/>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
         <source>&amp;Delete</source>
         <translation>&amp;Löschen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Delete it</source>
         <translation>Lös&amp;chen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Dissolve the endings</source>
         <translation>Klammern auf&amp;lösen</translation>
     </message>
@@ -198,22 +198,22 @@
         <translation>Punkte pro &amp;Zoll</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Edit</source>
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Empty the bin …</source>
         <translation>&amp;Papierkorb leeren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Error report …</source>
         <translation>&amp;Fehlerbericht …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Export sound …</source>
         <translation>Klang e&amp;xportieren …</translation>
     </message>
@@ -246,7 +246,7 @@
         <translation>&amp;Fertig</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;First ending</source>
         <translation>&amp;Erste Klammer</translation>
     </message>
@@ -256,12 +256,12 @@
         <translation>&amp;Für wen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Forget a student …</source>
         <translation>Schüler &amp;vergessen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Free note or bar</source>
         <translation>Ton oder Takt frei&amp;geben</translation>
     </message>
@@ -307,7 +307,7 @@
         <translation>&amp;Vom Stand des anderen Fensters zu meinem</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Full screen</source>
         <translation>V&amp;ollbild</translation>
     </message>
@@ -348,7 +348,7 @@
         <translation>Han&amp;d</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Handout …</source>
         <translation>&amp;Arbeitsblatt …</translation>
     </message>
@@ -363,17 +363,17 @@
         <translation>&amp;Anhören</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Help on this</source>
         <translation>&amp;Hilfe hierzu</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Import a score …</source>
         <translation>Noten &amp;importieren …</translation>
     </message>
@@ -384,7 +384,7 @@
         <translation>&amp;Instrument</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Jump …</source>
         <translation>S&amp;prung …</translation>
     </message>
@@ -416,12 +416,12 @@
         <translation>&amp;Tonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Key signature …</source>
         <translation>&amp;Tonart …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Keys …</source>
         <translation>&amp;Tasten …</translation>
     </message>
@@ -437,7 +437,7 @@
         <translation>&amp;Größer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Larger text</source>
         <translation>Text g&amp;rößer</translation>
     </message>
@@ -462,7 +462,7 @@
         <translation>&amp;Linker Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Lesson</source>
         <translation>&amp;Lektion</translation>
     </message>
@@ -513,7 +513,7 @@
         <translation>&amp;Meiner gilt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Music</source>
         <translation>&amp;Musik</translation>
     </message>
@@ -523,7 +523,7 @@
         <translation>&amp;Neue Gruppe …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;New piece …</source>
         <translation>&amp;Neues Stück …</translation>
     </message>
@@ -609,7 +609,7 @@
         <translation>A&amp;uftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Pickup …</source>
         <translation>A&amp;uftakt …</translation>
     </message>
@@ -619,9 +619,9 @@
         <translation>Diese {n} Töne so &amp;festlegen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/choices/panel.py"/>
         <location filename="../../workbench/ui/score/menu.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Pin this bar</source>
         <translation>Takt &amp;festlegen</translation>
     </message>
@@ -636,7 +636,7 @@
         <translation>&amp;Höhe des A4</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Play or stop</source>
         <translation>Ab&amp;spielen oder anhalten</translation>
     </message>
@@ -666,13 +666,13 @@
         <translation>&amp;Zurückholen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/keeping/trouble_dialog.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Read the script</source>
         <translation>Skript &amp;lesen</translation>
     </message>
@@ -687,6 +687,7 @@
         <translation>&amp;Grund</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Redo</source>
         <translation>&amp;Wiederherstellen</translation>
@@ -707,7 +708,7 @@
         <translation>&amp;Unterrichtshinweis zu diesem Takt …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Repeats and jumps</source>
         <translation>Wiederholungen und Sprün&amp;ge</translation>
     </message>
@@ -734,7 +735,7 @@
         <translation>&amp;Rechter Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Right fingers</source>
         <translation>Finger re&amp;chts</translation>
     </message>
@@ -759,12 +760,12 @@
         <translation>Speiche&amp;rn …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Score</source>
         <translation>&amp;Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Second ending</source>
         <translation>&amp;Zweite Klammer</translation>
     </message>
@@ -774,7 +775,7 @@
         <translation>T&amp;eil</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Section of the selected bars …</source>
         <translation>&amp;Teil aus den gewählten Takten …</translation>
     </message>
@@ -784,7 +785,7 @@
         <translation>Halb&amp;töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Shelf …</source>
         <translation>&amp;Regal …</translation>
     </message>
@@ -804,7 +805,7 @@
         <translation>&amp;Kleiner</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Sound</source>
         <translation>&amp;Klang</translation>
     </message>
@@ -849,7 +850,7 @@
         <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Take in an archive …</source>
         <translation>Archiv &amp;aufnehmen …</translation>
     </message>
@@ -874,7 +875,7 @@
         <translation>&amp;Techniken</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Text size</source>
         <translation>Te&amp;xtgröße</translation>
     </message>
@@ -889,12 +890,12 @@
         <translation>&amp;Wegwerfen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Tie to the next</source>
         <translation>&amp;An den nächsten binden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Time signature …</source>
         <translation>Ta&amp;ktart …</translation>
     </message>
@@ -905,7 +906,7 @@
         <translation>T&amp;itel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Title, composer, arranger …</source>
         <translation>Tite&amp;l, Komponist, Bearbeitung …</translation>
     </message>
@@ -915,7 +916,7 @@
         <translation>&amp;Bis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Tour of the window</source>
         <translation>&amp;Rundgang durch das Fenster</translation>
     </message>
@@ -930,6 +931,7 @@
         <translation>&amp;Noch einmal versuchen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
         <location filename="../../workbench/ui/shelf/pieces.py"/>
         <location filename="../../workbench/ui/window/menus.py"/>
@@ -937,7 +939,7 @@
         <translation>&amp;Rückgängig</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Untie</source>
         <translation>Haltebogen löse&amp;n</translation>
     </message>
@@ -952,7 +954,7 @@
         <translation>&amp;Fassungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
     </message>
@@ -997,7 +999,7 @@
         <translation>&amp;Schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Write again after it</source>
         <translation>Dahinter noch einmal schr&amp;eiben</translation>
     </message>
@@ -1007,7 +1009,7 @@
         <translation>&amp;Speichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;Write music</source>
         <translation>Musik &amp;schreiben</translation>
     </message>
@@ -1285,7 +1287,7 @@
         <translation>: {n} Tage mit {minutes} min</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A &amp;semitone higher</source>
         <translation>Einen &amp;Halbton höher</translation>
     </message>
@@ -1463,6 +1465,11 @@
         <translation>Ein Stück braucht mindestens einen Takt; behalten Sie einen oder beginnen Sie ein neues Stück.</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>A pinch: thumb and fingers pluck their strings at the same moment, moving towards each other.</source>
+        <translation>Ein Pinch: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>A plan takes 5 to 240 minutes a day, not {minutes}.</source>
         <translation>Ein Plan braucht 5 bis 240 Minuten am Tag, nicht {minutes}.</translation>
@@ -1478,7 +1485,7 @@
         <translation>Eine Wiederholung wird insgesamt 2- bis {most}-mal gespielt; wählen Sie eine Zahl in diesem Bereich.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A se&amp;mitone lower</source>
         <translation>Einen Halb&amp;ton tiefer</translation>
     </message>
@@ -1498,14 +1505,19 @@
         <translation>Ein Zeichen schickt zurück oder weiter an eine andere Stelle; beide Stellen farbig markieren.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A st&amp;ep higher</source>
         <translation>Eine St&amp;ufe höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>A ste&amp;p lower</source>
         <translation>Eine Stu&amp;fe tiefer</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>A stiff wrist; rest and shake it out before it tires.</source>
+        <translation>Ein steifes Handgelenk; pausieren und ausschütteln, bevor es ermüdet.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
@@ -1634,6 +1646,11 @@
         <translation>Alles Geänderte</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>All the strings in one quick stroke from the wrist: the thumb downwards, or the index finger to and fro.</source>
+        <translation>Alle Saiten in einem raschen Schlag aus dem Handgelenk: der Daumen abwärts oder der Zeigefinger hin und her.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/player/bar.py"/>
         <source>Alone, or louder than the others</source>
         <translation>Allein oder lauter als die anderen</translation>
@@ -1645,12 +1662,12 @@
         <translation>Alt+Pfeil auf, Alt+Pfeil ab</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>An &amp;octave higher</source>
         <translation>Eine &amp;Oktave höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>An o&amp;ctave lower</source>
         <translation>Eine O&amp;ktave tiefer</translation>
     </message>
@@ -1700,7 +1717,7 @@
         <translation>Archive (*.pluckwright)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Arrangement</source>
         <translation>Arrangement</translation>
@@ -1711,7 +1728,7 @@
         <translation>Bearbeitung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>As &amp;fingered, then as written</source>
         <translation>Wie &amp;gegriffen, dann wie notiert</translation>
     </message>
@@ -1747,7 +1764,7 @@
         <translation>Wie jetzt: Schlag {beat}: {reason}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>As the system</source>
         <translation>Wie das System</translation>
     </message>
@@ -1992,7 +2009,7 @@
         <translation>Takte</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Bars as &amp;written or as played</source>
         <translation>Takte wie notiert oder &amp;gespielt</translation>
     </message>
@@ -2116,7 +2133,7 @@
         <translation>Abgebrochen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/notes/dialogs.py"/>
+        <location filename="../../workbench/ui/kit/asking.py"/>
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <location filename="../../workbench/ui/window/window.py"/>
         <source>Cancel</source>
@@ -2169,7 +2186,7 @@
         <translation>Instrument oder Tonart ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Change its &amp;length to the chosen one</source>
         <translation>Auf die gewählte &amp;Länge ändern</translation>
     </message>
@@ -2307,7 +2324,7 @@
         <translation>Wählen Sie Ihre Stufe in der zweiten Spalte. Ab fünf Lektionen kann die Schätzung daraus lernen. Gedruckte Stufen bleiben, wie sie sind.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Chord n&amp;ame …</source>
         <translation>Akkor&amp;dname …</translation>
     </message>
@@ -2415,7 +2432,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Coda</source>
         <translation>Coda</translation>
     </message>
@@ -2425,7 +2442,7 @@
         <translation>Allen Ausgaben gemeinsam</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Compare versio&amp;ns …</source>
         <translation>Fassungen &amp;vergleichen …</translation>
     </message>
@@ -2550,7 +2567,7 @@
         <translation>Gekürzt, wo die Spielfolge springt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>D&amp;ouble bar line</source>
         <translation>D&amp;oppelter Taktstrich</translation>
     </message>
@@ -2903,12 +2920,12 @@
         <translation>Plan exportieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Export the practice p&amp;lan …</source>
         <translation>Übe&amp;plan exportieren …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Export the scrip&amp;t …</source>
         <translation>Skript &amp;exportieren …</translation>
     </message>
@@ -2968,7 +2985,7 @@
         <translation>Angaben zu Händen sind Anhaltspunkte, kein ärztlicher Rat.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <location filename="../../workbench/ui/lesson/spans_dialog.py"/>
         <source>Figures about hands are guidance, not medical advice. Warm up, rest between tries, stop at pain, and ask a teacher or a health professional where it stays.</source>
         <translation>Angaben über Hände sind Richtwerte, kein ärztlicher Rat. Wärmen Sie auf, machen Sie Pausen zwischen den Versuchen, hören Sie bei Schmerzen auf und fragen Sie, wenn sie bleiben, eine Lehrkraft oder Ärztin/Arzt oder Therapeut:in.</translation>
     </message>
@@ -2995,7 +3012,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Fine</source>
         <translation>Fine</translation>
     </message>
@@ -3161,7 +3178,7 @@
         <translation>Schüler vergessen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Forget what &amp;was learnt</source>
         <translation>Gelerntes verge&amp;ssen</translation>
     </message>
@@ -3228,7 +3245,7 @@
     <message>
         <location filename="../../workbench/ui/neck/moment_words.py"/>
         <location filename="../../workbench/ui/neck/view.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>Fretboard</source>
         <translation>Griffbrett</translation>
     </message>
@@ -3293,7 +3310,7 @@
         <translation>Geben Sie jeder Partitur mehr als 0 s und mindestens 256 MB.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Give it to the next &amp;voice</source>
         <translation>In die nächste &amp;Stimme</translation>
     </message>
@@ -3308,12 +3325,12 @@
         <translation>Die Note einer anderen Stimme des Arrangements geben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Go &amp;back to a version</source>
         <translation>Zurück zu einer Fa&amp;ssung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Gra&amp;de</source>
         <translation>St&amp;ufe</translation>
     </message>
@@ -3454,7 +3471,7 @@
         <translation>&amp;Hinweise zur Gesundheit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Health &amp;cautions …</source>
         <translation>&amp;Gesundheitshinweise …</translation>
     </message>
@@ -3539,7 +3556,7 @@
         <translation>Wie Fingersätze ab jetzt gewichtet werden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>How many &amp;times …</source>
         <translation>W&amp;ie oft …</translation>
     </message>
@@ -3590,12 +3607,12 @@
         <translation>Takt einfügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Insert a bar &amp;after</source>
         <translation>Takt da&amp;hinter einfügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Insert a bar &amp;before</source>
         <translation>Takt da&amp;vor einfügen</translation>
     </message>
@@ -3614,8 +3631,8 @@
         <translation>Das Instrument „{name}“ ist nicht bekannt; wählen Sie eines von {known} oder eine eigene Stimmung wie custom:G4,C4,E4,A4@345.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/lesson/panel.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Instrument and &amp;key …</source>
         <translation>Instrument und T&amp;onart …</translation>
     </message>
@@ -3697,7 +3714,7 @@
         <translation>Sprung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Keep a &amp;version …</source>
         <translation>&amp;Fassung aufbewahren …</translation>
     </message>
@@ -3807,7 +3824,7 @@
         <translation>L</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>L&amp;eft fingers</source>
         <translation>Finger l&amp;inks</translation>
     </message>
@@ -3817,7 +3834,7 @@
         <translation>&amp;Lektionen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Lan&amp;guage</source>
         <translation>&amp;Sprache</translation>
     </message>
@@ -3902,7 +3919,7 @@
         <translation>Seitenaufbau</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Layout as at the &amp;beginning</source>
         <translation>&amp;Anordnung wie am Anfang</translation>
     </message>
@@ -3917,12 +3934,12 @@
         <translation>Lernen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Learn fro&amp;m my grades …</source>
         <translation>Aus &amp;meinen Stufen lernen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Learn from my &amp;choices …</source>
         <translation>Aus meinen &amp;Entscheidungen lernen …</translation>
     </message>
@@ -4022,7 +4039,7 @@
         <translation>Diagramme für Li&amp;nkshänder</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Left-&amp;handed fretboard</source>
         <translation>Griffbrett für Links&amp;händer</translation>
     </message>
@@ -4452,7 +4469,7 @@
         <translation>T&amp;on</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>N&amp;ote at hand</source>
         <translation>To&amp;n, um den es geht</translation>
     </message>
@@ -4542,12 +4559,12 @@
         <translation>Neu: Schlag {beat}: {reason}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Next &amp;bar</source>
         <translation>Nächster Ta&amp;kt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Next &amp;part of the window</source>
         <translation>Nächster Fensterb&amp;ereich</translation>
     </message>
@@ -4618,7 +4635,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/views/arranging/view.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>No lesson is open</source>
         <translation>Keine Lektion geöffnet</translation>
     </message>
@@ -4664,6 +4681,11 @@
         <translation>Keine Note von „{title}“ liegt auf dem Griffbrett dieses Instruments; wählen Sie eine andere Stimmung.</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/legato.py"/>
+        <source>No note of it can be played as it is; choose another key, octave or tuning.</source>
+        <translation>So ist kein Ton davon spielbar; eine andere Tonart, Oktave oder Stimmung wählen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window/recent.py"/>
         <source>No other lesson yet</source>
         <translation>Noch keine andere Lektion</translation>
@@ -4699,7 +4721,7 @@
         <translation>Keine Saite der Form wird gespielt; geben Sie mindestens einen Bund an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/window/window.py"/>
         <source>No version is kept yet</source>
         <translation>Noch keine Fassung aufbewahrt</translation>
     </message>
@@ -4987,7 +5009,7 @@
         <translation>Nur dieses &amp;Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>Open lesson</source>
         <translation>Geöffnete Lektion</translation>
     </message>
@@ -5321,7 +5343,7 @@
         <translation>{bar} im halben Tempo spielen, jeden Ton so lang wie notiert; dann etwas schneller, solange nichts verrutscht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Play {what}</source>
         <translation>Abspielen: {what}</translation>
     </message>
@@ -5367,7 +5389,7 @@
         <translation>Übezeit insgesamt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Practice pla&amp;n</source>
         <translation>Übe&amp;plan</translation>
     </message>
@@ -5409,12 +5431,12 @@
         <translation>Übezeit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Pre&amp;vious bar</source>
         <translation>V&amp;origer Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Pre&amp;vious part</source>
         <translation>Bereich &amp;davor</translation>
     </message>
@@ -5455,12 +5477,12 @@
         <translation>Beidseitig drucken, über die kurze Kante gewendet; in der Mitte falten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/openers.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Print the &amp;handout …</source>
         <translation>&amp;Arbeitsblatt drucken …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/openers.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Print the &amp;teacher's sheet …</source>
         <translation>&amp;Lehrerblatt drucken …</translation>
     </message>
@@ -5553,7 +5575,7 @@
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf/dialog.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/openers.py"/>
         <source>Reading the score</source>
         <translation>Noten werden gelesen</translation>
     </message>
@@ -5563,7 +5585,7 @@
         <translation>Leseansicht des Skripts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Rece&amp;nt lessons</source>
         <translation>&amp;Zuletzt geöffnet</translation>
     </message>
@@ -5625,12 +5647,12 @@
         <translation>Wiederholung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Repeat &amp;begins here</source>
         <translation>Wiederholung &amp;beginnt hier</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Repeat &amp;ends here</source>
         <translation>Wiederholung &amp;endet hier</translation>
     </message>
@@ -5735,17 +5757,17 @@
         <translation>Rundgang ü&amp;berspringen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>S&amp;maller text</source>
         <translation>&amp;Text kleiner</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Sa&amp;fe keeping</source>
         <translation>Aufbe&amp;wahren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Save all in an &amp;archive …</source>
         <translation>Alles in ein &amp;Archiv schreiben …</translation>
     </message>
@@ -5812,7 +5834,7 @@
         <translation>Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Score at &amp;100 %</source>
         <translation>Noten bei &amp;100 %</translation>
     </message>
@@ -5848,7 +5870,7 @@
     </message>
     <message>
         <location filename="../../workbench/handout/teacher.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Script</source>
         <translation>Skript</translation>
@@ -5928,7 +5950,7 @@
     </message>
     <message>
         <location filename="../../workbench/music/edits/signs.py"/>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Segno</source>
         <translation>Segno</translation>
     </message>
@@ -6121,7 +6143,7 @@
         <translation>Ton anders schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Spell it other&amp;wise</source>
         <translation>Anders sch&amp;reiben</translation>
     </message>
@@ -6235,7 +6257,7 @@
         <translation>Für wen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Student &amp;groups …</source>
         <translation>&amp;Gruppen …</translation>
     </message>
@@ -6250,7 +6272,7 @@
         <translation>Schüler oder Gruppe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Student's &amp;pack …</source>
         <translation>Schüler&amp;paket …</translation>
     </message>
@@ -6295,7 +6317,7 @@
         <translation>T</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>T&amp;ablature</source>
         <translation>Ta&amp;bulatur</translation>
     </message>
@@ -6310,7 +6332,7 @@
         <translation>&amp;Melodie</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>T&amp;uner tones …</source>
         <translation>Stimm&amp;töne …</translation>
     </message>
@@ -6424,7 +6446,7 @@
         <translation>Letzte Anpassung &amp;zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Take the other f&amp;ingering</source>
         <translation>&amp;Anderen Fingersatz nehmen</translation>
     </message>
@@ -6470,7 +6492,7 @@
         <translation>Te&amp;mpo</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Te&amp;mpo …</source>
         <translation>Te&amp;mpo …</translation>
     </message>
@@ -6485,8 +6507,8 @@
         <translation>Als Nächstes</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/lesson/panel.py"/>
-        <location filename="../../workbench/ui/window/menus.py"/>
         <source>Techni&amp;ques</source>
         <translation>Techni&amp;ken</translation>
     </message>
@@ -6557,7 +6579,7 @@
         <translation>Tempo</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Tempo &amp;trainer …</source>
         <translation>Tempot&amp;rainer …</translation>
     </message>
@@ -6667,7 +6689,7 @@
         <translation>Das war {title}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>The &amp;original, then this arrangement</source>
         <translation>Das &amp;Original, dann diese Bearbeitung</translation>
     </message>
@@ -6713,7 +6735,7 @@
         <translation>Die Takte in notierter Folge mit ihren Zeichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/window/sound.py"/>
         <source>The bars of the original are no longer those of this lesson; it cannot be played against it.</source>
         <translation>Die Takte des Originals sind nicht mehr die dieser Stunde; es lässt sich nicht dagegen spielen.</translation>
     </message>
@@ -7620,13 +7642,13 @@
         <translation>Sie werden beim nächsten Start wieder angeboten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>This &amp;bar, then its other fingering</source>
         <translation>Dieser &amp;Takt, dann sein anderer Fingersatz</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score/menu.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>This bar</source>
         <translation>Dieser Takt</translation>
     </message>
@@ -7641,12 +7663,12 @@
         <translation>Für diesen Takt gibt es noch keinen Fingersatz zum Vergleichen; versuchen Sie es gleich noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/window/sound.py"/>
         <source>This bar has no other fingering to compare with yet.</source>
         <translation>Dieser Takt hat noch keinen anderen Fingersatz zum Vergleichen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>This bar, or the whole lesson</source>
         <translation>Dieser Takt oder die ganze Lektion</translation>
     </message>
@@ -7722,11 +7744,6 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <source>Thumb and one finger pluck two strings at the same moment, moving towards each other.</source>
-        <translation>Daumen und ein Finger zupfen zwei Saiten im selben Augenblick und bewegen sich aufeinander zu.</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
         <source>Thumb, index and middle pluck three strings at once; prepare all three before the sound.</source>
         <translation>Daumen, Zeige- und Mittelfinger zupfen drei Saiten zugleich; alle drei vor dem Klang bereitlegen.</translation>
     </message>
@@ -7777,7 +7794,7 @@
         <translation>Taktart dieses Takts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Time signature of this bar a&amp;lone …</source>
         <translation>Taktart nur dieses Ta&amp;kts …</translation>
     </message>
@@ -7809,7 +7826,7 @@
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/writing/marks.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>To Coda</source>
         <translation>zur Coda</translation>
     </message>
@@ -7965,7 +7982,7 @@
         <translation>Rückgängig holt den anderen zurück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Undo histor&amp;y …</source>
         <translation>&amp;Verlauf …</translation>
     </message>
@@ -8076,7 +8093,7 @@
         <translation>Warten Sie, bis der Takt einen Fingersatz hat, dann legen Sie seine Töne fest.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/sound_menu.py"/>
+        <location filename="../../workbench/ui/window/sound.py"/>
         <source>Wait until the lesson is fingered, then listen.</source>
         <translation>Bitte warten, bis der Fingersatz da ist, dann hören.</translation>
     </message>
@@ -8314,7 +8331,7 @@
         <translation>Wo sie vorkommt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/window/music.py"/>
         <source>Where the next note goes, and what it will be</source>
         <translation>Wohin der nächste Ton kommt und welcher es wird</translation>
     </message>
@@ -8344,7 +8361,7 @@
         <translation>Während Musik geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/window.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <source>Whole lesson</source>
         <translation>Ganze Lektion</translation>
     </message>
@@ -8359,7 +8376,7 @@
         <translation>Grund der Kürzung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Why no&amp;t …</source>
         <translation>Warum nich&amp;t …</translation>
     </message>
@@ -8454,7 +8471,7 @@
         <translation>Den Fingersatz jeder Lektion berechnen, die noch keinen hat, dann neu vergleichen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/music_menu.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Write a &amp;rest</source>
         <translation>&amp;Pause schreiben</translation>
     </message>
@@ -8595,12 +8612,12 @@
         <translation>Ver&amp;kleinern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Zoom the score &amp;in</source>
         <translation>Noten &amp;vergrößern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>Zoom the score &amp;out</source>
         <translation>Noten verk&amp;leinern</translation>
     </message>
@@ -8628,6 +8645,11 @@
         <location filename="../../workbench/handout/offered.py"/>
         <source>a book for a class</source>
         <translation>ein Klassenheft</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a chord made for a strum is plucked</source>
+        <translation>ein Akkord, der sich zum Durchschlagen anbietet, wird gezupft</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -8921,6 +8943,11 @@
         <translation>alle Noten</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>all strings in one stroke</source>
+        <translation>alle Saiten in einem Schlag</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/player/bar.py"/>
         <source>alone</source>
         <translation>allein</translation>
@@ -9207,16 +9234,6 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>chord name over the caret</source>
         <translation>Akkordname über der Schreibmarke</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
-        <source>chord with p i m</source>
-        <translation>Akkord mit p i m</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
-        <source>chord with p i m a</source>
-        <translation>Akkord mit p i m a</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9767,8 +9784,8 @@
     </message>
     <message>
         <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/ui/window/panels.py"/>
         <location filename="../../workbench/ui/window/recent.py"/>
-        <location filename="../../workbench/ui/window/window.py"/>
         <source>for {student}</source>
         <translation>für {student}</translation>
     </message>
@@ -9824,6 +9841,7 @@
         <translation>von den letzten Schlägen des einen in den anderen, dann beide ganz</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>from the note</source>
         <translation>ab der Note</translation>
@@ -10866,6 +10884,26 @@
         <translation>Stück</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>pinch of thumb and finger</source>
+        <translation>Pinch mit Daumen und Finger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/seen.py"/>
+        <source>pinch of thumb and fingers</source>
+        <translation>Pinch mit Daumen und Fingern</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>pinched chord with p i m</source>
+        <translation>zusammen gezupfter Akkord mit p i m</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>pinched chord with p i m a</source>
+        <translation>zusammen gezupfter Akkord mit p i m a</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/grips.py"/>
         <location filename="../../workbench/ui/neck/legend.py"/>
         <location filename="../../workbench/ui/score/tips.py"/>
@@ -11367,6 +11405,11 @@
         <translation>zugleich gezupfte Saiten</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/catalogue.json"/>
+        <source>strum</source>
+        <translation>Durchschlagen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/offered.py"/>
         <source>student's page</source>
         <translation>Schülerblatt</translation>
@@ -11726,6 +11769,7 @@
         <translation>dieselbe Tonart</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>the selected bars</source>
         <translation>die gewählten Takte</translation>
@@ -11786,6 +11830,7 @@
         <translation>der schwächste Finger muss auf seiner Saite führen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>the whole piece</source>
         <translation>das ganze Stück</translation>
@@ -11821,11 +11866,13 @@
         <translation>Terzen und Sexten</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>this bar</source>
         <translation>dieser Takt</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>this section</source>
         <translation>dieser Abschnitt</translation>
@@ -11855,11 +11902,6 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>thumb alone</source>
         <translation>Daumen allein</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/catalogue.json"/>
-        <source>thumb with finger</source>
-        <translation>Daumen mit Finger</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
@@ -12588,7 +12630,7 @@ Ihr Text</translation>
         <translation>{name} ist ein Ordner; nennen Sie ein Archiv.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{name} is a link that leads nowhere; mend or delete it.</source>
         <translation>{name} ist ein Verweis ins Leere; berichtigen oder löschen Sie ihn.</translation>
     </message>
@@ -13658,17 +13700,17 @@ Ihr Text</translation>
         <translation>„{school}“ trifft {met}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more (--memory).</source>
         <translation>{score} braucht mehr als {memory} MB; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--memory).</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more (--seconds).</source>
         <translation>{score} braucht mehr als {seconds:g} s; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--seconds).</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/batch.py"/>
+        <location filename="../../workbench/commands/one_page.py"/>
         <source>{score}: its process died; it may need more memory (--memory) or fewer parts (--parts 1).</source>
         <translation>{score}: Der Prozess brach ab; vielleicht braucht er mehr Speicher (--memory) oder weniger Stimmen (--parts 1).</translation>
     </message>

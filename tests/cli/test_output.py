@@ -30,6 +30,13 @@ def test_columns_line_up():
     assert lines == ["bar  note", "---  ----", "  1  C4", " 12"]
 
 
+def test_one_very_long_title_does_not_widen_all_rows():
+    lines = table(["title", "id", "why"], [["T" * 10_000, 1, "w" * 200], ["Air", 2, ""]])
+    assert lines[2].startswith("TTTT") and "…  1   w" in lines[2]
+    assert lines[2].endswith("w" * 200), "the last column is told whole"
+    assert max(len(line) for line in (lines[0], lines[3])) < 70
+
+
 def test_json_is_one_document_with_fractions_as_text(capsys):
     show(Result({"held": Fraction(3, 2), "name": "Für"}), as_json=True)
     assert capsys.readouterr().out == '{\n "held": "3/2",\n "name": "Für"\n}\n'

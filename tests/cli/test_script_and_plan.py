@@ -79,7 +79,7 @@ def test_each_technique_is_explained_once(call):
     times = [said.count(entry.asks) for entry in catalogue()]
     assert max(times) == 1
     # A second kind of it is not new.
-    assert said.count("New here: thumb with finger") == 1
+    assert said.count("New here: pinch of thumb and finger") == 1
 
 
 def test_what_a_students_earlier_lessons_taught_is_passed_over(call):

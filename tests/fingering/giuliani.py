@@ -60,6 +60,10 @@ FIGURES: tuple[tuple[str, str], ...] = (
     ("thumb and pinch by turns", "pb i3 pt+a1 m2"),
 )
 
+#: the fingers that do as well on strings 2 and 1 where a figure has no others, as Carcassi's
+#: method prints them (right_printed.py, prelude 3)
+ALSO = {"up three, high": "pim", "up and down, high": "pimi", "bass, then two high": "pim"}
+
 #: fret and left finger by string, string 1 first, and the bass string: C, and G7 over G
 CHORDS = (
     ({1: (0, 0), 2: (1, 1), 3: (0, 0), 4: (2, 2), 5: (3, 3)}, 5),

@@ -151,6 +151,9 @@ def _right(begun: list[FingeredNote], asked: dict[str, Pin]) -> list[str]:
         return []
     begun = [n for n in begun if not n.slurred]
     row = ["pima".index(n.right or "") for n in sorted(begun, key=lambda n: -(n.string or 0))]
+    strings = sorted(n.string or 0 for n in begun)
+    if len(row) > 2 and len(set(row)) == 1 and strings[-1] - strings[0] == len(row) - 1:
+        return []  # a strum: one finger over neighbouring strings
     for a, b in pairwise(row):
         if a > b or (a == b and a != 0):
             return [f"{[n.id for n in begun]}: right hand {[n.right for n in begun]} crosses"]

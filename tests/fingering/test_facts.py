@@ -34,7 +34,6 @@ def test_fret_three_on_top_takes_finger_four_when_lower_notes_follow_beneath() -
 
 
 def test_finger_four_that_still_holds_gives_the_next_fret_three_to_finger_three() -> None:
-    music = piece("r:1 C5:1 | B4:2")  # B4 on string 2, fret 7 is far; pinned nearer below
     music = piece("r:1 C5:1 | E4:2")
     holding = Pin("b0v2n0a", string=3, fret=4, left=4)
     f = solver(music, holding, Pin("b0v1n1a", string=1)).solution()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import json
 import random
 import re
 import struct
@@ -150,4 +151,72 @@ def anywhere(data: bytes, chance: random.Random) -> bytes:
     return bytes(found)
 
 
-_KINDS = {"musicxml": musicxml, "mxl": mxl, "midi": midi, "abc": abc}
+_VALUES = (
+    None, True, -1, 0, 10**30, 1e308, float("inf"), "", "\ud800", "\u202eabc", "²", "A" * 5000,
+    "<img src='x'>", "../../x", [], {}, [[[[[]]]]], "1/0", "9" * 400,
+)  # fmt: skip
+
+
+def document(text: str, chance: random.Random) -> str:
+    """A JSON document with a value or a key of its own choice changed, gone, or twice."""
+    found = json.loads(text)
+    places: list[tuple[dict | list, object]] = []
+
+    def look(value: object) -> None:
+        if isinstance(value, dict):
+            places.extend((value, key) for key in value)
+            for inner in value.values():
+                look(inner)
+        elif isinstance(value, list):
+            places.extend((value, at) for at in range(len(value)))
+            for inner in value:
+                look(inner)
+
+    look(found)
+    if not places:
+        return text
+    holder, place = chance.choice(places)
+    way = chance.randrange(5)
+    if way == 0:
+        del holder[place]  # type: ignore[arg-type]
+    elif way == 1 and isinstance(holder, dict):
+        holder[str(chance.choice(_VALUES))] = holder[place]  # type: ignore[index]
+    elif way == 2 and isinstance(holder, list):
+        holder.extend(holder[:50])
+    else:
+        holder[place] = chance.choice(_VALUES)  # type: ignore[index]
+    return json.dumps(found)
+
+
+def archive(data: bytes, chance: random.Random) -> bytes:
+    """A zip of JSON and MusicXML with a member changed, renamed, made a link, or doubled."""
+    if chance.random() < 0.15:
+        return anywhere(data, chance)
+    out = io.BytesIO()
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as old, zipfile.ZipFile(out, "w") as new:
+            chosen = chance.choice(old.namelist())
+            for name in old.namelist():
+                inner, info = old.read(name), zipfile.ZipInfo(name)
+                if name == chosen:
+                    way = chance.randrange(8)
+                    if way == 0:
+                        info = zipfile.ZipInfo(chance.choice(("../" + name, "/" + name, "")))
+                    elif way == 1:
+                        info.external_attr = 0o120777 << 16  # a link
+                        inner = b"/etc/passwd"
+                    elif way == 2:
+                        new.writestr(name, inner)
+                    elif way == 3:
+                        continue
+                    elif name.endswith(".json"):
+                        inner = document(inner.decode(), chance).encode("utf-8", "surrogatepass")
+                    else:
+                        inner = musicxml(inner, chance)
+                new.writestr(info, inner, zipfile.ZIP_DEFLATED)
+    except Exception:  # spoilt already by an earlier change
+        return anywhere(data, chance)
+    return out.getvalue()
+
+
+_KINDS = {"musicxml": musicxml, "mxl": mxl, "midi": midi, "abc": abc, "archive": archive}

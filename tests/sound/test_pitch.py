@@ -17,7 +17,7 @@ from workbench.instrument.table import INSTRUMENTS
 from workbench.sound.bank import Bank
 from workbench.sound.mix import Mix
 from workbench.sound.plucked import RATE
-from workbench.sound.timing import Sounding
+from workbench.sound.sounding import Sounding
 
 CENTS = 2.0
 SIZE, PADDED = 1 << 15, 1 << 18

@@ -15,7 +15,8 @@ from workbench.sound.bank import Bank
 from workbench.sound.mix import LIFT, Mix, bent
 from workbench.sound.plucked import RATE
 from workbench.sound.render import render
-from workbench.sound.timing import Sounding, bar_times, order_of, soundings
+from workbench.sound.sounding import Sounding
+from workbench.sound.timing import bar_times, order_of, soundings
 
 UKE = instrument("ukulele")
 

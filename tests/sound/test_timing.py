@@ -9,7 +9,8 @@ import pytest
 from tests.sound.notes_made import bar, fingered, note, piece
 from workbench.instrument.table import instrument
 from workbench.music.errors import BadInput
-from workbench.sound.timing import GRACE_SECONDS, bar_times, order_of, soundings
+from workbench.sound.sounding import GRACE_SECONDS
+from workbench.sound.timing import bar_times, order_of, soundings
 
 UKE = instrument("ukulele")
 

@@ -6,7 +6,9 @@ import ast
 import tomllib
 from pathlib import Path
 
+from grimp import build_graph
 from importlinter.cli import lint_imports
+from networkx import DiGraph, strongly_connected_components
 
 ROOT = Path(__file__).resolve().parents[2]
 WORKBENCH = ROOT / "workbench"
@@ -34,6 +36,34 @@ def test_music21_stays_with_the_reader_and_the_writers():
         if path.relative_to(WORKBENCH).parts[0] != "music" and "music21" in imports(path)
     ]
     assert strangers == []
+
+
+def test_no_circle_among_the_modules_and_none_among_the_folders():
+    """Imports for types count too, and those inside a function."""
+    graph = build_graph("workbench", cache_dir=None, exclude_type_checking_imports=False)
+    modules, folders = DiGraph(), DiGraph()
+    for one in graph.modules:
+        for other in graph.find_modules_directly_imported_by(one):
+            modules.add_edge(one, other)
+            if folder_of(one) != folder_of(other):
+                folders.add_edge(folder_of(one), folder_of(other))
+    assert len(modules) > 300
+    for arrows in (modules, folders):
+        assert [sorted(c) for c in strongly_connected_components(arrows) if len(c) > 1] == []
+
+
+def folder_of(module: str) -> str:
+    """The folder that a module lies in; a module beside them stands for itself."""
+    whole = ROOT.joinpath(*module.split("."))
+    folder = module if whole.is_dir() else module.rpartition(".")[0]
+    return module if folder == "workbench" else folder
+
+
+def test_the_search_for_circles_counts_imports_for_types():
+    graph = build_graph("workbench", cache_dir=None, exclude_type_checking_imports=False)
+    assert "workbench.store.shelf" in graph.find_modules_directly_imported_by(
+        "workbench.ui.window.app"
+    )
 
 
 def imports(path: Path) -> set[str]:

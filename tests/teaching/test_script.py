@@ -91,6 +91,7 @@ def test_the_teachers_own_words_come_first():
 
 def test_fingers_together_are_counted():
     assert Move("technique", "fingers-together: i m").words == "two fingers together (i m)"
+    assert Move("technique", "thumb-finger: p i a").words == "pinch of thumb and fingers (p i a)"
     assert Move("technique", "fingers-together: p m a").words == "three fingers together (p m a)"
     moves = (Move("technique", "alternation: i m a"),)
     made = at_bar(build(whole("C4"))[0], 0, None, moves, (), set())
@@ -106,7 +107,7 @@ def test_nothing_is_new_that_an_earlier_bar_had():
         moves = tuple(Move("technique", name) for name in names)
         return at_bar(piece, 0, None, moves, (), explained)
 
-    assert "New here: thumb with finger (p m)." in said("thumb-finger: p m")
+    assert "New here: pinch of thumb and finger (p m)." in said("thumb-finger: p m")
     assert said("thumb-finger: p i", "thumb-finger: p a") == ""
     assert "New here: arpeggio (p i m)." in said("arpeggio: p i m")
     assert said("arpeggio: m i p") == "Bar 1. Another pattern: arpeggio (m i p)."

@@ -10,6 +10,8 @@ import pytest
 from tests.teaching.hand_made import GUITAR, HAND, UKE, bar, build, n
 from workbench.fingering.types import Barre
 from workbench.music.model import Key
+from workbench.teaching import rules_left, rules_music, rules_right
+from workbench.teaching.occurrence import Music
 from workbench.teaching.techniques import catalogue, find_techniques
 
 H = F(1, 2)
@@ -55,6 +57,9 @@ CASES = {
     "pim-chord": (plucked("pim", "C4", "E4", "A4"), plucked("ima", "C4", "E4", "A4")),
     "pima-chord": (
         plucked("pima", "G4", "C4", "E4", "A4"), plucked("pim", "C4", "E4", "A4"),
+    ),
+    "strum": (
+        plucked("pppp", "G4", "C4", "E4", "A4"), plucked("pima", "G4", "C4", "E4", "A4"),
     ),
     "arpeggio": (
         line(n("C4", string=3, right="p"), n("E4", string=2, right="i"),
@@ -187,6 +192,21 @@ def test_it_is_found_where_it_is_and_only_there(technique):
     instrument = GUITAR if technique == "stretch" else UKE
     assert technique in names(there, instrument)
     assert technique not in names(not_there, instrument)
+
+
+def test_every_rule_finds_something_in_the_cases_and_only_what_the_catalogue_lists():
+    listed = {t.id for t in catalogue()}
+    for rule in (*rules_right.RULES, *rules_left.RULES, *rules_music.RULES):
+        found = set()
+        for technique, (there, _) in CASES.items():
+            if there is None:  # marked by the fingering, see below
+                continue
+            instrument = GUITAR if technique == "stretch" else UKE
+            piece, fingering = build(*there, instrument=instrument)
+            music = Music(piece, fingering, instrument, HAND)
+            found |= {occurrence.technique for occurrence in rule(music)}
+        assert found <= listed, rule.__name__
+        assert found or rule is rules_right.rest_stroke, rule.__name__
 
 
 def test_rest_strokes_are_those_the_fingering_marks():

@@ -244,7 +244,7 @@ def test_marks_repeated_notes_thumb_and_skips():
     assert [p[3] for p in places("string-skip", skip)] == ["string 1 to 3"]
 
 
-def test_every_rule_finds_a_catalogued_technique_and_every_family_is_a_kind_of_note():
+def test_every_technique_of_the_catalogue_is_whole_and_its_family_is_a_kind_of_note():
     listed = {t.id for t in catalogue()}
     assert len(listed) == len(catalogue())
     assert set(FAMILIES) <= set(NOTE_KINDS)

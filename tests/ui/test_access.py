@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible, QColor
@@ -9,8 +11,9 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QDialog, QScrollBar, QWidget
 
 from tests.ui.conftest import WAIT
+from workbench.ui.bench.commands import MENUS, Menu, commands
 from workbench.ui.help.browser import HelpWindow
-from workbench.ui.help.topics import FOLDER, TOPICS
+from workbench.ui.help.topics import FOLDER, TOPICS, pages
 from workbench.ui.kit import look
 from workbench.ui.lesson.import_dialog import ImportDialog
 
@@ -44,7 +47,7 @@ def test_every_control_of_the_window_has_a_name(lesson_window):
 )
 def test_every_control_of_the_dialogs_has_a_name(lesson_window, opens):
     window = lesson_window
-    getattr(window.menus, opens)()
+    getattr(window.openers, opens)()
     assert isinstance(window.dialog, QDialog)
     assert window.dialog.accessibleName()
     assert nameless(window.dialog) == []
@@ -98,7 +101,7 @@ def test_f6_goes_round_the_parts(qtbot, lesson_window):
     window.bars.view.setFocus()
     seen = []
     for _ in range(4):
-        window.next_part(1)
+        window.panels.next_part(1)
         seen.append(window.focusWidget())
     assert seen[:3] == [window.score, window.neck.neck, window.notes.list]
 
@@ -147,9 +150,35 @@ def test_everything_grows_with_the_text_and_the_choice_is_kept(
 
 def test_a_left_handed_fretboard_is_kept(lesson_window, open_window):
     window = lesson_window
-    window.menus.left_handed.trigger()
+    window.menus["left-handed"].trigger()
     assert window.neck.neck.mirrored
     neck = window.neck.neck.neck
     assert neck.fret_x(0) > neck.fret_x(5)
     window.close()
     assert open_window().neck.neck.mirrored
+
+
+def test_help_pages_name_the_keys_of_the_commands(lesson_window):
+    """No key is written out in a page that a command in the menus has."""
+    keys = {key for command in commands() for key in command.keys if "+" in key}
+    for page in pages():
+        assert "{" not in page.text
+    for path in FOLDER.rglob("*.md"):
+        written = set(re.findall(r"(?:Ctrl|Shift)\+[\w+]+", path.read_text(encoding="utf-8")))
+        assert not written & keys, path.name
+    assert lesson_window.menus["undo"].shortcut().toString() in text_of("start")
+
+
+def text_of(topic):
+    return next(page.text for page in pages() if page.topic == topic)
+
+
+def test_every_command_has_its_place_in_the_menus_and_no_two_share_a_name(lesson_window):
+    table = list(commands())
+    assert len({command.name for command in table}) == len(table)
+    assert len(lesson_window.menus.actions) == len(table)
+    done = lesson_window._deeds()
+    assert {command.name for command in table} == set(done.plain) | set(done.ticked)
+    inner = [entry for menu in MENUS for entry in menu.entries if isinstance(entry, Menu)]
+    without = {menu.name for menu in inner if not menu.entries}
+    assert without == {*done.choices, *done.filled}

@@ -111,8 +111,8 @@ def walk(qtbot, watch, window) -> None:
                                                 Qt.KeyboardModifier.AltModifier))  # fmt: skip
     do("pinning the bar", window.choices.keep)
     for _ in range(3):
-        do("undo", window.menus.undo.trigger)
-    do("redo", window.menus.redo.trigger)
+        do("undo", window.menus["undo"].trigger)
+    do("redo", window.menus["redo"].trigger)
     do("a new note", window.notes.new_note)
     do("writing", lambda: QTest.keyClicks(window.notes.words, "Listen to the bass."))
     do("keeping the note", lambda: QTest.keyClick(window.notes.words, Qt.Key.Key_Return, CTRL))
@@ -128,13 +128,13 @@ def walk(qtbot, watch, window) -> None:
     do("zoom", lambda: window.score.set_zoom(1.4))
     do("no tablature", lambda: window.score.show_parts(tab=False))
     do("a narrower window", lambda: window.resize(1300, 900))
-    do("the shelf", window.menus.shelf_action.trigger)
+    do("the shelf", window.menus["shelf"].trigger)
     do("closing the shelf", window.dialog.close)
 
 
 def export(qtbot, watch, window, tmp_path) -> None:
     """Print the handout."""
-    watch.do("the handout", window.menus.handout_action.trigger)
+    watch.do("the handout", window.menus["handout"].trigger)
     ready(qtbot, window)
     target = tmp_path / "page.pdf"
     window.dialog.path.setText(str(target))

@@ -292,7 +292,7 @@ def test_every_dialog_has_a_page_of_the_help(name):
 def test_every_panel_of_the_window_has_a_page_of_the_help(demo_window):
     window = demo_window
     panels = [
-        window.bars, window.score, window.neck, window.legend, window.notes, window.choices,
+        window.bars, window.score, window.neck, window.panels.legend, window.notes, window.choices,
         window.lesson_panel, *(window.teaching.widget(at) for at in range(1, 5)),
     ]  # fmt: skip
     for panel in panels:

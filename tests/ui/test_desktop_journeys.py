@@ -18,7 +18,7 @@ from workbench.ui.bench.services import Services
 from workbench.ui.help.browser import HelpWindow
 from workbench.ui.kit import look
 from workbench.ui.window import app as ui_app
-from workbench.ui.window.tour import STOPS, TAKEN, offer_tour
+from workbench.ui.window.tour import STOPS, TAKEN
 
 
 @pytest.fixture
@@ -40,22 +40,22 @@ def test_the_tour_is_offered_once_a_lesson_is_open_and_can_be_skipped(
     qtbot, open_window, score_file
 ):
     window = open_window()
-    offer_tour(window)
-    assert window.tour is None
+    window.guide.offer()
+    assert window.guide.tour is None
     make_lesson(qtbot, window, score_file)
     settle(qtbot, window)
-    assert window.tour is not None and window.tour.isVisible()
-    window.tour.skip_button.click()
-    assert window.tour is None and window.session.shelf.setting(TAKEN) is True
-    offer_tour(window)
-    assert window.tour is None
+    assert window.guide.tour is not None and window.guide.tour.isVisible()
+    window.guide.tour.skip_button.click()
+    assert window.guide.tour is None and window.session.shelf.setting(TAKEN) is True
+    window.guide.offer()
+    assert window.guide.tour is None
 
 
 def test_the_tour_goes_to_every_control_back_and_to_its_end(qtbot, lesson_window):
     window = lesson_window
     activate(qtbot, window)
-    window.menus.take_tour()
-    tour, seen = window.tour, []
+    window.guide.begin()
+    tour, seen = window.guide.tour, []
     for _ in STOPS:
         assert tour.target.isVisible() and tour.geometry().intersects(window.rect())
         around = tour.frame.geometry()
@@ -64,22 +64,23 @@ def test_the_tour_goes_to_every_control_back_and_to_its_end(qtbot, lesson_window
         seen.append(tour.title.text())
         QTest.keyClick(tour, Qt.Key.Key_Return)
     assert len(set(seen)) == len(STOPS)
-    assert window.tour is None
-    window.menus.take_tour()  # again, from the beginning
-    assert window.tour.title.text() == seen[0] and not window.tour.back_button.isEnabled()
-    window.tour.next_button.click()
-    window.tour.back_button.click()
-    assert window.tour.title.text() == seen[0]
-    QTest.keyClick(window.tour, Qt.Key.Key_Escape)
-    assert window.tour is None
+    assert window.guide.tour is None
+    window.guide.begin()  # again, from the beginning
+    tour = window.guide.tour
+    assert tour.title.text() == seen[0] and not tour.back_button.isEnabled()
+    window.guide.tour.next_button.click()
+    window.guide.tour.back_button.click()
+    assert window.guide.tour.title.text() == seen[0]
+    QTest.keyClick(window.guide.tour, Qt.Key.Key_Escape)
+    assert window.guide.tour is None
 
 
 def test_the_tour_sees_that_its_advice_was_followed(qtbot, lesson_window):
     window = lesson_window
-    window.menus.take_tour()
-    before = window.tour.state.text()
+    window.guide.begin()
+    before = window.guide.tour.state.text()
     window.session.select(2)
-    assert window.tour.state.text() != before and "1" in window.tour.state.text()
+    assert window.guide.tour.state.text() != before and "1" in window.guide.tour.state.text()
 
 
 # The language.
@@ -113,23 +114,23 @@ def test_another_language_takes_this_windows_place_and_goes_back(qtbot, first_of
     session.select(2)
     shelf, lesson = session.shelf, session.lesson
     size = opened[0].size()
-    opened[0].menus.languages["de"].trigger()
+    opened[0].menus.choices("language")["de"].trigger()
     german = opened[1]
     settle(qtbot, german)
     qtbot.waitUntil(lambda: not isValid(opened[0]), timeout=WAIT)
     assert speech.chosen() == "de" and german.isVisible() and german.size() == size
     assert "Ansicht" in menu_titles(german) and "View" not in menu_titles(german)
-    assert german.menus.languages["de"].isChecked()
+    assert german.menus.choices("language")["de"].isChecked()
     assert german.session.lesson.id == lesson.id and german.session.position == 2
     assert german.session.shelf is shelf
     # What is done in the new window is kept, and undone in the one after it.
     german.session.edit("Titel", lambda old: replace(old, title="Fähre"))
-    german.menus.languages["en"].trigger()
+    german.menus.choices("language")["en"].trigger()
     english = opened[2]
     settle(qtbot, english)
     assert speech.chosen() == "en" and "View" in menu_titles(english)
     assert english.session.lesson.title == "Fähre"
-    english.menus.undo.trigger()
+    english.menus["undo"].trigger()
     assert english.session.lesson.title == lesson.title
     settle(qtbot, english)
 
@@ -139,7 +140,7 @@ def test_another_language_takes_this_windows_place_and_goes_back(qtbot, first_of
 
 def test_recent_lessons_are_a_key_press_away(qtbot, lesson_window, tmp_path):
     window, session = lesson_window, lesson_window.session
-    menu, first = window.menus.recent, session.lesson.id
+    menu, first = window.menus.menu("recent"), session.lesson.id
     menu.aboutToShow.emit()
     (nothing,) = menu.actions()
     assert not nothing.isEnabled()
@@ -164,12 +165,12 @@ def test_recent_lessons_are_a_key_press_away(qtbot, lesson_window, tmp_path):
 def test_sizes_tabs_and_zoom_are_found_again(qtbot, lesson_window, open_window, plain_look):
     window = lesson_window
     window.resize(window.width(), 700)  # the screen of the tests is 800 pixels high
-    window.middle.setSizes([200, 400])
+    window.panels.middle.setSizes([200, 400])
     window.side.setCurrentIndex(1)
     window.teaching.setCurrentIndex(0)
     window.score.set_zoom(1.5)
     settle(qtbot, window)
-    share = _share(window.middle)
+    share = _share(window.panels.middle)
     window.teaching.setCurrentIndex(2)
     window.close()
     again = open_window()
@@ -177,11 +178,11 @@ def test_sizes_tabs_and_zoom_are_found_again(qtbot, lesson_window, open_window, 
     assert (again.side.currentIndex(), again.teaching.currentIndex()) == (1, 2)
     assert again.score.zoom == pytest.approx(1.5)
     again.teaching.setCurrentIndex(0)
-    assert _share(again.middle) == pytest.approx(share, abs=0.02)
+    assert _share(again.panels.middle) == pytest.approx(share, abs=0.02)
     again.forget_layout()
     assert (again.side.currentIndex(), again.teaching.currentIndex()) == (0, 0)
     assert again.score.zoom == pytest.approx(1.0)
-    assert _share(again.middle) > share + 0.1
+    assert _share(again.panels.middle) > share + 0.1
 
 
 def _share(splitter):
@@ -203,12 +204,12 @@ def test_full_screen_and_back_by_one_key(qtbot, lesson_window):
     activate(qtbot, window)
     QTest.keyClick(window, Qt.Key.Key_F11)
     qtbot.waitUntil(window.isFullScreen, timeout=WAIT)
-    assert window.menus.full_screen.isChecked()
+    assert window.menus["full-screen"].isChecked()
     QTest.keyClick(window, Qt.Key.Key_F11)
     qtbot.waitUntil(lambda: not window.isFullScreen(), timeout=WAIT)
-    assert not window.menus.full_screen.isChecked()
+    assert not window.menus["full-screen"].isChecked()
     window.showFullScreen()  # the system did it: the menu follows
-    qtbot.waitUntil(window.menus.full_screen.isChecked, timeout=WAIT)
+    qtbot.waitUntil(window.menus["full-screen"].isChecked, timeout=WAIT)
     window.showNormal()
 
 
@@ -219,12 +220,12 @@ def test_text_grows_and_shrinks_by_keys_and_stops_at_its_ends(qtbot, lesson_wind
     points = [window.font().pointSizeF()]
     QTest.keyClick(window, Qt.Key.Key_Plus, both)
     assert window.look.scale == look.SCALES[1]
-    assert window.menus.scales[f"{look.SCALES[1]} %"].isChecked()
+    assert window.menus.choices("text-size")[f"{look.SCALES[1]} %"].isChecked()
     assert window.font().pointSizeF() == pytest.approx(points[0] * look.SCALES[1] / 100)
     QTest.keyClick(window, Qt.Key.Key_Minus, both)
     QTest.keyClick(window, Qt.Key.Key_Minus, both)  # no smaller than the smallest
     assert window.look.scale == look.SCALES[0] and window.font().pointSizeF() == points[0]
-    window.menus.scales["200 %"].trigger()
+    window.menus.choices("text-size")["200 %"].trigger()
     QTest.keyClick(window, Qt.Key.Key_Plus, both)
     assert window.look.scale == 200
     assert window.font().pointSizeF() == pytest.approx(2 * points[0])
@@ -234,11 +235,11 @@ def test_text_grows_and_shrinks_by_keys_and_stops_at_its_ends(qtbot, lesson_wind
 def test_colours_reach_everything_that_is_painted(qtbot, lesson_window, plain_look, theme, colours):
     window = lesson_window
     other = {"light": "dark", "dark": "light"}[theme]
-    window.menus.themes[other].trigger()
+    window.menus.choices("colours")[other].trigger()
     settle(qtbot, window)
-    window.menus.themes[theme].trigger()
+    window.menus.choices("colours")[theme].trigger()
     settle(qtbot, window)
-    assert window.look.theme == theme and window.menus.themes[theme].isChecked()
+    assert window.look.theme == theme and window.menus.choices("colours")[theme].isChecked()
     assert QApplication.palette().window().color().name().upper() == colours.ground
     grounds = {colours.ground, colours.panel, colours.wood}
     for part in (window.score.viewport(), window.neck.neck, window.bars.view.viewport()):
@@ -254,7 +255,7 @@ def _apart(one, two):
 
 def test_help_inside_a_dialog_opens_at_the_dialog(qtbot, lesson_window):
     window = lesson_window
-    window.menus.compare_versions()
+    window.openers.compare_versions()
     dialog = window.dialog
     assert isinstance(dialog, QDialog)
     activate(qtbot, dialog)

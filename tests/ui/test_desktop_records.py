@@ -41,7 +41,7 @@ def taught(qtbot, lesson_window):
 def test_any_step_of_the_history_is_gone_to_and_back(qtbot, taught):
     window, session = taught, taught.session
     now = session.lesson
-    window.menus.show_history()
+    window.openers.show_history()
     dialog = window.dialog
     count = dialog.list.count()
     assert count == len(session.shelf.history(now.id).steps) == 4
@@ -64,12 +64,12 @@ def test_any_step_of_the_history_is_gone_to_and_back(qtbot, taught):
 
 def test_a_new_step_takes_the_undone_ones_out_of_the_history(qtbot, taught):
     window, session = taught, taught.session
-    window.menus.undo.trigger()
-    window.menus.undo.trigger()
+    window.menus["undo"].trigger()
+    window.menus["undo"].trigger()
     panel = window.lesson_panel
     panel.grade.setValue(5)
     settle(qtbot, window)
-    window.menus.show_history()
+    window.openers.show_history()
     assert window.dialog.list.count() == 3
     assert session.lesson.grade == 5 and session.lesson.title == "Ferry at dusk"
     shown(qtbot, window)
@@ -82,7 +82,7 @@ def test_versions_are_compared_and_gone_back_to(qtbot, taught, monkeypatch):
     window, session = taught, taught.session
     names = iter(["First try", "After the concert"])
     monkeypatch.setattr(QInputDialog, "getText", lambda *_a, **_k: (next(names), True))
-    window.menus.compare_versions()
+    window.openers.compare_versions()
     dialog = window.dialog
     assert not dialog.back_button.isEnabled()
     dialog.keep_button.click()
@@ -90,10 +90,10 @@ def test_versions_are_compared_and_gone_back_to(qtbot, taught, monkeypatch):
     first = session.lesson
     dialog.close()
     window.lesson_panel.grade.setValue(6)
-    window.menus.keep_version()
+    window.openers.keep_version()
     window.lesson_panel.grade.setValue(7)
     settle(qtbot, window)
-    window.menus.compare_versions()
+    window.openers.compare_versions()
     dialog = window.dialog
     assert [v.name for v in dialog.versions] == ["After the concert", "First try"]
     dialog.list.setCurrentRow(1)
@@ -103,7 +103,7 @@ def test_versions_are_compared_and_gone_back_to(qtbot, taught, monkeypatch):
     dialog.back_button.click()
     settle(qtbot, window)
     assert session.lesson == first
-    window.menus.undo.trigger()
+    window.menus["undo"].trigger()
     assert session.lesson.grade == 7
     settle(qtbot, window)
     dialog.delete_button.click()
@@ -117,7 +117,7 @@ def test_versions_are_compared_and_gone_back_to(qtbot, taught, monkeypatch):
 
 def test_what_is_printed_is_the_handout(qtbot, lesson_window, tmp_path):
     window = lesson_window
-    window.menus.print_handout("student")
+    window.openers.print_handout("student")
     qtbot.waitUntil(lambda: window.dialog is not None, timeout=WAIT)
     preview = window.dialog
     pages = preview.handout.count
@@ -139,7 +139,7 @@ def test_what_is_printed_is_the_handout(qtbot, lesson_window, tmp_path):
 
 def test_other_paper_and_another_reader_are_laid_out_anew(qtbot, lesson_window, tmp_path):
     window = lesson_window
-    window.menus.print_handout("student")
+    window.openers.print_handout("student")
     qtbot.waitUntil(lambda: window.dialog is not None, timeout=WAIT)
     preview = window.dialog
     for box, row in ((preview.paper, 1), (preview.audience, 1)):
@@ -164,7 +164,7 @@ def test_no_printer_is_told_and_a_printer_that_fails_too(
     from workbench.ui.paper import printing
 
     window = lesson_window
-    window.menus.print_handout("teacher")
+    window.openers.print_handout("teacher")
     qtbot.waitUntil(lambda: window.dialog is not None, timeout=WAIT)
     preview = window.dialog
     monkeypatch.setattr(printing.QPrinterInfo, "availablePrinterNames", staticmethod(list))
@@ -209,7 +209,7 @@ def test_the_error_report_is_saved_and_copied_as_it_is_read(
 
 def test_the_report_of_a_window_without_a_lesson_says_so(qtbot, open_window):
     window = open_window(Services(demo=lambda: ()))
-    window.menus.show_report()
+    window.openers.show_report()
     text = window.dialog.text.toPlainText()
     assert "No lesson was open." in text and "No fault" in text
     QTest.keyClick(window.dialog, Qt.Key.Key_Escape)
@@ -218,5 +218,5 @@ def test_the_report_of_a_window_without_a_lesson_says_so(qtbot, open_window):
 
 def test_a_report_does_not_say_where_the_shelf_is(open_window, tmp_path):
     window = open_window()
-    window.menus.show_report()
+    window.openers.show_report()
     assert str(tmp_path) not in window.dialog.report

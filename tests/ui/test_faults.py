@@ -70,7 +70,7 @@ def test_scores_are_dropped_in_and_other_files_refused(qtbot, open_window, score
 
 def test_a_handout_that_cannot_be_written_stays_in_its_dialog(qtbot, lesson_window, tmp_path):
     window = lesson_window
-    window.menus.handout_action.trigger()
+    window.menus["handout"].trigger()
     dialog = window.dialog
     dialog.path.setText(str(tmp_path / "no such folder" / "x.pdf"))
     dialog.save.click()
@@ -102,7 +102,7 @@ def test_a_fault_of_ours_is_reported_and_the_window_lives(qtbot, open_window, sc
     qtbot.waitUntil(lambda: bool(window.session.last_fault), timeout=WAIT)
     assert "ZeroDivisionError" in window.notice.words.text()
     assert "inside" in window.session.last_fault
-    window.menus.show_report()
+    window.openers.show_report()
     assert "inside" in window.dialog.text.toPlainText()
 
 

@@ -78,13 +78,13 @@ def test_from_the_score_to_the_handout(qtbot, open_window, score_file, settled, 
 
     # Undo the finger's way: note, right finger, then redo both.
     with_all = session.lesson
-    window.menus.undo.trigger()
+    window.menus["undo"].trigger()
     assert session.lesson.notes == ()
-    window.menus.undo.trigger()
+    window.menus["undo"].trigger()
     settled(window)
     assert [(p.string, p.right) for p in session.lesson.pins] == [(string, None)]
-    window.menus.redo.trigger()
-    window.menus.redo.trigger()
+    window.menus["redo"].trigger()
+    window.menus["redo"].trigger()
     settled(window)
     assert session.lesson == with_all
 
@@ -101,13 +101,13 @@ def test_from_the_score_to_the_handout(qtbot, open_window, score_file, settled, 
     assert again.bars.view.currentIndex().row() == 2
 
     # Undo reaches back over the restart.
-    again.menus.undo.trigger()
+    again.menus["undo"].trigger()
     assert again.session.lesson.practice_minutes is None
-    again.menus.redo.trigger()
+    again.menus["redo"].trigger()
     settled(again)
 
     # The handout.
-    again.menus.handout_action.trigger()
+    again.menus["handout"].trigger()
     dialog = again.dialog
     out = tmp_path / "ferry.pdf"
     dialog.path.setText(str(out))
@@ -229,7 +229,7 @@ def test_notes_are_changed_and_deleted(lesson_window):
     panel.delete_button.click()
     assert session.lesson.notes == ()
     assert not panel.words.isEnabled()
-    window.menus.undo.trigger()
+    window.menus["undo"].trigger()
     assert [n.text for n in session.lesson.notes] == ["Slowly"]
 
 
@@ -252,7 +252,7 @@ def test_another_key_keeps_the_notes(qtbot, lesson_window, settled):
     window.notes.add_button.click()
     QTest.keyClicks(window.notes.words, "Stay")
     window.notes.commit()
-    window.menus.change_music()
+    window.openers.change_music()
     dialog = window.dialog
     qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)
     dialog.fields.key.setEditText("D")
@@ -262,7 +262,7 @@ def test_another_key_keeps_the_notes(qtbot, lesson_window, settled):
     assert session.lesson.key == "D major"
     assert [n.midi for n in session.fingering.bars[0].notes] == [62, 66, 69, 71]
     assert [n.text for n in session.lesson.notes] == ["Stay"]
-    window.menus.undo.trigger()
+    window.menus["undo"].trigger()
     settled(window)
     assert session.lesson.key == "C major"
 
@@ -270,7 +270,7 @@ def test_another_key_keeps_the_notes(qtbot, lesson_window, settled):
 def test_a_key_that_is_none_is_refused_in_the_dialog(qtbot, lesson_window):
     window = lesson_window
     before = window.session.lesson
-    window.menus.change_music()
+    window.openers.change_music()
     dialog = window.dialog
     qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
     dialog.fields.key.setEditText("H sharp")

@@ -113,7 +113,7 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
     # Everything is exported.
     written = {}
     for form, name in enumerate(("script.md", "cues.srt", "cues.vtt", "chapters.txt")):
-        window.menus.script_action.trigger()
+        window.menus["export-script"].trigger()
         window.dialog.form.setCurrentIndex(form)
         window.dialog.path.setText(str(tmp_path / name))
         window.dialog.save.click()

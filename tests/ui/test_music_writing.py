@@ -76,18 +76,18 @@ def begin_piece(qtbot, window, title, bars=4, pickup=0):
 
 def test_a_piece_written_from_nothing(qtbot, new_piece, settled):
     window, session = new_piece, new_piece.session
-    hand = window.menus.music.hand
+    hand = window.music.hand
     assert hand.writing
     assert session.lesson.title == "Slow air"
     assert session.lesson.piece.composer == "Nobody"
     assert session.lesson.piece.bars[0].key.fifths == 1
     assert session.lesson.piece.tempo == 100
-    assert window.menus.music.next.isVisible()
-    assert "quarter note" in window.menus.music.next.text()
+    assert window.music.next.isVisible()
+    assert "quarter note" in window.music.next.text()
 
     # Bar 1: three quarters; F is sharp in this key. Bar 2: a half tied to the next bar.
     press(window, "G A B 2 F")
-    assert "half note" in window.menus.music.next.text()
+    assert "half note" in window.music.next.text()
     press(window, "4 G G")
     piece = session.lesson.piece
     assert names(piece.bars[0]) == [("G4", 0, 1), ("A4", 1, 1), ("B4", 2, 1)]
@@ -112,12 +112,12 @@ def test_a_piece_written_from_nothing(qtbot, new_piece, settled):
     QTest.keyClick(window.score, KEY.Key_Left)
     assert hand.caret.bar == 0
     press(window, "S")
-    field = window.menus.music.writer.chord
+    field = window.music.writer.chord
     assert field is not None
     field.setText("G")
     QTest.keyClick(field, KEY.Key_Return)
     assert [c.text for c in session.lesson.piece.bars[0].chords] == ["G"]
-    assert window.menus.music.writer.chord is None
+    assert window.music.writer.chord is None
 
     # Bars 1 to 2 are played twice, with two endings after them.
     for index, passes in ((1, "First ending"), (2, "Second ending")):
@@ -131,7 +131,7 @@ def test_a_piece_written_from_nothing(qtbot, new_piece, settled):
     assert {n.midi for n in session.fingering.bars[0].notes} == {62, 67, 69, 71}
     QTest.keyClick(window.score, KEY.Key_Escape)
     assert not hand.writing
-    assert not window.menus.music.next.isVisible()
+    assert not window.music.next.isVisible()
     assert session.shelf.load(session.lesson.id).piece == session.lesson.piece
 
     # Undone step by step, it is empty again.
@@ -166,7 +166,7 @@ def test_an_empty_piece_faults_nowhere(qtbot, new_piece, settled, tmp_path):
     settled(window)
     path = tmp_path / "empty.pdf"
     assert session.services.handout(session.lesson, session.fingering, str(path), {}) >= 1
-    window.menus.change_music()
+    window.openers.change_music()
     settled(window)
     assert not session.last_fault
     assert not failed
@@ -186,7 +186,7 @@ def test_a_wrong_pitch_is_corrected(qtbot, lesson_window, settled):
     note = session.lesson.piece.bars[0].notes[1]
     session.select_note(note.id)
     shortcut(qtbot, window, KEY.Key_M)
-    hand = window.menus.music.hand
+    hand = window.music.hand
     assert hand.writing
     assert hand.note.id == note.id
     QTest.keyClick(window.score, KEY.Key_Up, ALT)
@@ -207,7 +207,7 @@ def test_a_fret_is_written_in_the_tablature(qtbot, lesson_window, settled):
     session.select_note(session.lesson.piece.bars[0].notes[0].id)
     choose(window, "Music", "Write music")
     press(window, "J")
-    string = window.menus.music.hand.caret.string
+    string = window.music.hand.caret.string
     press(window, "2")
     note = session.lesson.piece.bars[0].notes[0]
     assert note.midi == session.instrument.open_midi[string - 1] + 2
@@ -222,10 +222,10 @@ def test_a_click_puts_the_caret(qtbot, lesson_window):
     score, note = window.score, session.lesson.piece.bars[2].notes[2]
     middle = score.from_image(score.image.rect_of(f"head-{note.id}")).center()
     QTest.mouseClick(score.viewport(), Qt.MouseButton.LeftButton, pos=middle.toPoint())
-    caret = window.menus.music.hand.caret
+    caret = window.music.hand.caret
     assert (caret.bar, caret.onset) == (2, 2)
     assert session.note_id == note.id
-    assert "Bar 3, beat 3" in window.menus.music.next.text()
+    assert "Bar 3, beat 3" in window.music.next.text()
 
 
 def test_a_deleted_bar_tells_what_went_with_it(qtbot, lesson_window, settled):
@@ -281,7 +281,7 @@ def test_what_is_asked_about_a_bar(qtbot, lesson_window, monkeypatch, ask, answe
         monkeypatch.setattr(QInputDialog, name, lambda *_, **__: (answer, True))
     session.select(1, None)
     choose(window, "Music", "Write music")
-    ask(window.menus.music.marks)
+    ask(window.music.marks)
     assert check(session.lesson.piece), session.lesson.piece
     session.undo()
     assert not check(session.lesson.piece)
@@ -292,7 +292,7 @@ def test_instrument_and_key_keep_corrections(qtbot, lesson_window, settled):
     session.select_note(session.lesson.piece.bars[0].notes[1].id)
     choose(window, "Music", "Note at hand", "A step higher")
     for times in (1, 2):
-        window.menus.change_music()
+        window.openers.change_music()
         settled(window)
         fields = window.dialog.fields
         fields.key.setEditText(("D major", "E major")[times - 1])
@@ -305,7 +305,7 @@ def test_instrument_and_key_keep_corrections(qtbot, lesson_window, settled):
 
 
 def test_keys_of_writing_are_listed(qtbot, lesson_window):
-    shown = ShortcutList(lesson_window.menuBar(), lesson_window)
+    shown = ShortcutList(lesson_window)
     table = shown.table
     rows = [
         tuple(table.item(row, column).text() for column in range(3))

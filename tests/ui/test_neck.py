@@ -207,7 +207,7 @@ def test_keys_zoom_around_the_selected_finger(neck_view):
 
 @pytest.mark.parametrize("mirrored", [False, True])
 def test_keys_go_along_the_neck(neck_view, mirrored):
-    neck_view.set_mirrored(mirrored)
+    neck_view.neck._session.set_left_handed(mirrored)
     neck_view.set_zoom(3.0)
     bar = neck_view.horizontalScrollBar()
     nut, end = (bar.maximum(), 0) if mirrored else (0, bar.maximum())

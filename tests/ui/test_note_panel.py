@@ -120,7 +120,7 @@ def test_a_grip_is_typed_or_taken_from_the_fretboard(panel, lesson_window):
     assert "with a grip" in panel.list.item(0).data(RICH)
     panel.attached.grip.off.click()
     assert session.lesson.notes[0].grip is None
-    lesson_window.menus.undo.trigger()
+    lesson_window.menus["undo"].trigger()
     assert session.lesson.notes[0].grip == (2, 0, 1, None)
 
 
@@ -202,7 +202,7 @@ def test_a_link_opens_the_lesson_that_teaches_the_move(
 
 def test_figures_are_mirrored_for_a_left_handed_player(qtbot, panel, lesson_window):
     session = lesson_window.session
-    lesson_window.set_left_handed(True)
+    lesson_window.session.set_left_handed(True)
     qtbot.waitUntil(lambda: bool(session.choices), timeout=WAIT)
     write(panel, "Look")
     panel.attached.actions_by_kind["grip"].trigger()
@@ -214,7 +214,7 @@ def test_figures_are_mirrored_for_a_left_handed_player(qtbot, panel, lesson_wind
     panel.dialog.ok.click()
     assert panel.attached.box.mirrored
     assert panel.attached.neck.figure.neck.mirrored
-    lesson_window.set_left_handed(False)
+    lesson_window.session.set_left_handed(False)
     session.changed.emit()
     assert not panel.attached.box.mirrored
     assert not panel.attached.neck.figure.neck.mirrored

@@ -194,7 +194,7 @@ def test_no_title_is_taken_for_a_document(qtbot, lesson_window, settled):
     click_bar(window, 0)
     for opens in (None, "open_shelf", "show_cautions", "handout", "show_keys"):
         if opens:
-            getattr(window.menus, opens)()
+            getattr(window.openers, opens)()
         shown = 0
         for top in (window, window.dialog or window):
             for widget in [top, *top.findChildren(QWidget)]:
@@ -210,3 +210,16 @@ def test_no_title_is_taken_for_a_document(qtbot, lesson_window, settled):
     assert all("<img" not in (tip or "") for tip in tips)
     item = window.notes.list.item(0)
     assert "<img" not in item.toolTip() and "<img" not in item.data(note_words.RICH)
+
+
+def test_a_very_long_title_widens_nothing(lesson_window, settled):
+    """Ten thousand signs in a title and a name, as a pasted document brings them."""
+    window = lesson_window
+    before = window.minimumSizeHint().width()
+    long = "T" * 10_000
+    window.session.edit("T", lambda old: replace(old, title=long, student=long))
+    settled(window)
+    assert window.minimumSizeHint().width() <= before * 1.2
+    window.openers.open_shelf()
+    settled(window)
+    assert window.dialog.sizeHint().width() < 3 * before

@@ -19,7 +19,6 @@ from workbench.ui.player import spans
 from workbench.ui.player.trainer import TrainerDialog
 from workbench.ui.player.tuner import TunerDialog, string_tones
 from workbench.ui.window.sound_files import CLICKS, MIDI, export_sound
-from workbench.ui.window.sound_menu import SoundMenu
 
 
 @pytest.fixture
@@ -31,7 +30,7 @@ def heard_window(qtbot, lesson_window):
 
 @pytest.fixture
 def menu(heard_window):
-    return heard_window.findChild(SoundMenu)
+    return heard_window.sounds
 
 
 def now(window):
@@ -58,7 +57,7 @@ def test_space_starts_and_stops_and_everything_follows(qtbot, heard_window):
     assert not window.conductor.playing and "Play" in window.player.play.text()
     qtbot.waitUntil(lambda: score.heard[0] == -1, timeout=WAIT)
     assert window.neck.neck.heard[0] == -1 and window.bars.view.heard == -1
-    assert window.neck_heading.text().endswith("bar 1")
+    assert window.panels.neck_heading.text().endswith("bar 1")
 
 
 def test_the_spans_are_what_they_say(heard_window):
@@ -183,7 +182,7 @@ def test_sound_is_exported_in_every_form(qtbot, heard_window, tmp_path):
 
     def written(name, form=None):
         path = tmp_path / name
-        export_sound(window, str(path), form)
+        export_sound(window.conductor, window, str(path), form)
         qtbot.waitUntil(lambda: path.is_file(), timeout=WAIT)
         return path
 
@@ -202,7 +201,7 @@ def test_the_pack_is_made_from_the_menu(qtbot, heard_window, menu, tmp_path):
     from workbench.ui.window.sound_files import make_pack
 
     target = tmp_path / "pack"
-    make_pack(heard_window, str(target))
+    make_pack(heard_window.conductor, heard_window, str(target))
     qtbot.waitUntil(lambda: heard_window.session.jobs.idle, timeout=60_000)
     text = (target / "lesson.js").read_text("utf-8")
     lesson = json.loads(text.split("window.LESSON = ", 1)[1].rstrip().rstrip(";"))

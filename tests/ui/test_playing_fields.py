@@ -35,7 +35,7 @@ def test_a_downward_move_and_the_ceiling_stay_with_the_lesson(
     assert (lesson.transposition, lesson.top_fret, lesson.strict) == (-12, 5, "easy")
     assert max(n.fret for bar in session.fingering.bars for n in bar.notes) <= 5
 
-    window.menus.change_music()
+    window.openers.change_music()
     again = window.dialog.fields
     qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)
     assert again.key.currentData() == again.steps.value() == -12

@@ -24,7 +24,7 @@ def test_a_backup_is_made_and_restored_from_the_window(
     window = lesson_window
     monkeypatch.setattr(window, "deleteLater", lambda: None)  # the test's own to delete
     session = window.session
-    window.menus.safe.backups()
+    window.safe.backups()
     dialog = window.dialog
     assert isinstance(dialog, BackupsDialog) and nameless(dialog) == []
     assert not dialog.restore_button.isEnabled()
@@ -47,7 +47,7 @@ def test_a_backup_is_made_and_restored_from_the_window(
 
 def test_the_daily_backup_is_quiet_where_all_is_well(qtbot, lesson_window):
     window = lesson_window
-    window.menus.safe.look_after()
+    window.safe.look_after()
     qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
     assert len(backups(window.session.shelf.place)) == 1
     assert not window.notice.isVisible()
@@ -56,14 +56,14 @@ def test_the_daily_backup_is_quiet_where_all_is_well(qtbot, lesson_window):
 def test_an_archive_goes_out_and_comes_in(qtbot, lesson_window, settled, tmp_path):
     window, session = lesson_window, lesson_window.session
     path = tmp_path / "all.pluckwright"
-    window.menus.safe.write_archive(str(path))
+    window.safe.write_archive(str(path))
     qtbot.waitUntil(lambda: path.exists() and session.jobs.idle, timeout=WAIT)
     assert "names" in window.statusBar().currentMessage()
     lesson = session.lesson
     session.put_away()
     session.shelf.delete(lesson.id)
     session.shelf.empty_bin(-1)
-    window.menus.safe.merge(str(path))
+    ui_app.open_file(window, str(path))  # as the desktop hands it over
     qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)
     assert session.shelf.load(lesson.id) == replace(lesson, selected_bar=0)
     assert "1 lesson is new" in window.statusBar().currentMessage()
@@ -71,7 +71,7 @@ def test_an_archive_goes_out_and_comes_in(qtbot, lesson_window, settled, tmp_pat
 
 def test_the_bin_is_emptied_and_a_student_forgotten(qtbot, lesson_window, monkeypatch):
     window, session = lesson_window, lesson_window.session
-    safe = window.menus.safe
+    safe = window.safe
     session.edit("Student", lambda old: replace(old, student="Xanthippe Quill"))
     session.shelf.duplicate(session.lesson.id)
     gone = session.shelf.duplicate(session.lesson.id)

@@ -36,7 +36,7 @@ def at_hand(window, voice):
     session = window.session
     note = next(n for n in session.lesson.piece.bars[0].notes if n.voice == voice)
     session.select_note(note.id)
-    window.menus.music.hand.begin()
+    window.music.hand.begin()
     return note
 
 
@@ -45,7 +45,7 @@ def test_what_is_heard_is_changed_at_both_stems(shared_window, settled, voice):
     window, session = shared_window, shared_window.session
     assert pitches(session) == [("C4", 1), ("C4", 2), ("E4", 1)]
     at_hand(window, voice)
-    hand = window.menus.music.hand
+    hand = window.music.hand
     assert hand.raise_steps(1)
     assert pitches(session) == [("D4", 1), ("D4", 2), ("E4", 1)]
     assert hand.delete()

@@ -46,7 +46,7 @@ def answers(monkeypatch):
 
 def on_shelf(qtbot, window):
     """The lessons page of the shelf, listed."""
-    window.menus.open_shelf()
+    window.openers.open_shelf()
     qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
     return window.dialog.lessons
 
@@ -135,7 +135,7 @@ def test_deleting_the_open_lesson_empties_the_bench_and_undo_fills_it(
     page.delete_button.click()
     assert window.session.lesson is None
     assert window.bars.model.rowCount() == 0
-    assert not window.menus.handout_action.isEnabled()
+    assert not window.menus["handout"].isEnabled()
     assert not window.lesson_panel.isEnabled()
     listed(qtbot, page, 0)
     assert page.undo_button.isVisible()
@@ -149,20 +149,20 @@ def test_deleting_the_open_lesson_empties_the_bench_and_undo_fills_it(
 def test_versions_are_kept_and_gone_back_to(lesson_window, answers, settled):
     window, session = lesson_window, lesson_window.session
     answers.append("Before the concert")
-    window.menus.keep_version()
+    window.openers.keep_version()
     session.set_right("p")  # no note selected: refused
     assert "Select a note" in window.notice.words.text()
     session.select_note(session.bar.notes[0].id)
     session.set_right("m")
     settled(window)
     assert len(session.lesson.pins) == 1
-    window.menus.versions.aboutToShow.emit()
-    (action,) = window.menus.versions.actions()
+    window.menus.menu("versions").aboutToShow.emit()
+    (action,) = window.menus.menu("versions").actions()
     assert action.text().startswith("Before the concert")
     action.trigger()
     settled(window)
     assert session.lesson.pins == ()
-    window.menus.undo.trigger()
+    window.menus["undo"].trigger()
     settled(window)
     assert len(session.lesson.pins) == 1
 
@@ -171,7 +171,7 @@ def test_a_copy_for_another_student_is_opened(lesson_window, answers, settled):
     window, session = lesson_window, lesson_window.session
     first = session.lesson
     answers.append("Ben")
-    window.menus.copy()
+    window.openers.copy()
     settled(window)
     assert session.lesson.student == "Ben"
     assert session.lesson.id != first.id

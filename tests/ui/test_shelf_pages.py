@@ -171,7 +171,7 @@ def test_what_to_teach_next_is_told_with_its_reason_and_opened(qtbot, five, sett
 
 def test_groups_are_written_and_kept(qtbot, five, monkeypatch):
     window, shelf = five, five.session.shelf
-    window.menus.groups()
+    window.openers.groups()
     dialog = window.dialog
     assert dialog.students.toPlainText() == "Ada\nCem"
     dialog.students.setPlainText("Ada\nCem\n\nBen")
@@ -183,7 +183,7 @@ def test_groups_are_written_and_kept(qtbot, five, monkeypatch):
         "Monday": ("Ada", "Ben", "Cem"),
         "Friday": ("Dora",),
     }
-    window.menus.groups()
+    window.openers.groups()
     window.dialog.list.setCurrentRow(0)
     window.dialog.delete_button.click()
     assert [g.name for g in shelf.groups()] == ["Monday"]

@@ -123,7 +123,7 @@ def test_a_lesson_from_notes_to_the_script(qtbot, lesson_window, tmp_path):
     assert script.script.cues[1].edited
 
     # Export it.
-    window.menus.script_action.trigger()
+    window.menus["export-script"].trigger()
     dialog = window.dialog
     out = tmp_path / "ferry.vtt"
     dialog.form.setCurrentIndex(2)
@@ -139,18 +139,18 @@ def test_a_lesson_from_notes_to_the_script(qtbot, lesson_window, tmp_path):
 
     # Everything can be undone, one step after the other.
     whole = session.lesson
-    window.menus.undo.trigger()
+    window.menus["undo"].trigger()
     assert session.lesson.script_edits == ()
     settle(qtbot, window, script)
     assert "Does the G ring through?" in script.script.cues[1].say
-    window.menus.undo.trigger()
+    window.menus["undo"].trigger()
     assert session.lesson.plan_done == ()
     plan = show(qtbot, window, "plan")
     assert not plan.plan.done
-    window.menus.undo.trigger()
+    window.menus["undo"].trigger()
     assert "Shake out" not in " ".join(n.text for n in session.lesson.notes)
     for _ in range(3):
-        window.menus.redo.trigger()
+        window.menus["redo"].trigger()
     assert session.lesson.script_edits == whole.script_edits
     assert session.lesson.plan_done == whole.plan_done
     settle(qtbot, window, plan)
@@ -186,7 +186,7 @@ def test_the_plan_flows_with_what_it_is_given(qtbot, lesson_window):
     settle(qtbot, window, plan)
     assert plan.plan.days[0].day == 5
     assert plan.plan.cautions[0] in plan.caution.words.text()
-    window.menus.undo.trigger()
+    window.menus["undo"].trigger()
     settle(qtbot, window, plan)
     assert plan.daily.value() == session.lesson.minutes_a_day == 20
 
@@ -232,7 +232,7 @@ def answer(box, words):
 
 def test_an_export_that_cannot_be_written_says_so_in_its_dialog(qtbot, lesson_window, tmp_path):
     window = lesson_window
-    window.menus.script_action.trigger()
+    window.menus["export-script"].trigger()
     dialog = window.dialog
     dialog.path.setText(str(tmp_path / "no such folder" / "script.md"))
     dialog.save.click()
@@ -563,7 +563,7 @@ def test_everything_in_the_views_has_a_name(qtbot, lesson_window):
 
 
 def test_the_views_are_among_the_keys(lesson_window):
-    lesson_window.menus.show_keys()
+    lesson_window.openers.show_keys()
     table = lesson_window.dialog.table
     keys = {table.item(row, 1).text(): table.item(row, 0).text() for row in range(table.rowCount())}
     for words in ("Techniques", "Practice plan", "Script", "Export the script", "Read the script"):

@@ -20,12 +20,12 @@ from pathlib import Path
 from typing import Any
 
 from workbench.commands import handout
-from workbench.commands.faults import fault_sentence, file_sentence
-from workbench.commands.output import Meter, Result, table
+from workbench.commands.one_page import Job, Report, lost, make_one
+from workbench.commands.output import Result, table
 from workbench.commands.source import playing_options
 from workbench.commands.workers import Limits, Lost, worked_off
 from workbench.language.names import decimal
-from workbench.language.speech import choose, chosen, say
+from workbench.language.speech import chosen, say
 from workbench.music.errors import BadInput
 from workbench.music.suffixes import PDF, SCORES, has_suffix
 
@@ -33,8 +33,6 @@ SECONDS, MEGABYTES = 120, 2048
 REPORT = "batch.jsonl"
 SOME_FAILED = 3  # exit status
 
-Job = tuple[argparse.Namespace, Path, Path]
-Report = dict[str, Any]
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -231,75 +229,6 @@ def sweep(page: Path) -> None:
     for part in page.parent.glob(f".part-{glob.escape(page.stem[:80])}-*"):
         with contextlib.suppress(OSError):
             part.unlink()
-
-
-def make_one(job: Job) -> Report:
-    """One page in a process of its own. Never raises: what went wrong is in the report."""
-    from workbench.music import apart
-
-    options, score, page = job
-    begun = time.monotonic()
-    sys.stdout = sys.stderr
-    Meter.silent = True
-    apart.here = True  # this process itself can be given up
-    choose(options.language)
-    reason, count = "", None
-    try:
-        if not score.exists():
-            raise BadInput(
-                say("{name} is a link that leads nowhere; mend or delete it.", name=score.name)
-            )
-        options.score = str(score)
-        count = handout.make(options, page)
-    except BadInput as wrong:
-        reason = str(wrong)
-    except MemoryError:
-        reason = _too_large(score, options)
-    except OSError as fault:
-        reason = file_sentence(fault) or fault_sentence(fault)
-    except Exception as fault:
-        reason = fault_sentence(fault)
-    return _report(score, reason, time.monotonic() - begun, count, page)
-
-
-def lost(score: Path, answer: Lost, options: argparse.Namespace) -> Report:
-    """The report of a score whose process had to be ended, or ended itself."""
-    if answer.why == "time":
-        reason = say(
-            "{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more "
-            "(--seconds).",
-            score=score.name,
-            seconds=options.seconds,
-        )
-    else:
-        reason = say(
-            "{score}: its process died; it may need more memory (--memory) or fewer parts "
-            "(--parts 1).",
-            score=score.name,
-        )
-    return _report(score, reason, answer.seconds)
-
-
-def _too_large(score: Path, options: argparse.Namespace) -> str:
-    return say(
-        "{score} takes more than {memory} MB; take fewer parts (--parts 1), or allow more "
-        "(--memory).",
-        score=score.name,
-        memory=options.memory,
-    )
-
-
-def _report(
-    score: Path, reason: str, seconds: float, count: int | None = None, page: Path | None = None
-) -> Report:
-    return {
-        "score": str(score),
-        "ok": not reason,
-        "reason": reason,
-        "seconds": round(seconds, 3),
-        "pages": count,
-        "path": str(page) if page and not reason else None,
-    }
 
 
 def _text(reports: list[Report], done: int, out: Path) -> list[str]:

@@ -212,7 +212,7 @@ def make_elsewhere(question: dict[str, Any]) -> tuple[Report | None, Any]:
 
 def serve(words: list[str], ask: Callable[[], bytes] = lambda: sys.stdin.buffer.read()) -> None:
     """Make the page of one score: what the worker starts. The report goes to stdout."""
-    from workbench.commands.batch import make_one
+    from workbench.commands.one_page import make_one
     from workbench.commands.workers import limit_memory
     from workbench.store.grading import MODEL
     from workbench.store.shelf import Shelf

@@ -18,6 +18,7 @@ from workbench.commands.source import (
     score_options,
     settings,
 )
+from workbench.fingering.legato import NOTHING_PLAYED
 from workbench.fingering.telling import words as told
 from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import say
@@ -203,7 +204,9 @@ def _text(
             share=audit.held_fraction,
             cost=fingering.cost / 1000,
             proved=proved,
-        ),
+        )
+        if audit.notes
+        else say(NOTHING_PLAYED),
         "",
     ]
     names = {note.id: pitch_words(note.pitch.name) for note in piece.notes}

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter, Result, beat, table, wrapped
 from workbench.commands.source import pins, printed, settings
+from workbench.fingering.legato import NOTHING_PLAYED
 from workbench.fingering.telling import words as told
 from workbench.language.names import percent, pitch_words
 from workbench.language.speech import say
@@ -50,7 +51,9 @@ def audited(placed: Arranged, fingering: Fingering) -> Result:
             share=audit.held_fraction,
             cut=audit.cut,
             notes=audit.notes,
-        ),
+        )
+        if audit.notes
+        else say(NOTHING_PLAYED),
     ]
     if cut:
         text += [

@@ -75,10 +75,22 @@ class Meter:
             print(f"\r{' ' * len(self.shown)}\r", end="", file=sys.stderr, flush=True)
 
 
+WIDEST = 60  # signs in a column
+
+
+def _short(cell: object) -> str:
+    text = "" if cell is None else str(cell)
+    return text if len(text) <= WIDEST else text[: WIDEST - 1] + "…"
+
+
 def table(heads: Sequence[str], rows: Sequence[Sequence[object]], right: str = "") -> list[str]:
     """Rows under heads in columns that fit. Columns whose head stands in ``right``
-    (heads parted by spaces or commas) are set flush right."""
-    cells = [[("" if cell is None else str(cell)) for cell in row] for row in rows]
+    (heads parted by spaces or commas) are set flush right. A very long word or title is cut, so
+    that it does not widen all rows; the last column, which widens none, is not."""
+    cells = [
+        [*(_short(cell) for cell in row[:-1]), *("" if c is None else str(c) for c in row[-1:])]
+        for row in rows
+    ]
     widths = [
         max([len(head), *(len(row[place]) for row in cells)]) for place, head in enumerate(heads)
     ]

@@ -11,6 +11,7 @@ from lxml import etree
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.tree import add
 from workbench.engraving.voices import Event, Layer
+from workbench.fingering.plucking import together
 from workbench.fingering.types import Barre, FingeredBar, FingeredNote
 from workbench.music.model import Bar, Note
 
@@ -44,7 +45,8 @@ def finger_marks(
     tab: bool,
 ) -> None:
     """Left-hand numbers at the heads of the staff, p i m a under the tablature
-    (under the staff where there is none)."""
+    (under the staff where there is none). A strum has its letter once."""
+    silent = _strummed(fingered)
     for layer in layers:
         place = "below" if layer.stems == "down" else "above"
         for head_id in attacked(layer):
@@ -56,12 +58,26 @@ def finger_marks(
                 fing.set("place", place)
                 fing.set("staff", "1")
                 fing.text = f"–{mark.left}" if mark.move == "guide" else str(mark.left)
+            if mark.id in silent:
+                continue
             if options.right and mark.right and (mark.string or not tab):
                 target = f"t-{mark.id}" if tab else head_id
                 fing = add(measure, "fing", id=f"fr-{mark.id}", startid=f"#{target}")
                 fing.set("place", "below")
                 fing.set("staff", "2" if tab else "1")
                 fing.text = mark.right + (REST_STROKE if mark.stroke == "rest" else "")
+
+
+def _strummed(fingered: Mapping[str, FingeredNote]) -> set[str]:
+    """Notes of strums whose letter stands at the string nearest the floor already."""
+    chords: dict[tuple[int, Fraction], list[FingeredNote]] = {}
+    for note in fingered.values():
+        chords.setdefault((note.bar, note.onset), []).append(note)
+    out: set[str] = set()
+    for chord in chords.values():
+        if together(chord) == "strum":
+            out |= {n.id for n in sorted(chord, key=lambda n: n.string or 99)[1:]}
+    return out
 
 
 REST_STROKE = "ˇ"  # after the letter: the finger comes to rest on the next string

@@ -2,25 +2,50 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from collections.abc import Iterable
+from typing import Protocol
 
 import numpy as np
 
 from workbench.fingering.conflicts import conflict
+from workbench.fingering.frame import Frame
+from workbench.fingering.grips import Neck
 from workbench.fingering.holding import IntArray
-from workbench.fingering.paths import FAR, Path
+from workbench.fingering.lattice import Lattice
+from workbench.fingering.paths import FAR, Path, Sweeper
 from workbench.fingering.reasons import difference
 from workbench.fingering.telling import words
-from workbench.fingering.types import Alternative, Pin
+from workbench.fingering.types import Alternative, Fingering, Pin
 from workbench.fingering.window import Window
+from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import fact
 from workbench.music.errors import BadInput
-
-if TYPE_CHECKING:
-    from workbench.fingering.engine import Solver
+from workbench.music.model import Piece
 
 TRIES = 12  # sweeps spent on one bar
 SPARE = 2  # more than asked for, since some may prove to differ in nothing that can be said
+
+
+class Solver(Protocol):
+    """A piece's lattice with the ways to ask it and to tell what it answers."""
+
+    piece: Piece
+    instrument: Instrument
+    hand: Hand
+    frame: Frame
+    lattice: Lattice
+    sweeper: Sweeper
+    neck: Neck
+
+    def solution(self) -> Fingering: ...
+
+    def asked(self, pins: Iterable[Pin]) -> dict[str, Pin]: ...
+
+    def masks(self, pins: dict[str, Pin]) -> dict[int, IntArray] | None: ...
+
+    def describe_bar(self, path: Path, bar: int) -> Fingering: ...
+
+    def with_rights(self, told: Alternative, bar: int, asked: dict[str, str]) -> Alternative: ...
 
 
 def _mask(solver: Solver, t: int, grip: int) -> IntArray:

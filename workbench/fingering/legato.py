@@ -28,6 +28,10 @@ def worst_first(fingering: Fingering) -> tuple[FingeredNote, ...]:
     return tuple(sorted(cut, key=lambda n: -lost(n)))
 
 
+#: What is told instead of figures where there is nothing to hold.
+NOTHING_PLAYED = mark("No note of it can be played as it is; choose another key, octave or tuning.")
+
+
 def held_fraction(bar: FingeredBar) -> float:
     """Share of a bar's written length that is held, 0 to 1; 1 where it has no notes."""
     written = sum((n.duration for n in bar.notes), Fraction(0))

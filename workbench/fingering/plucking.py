@@ -1,4 +1,4 @@
-"""What the right hand has to pluck: the moments of the frame less what slurs sound."""
+"""What the right hand has to pluck, and what it is called when several strings sound at once."""
 
 from __future__ import annotations
 
@@ -51,3 +51,16 @@ def rests(note: FingeredNote, bar: Bar, heard: Sounds) -> bool:
         for n in bar.notes
     )
     return note.right in ("i", "m", "a") and here.voice == 1 and not together
+
+
+def together(notes: Collection[FingeredNote]) -> str:
+    """How notes of one moment are sounded by the right hand: "strum" (one finger over three
+    strings or more), "pinch" (the thumb with fingers), "fingers" (several without the thumb),
+    "" for a single note or none."""
+    right = [n.right for n in notes if n.right and not n.shares]
+    used = set(right)
+    if len(right) > 2 and len(used) == 1:
+        return "strum"
+    if len(used) < 2:
+        return ""
+    return "pinch" if "p" in used else "fingers"

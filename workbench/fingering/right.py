@@ -14,22 +14,11 @@ from itertools import combinations
 from typing import NamedTuple
 
 from workbench.fingering.frame import Frame, Layer
+from workbench.fingering.right_figures import ORDER, Moment, moments, thumbs
 from workbench.fingering.types import STYLES, Pin
 from workbench.language.fact import Fact, fact
 
-ORDER = "pima"
 Hold = tuple[tuple[int, str], ...]  # (string, finger), highest-numbered string first
-
-
-class Moment(NamedTuple):
-    """What the right hand meets at a layer. ``strings``: (string, voice) from
-    the highest number to 1; ``home``: the finger that owns each string while a
-    figure lasts; ``gap``: quarters of weight a repetition has here: 4 quick, 2, 1 slow."""
-
-    strings: tuple[tuple[int, int], ...]
-    home: tuple[tuple[int, str], ...]
-    gap: int
-    strings_in_all: int
 
 
 class State(NamedTuple):
@@ -62,6 +51,8 @@ def holds(moment: Moment, wanted: dict[int, str]) -> list[Hold]:
     else:
         for choice in combinations(ORDER, n):
             out.append(tuple(zip(strings, choice, strict=True)))
+    if moment.strum:
+        out.insert(0, tuple((s, moment.strum) for s in strings))
     kept = [h for h in out if all(wanted.get(s) in (None, f) for s, f in h)]
     if kept:
         return kept
@@ -73,17 +64,21 @@ def holds(moment: Moment, wanted: dict[int, str]) -> list[Hold]:
 def repeat(a: State, b: State, m: Moment) -> int:
     """Quarters of a quick repetition: a finger that plucks twice running."""
     old = {f for _, f in a.hold}
+    own = dict(m.home)
     size = len(b.hold)
     if size > 2 and len(a.hold) > 2:
         return 0  # chord after chord: every finger has its string
+    gap = min(m.gap, 4) if size == len(a.hold) == 2 else m.gap  # two fingers move as one
     total = 0
-    for i, (_, f) in enumerate(b.hold):
+    for i, (string, f) in enumerate(b.hold):
         top = i == size - 1
         if f in old:
+            if f == "p" and own.get(string) == "p" and (string, f) not in a.hold:
+                continue  # the thumb glides over its strings in a figure
             if f == "p":
-                total += max(1, m.gap // 2) if size == 1 else 1
+                total += min(2, max(1, gap // 2)) if size == 1 else 1
             else:
-                total += m.gap if top else 1
+                total += gap if top else max(1, gap // 4)
         elif f == a.last and top and len(m.home) < 3:
             total += 1
     return total
@@ -94,7 +89,8 @@ def bass(a: State, b: State, m: Moment) -> int:
     out = 0
     for (_, voice), (_, f) in zip(m.strings, b.hold, strict=True):
         out += voice > 1 and f != "p"
-    if len(m.strings) >= 3 and b.hold[0][1] != "p" and m.strings[0][1] == 1:
+    chord = len(m.strings) >= 3 and not m.home
+    if chord and b.hold[0][1] != "p" and m.strings[0][1] == 1:
         out += 1
     return out
 
@@ -104,7 +100,9 @@ def thumb_up(a: State, b: State, m: Moment) -> int:
     out = 0
     for (string, voice), (_, f) in zip(m.strings, b.hold, strict=True):
         if f == "p" and voice == 1 and len(m.strings) == 1 and not m.home:
-            out += 2 if 2 * string <= m.strings_in_all else 1
+            out += 1 if thumbs(string, m.strings_in_all) else 2
+        elif f == "p" and voice == 1 and len(m.strings) == 2 and not m.home:
+            out += 0 if thumbs(string, m.strings_in_all) else 2
     return out
 
 
@@ -158,9 +156,17 @@ def lead(a: State, b: State, m: Moment, wanted: str) -> int:
     return int(free and not m.home and b.hold[-1][1] not in (leader, "p"))
 
 
+def strummed(hold: Hold) -> bool:
+    """Whether one finger sounds all strings in one stroke."""
+    return len(hold) > 2 and len({f for _, f in hold}) == 1
+
+
 def price(a: State, b: State, m: Moment, weights: dict[str, int], wanted: str) -> dict[str, int]:
     """Terms of one step in thousandths, those that are not nothing."""
+    if strummed(b.hold):
+        return {}
     found = {
+        "strum": int(bool(m.strum)),
         "repeat": repeat(a, b, m),
         "bass": bass(a, b, m),
         "thumb_up": thumb_up(a, b, m) if wanted != "thumb" else thumb_up(a, b, m) // 2,
@@ -179,58 +185,6 @@ def after_state(a: State, hold: Hold) -> State:
     if finger == "p":
         return State(hold, a.last, a.last_string)
     return State(hold, finger, string)
-
-
-Row = tuple[tuple[int, int], ...]  # (string, voice), highest-numbered string first
-
-
-def _upper(row: Row) -> set[int]:
-    """Strings of the first voice, or all where it is silent."""
-    return {s for s, voice in row if voice == 1} or {s for s, _ in row}
-
-
-def figure(rows: list[Row], at: int) -> dict[int, str]:
-    """The finger that owns each string where a broken-chord figure surrounds moment
-    ``at``: at least three moments running, each on other strings than the last. Where a
-    bass voice takes part (not in most of them together with the upper one), its strings
-    are the thumb's and the upper voice may have chords; else they are single notes."""
-    lo = hi = at
-    while lo > 0 and not _upper(rows[lo - 1]) & _upper(rows[lo]):
-        lo -= 1
-    while hi + 1 < len(rows) and not _upper(rows[hi + 1]) & _upper(rows[hi]):
-        hi += 1
-    run = rows[lo : hi + 1]
-    if len(run) < 3:
-        return {}
-    own = sorted({s for r in run for s, _ in r}, reverse=True)
-    bass = {s for r in run for s, voice in r if voice > 1}
-    upper = [s for s in own if s not in bass]
-    both = sum(len({voice > 1 for _, voice in r}) > 1 for r in run)
-    if bass and 2 <= len(upper) <= 3 and min(bass) > upper[0] and 2 * both <= len(run):
-        return {**dict.fromkeys(bass, "p"), **dict(zip(upper, ORDER[1:], strict=False))}
-    if not 3 <= len(own) <= 4 or any(len(r) > 1 for r in run):
-        return {}
-    return dict(zip(own, ORDER, strict=False))
-
-
-def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> list[Moment]:
-    """What the right hand meets, layer by layer."""
-    out: list[Moment] = []
-    by_bar: dict[int, list[Row]] = {}
-    place: dict[int, int] = {}
-    for layer in frame.layers:
-        row = by_bar.setdefault(layer.bar, [])
-        place[layer.index] = len(row)
-        row.append(tuple(sorted(((strings[n.id], n.voice) for n in layer.notes), reverse=True)))
-    for layer in frame.layers:
-        rows = by_bar[layer.bar][place[layer.index]]
-        own = figure(by_bar[layer.bar], place[layer.index])
-        gap = 1
-        if layer.parent >= 0:
-            wait = (layer.time - frame.layers[layer.parent].time) * 60 / max(1.0, tempo)
-            gap = 4 if wait <= 0.75 else 2 if wait <= 1.5 else 1
-        out.append(Moment(rows, tuple(sorted(own.items())), gap, count))
-    return out
 
 
 def solve_right(
@@ -381,6 +335,8 @@ def faults(
     out: list[tuple[Layer, Fact]] = []
     for layer in frame.layers:
         if layer.parent < 0:
+            continue
+        if strummed(tuple((strings[n.id], picked[n.id]) for n in layer.notes)):
             continue
         before = {picked[n.id] for n in frame.layers[layer.parent].notes if n.voice == 1}
         for n in layer.notes:

@@ -7,14 +7,13 @@ from collections import Counter
 from workbench.fingering.frame import Frame
 from workbench.fingering.right import (
     Memo,
-    Moment,
     State,
     Trellis,
     after_state,
-    moments,
     price,
     window_frame,
 )
+from workbench.fingering.right_figures import Moment, moments
 from workbench.language.fact import Fact, fact
 from workbench.music.model import Note
 
@@ -88,6 +87,8 @@ def asked_right(
     kept = {i: f for i, f in present.items() if i in shown and i not in own}
     wanted = {i: f for i, f in asked.items() if i in own}
     for t in window.of_bar[0]:
+        if met[t].strum and {wanted.get(n.id) for n in window.layers[t].notes} == {met[t].strum}:
+            continue
         fingers = [wanted[n.id] for n in window.layers[t].notes if wanted.get(n.id, "p") != "p"]
         if len(set(fingers)) < len(fingers):
             return None

@@ -27,6 +27,7 @@ RIGHT_TERMS = (
     "spread",
     "home",
     "lead",
+    "strum",
 )
 
 

@@ -12,6 +12,7 @@ from PySide6.QtSvg import QSvgRenderer
 
 from workbench.engraving.charts import charts_for
 from workbench.fingering.engine import Solver
+from workbench.fingering.legato import NOTHING_PLAYED
 from workbench.fingering.telling import words as told
 from workbench.fingering.types import Fingering, Pin
 from workbench.handout.blocks import Column, Space, TableRow, TextBlock
@@ -109,6 +110,8 @@ def audit_parts(piece: Piece, fingering: Fingering, width: float, scale: float) 
         cut=cut_words,
         held=percent(audit.held_fraction, 1),
     )
+    if not audit.notes:
+        summary = say(NOTHING_PLAYED)
     title = TextBlock(summary, width, scale, heading=say("Legato audit"))
     cuts = [(b, n) for b in fingering.bars for n in b.notes if n.cut_reason]
     cuts.sort(key=lambda c: (c[1].held - c[1].duration, c[0].index, c[1].onset))

@@ -24,7 +24,7 @@ from workbench.sound.plucked import (
     spectrum_of,
     to_samples,
 )
-from workbench.sound.timing import Sounding
+from workbench.sound.sounding import Sounding
 from workbench.sound.tone import GUITAR_MM, body, string_tone
 
 Sound = NDArray[np.float32]

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from workbench.music.model import Piece
-from workbench.sound.timing import GRACE_SECONDS, Sounding
+from workbench.sound.sounding import GRACE_SECONDS, Sounding
 
 ROLL_SECONDS = 0.035  # from one note of a rolled chord to the next
 SLIDE_SECONDS = 0.022  # on every fret that a slide passes

@@ -10,7 +10,7 @@ import numpy as np
 
 from workbench.sound.bank import Bank, Key, Sound
 from workbench.sound.plucked import RATE
-from workbench.sound.timing import Sounding
+from workbench.sound.sounding import Sounding
 
 RISE = round(0.0004 * RATE)  # a pluck begins in this time
 LIFT = round(0.040 * RATE)  # a lifted finger damps the string in this time

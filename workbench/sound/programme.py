@@ -14,7 +14,8 @@ from workbench.music.model import Piece
 from workbench.sound.bank import Bank
 from workbench.sound.clicks import beat_length, beats_of, placed_click
 from workbench.sound.mix import Mix, Placed, frame
-from workbench.sound.timing import BarTime, Sounding, bar_times, soundings
+from workbench.sound.sounding import Sounding
+from workbench.sound.timing import BarTime, bar_times, soundings
 
 SLOWEST, FASTEST = 25, 150  # percent of the written tempo
 

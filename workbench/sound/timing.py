@@ -16,9 +16,10 @@ from workbench.music.model import Bar, Note, Piece
 from workbench.music.slurs import slurred
 from workbench.music.sounds import sounds
 from workbench.sound.loudness import Loudness, gain_of
+from workbench.sound.manner import as_played
+from workbench.sound.sounding import GRACE_SECONDS, Sounding
 
 SLOWEST, FASTEST = 10, 400  # percent of the written tempo
-GRACE_SECONDS = 0.09  # a grace note's length, taken from before its main note
 STACCATO = Fraction(1, 2)  # share of its length that a staccato note sounds
 
 #: Loudness: the top voice leads, the first beat carries (by ear, no source).
@@ -34,38 +35,6 @@ class BarTime:
     index: int
     start: float
     seconds: float
-
-
-@dataclass(frozen=True)
-class Sounding:
-    """A note as it sounds: from ``start`` for ``seconds``, at ``gain`` (1 = full).
-
-    ``string`` is None where there is no fingering; ``finger`` is the plucking one;
-    ``loud`` 0 (softest) to 1; ``node`` as in ``plucked.Tone``. ``after`` is the sound
-    that a slur or slide carries on from without a new pluck; ``ends`` tells how it
-    stops: "damped" (by a lifted finger), "struck" (its string is plucked anew) or
-    "slurred" (another carries on from it).
-    """
-
-    start: float
-    seconds: float
-    midi: int
-    gain: float
-    string: int | None = None
-    note: str = ""
-    voice: int = 1
-    bar: int = 0  # index of the written bar
-    finger: str = "i"
-    loud: float = 0.5
-    rest_stroke: bool = False
-    node: int = 1
-    after: Sounding | None = None
-    ends: str = "damped"
-    also: tuple[str, ...] = ()  # further notes that are written for the same sound
-
-    @property
-    def end(self) -> float:
-        return self.start + self.seconds
 
 
 def order_of(
@@ -159,8 +128,6 @@ def soundings(
     would be on the instrument. A string sounds one note at a time, and two
     voices that meet on one pitch are one sound.
     """
-    from workbench.sound.manner import as_played
-
     written, also = piece, dict[str, list[str]]()
     if fingering is None:
         shared = sounds(piece)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from workbench.fingering.plucking import together
 from workbench.language.speech import say
 from workbench.teaching.occurrence import Music, Occurrence, Rule, at_stroke, over_run, runs_where
 from workbench.teaching.strokes import Stroke
@@ -48,19 +49,20 @@ def repeated_notes(music: Music) -> Iterator[Occurrence]:
             yield over_run("repeated-notes", run)
 
 
-def together(music: Music) -> Iterator[Occurrence]:
-    """Two, three or four fingers that pluck at once."""
+def several(music: Music) -> Iterator[Occurrence]:
+    """Two strings or more at once: a strum, a pinch or fingers together."""
     for stroke in music.strokes:
         right = stroke.right
-        if len(right) < 2:
-            continue
-        if right == ("p", "i", "m"):
+        kind = together([p.hands for p in stroke.notes])
+        if kind == "strum":
+            yield at_stroke("strum", stroke, " ".join(right))
+        elif right == ("p", "i", "m"):
             yield at_stroke("pim-chord", stroke)
         elif len(right) == 4:
             yield at_stroke("pima-chord", stroke)
-        elif right[0] == "p" and len(right) == 2:
+        elif kind == "pinch":
             yield at_stroke("thumb-finger", stroke, " ".join(right))
-        else:
+        elif kind:
             yield at_stroke("fingers-together", stroke, " ".join(right))
 
 
@@ -111,7 +113,7 @@ def rest_stroke(music: Music) -> Iterator[Occurrence]:
 RULES: tuple[Rule, ...] = (
     alternation,
     repeated_notes,
-    together,
+    several,
     arpeggio,
     thumb_alone,
     string_skip,

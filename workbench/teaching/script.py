@@ -202,22 +202,22 @@ def make_script(
         strokes_here = rows.get(bar, ())
         grips = dict.fromkeys(g for s in strokes_here if (g := grip_name(s, instrument.strings)))
         cue = Cue(
-            position,
-            bar,
-            piece.bars[bar].number,
-            spoken,
-            tuple(grips),
-            " ".join("".join(s.right) for s in strokes_here if s.right),
-            said.new,
-            said.as_bar,
-            now,
-            spoken_seconds(spoken),
-            seconds[bar] * 100.0 / max(1, lesson.tempo_percent),
-            chapters.get(position, ""),
-            position in edits,
-            said.notes,
-            max(position, through) if not said.text and not covered else position,
-            covered,
+            position=position,
+            bar=bar,
+            number=piece.bars[bar].number,
+            say=spoken,
+            grips=tuple(grips),
+            right=" ".join("".join(s.right) for s in strokes_here if s.right),
+            new=said.new,
+            as_bar=said.as_bar,
+            start=now,
+            speaking=spoken_seconds(spoken),
+            playing=seconds[bar] * 100.0 / max(1, lesson.tempo_percent),
+            chapter=chapters.get(position, ""),
+            edited=position in edits,
+            notes=said.notes,
+            through=max(position, through) if not said.text and not covered else position,
+            covered=covered,
         )
         out.append(cue)
         now = cue.end

@@ -21,9 +21,18 @@ from workbench.teaching.techniques import Found, find_techniques, technique
 
 # Techniques whose kinds are learned one by one.
 BY_KIND = frozenset(
-    {"alternation", "arpeggio", "thumb-finger", "fingers-together", "finger-swap", "compound-time"}
+    {
+        "alternation",
+        "arpeggio",
+        "strum",
+        "thumb-finger",
+        "fingers-together",
+        "finger-swap",
+        "compound-time",
+    }
 )
 TOGETHER = "fingers-together"
+PINCH = "thumb-finger"
 _TOGETHER = {
     2: mark("two fingers together"),
     3: mark("three fingers together"),
@@ -49,6 +58,8 @@ class Move:
             said = say(technique(base).name)
             if base == TOGETHER and detail:
                 said = say(_TOGETHER[len(detail.split())])
+            elif base == PINCH and len(detail.split()) > 2:
+                said = say("pinch of thumb and fingers")
             return f"{said} ({kind_words(detail)})" if detail else said
         if self.kind == "position":
             return say("position {position}", position=self.name)

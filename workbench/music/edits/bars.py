@@ -50,7 +50,8 @@ def insert_bars(piece: Piece, at: int, count: int = 1) -> Rebarred:
     after = piece.bars[at].endings if at < len(piece.bars) else ()
     count_, unit = like.time_signature
     empty = Bar(
-        0, "", like.time_signature, Fraction(4 * count_, unit), (), like.key,
+        index=0, number="", time_signature=like.time_signature,
+        length=Fraction(4 * count_, unit), notes=(), key=like.key,
         endings=like.endings if like.endings and after == like.endings else (),
     )  # fmt: skip
     return _spliced(_parted(piece, at), at, [empty] * count)

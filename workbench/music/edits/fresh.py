@@ -36,8 +36,27 @@ def new_piece(
         raise BadInput(say("A pickup is shorter than a bar; choose a shorter one."))
     made = []
     if pickup:
-        made.append(Bar(0, "0", meter, pickup, (), key, pickup=True))
+        made.append(
+            Bar(
+                index=0,
+                number="0",
+                time_signature=meter,
+                length=pickup,
+                notes=(),
+                key=key,
+                pickup=True,
+            )
+        )
     for number in range(1, bars + 1):
-        made.append(Bar(len(made), str(number), meter, size, (), key))
+        made.append(
+            Bar(
+                index=len(made),
+                number=str(number),
+                time_signature=meter,
+                length=size,
+                notes=(),
+                key=key,
+            )
+        )
     empty = Piece(title, tuple(made), key=key, parts=(PartInfo(1, "", 0),))
     return set_tempo(set_titles(empty, title, composer, arranger), 0, tempo)

@@ -238,7 +238,15 @@ def set_pickup(piece: Piece, length: Fraction) -> Rebarred:
     if not first.pickup:
         if not length:
             return Rebarred(piece, tuple(range(len(piece.bars))))
-        new = Bar(0, "0", first.time_signature, length, (), first.key, pickup=True)
+        new = Bar(
+            index=0,
+            number="0",
+            time_signature=first.time_signature,
+            length=length,
+            notes=(),
+            key=first.key,
+            pickup=True,
+        )
         bars = (new, *(replace(b, index=b.index + 1) for b in piece.bars))
         return Rebarred(replace(piece, bars=bars), tuple(i + 1 for i in range(len(piece.bars))))
     if any(n.onset < first.length - length for n in first.notes):

@@ -2,20 +2,17 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import Protocol
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
-from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPixmap
+from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from workbench.language.speech import say
 from workbench.ui.bars.band import band_width, draw_band
 from workbench.ui.bench.bar_rows import NO_FACTS, BarFacts, BarRow
 from workbench.ui.kit.look import Colours, colours
 from workbench.ui.kit.marks import draw_mark
-
-if TYPE_CHECKING:
-    from workbench.ui.bars.view import BarView
 
 ROW = Qt.ItemDataRole.UserRole + 1
 FACTS = Qt.ItemDataRole.UserRole + 2
@@ -29,17 +26,31 @@ def small(font: QFont, times: float = 0.88) -> QFont:
     return out
 
 
+class Shown(Protocol):
+    """What is shown beside a row, and how tall its picture is."""
+
+    def picture_height(self) -> float: ...
+
+    def picture(self, index: int) -> QPixmap | None: ...
+
+    def is_heard(self, row: BarRow) -> bool: ...
+
+    def band_of(self, row: BarRow) -> tuple[str, bool]: ...
+
+    def dragged(self, row: BarRow) -> bool: ...
+
+
 class BarDelegate(QStyledItemDelegate):
     """The form, the bar's name and marks, what is special about it, a picture of it, and
     how hard it is."""
 
-    def __init__(self, view: BarView) -> None:
+    def __init__(self, view: QWidget, shown: Shown) -> None:
         super().__init__(view)
-        self._view = view
+        self._view, self._shown = view, shown
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         line = QFontMetricsF(option.font).height()
-        return QSize(round(line * 11), round(line * 2.95 + self._view.picture_height()))
+        return QSize(round(line * 11), round(line * 2.95 + self._shown.picture_height()))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         row: BarRow = index.data(ROW)
@@ -55,13 +66,13 @@ class BarDelegate(QStyledItemDelegate):
             wash.setAlphaF(0.17)
             painter.fillRect(box, wash)
             painter.fillRect(QRectF(box.right() - 3, box.top(), 3, box.height()), QColor(c.accent))
-        if self._view.is_heard(row):
+        if self._shown.is_heard(row):
             heard = QColor(c.warm)
             heard.setAlphaF(0.28)
             painter.fillRect(box, heard)
         band = QRectF(box.left(), box.top(), band_width(line), box.height())
-        letter, begins = self._view.band_of(row)
-        draw_band(painter, option.font, band, row, letter, begins, c, self._view.dragged(row))
+        letter, begins = self._shown.band_of(row)
+        draw_band(painter, option.font, band, row, letter, begins, c, self._shown.dragged(row))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QColor(c.line))
         painter.drawLine(QPointF(band.right(), box.bottom() - 0.5), box.bottomRight())
@@ -114,7 +125,7 @@ class BarDelegate(QStyledItemDelegate):
         painter.drawText(QRectF(body.left(), body.top() + line, body.width(), line), 0, words)
 
     def _picture(self, painter: QPainter, row: BarRow, body: QRectF, line: float) -> None:
-        picture = self._view.picture(row.index)
+        picture = self._shown.picture(row.index)
         if picture is not None:
             painter.drawPixmap(QPointF(body.left(), body.top() + line * 1.95), picture)
 

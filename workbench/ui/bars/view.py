@@ -55,7 +55,7 @@ class BarView(QListView):
         self.heard = -1  # the row that sounds: its place in playing order, or written bar
         self.by_written = False
         self.step = say("Name a section")  # what the next edited letter is in the history
-        self.setItemDelegate(BarDelegate(self))
+        self.setItemDelegate(BarDelegate(self, self))
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

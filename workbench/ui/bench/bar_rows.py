@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import TypeVar
 from weakref import finalize
@@ -285,3 +285,9 @@ def kept(rows: tuple[BarRow, ...], which: str, facts: Facts) -> list[BarRow]:
 def _known(row: BarRow, facts: Facts, done: set[int]) -> bool:
     like = facts.get(row.index, NO_FACTS).like
     return bool(like and like.kind == "music" and like.bar in done and not row.impossible)
+
+
+def note_numbers(notes: Iterable[BarNote]) -> dict[str, int]:
+    """Note id to its number in the score: in the order of the bars."""
+    ordered = sorted(notes, key=lambda note: (note.first_bar, note.last_bar))
+    return {note.id: at for at, note in enumerate(ordered, 1)}

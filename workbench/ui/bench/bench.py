@@ -28,6 +28,7 @@ from workbench.ui.bench.selecting import Selecting
 from workbench.ui.bench.services import Services, playing_of
 
 LAST_LESSON = "window.lesson"
+LEFT_HANDED = "left_handed"
 ASK_AFTER = 150  # milliseconds
 
 
@@ -41,6 +42,7 @@ class Bench(Selecting):
     history_changed = Signal()
     told = Signal(str)  # one sentence, good news
     failed = Signal(str)  # one sentence, what went wrong and what to do
+    handed = Signal(bool)  # left-handed or not
     laid = Signal()  # the music was laid on an instrument, and something had to change
     conflicted = Signal()  # somebody else changed the lesson; ``conflict`` holds both
 
@@ -58,7 +60,7 @@ class Bench(Selecting):
         self.before_edit: Fingering | None = None
         self.rows: tuple[BarRow, ...] = ()
         self.last_fault = ""
-        self.keeper = Keeper(self)
+        self.keeper = Keeper(self, self)
         self._ask_soon = QTimer(self)  # those who only pass through a bar ask nothing of it
         self._ask_soon.setSingleShot(True)
         self._ask_soon.setInterval(ASK_AFTER)
@@ -68,6 +70,34 @@ class Bench(Selecting):
         self._bars: dict[int, FingeredBar] = {}
         self._hands: dict[int, FingeredBar] = {}
         self.judge = False  # whether the next fingering is to be compared with the last
+        self._left_handed = self._kept_hand()
+
+    # Whose hands.
+
+    @property
+    def left_handed(self) -> bool:
+        """Whether fretboards and grips are drawn as a left-handed player sees them."""
+        return self._left_handed
+
+    def set_left_handed(self, left: bool) -> None:
+        """Draw for a left-handed player, or for a right-handed one; kept."""
+        if left == self._left_handed:
+            return
+        self._left_handed = left
+        self.guard(lambda: self.shelf.set_setting(LEFT_HANDED, left))
+        self.handed.emit(left)
+
+    def _kept_hand(self) -> bool:
+        try:
+            found = self.shelf.setting(LEFT_HANDED)
+            if found is None:  # as older programs kept it, with the window's sizes
+                sizes = self.shelf.setting("window.state", {})
+                found = isinstance(sizes, dict) and bool(sizes.get("left_handed"))
+                if found:
+                    self.guard(lambda: self.shelf.set_setting(LEFT_HANDED, True))
+        except BadInput:
+            return False
+        return bool(found)
 
     # What is open and selected.
 

@@ -5,19 +5,17 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import Any, Protocol
 
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import QObject, QTimer, SignalInstance
 
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.conflict import Conflict, Refused
 from workbench.store.recovery import Recovery, Unsaved
+from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.merging import merged
-
-if TYPE_CHECKING:
-    from workbench.ui.bench.bench import Bench
 
 Step = Callable[[str, "int | None"], "Lesson | None"]  # lesson id, base
 AGAIN = 3000  # milliseconds until the store is asked again
@@ -33,17 +31,39 @@ class Meeting:
     revision: int
 
 
-class Keeper:
-    """Saves the lesson on the bench."""
+class Kept(Protocol):
+    """What has a lesson to keep, and is told how that went."""
 
-    def __init__(self, bench: Bench) -> None:
+    shelf: Shelf
+    lesson: Lesson | None
+
+    @property
+    def told(self) -> SignalInstance: ...
+
+    @property
+    def failed(self) -> SignalInstance: ...
+
+    @property
+    def conflicted(self) -> SignalInstance: ...
+
+    def guard(self, work: Callable[[], Any]) -> bool: ...
+
+    def open(self, lesson_id: str) -> bool: ...
+
+    def show_state(self, found: Lesson) -> None: ...
+
+
+class Keeper:
+    """Saves the lesson on the bench; ``parent`` ends it."""
+
+    def __init__(self, bench: Kept, parent: QObject) -> None:
         self._bench = bench
         self.recovery = Recovery(bench.shelf.place)
         self._base: Lesson | None = None  # as it is on the shelf, as far as we know
         self._revision: int | None = None
         self.label = ""  # of the change that the store has not taken yet
         self.meeting: Meeting | None = None
-        self._again = QTimer(bench)
+        self._again = QTimer(parent)
         self._again.setInterval(AGAIN)
         self._again.timeout.connect(self.try_again)
 

@@ -1,4 +1,4 @@
-"""All keys at a glance, read off the menus as they are."""
+"""All keys at a glance, read off the table of commands."""
 
 from __future__ import annotations
 
@@ -12,14 +12,13 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QLineEdit,
-    QMenu,
-    QMenuBar,
     QTableWidget,
     QVBoxLayout,
     QWidget,
 )
 
 from workbench.language.speech import mark, say
+from workbench.ui.bench.commands import MENUS, Command, Menu, commands
 from workbench.ui.bench.finger_keys import NOTE_KEYS
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Words
@@ -45,32 +44,41 @@ MORE = (
 )
 
 
-def menu_rows(bar: QMenuBar) -> list[Row]:
+def menu_rows() -> list[Row]:
     """A row for everything in the menus. What has no key of its own is reached by the
     underlined letters, from Alt on."""
     rows: list[Row] = []
-    for action in bar.actions():
-        menu = action.menu()
-        if isinstance(menu, QMenu):
-            rows += _rows(menu, _plain(action.text()), [f"Alt+{_letter(action.text())}"])
+    for menu in MENUS:
+        words = say(menu.words)
+        rows += _rows(menu, _plain(words), [f"Alt+{_letter(words)}"])
     return rows
 
 
-def _rows(menu: QMenu, where: str, reached: list[str]) -> Iterator[Row]:
-    for action in menu.actions():
-        if action.isSeparator() or not action.text():
+def _rows(menu: Menu, where: str, reached: list[str]) -> Iterator[Row]:
+    for entry in menu.entries:
+        if entry is None:
             continue
-        path = [*reached, _letter(action.text()) or "…"]
-        inner = action.menu()
-        if isinstance(inner, QMenu):
-            if inner.actions():
-                yield from _rows(inner, f"{where}, {_plain(action.text())}", path)
-            else:  # filled when it is opened
-                yield ", ".join(path), _plain(action.text()), where
+        words = entry.say() if isinstance(entry, Command) else say(entry.words)
+        path = [*reached, _letter(words) or "…"]
+        if isinstance(entry, Menu) and entry.entries:
+            yield from _rows(entry, f"{where}, {_plain(words)}", path)
             continue
-        keys = [k.toString(QKeySequence.SequenceFormat.NativeText) for k in action.shortcuts()]
-        words, _, key = action.text().partition("\t")  # a key of the score strip alone
-        yield ", ".join(keys or ([key] if key else path)), _plain(words), where
+        keys = key_words(entry) if isinstance(entry, Command) else ""
+        yield keys or ", ".join(path), _plain(words), where
+
+
+def key_words(command: Command) -> str:
+    """The keys of a command as this system names them, or its key while music is written."""
+    named = (
+        QKeySequence(key).toString(QKeySequence.SequenceFormat.NativeText) for key in command.keys
+    )
+    return ", ".join(named) or command.writing
+
+
+def first_key(name: str) -> str:
+    """The first key of a command by its name. Raises KeyError where there is no such command."""
+    named = {command.name: command for command in commands()}
+    return key_words(named[name]).split(", ")[0]
 
 
 def _plain(text: str) -> str:
@@ -86,12 +94,12 @@ def _letter(text: str) -> str:
 class ShortcutList(QDialog):
     """A table of keys, what they do and where that stands, with a field to find one."""
 
-    def __init__(self, menus: QMenuBar, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(say("Keys"))
         self.setAccessibleName(say("Keys"))
         inside = say("Music and lists")
-        rows = menu_rows(menus)
+        rows = menu_rows()
         rows += [(say(key), say(does), inside) for key, does in (*NOTE_KEYS, *MORE)]
         writing = say("While music is written")
         rows += [(say(key), say(does), writing) for key, does in WRITING_KEYS]

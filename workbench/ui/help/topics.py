@@ -1,7 +1,8 @@
 """Which page of the help belongs to which control, and the pages themselves.
 
 The pages are Markdown files in ``resources/help/LANGUAGE``, one a topic, named by it;
-their order in the list of contents is that of TOPICS.
+their order in the list of contents is that of TOPICS. ``{undo}`` in a page stands for the first
+key of that command.
 """
 
 from __future__ import annotations
@@ -15,6 +16,7 @@ from pathlib import Path
 from PySide6.QtWidgets import QWidget
 
 from workbench.language import speech
+from workbench.ui.help.shortcut_list import first_key
 
 FOLDER = Path(__file__).resolve().parents[3] / "resources" / "help"
 START = "start"
@@ -96,6 +98,7 @@ def _page(topic: str, code: str) -> Page:
     if not path.is_file():
         path = FOLDER / "en" / f"{topic}.md"
     text = path.read_text(encoding="utf-8")
+    text = re.sub(r"\{([\w-]+)\}", lambda name: first_key(name[1]), text)
     heading = re.match(r"#\s+(.+)", text)
     return Page(topic, heading[1].strip() if heading else topic, text)
 

@@ -20,6 +20,9 @@ def plain_tip(text: str) -> str:
     return f"<span>{html.escape(text)}</span>".replace("\n", "<br>")
 
 
+WIDEST = 32  # em, that words may insist on
+
+
 class Words(QLabel):
     """Words shown as they stand: a title is never taken for a document with pictures."""
 
@@ -27,6 +30,18 @@ class Words(QLabel):
         super().__init__(parent)
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setText(text)
+
+    def minimumSizeHint(self) -> QSize:
+        """At most so wide: a whole page pasted as a title must not widen the window."""
+        return self._bounded(super().minimumSizeHint(), WIDEST)
+
+    def sizeHint(self) -> QSize:
+        return self._bounded(super().sizeHint(), 2 * WIDEST)
+
+    def _bounded(self, hint: QSize, most: float) -> QSize:
+        if not self.text():  # a picture
+            return hint
+        return QSize(min(hint.width(), em(self, most)), hint.height())
 
 
 class Heading(Words):

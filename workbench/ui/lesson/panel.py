@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.fingering.legato import NOTHING_PLAYED
 from workbench.fingering.types import LEVELS, STYLES, Settings
 from workbench.fingering.weights import COMMON, schools
 from workbench.instrument.table import HANDS
@@ -32,12 +33,9 @@ from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Caution, Faint, Heading, Words
 from workbench.ui.lesson.estimate_row import EstimateRow
+from workbench.ui.lesson.spans_dialog import SAFETY
 
 NONE = -1  # a spin box at its special value: not given
-SAFETY = mark(
-    "Figures about hands are guidance, not medical advice. Warm up, rest between tries, stop "
-    "at pain, and ask a teacher or a health professional where it stays."
-)
 #: Stored words as they are shown; others, such as "i-m", are shown as they are.
 SHOWN = {
     "small": mark("small"),
@@ -317,6 +315,8 @@ class LessonPanel(QWidget):
                     notes=audit.notes,
                     percent=f"{100 * audit.held_fraction:.0f}",
                 )
+                if audit.notes
+                else say(NOTHING_PLAYED)
             )
         else:
             self.audit.setText(say("The fingering is being worked out."))

@@ -16,8 +16,11 @@ from workbench.instrument.table import hand as find_hand
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.ui.kit.parts import Caution, Words
-from workbench.ui.lesson.panel import SAFETY
 
+SAFETY = mark(
+    "Figures about hands are guidance, not medical advice. Warm up, rest between tries, stop "
+    "at pain, and ask a teacher or a health professional where it stays."
+)
 SPANS = (
     (mark("Fingers 1 and 2"), 15, 120),
     (mark("Fingers 1 and 4"), 40, 220),

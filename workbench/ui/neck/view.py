@@ -52,7 +52,6 @@ class Neck(QWidget):
         super().__init__()
         self._session = session
         self._view_width = view_width
-        self.mirrored = False
         self.zoom = 1.0
         self.all_frets = False  # fit into the view, not only those that the piece uses
         self._measured: Fingering | None = None
@@ -69,6 +68,11 @@ class Neck(QWidget):
         self.setMouseTracking(True)
 
     # What is drawn.
+
+    @property
+    def mirrored(self) -> bool:
+        """Whether the nut is at the right, for a left-handed player."""
+        return self._session.left_handed
 
     @property
     def neck(self) -> NeckLayout | None:
@@ -258,14 +262,14 @@ class NeckView(QScrollArea):
         self._tall = 0
         for signal in (session.opened, session.changed, session.fingered, session.selected):
             signal.connect(self.refresh)
+        session.handed.connect(self._mirror)
         self.refresh()
 
     def sizeHint(self) -> QSize:
         return QSize(em(self, 40), self._tall)
 
-    def set_mirrored(self, mirrored: bool) -> None:
-        """Draw the neck as a left-handed player sees it."""
-        self.neck.mirrored = mirrored
+    def _mirror(self) -> None:
+        """Draw the neck as the player sees it now."""
         self._shape()
         self._along(-self.neck.width())  # to the nut, from where the hand is looked for
         self.refresh()

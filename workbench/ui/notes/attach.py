@@ -23,7 +23,7 @@ from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Heading, Wrapped
 from workbench.ui.neck.grip_neck import GripNeck, frets_for
-from workbench.ui.notes.figures import GripBox, fingered_otherwise, left_handed
+from workbench.ui.notes.figures import GripBox, fingered_otherwise
 
 
 class Attachments(QWidget):
@@ -74,7 +74,7 @@ class Attachments(QWidget):
     def fill(self, note: BarNote | None) -> None:
         """Show what hangs on a note."""
         self.button.setEnabled(note is not None)
-        session, mirrored = self._session, left_handed(self.window())
+        session, mirrored = self._session, self._session.left_handed
         self.grip.setVisible(note is not None and note.grip is not None)
         if note is not None and note.grip is not None:
             self.box.mirrored = mirrored

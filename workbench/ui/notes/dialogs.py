@@ -4,9 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import (
-    QDialog,
-    QDialogButtonBox,
-    QLabel,
     QLineEdit,
     QListWidget,
     QListWidgetItem,
@@ -20,37 +17,12 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.grip_words import Frets, grip_from_text, grip_text
 from workbench.ui.bench.session import Session
+from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.look import em
-from workbench.ui.kit.parts import Caution, Faint, Words
-from workbench.ui.notes.figures import GripBox, current_grip, left_handed
+from workbench.ui.kit.parts import Faint
+from workbench.ui.notes.figures import GripBox, current_grip
 
 ID = Qt.ItemDataRole.UserRole
-
-
-class Asking(QDialog):
-    """A dialog that does not stop the window; ``ok`` takes what was chosen."""
-
-    def __init__(self, title: str, take: str, parent: QWidget | None) -> None:
-        super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(title)
-        self.setAccessibleName(title)
-        self.problem = Caution()
-        self.buttons = QDialogButtonBox(
-            QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
-        )
-        self.ok = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.ok.setText(take)
-        self.buttons.button(QDialogButtonBox.StandardButton.Cancel).setText(say("Cancel"))
-        self.buttons.accepted.connect(self.accept)
-        self.buttons.rejected.connect(self.reject)
-
-    def field(self, words: str, part: QWidget) -> QLabel:
-        """A label whose key leads to a field."""
-        label = Words(words)
-        label.setBuddy(part)
-        part.setAccessibleName(words.replace("&", ""))
-        return label
 
 
 class GripDialog(Asking):
@@ -70,7 +42,7 @@ class GripDialog(Asking):
         )
         self.take_button = QPushButton(say("Take the &present grip"))
         self.take_button.setToolTip(say("The grip of the selected note or bar on the fretboard"))
-        self.picture = GripBox(left_handed(parent))
+        self.picture = GripBox(session.left_handed)
         layout = QVBoxLayout(self)
         layout.addWidget(self.field(say("&Frets"), self.frets))
         layout.addWidget(self.frets)

@@ -56,16 +56,6 @@ def differing(bar: FingeredBar, notes: Iterable[tuple[str, int, int, int]]) -> R
     return tuple(row for row in notes if row[0] in now and now[row[0]] != row[1:])
 
 
-def left_handed(widget: QWidget | None) -> bool:
-    """Whether the fretboard of the window that a widget belongs to is mirrored."""
-    while widget is not None:
-        neck = getattr(getattr(widget, "neck", None), "neck", None)
-        if neck is not None:
-            return bool(neck.mirrored)
-        widget = widget.parentWidget()
-    return False
-
-
 class GripBox(QWidget):
     """A grip as a drawn box: strings upright, string 1 to the right (left-handed: left)."""
 

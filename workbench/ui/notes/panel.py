@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import replace
 from functools import partial
 
@@ -23,6 +22,7 @@ from workbench.language.speech import say
 from workbench.teaching.grip_words import grip_text
 from workbench.teaching.lesson import NOTE_KINDS, BarNote
 from workbench.ui.bench import edits
+from workbench.ui.bench.bar_rows import note_numbers
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Heading, Scrolled
@@ -30,12 +30,6 @@ from workbench.ui.notes.attach import Attachments
 from workbench.ui.notes.dialogs import GripDialog, LinkDialog
 from workbench.ui.notes.scope import NoteScope, about, bar_name
 from workbench.ui.notes.words import EMPHASIS, ID, STRONG, NoteList, NoteWords
-
-
-def note_numbers(notes: Iterable[BarNote]) -> dict[str, int]:
-    """Note id to its number in the score: in the order of the bars."""
-    ordered = sorted(notes, key=lambda note: (note.first_bar, note.last_bar))
-    return {note.id: at for at, note in enumerate(ordered, 1)}
 
 
 class NotePanel(QWidget):

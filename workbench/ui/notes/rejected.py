@@ -19,10 +19,10 @@ from workbench.fingering.types import FingeredBar, Pin
 from workbench.language.speech import say
 from workbench.ui.bench.services import playing_of
 from workbench.ui.bench.session import Session
+from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.look import em
 from workbench.ui.neck.grip_neck import GripNeck, frets_for
-from workbench.ui.notes.dialogs import Asking
-from workbench.ui.notes.figures import Rejected, differing, fingered_otherwise, left_handed
+from workbench.ui.notes.figures import Rejected, differing, fingered_otherwise
 from workbench.ui.notes.scope import bar_name, note_name
 
 PLACE, FINGER = 1, 2
@@ -58,7 +58,7 @@ class RejectedDialog(Asking):
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(PLACE, QHeaderView.ResizeMode.Stretch)
         self.table.setTabKeyNavigation(False)
-        self.neck = GripNeck(session.instrument, left_handed(parent))
+        self.neck = GripNeck(session.instrument, session.left_handed)
         self.why = QLineEdit()
         self.why.setPlaceholderText(say("Why the hand does not take it"))
         self.cost_button = QPushButton(say("&What would it cost?"))

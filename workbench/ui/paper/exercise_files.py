@@ -10,30 +10,19 @@ from PySide6.QtGui import QFont, QImage, QPageSize, QPainter, QPdfWriter
 
 from workbench.engraving.app import SANS
 from workbench.engraving.paint import ScoreImage
-from workbench.engraving.strip import Strip
-from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
-from workbench.music.model import Piece
 from workbench.music.suffixes import PDF
 from workbench.teaching.exercises import Exercise
 from workbench.ui.bench.jobs import Progress
-from workbench.ui.bench.services import engraving_in_this_thread
+from workbench.ui.score.short import engraved
 
 WIDTH = 620.0  # image units of an exercise on paper
 EDGE = 18.0
 FINE = 4  # pixels of a PNG to an image unit
 SUFFIXES = (PDF, ".png")
-
-
-def engraved(
-    piece: Piece, fingering: Fingering, instrument: Instrument, width: float, ink: str
-) -> ScoreImage:
-    """Staff and tablature of a few bars with the fingers of both hands."""
-    engraving_in_this_thread()
-    return Strip(width, ink=ink).image(piece, fingering, instrument)
 
 
 def write_sound(

@@ -41,7 +41,7 @@ class HandoutDialog(QDialog):
     """Lays out and writes in the background; choices are remembered."""
 
     def __init__(
-        self, session: Session, left_handed: bool = False, parent: QWidget | None = None
+        self, session: Session, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
         self._session = session
@@ -71,7 +71,7 @@ class HandoutDialog(QDialog):
         self.buttons.accepted.connect(self.make)
         self.buttons.rejected.connect(self.reject)
         self.preview.wanted.connect(self._soon.start)
-        self._recall(left_handed)
+        self._recall(session.left_handed)
         self._connect()
         self._suit()
 

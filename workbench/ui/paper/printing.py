@@ -99,12 +99,12 @@ def paint_on(
     return last - first + 1
 
 
-def options_for(session: Session, audience: str, left_handed: bool) -> dict[str, Any]:
+def options_for(session: Session, audience: str) -> dict[str, Any]:
     """The options remembered for handouts, as far as they are known to the page."""
     kept = session.shelf.setting(OPTIONS, {})
     known = {field.name for field in fields(HandoutOptions)}
     options = {name: value for name, value in dict(kept).items() if name in known}
-    return {**options, "audience": audience, "left_handed": left_handed}
+    return {**options, "audience": audience, "left_handed": session.left_handed}
 
 
 class PrintPreview(QDialog):
@@ -162,15 +162,17 @@ class PrintPreview(QDialog):
         self.pages.updatePreview()
 
     @classmethod
-    def prepare(cls, session: Session, audience: str, left_handed: bool, window: Any) -> None:
-        """Lay the pages out in the background, then show them in a window's dialog."""
+    def prepare(
+        cls, session: Session, audience: str, over: QWidget, show: Callable[[QDialog], None]
+    ) -> None:
+        """Lay the pages out in the background, then ``show`` them in a dialog over a window."""
         lesson, fingering = session.lesson, session.fingering
         if lesson is None or fingering is None:
             return
-        options = HandoutOptions(**options_for(session, audience, left_handed))
+        options = HandoutOptions(**options_for(session, audience))
 
         def arrived(handout: Handout) -> None:
-            window.show_dialog(cls(session, handout, lesson, fingering, window))
+            show(cls(session, handout, lesson, fingering, over))
 
         session.jobs.start(
             "pages", say("Laying out the pages"),

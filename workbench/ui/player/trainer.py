@@ -7,10 +7,10 @@ from PySide6.QtWidgets import QCheckBox, QSpinBox, QVBoxLayout, QWidget
 
 from workbench.language.speech import mark, say
 from workbench.sound.programme import FASTEST, SLOWEST, Trainer
+from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.file_rows import form_layout
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution
-from workbench.ui.notes.dialogs import Asking
 from workbench.ui.player.conductor import Conductor
 
 LONG_PRACTICE = mark(

@@ -18,10 +18,10 @@ from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.model import Bar, Note, Piece, Pitch
 from workbench.sound.programme import Manner, Programme
+from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.file_rows import form_layout
 from workbench.ui.kit.parts import Faint
 from workbench.ui.neck.paint import STEPS
-from workbench.ui.notes.dialogs import Asking
 from workbench.ui.player.conductor import A4_HIGHEST, A4_LOWEST, Conductor
 
 NAMES = (("C", 0), ("C", 1), ("D", 0), ("E", -1), ("E", 0), ("F", 0), ("F", 1), ("G", 0),
@@ -36,7 +36,9 @@ def string_tones(instrument: Instrument, strings: tuple[int, ...]) -> tuple[Piec
         midi = instrument.open_midi[string - 1]
         step, alter = NAMES[midi % 12]
         note = Note(f"s{string}", Fraction(0), BEATS, Pitch(step, alter, midi // 12 - 1))
-        bars.append(Bar(index, str(string), (4, 4), BEATS, (note,)))
+        bars.append(
+            Bar(index=index, number=str(string), time_signature=(4, 4), length=BEATS, notes=(note,))
+        )
         hand = FingeredNote(note.id, index, note.onset, BEATS, midi, string, 0, 0, "p", BEATS)
         hands.append(FingeredBar(index, str(string), (hand,)))
     piece = Piece(say("Tuner tones"), tuple(bars), tempo=60.0)

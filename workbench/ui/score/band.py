@@ -2,24 +2,40 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from collections.abc import Iterable
+from typing import Protocol
 
 from PySide6.QtCore import QPointF, QRectF, QTimer
 from PySide6.QtGui import QColor, QPainter, QPen
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QAbstractScrollArea, QApplication
 
-if TYPE_CHECKING:
-    from workbench.ui.score.view import ScoreView
+from workbench.engraving.paint import ScoreImage
 
 ROLL_EVERY = 40  # milliseconds, while the pointer is beyond the edge
+
+
+class Music(Protocol):
+    """What the band must know of the music it lies over."""
+
+    @property
+    def scale(self) -> float: ...
+
+    @property
+    def image(self) -> ScoreImage | None: ...
+
+    def to_image(self, point: QPointF) -> QPointF: ...
+
+    def from_image(self, rect: QRectF) -> QRectF: ...
+
+    def choose(self, notes: Iterable[str]) -> None: ...
 
 
 class Band:
     """Drawn from where the button went down to where the pointer is, in image units, so
     that it stays with the music while the strip rolls under it."""
 
-    def __init__(self, view: ScoreView) -> None:
-        self._view = view
+    def __init__(self, view: QAbstractScrollArea, music: Music) -> None:
+        self._view, self._music = view, music
         self._start: QPointF | None = None
         self._end = QPointF()
         self._pointer = QPointF()
@@ -44,8 +60,8 @@ class Band:
         if self._start is None:
             return
         self._pointer = pointer
-        self._end = self._view.to_image(pointer)
-        far = (self._end - self._start) * self._view.scale
+        self._end = self._music.to_image(pointer)
+        far = (self._end - self._start) * self._music.scale
         if far.manhattanLength() >= QApplication.startDragDistance():
             self.drawn = True
         inside = 0 <= pointer.y() <= self._view.viewport().height()
@@ -66,11 +82,11 @@ class Band:
         """The button is up: select what lies inside."""
         drawn, area = self.drawn, self.area
         self.drop()
-        image = self._view.image
+        image = self._music.image
         if drawn and image is not None:
             found = image.notes_in(area)
             if found or not self._before:
-                self._view.choose((*self._before, *found))
+                self._music.choose((*self._before, *found))
         self._view.viewport().update()
 
     def drop(self) -> None:
@@ -84,7 +100,7 @@ class Band:
             return
         wash = QColor(accent)
         wash.setAlphaF(0.12)
-        shown = self._view.from_image(self.area)
+        shown = self._music.from_image(self.area)
         painter.fillRect(shown, wash)
         painter.setPen(QPen(accent, 1.2))
         painter.drawRect(shown)

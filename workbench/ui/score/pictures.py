@@ -10,8 +10,8 @@ from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainter, QPixmap
 
 from workbench.teaching.lesson import BarNote
+from workbench.ui.bench.bar_rows import note_numbers
 from workbench.ui.bench.services import engraving_in_this_thread
-from workbench.ui.notes.panel import note_numbers
 
 KEPT = 32  # systems kept as pictures
 AT_ONCE = 0.020  # seconds of painting systems anew in one go

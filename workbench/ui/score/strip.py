@@ -52,7 +52,7 @@ class MusicStrip(QWidget):
 
     def engrave(self) -> None:
         """Engrave what is shown in the present width and colour."""
-        from workbench.ui.paper.exercise_files import engraved
+        from workbench.ui.score.short import engraved
 
         wanted, session = self._wanted, self._session
         if wanted is None or session.lesson is None:

@@ -68,7 +68,7 @@ class ScoreView(QAbstractScrollArea):
         self.writer: Any = None  # while music is written: takes keys and clicks, paints its caret
         self.heard = NOTHING_HEARD
         self._pictures = Pictures()
-        self._band = Band(self)
+        self._band = Band(self, self)
         self.bar = ScoreBar(self, self._zoom_by, self.fit, self.show_parts)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(say("Score"))

@@ -45,8 +45,11 @@ def build(shelf: Shelf, services: Services | None = None) -> Window:
     languages.speak(languages.wanted(shelf))
     look.load_fonts()
     # Before there are widgets: to dress them anew takes as long as to build them.
-    look.apply(layout.kept_look(shelf))
-    return Window(Session(shelf, services))
+    look.apply(layout.kept(shelf).look)
+    window = Window(Session(shelf, services))
+    window.language_wanted.connect(lambda code: change_language(window, code))
+    window.restore_wanted.connect(lambda backup: restore_backup(window, backup))
+    return window
 
 
 def change_language(window: Window, code: str) -> Window:
@@ -116,9 +119,7 @@ def begin(window: Window) -> None:
 def _first_look(window: Window, with_score: bool) -> None:
     begin(window)
     if not with_score and window.dialog is None:
-        from workbench.ui.window.tour import offer_tour
-
-        window.session.guard(lambda: offer_tour(window))
+        window.session.guard(window.guide.offer)
 
 
 def open_shelf() -> tuple[Shelf | None, str]:
@@ -181,7 +182,7 @@ def open_file(window: Window, path: str) -> None:
     from workbench.ui.window.safe_keeping import ARCHIVES
 
     if has_suffix(path, (ARCHIVES,)):
-        window.menus.safe.merge(path)
+        window.safe.merge(path)
     else:
         window.import_score(path)
 
@@ -223,7 +224,7 @@ def run(argv: Sequence[str] = ()) -> int:
         QTimer.singleShot(0, lambda: open_file(window, argv[0]))
     from workbench.ui.window.safe_keeping import FIRST_LOOK
 
-    QTimer.singleShot(FIRST_LOOK, window, window.menus.safe.look_after)
+    QTimer.singleShot(FIRST_LOOK, window, window.safe.look_after)
     status = app.exec()
     sys.excepthook = sys.__excepthook__
     shelf.close()

@@ -2,99 +2,116 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any
+from dataclasses import dataclass, field
+from typing import Any
 
 from PySide6.QtCore import QByteArray
-from PySide6.QtWidgets import QSplitter
 
 from workbench.music.errors import BadInput
+from workbench.store.shelf import Shelf
 from workbench.ui.kit import look
-from workbench.ui.kit.look import em
-
-if TYPE_CHECKING:
-    from workbench.store.shelf import Shelf
-    from workbench.ui.window.window import Window
+from workbench.ui.window.panels import Panels
 
 KEPT = "window.state"
 
 
-def _splitters(window: Window) -> dict[str, QSplitter]:
-    """Every splitter under a name that stays: its place among the window's splitters."""
-    named = {"across": window.across, "middle": window.middle, "bar_side": window.bar_side}
-    rest = [s for s in window.teaching.findChildren(QSplitter) if s not in named.values()]
-    return named | {s.objectName() or f"teaching{at}": s for at, s in enumerate(rest)}
+@dataclass(frozen=True)
+class Layout:
+    """Colours, text size, zooms, tabs and sizes. ``view`` and ``side`` are -1, ``geometry`` is
+    empty, and a splitter is missing where nothing is kept of it."""
+
+    look: look.Look = field(default_factory=look.Look)
+    zoom: float = 1.0
+    neck_zoom: float = 1.0
+    side: int = -1
+    view: int = -1
+    geometry: str = ""
+    splitters: tuple[tuple[str, str], ...] = ()
 
 
-def remember(window: Window) -> None:
-    """Keep colours, text size, zoom, sizes and tabs."""
+def taken(panels: Panels, shown: look.Look, geometry: QByteArray) -> Layout:
+    """The layout of a window as it is now."""
+    return Layout(
+        look=shown,
+        zoom=panels.score.zoom,
+        neck_zoom=panels.neck.neck.zoom,
+        side=panels.side.currentIndex(),
+        view=panels.teaching.currentIndex(),
+        geometry=_text(geometry),
+        splitters=tuple((name, _text(s.saveState())) for name, s in panels.splitters.items()),
+    )
+
+
+def put(panels: Panels, layout: Layout) -> None:
+    """Lay the parts out as they were; what is kept no more, or was spoilt, stays as it is."""
+    kept = dict(layout.splitters)
+    for name, splitter in panels.splitters.items():
+        if name in kept:
+            along = splitter.orientation()
+            splitter.restoreState(as_bytes(kept[name]))
+            splitter.setOrientation(along)  # kept by an older program, it may lie the other way
+    panels.score.zoom = layout.zoom
+    panels.neck.neck.zoom = layout.neck_zoom
+    for tabs, at in ((panels.side, layout.side), (panels.teaching, layout.view)):
+        if 0 <= at < tabs.count():
+            tabs.setCurrentIndex(at)
+
+
+def reset(panels: Panels) -> None:
+    """Tabs and zoom as at the first start."""
+    panels.side.setCurrentIndex(0)
+    panels.teaching.setCurrentIndex(0)
+    panels.neck.neck.zoom = 1.0
+    panels.neck.refresh()
+    panels.score.set_zoom(1.0)
+
+
+def keep(shelf: Shelf, layout: Layout) -> None:
+    """Keep a layout on the shelf. Raises BadInput where the shelf refuses it."""
     state: dict[str, Any] = {
-        "theme": window.look.theme,
-        "scale": window.look.scale,
-        "left_handed": window.neck.neck.mirrored,
-        "zoom": window.score.zoom,
-        "neck_zoom": window.neck.neck.zoom,
-        "side": window.side.currentIndex(),
-        "view": window.teaching.currentIndex(),
-        "geometry": _text(window.saveGeometry()),
+        "theme": layout.look.theme,
+        "scale": layout.look.scale,
+        "zoom": layout.zoom,
+        "neck_zoom": layout.neck_zoom,
+        "side": layout.side,
+        "view": layout.view,
+        "geometry": layout.geometry,
     }
-    for name, splitter in _splitters(window).items():
-        state[name] = _text(splitter.saveState())
-    session = window.session
-    session.guard(lambda: session.shelf.set_setting(KEPT, state))
+    shelf.set_setting(KEPT, state | dict(layout.splitters))
 
 
-def _kept(shelf: Shelf) -> dict[str, Any]:
+def kept(shelf: Shelf) -> Layout:
+    """The layout the window had last; what was spoilt is left as at the first start."""
     try:
-        kept = shelf.setting(KEPT, {})
+        found = shelf.setting(KEPT, {})
     except BadInput:
-        return {}
-    return kept if isinstance(kept, dict) else {}
+        return Layout()
+    if not isinstance(found, dict):
+        return Layout()
+    own = {"theme", "scale", "zoom", "neck_zoom", "side", "view", "geometry"}
+    return Layout(
+        look=_look(found.get("scale", 100), found.get("theme", look.THEMES[2])),
+        zoom=_number(found.get("zoom")),
+        neck_zoom=_number(found.get("neck_zoom")),
+        side=_place(found.get("side")),
+        view=_place(found.get("view")),
+        geometry=str(found.get("geometry", "")),
+        splitters=tuple(
+            (name, state)
+            for name, state in found.items()
+            if name not in own and isinstance(state, str)
+        ),
+    )
 
 
-def kept_look(shelf: Shelf) -> look.Look:
-    """The colours and text size the window had last."""
-    kept = _kept(shelf)
-    scale, theme = kept.get("scale", 100), kept.get("theme", look.THEMES[2])
+def _look(scale: Any, theme: Any) -> look.Look:
     if scale in look.SCALES and theme in look.THEMES:
         return look.Look(theme, scale)
     return look.Look()
 
 
-def restore(window: Window) -> None:
-    """Lay the window out as it was; what is kept no more, or was spoilt, is left as it comes."""
-    kept = _kept(window.session.shelf)
-    window.resize(em(window, 76), em(window, 46))
-    window.look = kept_look(window.session.shelf)
-    look.apply(window.look)
-    window.menus.show_look()
-    window.shape_sizes()
-    if "geometry" in kept:
-        window.restoreGeometry(_bytes(kept["geometry"]))
-    for name, splitter in _splitters(window).items():
-        if name in kept:
-            along = splitter.orientation()
-            splitter.restoreState(_bytes(kept[name]))
-            splitter.setOrientation(along)  # kept by an older program, it may lie the other way
-    window.set_left_handed(bool(kept.get("left_handed")))
-    window.score.zoom = _number(kept.get("zoom"))
-    window.neck.neck.zoom = _number(kept.get("neck_zoom"))
-    for tabs, name in ((window.side, "side"), (window.teaching, "view")):
-        at = kept.get(name)
-        if isinstance(at, int) and 0 <= at < tabs.count():
-            tabs.setCurrentIndex(at)
-
-
-def reset(window: Window) -> None:
-    """Sizes, tabs and zoom as at the first start; colours and text size stay."""
-    if window.isFullScreen() or window.isMaximized():
-        window.showNormal()
-    window.resize(em(window, 76), em(window, 46))
-    window.shape_sizes()
-    window.side.setCurrentIndex(0)
-    window.teaching.setCurrentIndex(0)
-    window.neck.neck.zoom = 1.0
-    window.neck.refresh()
-    window.score.set_zoom(1.0)
+def _place(value: Any) -> int:
+    return value if isinstance(value, int) else -1
 
 
 def _number(value: Any) -> float:
@@ -105,5 +122,6 @@ def _text(state: QByteArray) -> str:
     return bytes(state.toBase64().data()).decode()
 
 
-def _bytes(text: Any) -> QByteArray:
-    return QByteArray.fromBase64(str(text).encode("ascii", "ignore"))
+def as_bytes(text: str) -> QByteArray:
+    """What ``Layout`` holds as text, for Qt."""
+    return QByteArray.fromBase64(text.encode("ascii", "ignore"))

@@ -1,65 +1,104 @@
-"""Everything the window can do, in its menus, each with a key where it is often used."""
+"""The menus of the window, built of the table of commands."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from functools import partial
-from typing import TYPE_CHECKING
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
 
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
-from PySide6.QtWidgets import QMenu
+from PySide6.QtWidgets import QMainWindow, QMenu
 
-from workbench.language import speech
-from workbench.language.speech import mark, say
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.ui.kit.look import SCALES, THEMES
-from workbench.ui.views.grading.learning import forget, learn, learn_grades
-from workbench.ui.window import languages
-from workbench.ui.window.music_menu import MusicMenu
-from workbench.ui.window.openers import PRINTS, Openers
-from workbench.ui.window.recent import fill_recent
-from workbench.ui.window.safe_keeping import SafeKeeping
-from workbench.ui.window.sound_menu import SoundMenu
+from workbench.ui.bench.commands import MENUS, Command, Menu
+from workbench.ui.bench.session import Session
 
-if TYPE_CHECKING:
-    from workbench.ui.window.window import Window
-
-VIEWS = (
-    mark("&Score"), mark("Techni&ques"), mark("Practice pla&n"), mark("Script"), mark("Gra&de"),
-    mark("Arrangement"),
-)  # fmt: skip
+Deed = Callable[[], object]
 
 
-class Menus(Openers):
-    """Builds the menus of a window and carries out what they say."""
+@dataclass(frozen=True)
+class Choice:
+    """A menu of which one entry is ticked: values with their words, and what choosing does."""
 
-    def __init__(self, window: Window) -> None:
-        super().__init__(window)
-        self.actions: list[QAction] = []
+    names: Mapping[str, str]
+    does: Callable[[str], object]
+    now: str | None = None
+
+
+@dataclass(frozen=True)
+class Deeds:
+    """What the commands do, by their names: ``plain`` ones, those that are ``ticked`` (told
+    whether they are on), menus to choose in, and menus ``filled`` whenever they are opened."""
+
+    plain: Mapping[str, Deed]
+    ticked: Mapping[str, Callable[[bool], object]]
+    choices: Mapping[str, Choice]
+    filled: Mapping[str, Callable[[QMenu], object]]
+
+
+class Menus:
+    """The menus, and the actions in them by the names of their commands."""
+
+    def __init__(self, window: QMainWindow, session: Session, deeds: Deeds) -> None:
+        self._window, self._session, self._deeds = window, session, deeds
+        self._actions: dict[str, QAction] = {}
+        self._menus: dict[str, QMenu] = {}
+        self._ticks: dict[str, dict[str, QAction]] = {}
         self._need_lesson: list[QAction] = []
-        self._lesson_menu()
-        self._edit_menu()
-        self.music = MusicMenu(window, self._menu(say("&Music")), self._add)
-        SoundMenu(window, self._menu(say("&Sound")), self._add)
-        self._view_menu()
-        self._help_menu()
-        session = self._session
+        for menu in MENUS:
+            made = window.menuBar().addMenu(say(menu.words))
+            made.setAccessibleName(say(menu.words).replace("&", ""))
+            self._fill(made, menu)
         for signal in (session.opened, session.history_changed):
             signal.connect(self.refresh)
         self.refresh()
 
-    def _add(
-        self, menu: QMenu, text: str, does: Callable[[], object], *keys: str, lesson: bool = False
-    ) -> QAction:
-        action = QAction(text, self._window)
-        action.setShortcuts([QKeySequence(key) for key in keys])
-        action.triggered.connect(lambda _checked=False: does())
-        menu.addAction(action)
-        self.actions.append(action)
-        if lesson:
-            self._need_lesson.append(action)
-        return action
+    def __getitem__(self, name: str) -> QAction:
+        """The action of a command."""
+        return self._actions[name]
 
+    def menu(self, name: str) -> QMenu:
+        """A menu by its name in the table."""
+        return self._menus[name]
+
+    @property
+    def actions(self) -> tuple[QAction, ...]:
+        """The actions of all commands, in the order of the menus."""
+        return tuple(self._actions.values())
+
+    def _fill(self, menu: QMenu, table: Menu) -> None:
+        self._menus[table.name] = menu
+        menu.setToolTipsVisible(True)
+        for entry in table.entries:
+            if entry is None:
+                menu.addSeparator()
+            elif isinstance(entry, Command):
+                self._add(menu, entry)
+            else:
+                self._fill(menu.addMenu(say(entry.words)), entry)
+        if table.name in self._deeds.choices:
+            self._choose(menu, table.name, self._deeds.choices[table.name])
+        elif not table.entries:
+            fill = self._deeds.filled[table.name]
+            menu.aboutToShow.connect(lambda: fill(menu))
+
+    def _add(self, menu: QMenu, command: Command) -> None:
+        words = command.say()
+        action = QAction(f"{words}\t{command.writing}" if command.writing else words, self._window)
+        action.setShortcuts([QKeySequence(key) for key in command.keys])
+        if command.ticked:
+            action.setCheckable(True)
+            turn = self._deeds.ticked[command.name]
+            action.triggered.connect(lambda on=False: turn(on))
+        else:
+            does = self._deeds.plain[command.name]
+            action.triggered.connect(lambda _checked=False: does())
+        menu.addAction(action)
+        self._actions[command.name] = action
+        if command.lesson:
+            self._need_lesson.append(action)
+
+<<<<<<< HEAD
     def _toggle(
         self, menu: QMenu, text: str, does: Callable[[bool], object], on: bool, *keys: str
     ) -> QAction:
@@ -208,28 +247,35 @@ class Menus(Openers):
         inner, group = menu.addMenu(title), QActionGroup(self._window)
         made = {}
         for name, words in names.items():
+=======
+    def _choose(self, menu: QMenu, name: str, choice: Choice) -> None:
+        group = QActionGroup(self._window)
+        made = self._ticks[name] = {}
+        for value, words in choice.names.items():
+>>>>>>> main
             action = QAction(words, self._window)
             action.setCheckable(True)
-            action.triggered.connect(lambda _on=False, name=name: does(name))
+            action.triggered.connect(lambda _on=False, value=value: choice.does(value))
             group.addAction(action)
-            inner.addAction(action)
-            made[name] = action
-        return made
+            menu.addAction(action)
+            made[value] = action
+        if choice.now is not None:
+            made[choice.now].setChecked(True)
 
-    def _help_menu(self) -> None:
-        menu = self._menu(say("&Help"))
-        self._add(menu, say("&Help on this"), self.show_help, "F1")
-        self._add(menu, say("&Keys …"), self.show_keys, "Ctrl+/")
-        self._add(menu, say("&Tour of the window"), self.take_tour)
-        self._add(menu, say("Health &cautions …"), self.show_cautions)
-        self._add(menu, say("&Error report …"), self.show_report)
+    def choices(self, name: str) -> dict[str, QAction]:
+        """The entries of a menu to choose in, by their values."""
+        return self._ticks[name]
+
+    def tick(self, name: str, on: bool) -> None:
+        """Tick a command, or take its tick away, without doing what it does."""
+        self._actions[name].setChecked(on)
 
     def refresh(self) -> None:
         """What can be done now, and what undo and redo would do."""
         lesson = self._session.lesson
         for action in self._need_lesson:
             action.setEnabled(lesson is not None)
-        self.versions.setEnabled(lesson is not None)
+        self._menus["versions"].setEnabled(lesson is not None)
         if lesson is None:
             return
         try:
@@ -237,50 +283,10 @@ class Menus(Openers):
         except BadInput as wrong:
             self._session.failed.emit(str(wrong))
             return
-        for action, name, label in (
-            (self.undo, say("&Undo"), history.undo_label),
-            (self.redo, say("&Redo"), history.redo_label),
+        for command, name, label in (
+            ("undo", say("&Undo"), history.undo_label),
+            ("redo", say("&Redo"), history.redo_label),
         ):
+            action = self._actions[command]
             action.setText(f"{name}: {label}" if label else name)
             action.setEnabled(label is not None)
-
-    def show_look(self) -> None:
-        """Tick the theme and text size in use."""
-        self.themes[self._window.look.theme].setChecked(True)
-        self.scales[f"{self._window.look.scale} %"].setChecked(True)
-
-    def _scale(self, by: int) -> None:
-        at = SCALES.index(self._window.look.scale) + by
-        if 0 <= at < len(SCALES):
-            self._window.set_look(scale=SCALES[at])
-
-    def _full_screen(self, on: bool) -> None:
-        self._window.showFullScreen() if on else self._window.showNormal()
-
-    def _undo(self) -> None:
-        self._keep_written()
-        self._session.undo()
-
-    def _redo(self) -> None:
-        self._session.redo()
-
-    def _new_note(self) -> None:
-        self._window.side.setCurrentIndex(0)
-        self._window.notes.new_note()
-
-    def _list_versions(self) -> None:
-        self.versions.clear()
-        lesson = self._session.lesson
-        found = self._session.shelf.versions(lesson.id) if lesson else ()
-        for version in reversed(found):
-            made = version.made.astimezone().strftime("%Y-%m-%d %H:%M")
-            action = self.versions.addAction(f"{version.name}, {made}")
-            action.triggered.connect(
-                lambda _on=False, number=version.id: self._session.go_back(number)
-            )
-        if not found:
-            self.versions.addAction(say("No version is kept yet")).setEnabled(False)
-
-
-def _capital(words: str) -> str:
-    return words[0].upper() + words[1:]

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QFileDialog, QInputDialog
 
-from workbench.language.speech import mark, say
+from workbench.language.speech import say
+from workbench.music.model import Piece
 from workbench.music.suffixes import SCORES, patterns
 from workbench.ui.bench.services import expect_a_score
-
-if TYPE_CHECKING:
-    from workbench.ui.window.window import Window
+from workbench.ui.bench.session import Session
+from workbench.ui.window.dialogs import Dialogs
+from workbench.ui.window.panels import Panels
 
 LAST_FOLDER = "import.folder"
 
@@ -20,12 +22,44 @@ LAST_FOLDER = "import.folder"
 class Openers:
     """What a window's menus open. Whatever is half written is kept first."""
 
-    def __init__(self, window: Window) -> None:
-        self._window, self._session = window, window.session
+    def __init__(self, session: Session, panels: Panels, dialogs: Dialogs) -> None:
+        self._session, self._panels, self._dialogs = session, panels, dialogs
 
-    def _keep_written(self) -> None:
-        self._window.notes.commit()
-        self._window.teaching.commit()
+    def deeds(self) -> dict[str, Callable[[], object]]:
+        """What the commands of the menus do, by their names."""
+        return {
+            "import": self.choose_score,
+            "shelf": self.open_shelf,
+            "groups": self.groups,
+            "change-music": self.change_music,
+            "copy": self.copy,
+            "keep-version": self.keep_version,
+            "compare-versions": self.compare_versions,
+            "history": self.show_history,
+            "handout": self.handout,
+            "print-student": partial(self.print_handout, "student"),
+            "print-teacher": partial(self.print_handout, "teacher"),
+            "learn-choices": self.learn_choices,
+            "help-here": self.show_help,
+            "keys": self.show_keys,
+            "cautions": self.show_cautions,
+            "report": self.show_report,
+        }
+
+    def import_score(self, path: str) -> None:
+        """Read a score in the background, then ask what to make of it."""
+        session, over = self._session, self._dialogs.over
+        read = session.services.read
+
+        def arrived(piece: Piece) -> None:
+            from workbench.ui.lesson.import_dialog import ImportDialog
+
+            self._dialogs.show(ImportDialog(session, path, piece, over))
+
+        session.jobs.start(
+            "read", say("Reading the score"),
+            lambda progress: read(path, tick=lambda: progress(-1.0)), arrived,
+        )  # fmt: skip
 
     def choose_score(self) -> None:
         """Ask for a file, then import it."""
@@ -33,27 +67,27 @@ class Openers:
         folder = str(session.shelf.setting(LAST_FOLDER) or Path.home())
         expect_a_score()
         path, _ = QFileDialog.getOpenFileName(
-            self._window, say("Import a score"), folder,
+            self._dialogs.over, say("Import a score"), folder,
             f"{say('Scores ({endings})', endings=patterns(SCORES))};;{say('All files (*)')}",
         )  # fmt: skip
         if path:
             session.guard(lambda: session.shelf.set_setting(LAST_FOLDER, str(Path(path).parent)))
-            self._window.import_score(path)
+            self.import_score(path)
 
     def open_shelf(self) -> None:
         from workbench.ui.lesson.import_dialog import ImportDialog
         from workbench.ui.shelf.dialog import ShelfDialog
 
-        self._keep_written()
-        session, window = self._session, self._window
-        dialog = ShelfDialog(session, window.teaching.findings, window)
+        self._panels.commit()
+        session, over = self._session, self._dialogs.over
+        dialog = ShelfDialog(session, self._panels.teaching.findings, over)
 
         def closed() -> None:
             if dialog.made_of is not None:
                 piece, title = dialog.made_of
-                window.show_dialog(ImportDialog(session, "", piece, window, title=title))
+                self._dialogs.show(ImportDialog(session, "", piece, over, title=title))
 
-        window.show_dialog(dialog)
+        self._dialogs.show(dialog)
         dialog.finished.connect(closed)
 
     def change_music(self) -> None:
@@ -70,7 +104,7 @@ class Openers:
         def show() -> None:
             found = "" if corrected else session.shelf.lesson_row(lesson_id).piece_id
             piece = session.shelf.load_piece(found) if found else here
-            self._window.show_dialog(MusicDialog(session, piece, self._window))
+            self._dialogs.show(MusicDialog(session, piece, self._dialogs.over))
 
         session.guard(show)
 
@@ -80,7 +114,7 @@ class Openers:
         if session.lesson is None:
             return
         student, agreed = QInputDialog.getText(
-            self._window, say("Copy the lesson"), say("For whom is the copy?")
+            self._dialogs.over, say("Copy the lesson"), say("For whom is the copy?")
         )
         lesson_id = session.lesson.id
 
@@ -89,7 +123,7 @@ class Openers:
             session.open(made.id)
 
         if agreed:
-            self._keep_written()
+            self._panels.commit()
             session.guard(make)
 
     def keep_version(self) -> None:
@@ -98,11 +132,11 @@ class Openers:
         if session.lesson is None:
             return
         name, agreed = QInputDialog.getText(
-            self._window, say("Keep a version"), say("What is this version called?")
+            self._dialogs.over, say("Keep a version"), say("What is this version called?")
         )
         lesson_id = session.lesson.id
         if agreed and name.strip():
-            self._keep_written()
+            self._panels.commit()
             if session.guard(lambda: session.shelf.keep_version(lesson_id, name.strip())):
                 session.told.emit(say("Version '{name}' is kept.", name=name.strip()))
 
@@ -111,30 +145,29 @@ class Openers:
         from workbench.ui.keeping.versions_dialog import VersionsDialog
 
         if self._session.lesson is not None:
-            self._keep_written()
-            self._window.show_dialog(VersionsDialog(self._session, self._window))
+            self._panels.commit()
+            self._dialogs.show(VersionsDialog(self._session, self._dialogs.over))
 
     def show_history(self) -> None:
         """Every step of the lesson, and the way to any of them."""
         from workbench.ui.keeping.history_dialog import HistoryDialog
 
         if self._session.lesson is not None:
-            self._keep_written()
-            self._window.show_dialog(HistoryDialog(self._session, self._window))
+            self._panels.commit()
+            self._dialogs.show(HistoryDialog(self._session, self._dialogs.over))
 
     def groups(self) -> None:
         """Who learns together."""
         from workbench.ui.lesson.groups_dialog import GroupsDialog
 
-        self._window.show_dialog(GroupsDialog(self._session, self._window))
+        self._dialogs.show(GroupsDialog(self._session, self._dialogs.over))
 
     def handout(self) -> None:
         from workbench.ui.paper.handout_dialog import HandoutDialog
 
         if self._session.lesson is not None:
-            self._keep_written()
-            left = self._window.neck.neck.mirrored
-            self._window.show_dialog(HandoutDialog(self._session, left, self._window))
+            self._panels.commit()
+            self._dialogs.show(HandoutDialog(self._session, self._dialogs.over))
 
     def print_handout(self, audience: str) -> None:
         """Show the handout as it will be on paper; it is printed from there."""
@@ -142,46 +175,38 @@ class Openers:
 
         if self._session.lesson is None:
             return
-        self._keep_written()
+        self._panels.commit()
         if self._session.fingering is None:
             self._session.failed.emit(
                 say("The fingering is still being worked out; try again in a moment.")
             )
             return
-        left = self._window.neck.neck.mirrored
-        PrintPreview.prepare(self._session, audience, left, self._window)
+        PrintPreview.prepare(self._session, audience, self._dialogs.over, self._dialogs.show)
+
+    def learn_choices(self) -> None:
+        """Fit the weights to the teacher's choices, then show what changed."""
+        from workbench.ui.views.grading.learning import learn
+
+        learn(self._session, self._dialogs.over)
 
     def show_keys(self) -> None:
         from workbench.ui.help.shortcut_list import ShortcutList
 
-        self._window.show_dialog(ShortcutList(self._window.menuBar(), self._window))
+        self._dialogs.show(ShortcutList(self._dialogs.over))
 
     def show_help(self) -> None:
         """The help, at the control that has the focus."""
         from workbench.ui.help.browser import help_at
 
-        help_at(self._window, self._window.focusWidget())
-
-    def take_tour(self) -> None:
-        """Walk through the window, one control after another."""
-        from workbench.ui.window.tour import begin_tour
-
-        begin_tour(self._window)
+        help_at(self._dialogs.over, self._dialogs.over.focusWidget())
 
     def show_cautions(self) -> None:
         from workbench.ui.lesson.cautions_dialog import CautionsDialog
 
-        self._window.show_dialog(CautionsDialog(self._session, self._window))
+        self._dialogs.show(CautionsDialog(self._session, self._dialogs.over))
 
     def show_report(self) -> None:
         """What went wrong last, to read and to keep."""
         from workbench.ui.help.report_dialog import ReportDialog
 
-        self._window.show_dialog(ReportDialog(self._session, self._window))
-
-
-#: Names of the ways a lesson goes on paper, for the menu.
-PRINTS = (
-    (mark("Print the &handout …"), "student", "Ctrl+P"),
-    (mark("Print the &teacher's sheet …"), "teacher", "Ctrl+Shift+P"),
-)
+        self._dialogs.show(ReportDialog(self._session, self._dialogs.over))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -9,21 +10,35 @@ from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
 
 from workbench.language.speech import count, say
 from workbench.ui.bench.jobs import Progress
+from workbench.ui.bench.session import Session
+from workbench.ui.window.dialogs import Dialogs
 
 if TYPE_CHECKING:
     from workbench.store.archiving import Merged
     from workbench.store.backups import Backup
-    from workbench.ui.window.window import Window
 
 FIRST_LOOK = 4000  # milliseconds after the start, when the window has settled
 ARCHIVES = ".pluckwright"
 
 
 class SafeKeeping:
-    """What the menu does."""
+    """What the menu does. ``restore`` puts a backup in the store's place, and a new window
+    on it in this one's."""
 
-    def __init__(self, window: Window) -> None:
-        self._window, self._session = window, window.session
+    def __init__(
+        self, session: Session, dialogs: Dialogs, restore: Callable[[Backup], object]
+    ) -> None:
+        self._session, self._dialogs, self._restore = session, dialogs, restore
+
+    def deeds(self) -> dict[str, Callable[[], object]]:
+        """What the commands of the menu do, by their names."""
+        return {
+            "backups": self.backups,
+            "save-archive": self.save_archive,
+            "open-archive": self.open_archive,
+            "empty-bin": self.empty_bin,
+            "forget-student": self.erase_student,
+        }
 
     def look_after(self) -> None:
         """The daily check and backup, in the background; says so only where something is
@@ -47,20 +62,15 @@ class SafeKeeping:
         """Show the backups."""
         from workbench.ui.keeping.backups_dialog import BackupsDialog
 
-        dialog = BackupsDialog(self._session.shelf.place, self._window)
-        dialog.wanted.connect(self.restore)
-        self._window.show_dialog(dialog)
-
-    def restore(self, backup: Backup) -> None:
-        """Put a backup in the store's place; a new window shows it."""
-        from workbench.ui.window.app import restore_backup
-
-        restore_backup(self._window, backup)
+        dialog = BackupsDialog(self._session.shelf.place, self._dialogs.over)
+        dialog.wanted.connect(self._restore)
+        self._dialogs.show(dialog)
 
     def save_archive(self) -> None:
         """Ask where an archive of the whole shelf goes, and write it."""
         path, _ = QFileDialog.getSaveFileName(
-            self._window, say("Archive of all lessons"), str(Path.home() / f"lessons{ARCHIVES}"),
+            self._dialogs.over, say("Archive of all lessons"),
+            str(Path.home() / f"lessons{ARCHIVES}"),
             say("Archives (*.pluckwright)"),
         )  # fmt: skip
         if path:
@@ -87,7 +97,7 @@ class SafeKeeping:
     def open_archive(self) -> None:
         """Ask for an archive, and take it in."""
         path, _ = QFileDialog.getOpenFileName(
-            self._window, say("Take in an archive"), str(Path.home()),
+            self._dialogs.over, say("Take in an archive"), str(Path.home()),
             f"{say('Archives (*.pluckwright)')};;{say('All files (*)')}",
         )  # fmt: skip
         if path:
@@ -141,7 +151,7 @@ class SafeKeeping:
             session.told.emit(say("No lesson is for a student yet."))
             return
         name, agreed = QInputDialog.getItem(
-            self._window, say("Forget a student"), say("Student"), list(names), 0, False
+            self._dialogs.over, say("Forget a student"), say("Student"), list(names), 0, False
         )
         if agreed and name and self.sure(
             say("Forget a student"),
@@ -174,7 +184,7 @@ class SafeKeeping:
 
     def sure(self, title: str, words: str) -> bool:
         """Ask before something that cannot be undone."""
-        box = QMessageBox(self._window)
+        box = QMessageBox(self._dialogs.over)
         box.setWindowTitle(title)
         box.setTextFormat(box.textFormat().PlainText)
         box.setText(words)

@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QFileDialog
+from PySide6.QtWidgets import QFileDialog, QWidget
 
 from workbench.language.speech import mark, say
 from workbench.music.files import readable_name
 from workbench.ui.bench.jobs import Progress
+from workbench.ui.bench.session import Session
+from workbench.ui.player.conductor import Conductor
 from workbench.ui.player.spans import span_of
-
-if TYPE_CHECKING:
-    from workbench.ui.window.window import Window
 
 FOLDER = "texts.folder"
 #: The forms of the file dialog, in its order.
@@ -27,9 +25,11 @@ CLICKS, MIDI = 2, 3
 PACKS = (mark("Packed (*.zip)"), mark("Folder (*)"))
 
 
-def export_sound(window: Window, path: str = "", form: int | None = None) -> None:
+def export_sound(
+    conductor: Conductor, over: QWidget, path: str = "", form: int | None = None
+) -> None:
     """Write the chosen span, in the player's manner, as a file; asks where without a path."""
-    session, conductor = window.session, window.conductor
+    session: Session = conductor.session
     lesson, fingering = session.lesson, session.fingering
     if lesson is None:
         return
@@ -38,7 +38,7 @@ def export_sound(window: Window, path: str = "", form: int | None = None) -> Non
         folder = Path(str(session.shelf.setting(FOLDER) or Path.home()))
         suggested = str(folder / f"{readable_name(lesson.student, lesson.title, say('sound'))}.wav")
         path, chosen = QFileDialog.getSaveFileName(
-            window, say("Export sound"), suggested, ";;".join(filters)
+            over, say("Export sound"), suggested, ";;".join(filters)
         )
         form = filters.index(chosen) if chosen in filters else None
     if not path:
@@ -75,9 +75,9 @@ def export_sound(window: Window, path: str = "", form: int | None = None) -> Non
     session.jobs.start("export sound", say("Making the sound"), work, written)
 
 
-def make_pack(window: Window, path: str = "") -> None:
+def make_pack(conductor: Conductor, over: QWidget, path: str = "") -> None:
     """Write the student's pack, a folder or a zip; asks where without a path."""
-    session = window.session
+    session: Session = conductor.session
     lesson, fingering = session.lesson, session.fingering
     if lesson is None:
         return
@@ -88,7 +88,7 @@ def make_pack(window: Window, path: str = "") -> None:
         folder = Path(str(session.shelf.setting(FOLDER) or Path.home()))
         suggested = str(folder / f"{readable_name(lesson.student, lesson.title, say('pack'))}.zip")
         path, chosen = QFileDialog.getSaveFileName(
-            window, say("Student's pack"), suggested, ";;".join(say(words) for words in PACKS)
+            over, say("Student's pack"), suggested, ";;".join(say(words) for words in PACKS)
         )
         if path and chosen == say(PACKS[0]) and not path.lower().endswith(".zip"):
             path += ".zip"
@@ -97,8 +97,7 @@ def make_pack(window: Window, path: str = "") -> None:
     from workbench.handout.kept import extras_of
 
     target = Path(path)
-    left_handed = window.neck.neck.mirrored
-    a4 = window.conductor.a4
+    left_handed, a4 = session.left_handed, conductor.a4
     extras = extras_of(session.shelf, lesson, fingering)
 
     def work(progress: Progress) -> Path:

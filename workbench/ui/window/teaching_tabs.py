@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtWidgets import QTabWidget, QWidget
+from PySide6.QtWidgets import QDialog, QTabWidget, QWidget
 
 from workbench.language.speech import say
 from workbench.ui.bench.findings import LANE, Findings
 from workbench.ui.bench.session import Session
 from workbench.ui.views.arranging.view import ArrangingView
-from workbench.ui.views.grading.learning import learn_grades
 from workbench.ui.views.grading.view import GradeView
 from workbench.ui.views.plan.view import PlanView
 from workbench.ui.views.script.view import ScriptView
@@ -18,11 +18,13 @@ from workbench.ui.views.techniques.view import TechniqueView
 
 
 class TeachingTabs(QTabWidget):
-    """Score, techniques, practice plan, script, grade and arrangement. ``host`` is the window."""
+    """Score, techniques, plan, script, grade and arrangement. ``show_dialog`` opens a dialog."""
 
-    def __init__(self, session: Session, score: QWidget, host: Any) -> None:
+    def __init__(
+        self, session: Session, score: QWidget, show_dialog: Callable[[QDialog], None]
+    ) -> None:
         super().__init__()
-        self._session, self._host = session, host
+        self._session, self._show_dialog = session, show_dialog
         self.reading: Any = None  # the reading view while it is open
         self.setAccessibleName(say("Score, techniques, practice plan or script"))
         findings = Findings(session.shelf, session.services)
@@ -40,7 +42,7 @@ class TeachingTabs(QTabWidget):
         self.arranging = ArrangingView(session)
         self.addTab(self.arranging, say("Arrangement"))
         session.laid.connect(lambda: self.setCurrentWidget(self.arranging))
-        self.grade.wants_learning.connect(lambda: learn_grades(host))
+        self.grade.wants_learning.connect(self.learn_grades)
         self.plan.export_button.clicked.connect(self.export_plan)
         self.script.export_button.clicked.connect(self.export_script)
         self.script.read_button.clicked.connect(self.read)
@@ -49,6 +51,14 @@ class TeachingTabs(QTabWidget):
         """Another grade model is in force, or another grade given: judge anew."""
         for view in (self.techniques, self.plan, self.grade):
             view.ask()
+
+    def learn_grades(self) -> None:
+        """Show the teacher's grades beside the estimates, and what can be learnt from them."""
+        from workbench.ui.views.grading.grades_dialog import GradesDialog
+
+        dialog = GradesDialog(self._session, self.window())
+        dialog.changed.connect(self.look_again)
+        self._show_dialog(dialog)
 
     def commit(self) -> None:
         """Keep what is half written in the script."""
@@ -67,7 +77,7 @@ class TeachingTabs(QTabWidget):
         if dialog is None:
             self.setCurrentWidget(view)  # it says there what is missing yet
         else:
-            self._host.show_dialog(dialog)
+            self._show_dialog(dialog)
 
     def read(self) -> None:
         """Open the reading view at the selected bar."""
@@ -87,7 +97,7 @@ class TeachingTabs(QTabWidget):
                 return
             if self.reading is not None:
                 self.reading.close()
-            self.reading = ReadingView(session, script, self._host.neck.neck.mirrored, self)
+            self.reading = ReadingView(session, script, self)
             self.reading.destroyed.connect(self._read)
             self.reading.showFullScreen()
 

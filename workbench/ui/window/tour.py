@@ -5,18 +5,15 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QSize, Qt, SignalInstance
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QPushButton, QVBoxLayout, QWidget
 
 from workbench.language.speech import mark, say
 from workbench.ui.kit.look import colours, em
 from workbench.ui.kit.parts import Faint, Heading, Words
-
-if TYPE_CHECKING:
-    from workbench.ui.window.window import Window
+from workbench.ui.window.panels import Panels
 
 TAKEN = "window.tour"  # the setting that says it was taken, or skipped
 
@@ -25,83 +22,94 @@ TAKEN = "window.tour"  # the setting that says it was taken, or skipped
 class Stop:
     """One stop: the control, what it is, what to do there, and what tells that it was done."""
 
-    at: Callable[[Any], QWidget]
+    at: Callable[[Panels], QWidget]
     title: str
     words: str
-    done: Callable[[Any], SignalInstance] | None = None
+    done: Callable[[Panels], SignalInstance] | None = None
     view: int = 0  # which view of the middle it needs
     side: int | None = None  # which tab of the right side
 
 
+def _menu_bar(panels: Panels) -> QWidget:
+    window = panels.window()
+    assert isinstance(window, QMainWindow)
+    return window.menuBar()
+
+
 STOPS = (
     Stop(
-        lambda w: w.bars.view,
+        lambda p: p.bars.view,
         mark("Bars in playing order"),
         mark(
             "Each row is a bar as it is played, repeats written out. Select another bar with the "
             "arrow keys or a click: everything else in the window follows."
         ),
-        lambda w: w.session.selected,
+        lambda p: p.session.selected,
     ),
     Stop(
-        lambda w: w.score,
+        lambda p: p.score,
         mark("The score with its fingers"),
         mark(
             "Click a note. Its string, fret and fingers are told below the score, and the keys "
             "Left and Right go on to its neighbours."
         ),
-        lambda w: w.session.selected,
+        lambda p: p.session.selected,
     ),
     Stop(
-        lambda w: w.neck.neck,
+        lambda p: p.neck.neck,
         mark("The fretboard"),
         mark(
             "All places of the selected note are shown here. Double click another one: the note "
             "is fixed there, and the rest of the piece is fingered around it. Ctrl+Z takes it back."
         ),
-        lambda w: w.session.changed,
+        lambda p: p.session.changed,
     ),
     Stop(
-        lambda w: w.choices.list,
+        lambda p: p.choices.list,
         mark("Other fingerings"),
         mark(
             "Other ways to play this bar, each with its reason. Select one and press Enter to "
             "take it, or leave the bar as it is."
         ),
-        lambda w: w.session.changed,
+        lambda p: p.session.changed,
         side=0,
     ),
     Stop(
+<<<<<<< HEAD
         lambda w: w.notes,
         mark("Remarks"),
+=======
+        lambda p: p.notes,
+        mark("Teaching notes"),
+>>>>>>> main
         mark(
             "What you will say in this bar. Press Ctrl+N, choose what the remark is about, and "
             "write a sentence; Ctrl+Return keeps it."
         ),
-        lambda w: w.session.changed,
+        lambda p: p.session.changed,
         side=0,
     ),
     Stop(
-        lambda w: w.lesson_panel,
+        lambda p: p.lesson_panel,
         mark("The whole lesson"),
         mark(
             "Title, student, hand and grade. Change the student's hand here and watch the reach "
             "above the fretboard."
         ),
-        lambda w: w.session.changed,
+        lambda p: p.session.changed,
         side=1,
     ),
     Stop(
-        lambda w: w.teaching.tabBar(),
+        lambda p: p.teaching.tabBar(),
         mark("Techniques, practice plan, script"),
         mark(
             "The same lesson seen otherwise: what it teaches, how it is practised day by day, "
             "and what you will say. Ctrl+1 to Ctrl+4 turn to them."
         ),
-        lambda w: w.teaching.currentChanged,
+        lambda p: p.teaching.currentChanged,
     ),
     Stop(
-        lambda w: w.menuBar(),
+        _menu_bar,
         mark("On paper, and back on the shelf"),
         mark(
             "Lesson, Handout makes the page for the student; Lesson, Shelf holds all your "
@@ -132,11 +140,11 @@ class _Frame(QWidget):
 
 
 class Tour(QWidget):
-    """The card. ``at`` counts the stops from 0."""
+    """The card. ``at`` counts the stops from 0; ``over`` is called when it is left."""
 
-    def __init__(self, window: Window) -> None:
+    def __init__(self, window: QWidget, panels: Panels, over: Callable[[], None]) -> None:
         super().__init__(window)
-        self._window = window
+        self._window, self._panels, self._over = window, panels, over
         self.at = 0
         self.setAccessibleName(say("Tour of the window"))
         self.setAutoFillBackground(True)
@@ -167,7 +175,7 @@ class Tour(QWidget):
     @property
     def target(self) -> QWidget:
         """The control spoken of now."""
-        return STOPS[self.at].at(self._window)
+        return STOPS[self.at].at(self._panels)
 
     def go(self, at: int) -> None:
         """Go to a stop; beyond the last one the tour is over."""
@@ -176,10 +184,10 @@ class Tour(QWidget):
             return
         self._wait_for(None)
         self.at = max(0, at)
-        stop, window = STOPS[self.at], self._window
-        window.teaching.setCurrentIndex(stop.view)
+        stop, panels = STOPS[self.at], self._panels
+        panels.teaching.setCurrentIndex(stop.view)
         if stop.side is not None:
-            window.side.setCurrentIndex(stop.side)
+            panels.side.setCurrentIndex(stop.side)
         self.title.setText(say(stop.title))
         self.words.setText(say(stop.words))
         self.setAccessibleDescription(f"{self.title.text()}. {self.words.text()}")
@@ -193,7 +201,7 @@ class Tour(QWidget):
         self.place()
         self.next_button.setFocus()
         if stop.done is not None:
-            self._wait_for(stop.done(window))
+            self._wait_for(stop.done(panels))
 
     def _wait_for(self, signal: SignalInstance | None) -> None:
         if self._waits is not None:
@@ -211,15 +219,14 @@ class Tour(QWidget):
         """End the tour, and do not begin it by itself again."""
         self._wait_for(None)
         self._window.removeEventFilter(self)
-        session = self._window.session
+        session = self._panels.session
         session.guard(lambda: session.shelf.set_setting(TAKEN, True))
         self.frame.hide()
         self.hide()
         self.frame.deleteLater()
         self.deleteLater()
-        if self._window.tour is self:
-            self._window.tour = None
-        self._window.bars.view.setFocus()
+        self._over()
+        self._panels.bars.view.setFocus()
 
     def sizeHint(self) -> QSize:
         return self._size(WIDTHS[0])
@@ -286,27 +293,35 @@ def _area(rect: QRect) -> int:
     return max(0, rect.width()) * max(0, rect.height())
 
 
-def begin_tour(window: Window) -> Tour:
-    """Begin the tour, anew where one is under way."""
-    if window.tour is not None:
-        window.tour.leave()
-    window.tour = Tour(window)
-    window.tour.go(0)
-    return window.tour
+class Guide:
+    """Takes the teacher on the tour. ``tour`` is the card while it is taken."""
 
+    def __init__(self, window: QWidget, panels: Panels) -> None:
+        self._window, self._panels = window, panels
+        self.tour: Tour | None = None
 
-def offer_tour(window: Window) -> None:
-    """Begin the tour by itself once a lesson is open, where it was never taken."""
-    session = window.session
-    if session.shelf.setting(TAKEN):
-        return
-    if session.lesson is not None:
-        begin_tour(window)
-        return
+    def begin(self) -> None:
+        """Begin the tour, anew where one is under way."""
+        if self.tour is not None:
+            self.tour.leave()
+        self.tour = Tour(self._window, self._panels, self._left)
+        self.tour.go(0)
 
-    def opened() -> None:
+    def _left(self) -> None:
+        self.tour = None
+
+    def offer(self) -> None:
+        """Begin the tour by itself once a lesson is open, where it was never taken."""
+        session = self._panels.session
+        if session.shelf.setting(TAKEN):
+            return
         if session.lesson is not None:
-            session.opened.disconnect(opened)
-            begin_tour(window)
+            self.begin()
+            return
 
-    session.opened.connect(opened)
+        def opened() -> None:
+            if session.lesson is not None:
+                session.opened.disconnect(opened)
+                self.begin()
+
+        session.opened.connect(opened)

@@ -1,179 +1,214 @@
-"""The window: its parts, how they are laid out, and what they remember."""
+"""The window: its parts and commands put together, and what it remembers."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
 from typing import Any
 
-from PySide6.QtCore import QEvent, Qt
-from PySide6.QtGui import (
-    QCloseEvent,
-    QDragEnterEvent,
-    QDropEvent,
-    QKeySequence,
-    QResizeEvent,
-    QShortcut,
-)
-from PySide6.QtWidgets import (
-    QApplication,
-    QDialog,
-    QMainWindow,
-    QProgressBar,
-    QPushButton,
-    QSplitter,
-    QTabWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QEvent, Signal
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent
+from PySide6.QtWidgets import QApplication, QMainWindow, QMenu, QProgressBar, QPushButton
 
-from workbench.language.names import key_words
+from workbench.language import speech
 from workbench.language.speech import say
-from workbench.music.model import Piece
 from workbench.music.suffixes import SCORES, has_suffix
-from workbench.ui.bars.panel import BarList
 from workbench.ui.bench.services import expect_a_score
 from workbench.ui.bench.session import Session
-from workbench.ui.choices.panel import Choices
 from workbench.ui.kit import look
 from workbench.ui.kit.look import em
-from workbench.ui.kit.notice import Notice
-from workbench.ui.kit.parts import Faint, Heading, Words
-from workbench.ui.lesson.panel import LessonPanel
-from workbench.ui.neck.legend import Legend
-from workbench.ui.neck.moment_words import moment_words
-from workbench.ui.neck.view import NeckView
-from workbench.ui.notes.panel import NotePanel
-from workbench.ui.player.bar import PlayerBar, space_plays
-from workbench.ui.player.conductor import Conductor
-from workbench.ui.score.view import ScoreView
-from workbench.ui.window import layout, leaving
+from workbench.ui.kit.parts import Words
+from workbench.ui.window import languages, layout
+from workbench.ui.window.dialogs import Dialogs
 from workbench.ui.window.following import Follower
-from workbench.ui.window.menus import Menus
-from workbench.ui.window.teaching_tabs import TeachingTabs
+from workbench.ui.window.leaving import Leaving
+from workbench.ui.window.menus import Choice, Deeds, Menus
+from workbench.ui.window.music import MusicWriting
+from workbench.ui.window.openers import Openers
+from workbench.ui.window.panels import Panels
+from workbench.ui.window.recent import fill_recent
+from workbench.ui.window.safe_keeping import SafeKeeping
+from workbench.ui.window.sound import Sounds
+from workbench.ui.window.tour import Guide
 
-OF_DIALOGS = ("keys", "read again", "arrange", "handout")  # work that ends with its dialog
+#: Commands that show a view of the middle, in the order of its tabs.
+VIEWS = (
+    "view-score", "view-techniques", "view-plan", "view-script", "view-grade", "view-arrangement",
+)  # fmt: skip
+SCORE_PARTS = ("tab", "left", "right")  # of the row above the score, in the menu as well
 
 
 class Window(QMainWindow):
-    """One lesson at a time; everything in it is kept as it is written."""
+    """One lesson at a time; everything in it is kept as it is written.
+
+    ``language_wanted`` and ``restore_wanted`` ask for a new window in this one's place: in
+    another language ("": the system's), or on a backup of the store.
+    """
+
+    language_wanted = Signal(str)
+    restore_wanted = Signal(object)
 
     def __init__(self, session: Session) -> None:
         super().__init__()
         self.session = session
         self.look = look.Look()
-        self.dialog: Any = None  # the one that is open
-        self.tour: Any = None  # while it is taken
         self._told_fault = ""
-        self.warned = False  # that something is not saved
         self.setWindowTitle("Pluckwright")
         self.setAcceptDrops(True)
         session.setParent(self)
 
-        self.notice = Notice()
-        self.title = Heading("")
-        self.title.setAccessibleName(say("Open lesson"))
-        self.bars = BarList(session)
-        self.score = ScoreView(session)
-        self.neck_heading = Heading(say("Fretboard"))
-        self.moment = Faint()
-        self.neck = NeckView(session)
-        self.legend = Legend()
-        self.notes = NotePanel(session)
-        self.choices = Choices(session)
-        self.lesson_panel = LessonPanel(session)
-        self.conductor = Conductor(session)
-        self.player = PlayerBar(self.conductor)
-        self._lay_out()
+        self.dialogs = Dialogs(session, self)
+        panels = self.panels = Panels(session, self.dialogs.show, self)
+        self.setCentralWidget(panels)
+        self.notice, self.title = panels.notice, panels.title
+        self.bars, self.score, self.neck = panels.bars, panels.score, panels.neck
+        self.notes, self.choices, self.lesson_panel = (
+            panels.notes, panels.choices, panels.lesson_panel,
+        )  # fmt: skip
+        self.conductor, self.player = panels.conductor, panels.player
+        self.teaching, self.side = panels.teaching, panels.side
+        self.openers = Openers(session, panels, self.dialogs)
+        self.safe = SafeKeeping(session, self.dialogs, self.restore_wanted.emit)
+        self.music = MusicWriting(panels, self.dialogs, self._music_menu)
+        self.sounds = Sounds(panels, self.dialogs)
+        self.guide = Guide(self, panels)
+        self._leaving = Leaving(session, panels, self.dialogs)
         self._make_status()
-        self.menus = Menus(self)
+        self.menus = Menus(self, session, self._deeds())
+        self._connect()
+        Follower(panels, self.conductor)
+        self._restore()
+        self._retitle()
 
-        session.opened.connect(self._opened)
+    def _connect(self) -> None:
+        session, menus = self.session, self.menus
+        session.opened.connect(self._retitle)
         session.changed.connect(self._retitle)
-        session.selected.connect(self.tell_moment)
-        session.fingered.connect(self.tell_moment)
         session.failed.connect(self._failed)
-        session.conflicted.connect(lambda: leaving.choose_state(self))
-        self.notice.report_button.clicked.connect(self.menus.show_report)
+        session.conflicted.connect(self._leaving.choose_state)
+        session.handed.connect(partial(menus.tick, "left-handed"))
         session.told.connect(lambda words: self.statusBar().showMessage(words, 12_000))
         session.jobs.busy.connect(self._busy)
-        self.bars.view.selectionModel().selectionChanged.connect(self._rows_selected)
-        self.lesson_panel.wants_music_changed.connect(self.menus.change_music)
-        Follower(self, self.conductor)
-        self.conductor.rows = lambda: self.bars.selected_bars
-        for part in (self.score, self.bars.view, self.neck.neck):
-            space_plays(part, self.conductor)
-        layout.restore(self)
-        hints = QApplication.styleHints()
-        hints.colorSchemeChanged.connect(self._system_colours)
-        self._opened()
+        self.notice.report_button.clicked.connect(self.openers.show_report)
+        self.lesson_panel.wants_music_changed.connect(self.openers.change_music)
+        self.score.wants_note.connect(self.panels.new_note)
+        self.music.hand.started.connect(partial(menus.tick, "write"))
+        for part, box in self.score.bar.parts.items():
+            if part in SCORE_PARTS:  # ticked here and on the score's own row alike
+                menus.tick(part, box.isChecked())
+                box.toggled.connect(menus[part].setChecked)
+        QApplication.styleHints().colorSchemeChanged.connect(self._system_colours)
 
-    # Layout.
+    # Commands.
 
-    def _lay_out(self) -> None:
-        below = QWidget()
-        under = QVBoxLayout(below)
-        under.setContentsMargins(0, 0, 0, 0)
-        for part in (self.neck_heading, self.moment, self.neck, self.legend):
-            under.addWidget(part)
-        under.addStretch(1)
-        self.middle = QSplitter(Qt.Orientation.Vertical)
-        self.middle.addWidget(self.score)
-        self.middle.addWidget(below)
-        self.middle.setStretchFactor(0, 1)
-        self.middle.setChildrenCollapsible(False)
+    def _deeds(self) -> Deeds:
+        """What every command of the menus does."""
+        session, panels, teaching = self.session, self.panels, self.teaching
+        plain: dict[str, Callable[[], object]] = {
+            **self.openers.deeds(),
+            **self.safe.deeds(),
+            **self.music.deeds(),
+            **self.sounds.deeds(),
+            "export-plan": teaching.export_plan,
+            "export-script": teaching.export_script,
+            "read-script": teaching.read,
+            "quit": self.close,
+            "undo": self._undo,
+            "redo": session.redo,
+            "new-note": panels.new_note,
+            "pin-bar": self.choices.keep,
+            "free": session.free_note,
+            "take-other": self.choices.take,
+            "why-not": self.choices.why_not,
+            "section": self.bars.make_section,
+            "forget-choices": self._forget_choices,
+            "learn-grades": teaching.learn_grades,
+            "next-bar": lambda: session.select(session.position + 1),
+            "previous-bar": lambda: session.select(session.position - 1),
+            **{name: partial(teaching.setCurrentIndex, at) for at, name in enumerate(VIEWS)},
+            "order": self.bars.written.toggle,
+            "larger-text": lambda: self._scale(1),
+            "smaller-text": lambda: self._scale(-1),
+            "zoom-in": lambda: self.score.set_zoom(self.score.zoom * 1.15),
+            "zoom-out": lambda: self.score.set_zoom(self.score.zoom / 1.15),
+            "zoom-1": lambda: self.score.set_zoom(1.0),
+            "forget-layout": self.forget_layout,
+            "next-part": lambda: panels.next_part(1),
+            "previous-part": lambda: panels.next_part(-1),
+            "tour": self.guide.begin,
+        }
+        parts = self.score.bar.parts
+        ticked: dict[str, Callable[[bool], object]] = {
+            "write": self._write,
+            **{part: parts[part].setChecked for part in SCORE_PARTS},
+            "left-handed": session.set_left_handed,
+            "full-screen": lambda on: self.showFullScreen() if on else self.showNormal(),
+        }
+        choices = {
+            "colours": Choice(
+                {name: _capital(say(name)) for name in look.THEMES},
+                lambda theme: self.set_look(theme=theme),
+            ),
+            "text-size": Choice(
+                {f"{scale} %": f"{scale} %" for scale in look.SCALES},
+                lambda words: self.set_look(scale=int(words.split()[0])),
+            ),
+            "language": Choice(
+                {"": say("As the system")} | speech.OFFERED,
+                self.language_wanted.emit,
+                languages.kept_choice(session.shelf),
+            ),
+        }
+        filled: dict[str, Callable[[QMenu], object]] = {
+            "recent": lambda menu: fill_recent(menu, session, panels.commit),
+            "versions": self._list_versions,
+        }
+        return Deeds(plain, ticked, choices, filled)
 
-        self.bar_side = bar_side = QSplitter(Qt.Orientation.Vertical)
-        bar_side.addWidget(self.notes)
-        bar_side.addWidget(self.choices)
-        bar_side.setChildrenCollapsible(False)
-        for panel in (self.notes, self.choices, self.lesson_panel):
-            inner = panel.layout()
-            assert inner
-            gap = em(self, 0.35)
-            inner.setContentsMargins(gap, gap, gap, gap)
-        self.side = QTabWidget()
-        self.side.setAccessibleName(say("This bar, or the whole lesson"))
-        self.side.addTab(self.bar_side, say("This bar"))
-        self.side.addTab(self.lesson_panel, say("Whole lesson"))
+    def _undo(self) -> None:
+        self.panels.commit()
+        self.session.undo()
 
-        self.across = QSplitter(Qt.Orientation.Horizontal)
-        self.across.addWidget(self.bars)
-        self.teaching = TeachingTabs(self.session, self.middle, self)
-        self.lesson_panel.estimate.watch(self.teaching.findings)
-        self.across.addWidget(self.teaching)
-        self.across.addWidget(self.side)
-        self.across.setStretchFactor(1, 1)
-        self.across.setChildrenCollapsible(False)
+    def _write(self, _on: bool) -> None:
+        self.music.toggle()
+        self.menus.tick("write", self.music.hand.writing)
 
-        whole = QWidget()
-        column = QVBoxLayout(whole)
-        gap = em(self, 0.4)
-        column.setContentsMargins(gap, gap, gap, 0)
-        column.addWidget(self.title)
-        column.addWidget(self.across, 1)
-        column.addWidget(self.player)
-        self.setCentralWidget(whole)
-        self.notice.lie_over(whole)
-        self.shape_sizes()
+    def _music_menu(self) -> None:
+        at = self.score.viewport().mapToGlobal(self.music.writer.foot())
+        self.menus.menu("music").popup(at)
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._make_room()
+    def _forget_choices(self) -> None:
+        from workbench.ui.views.grading.learning import forget
 
-    def _make_room(self) -> None:
-        """Where large text leaves little height, the music has it, not the legend."""
-        self.legend.setVisible(self.height() >= em(self, 34))
+        forget(self.session)
 
-    def shape_sizes(self) -> None:
-        """Sizes that follow the text."""
-        self._make_room()
-        self.bars.setMinimumWidth(em(self, 9))
-        self.side.setMinimumWidth(em(self, 13))
-        self.score.setMinimumHeight(em(self, 5))
-        self.middle.setSizes([em(self, 40), em(self, 10)])
-        self.bar_side.setSizes([em(self, 22), em(self, 16)])
-        wide = max(self.width(), em(self, 40))
-        left, right = min(em(self, 12), wide // 5), min(em(self, 19), wide * 3 // 10)
-        self.across.setSizes([left, wide - left - right, right])
+    def _list_versions(self, menu: QMenu) -> None:
+        menu.clear()
+        session = self.session
+        found = session.shelf.versions(session.lesson.id) if session.lesson else ()
+        for version in reversed(found):
+            made = version.made.astimezone().strftime("%Y-%m-%d %H:%M")
+            action = menu.addAction(f"{version.name}, {made}")
+            action.triggered.connect(lambda _on=False, number=version.id: session.go_back(number))
+        if not found:
+            menu.addAction(say("No version is kept yet")).setEnabled(False)
+
+    # Dialogs.
+
+    @property
+    def dialog(self) -> Any:
+        """The dialog that is open."""
+        return self.dialogs.shown
+
+    def show_dialog(self, dialog: Any) -> None:
+        """Open a dialog without stopping the rest of the program."""
+        self.dialogs.show(dialog)
+
+    def import_score(self, path: str) -> None:
+        """Read a score in the background, then ask what to make of it."""
+        self.openers.import_score(path)
+
+    # Following the session.
 
     def _make_status(self) -> None:
         self.working = Words()
@@ -184,9 +219,11 @@ class Window(QMainWindow):
         self.cancel = QPushButton(say("Cancel"))
         self.cancel.setToolTip(say("Call off what is being worked out"))
         self.cancel.clicked.connect(self._call_off)
+        self.statusBar().addPermanentWidget(self.music.next)
         for part in (self.working, self.progress, self.cancel):
             self.statusBar().addPermanentWidget(part)
             part.hide()
+        self.music.next.hide()
 
     def _busy(self, label: str, share: float) -> None:
         for part in (self.working, self.progress, self.cancel):
@@ -201,8 +238,6 @@ class Window(QMainWindow):
         self._busy("", 0.0)
         self.statusBar().showMessage(say("Called off."), 5_000)
 
-    # Following the session.
-
     def _failed(self, sentence: str) -> None:
         """Say what went wrong; a fault of ours comes with its report, kept on the disk too."""
         fault = self.session.last_fault
@@ -214,36 +249,19 @@ class Window(QMainWindow):
             keep_report(self.session)
         self.notice.say(sentence, fault=new)
 
-    def _opened(self) -> None:
-        self._retitle()
-        self.tell_moment()
-
     def _retitle(self) -> None:
         lesson = self.session.lesson
-        if lesson is None:
-            self.title.setText(say("No lesson is open"))
-            self.setWindowTitle("Pluckwright")
-            return
-        words = [
-            lesson.title,
-            say(self.session.instrument.name),
-            key_words(lesson.key or lesson.piece.key.name),
-        ]
-        if lesson.student:
-            words.append(say("for {student}", student=lesson.student))
-        self.title.setText("  ·  ".join(words))
-        self.setWindowTitle(f"{lesson.title} – Pluckwright")
-
-    def tell_moment(self) -> None:
-        """What the hand does in the selected bar, in words above the neck."""
-        heading, words = moment_words(self.session)
-        self.neck_heading.setText(heading)
-        self.moment.setText(words)
-
-    def _rows_selected(self) -> None:
-        self.notes.bars = self.bars.selected_bars
+        self.setWindowTitle(f"{lesson.title} – Pluckwright" if lesson else "Pluckwright")
 
     # Look.
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.panels.make_room(self.height())
+
+    def shape_sizes(self) -> None:
+        """Sizes that follow the text."""
+        self.panels.shape_sizes(self.width(), self.height())
 
     def set_look(self, theme: str | None = None, scale: int | None = None) -> None:
         """Change colours or text size; remembered."""
@@ -253,81 +271,44 @@ class Window(QMainWindow):
 
     def _dress(self) -> None:
         look.apply(self.look)
-        self.neck.refresh()
-        self.score.engrave()
-        self.menus.show_look()
+        self.panels.refresh()
+        self._tick_look()
+
+    def _tick_look(self) -> None:
+        self.menus.choices("colours")[self.look.theme].setChecked(True)
+        self.menus.choices("text-size")[f"{self.look.scale} %"].setChecked(True)
+
+    def _scale(self, by: int) -> None:
+        at = look.SCALES.index(self.look.scale) + by
+        if 0 <= at < len(look.SCALES):
+            self.set_look(scale=look.SCALES[at])
 
     def _system_colours(self) -> None:
         if self.look.theme == look.THEMES[2]:
             self._dress()
 
-    def speak(self, code: str) -> None:
-        """Speak a language from now on ("": the system's); a new window takes this one's place."""
-        from workbench.ui.window.app import change_language
-
-        change_language(self, code)
+    def _restore(self) -> None:
+        """Lay the window out as it was left."""
+        kept = layout.kept(self.session.shelf)
+        self.resize(em(self, 76), em(self, 46))
+        self.look = kept.look
+        look.apply(self.look)
+        self._tick_look()
+        self.menus.tick("left-handed", self.session.left_handed)
+        self.shape_sizes()
+        if kept.geometry:
+            self.restoreGeometry(layout.as_bytes(kept.geometry))
+        layout.put(self.panels, kept)
 
     def forget_layout(self) -> None:
-        """Sizes, tabs and zoom as at the first start."""
-        layout.reset(self)
+        """Sizes, tabs and zoom as at the first start; colours and text size stay."""
+        if self.isFullScreen() or self.isMaximized():
+            self.showNormal()
+        self.resize(em(self, 76), em(self, 46))
+        self.shape_sizes()
+        layout.reset(self.panels)
 
-    def set_left_handed(self, mirrored: bool) -> None:
-        """Mirror the fretboard."""
-        self.neck.set_mirrored(mirrored)
-        self.menus.left_handed.setChecked(mirrored)
-
-    def next_part(self, by: int) -> None:
-        """Move the focus to the next part of the window."""
-        parts = [self.bars.view, self.score, self.neck.neck, self.notes.list, self.choices.list]
-        if self.side.currentIndex() == 1:
-            parts[3:] = [self.lesson_panel.title]
-        parts[3:3] = [self.teaching.techniques.list, self.teaching.plan.table,
-                      self.teaching.script.table]  # fmt: skip
-        parts = [part for part in parts if part.isVisible() and part.isEnabled()]
-        at = next((i for i, part in enumerate(parts) if part.hasFocus()), -1 if by > 0 else 0)
-        if parts:
-            parts[(at + by) % len(parts)].setFocus(Qt.FocusReason.ShortcutFocusReason)
-
-    # Files.
-
-    def import_score(self, path: str) -> None:
-        """Read a score in the background, then ask what to make of it."""
-        read = self.session.services.read
-
-        def arrived(piece: Piece) -> None:
-            from workbench.ui.lesson.import_dialog import ImportDialog
-
-            self.show_dialog(ImportDialog(self.session, path, piece, self))
-
-        self.session.jobs.start(
-            "read", say("Reading the score"),
-            lambda progress: read(path, tick=lambda: progress(-1.0)), arrived,
-        )  # fmt: skip
-
-    def show_dialog(self, dialog: Any) -> None:
-        """Open a dialog without stopping the rest of the program."""
-        if self.dialog is not None:
-            self.dialog.close()
-        self.dialog = dialog
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.setModal(True)
-        key = QShortcut(QKeySequence(Qt.Key.Key_F1), dialog)
-        key.activated.connect(lambda: self._help_in(dialog))
-
-        def gone() -> None:
-            self.session.jobs.cancel(*OF_DIALOGS)
-            if self.dialog is dialog:
-                self.dialog = None
-
-        dialog.finished.connect(gone)
-        dialog.show()
-        if dialog.sizeHint().isValid():
-            dialog.resize(dialog.sizeHint().boundedTo(self.size()))
-
-    def _help_in(self, dialog: QDialog) -> None:
-        from workbench.ui.help.browser import help_at
-
-        help_at(dialog, dialog.focusWidget())
+    # Scores dropped on it.
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):
@@ -355,26 +336,28 @@ class Window(QMainWindow):
         super().changeEvent(event)
         menus = getattr(self, "menus", None)
         if event.type() == QEvent.Type.WindowStateChange and menus is not None:
-            menus.full_screen.blockSignals(True)
-            menus.full_screen.setChecked(self.isFullScreen())
-            menus.full_screen.blockSignals(False)
+            menus.tick("full-screen", self.isFullScreen())
 
     def keep_all(self) -> None:
         """Keep what is half written, and how the window is laid out."""
         focus = self.focusWidget()
         if focus is not None:
             focus.clearFocus()
-        self.notes.commit()
-        self.teaching.commit()
-        layout.remember(self)
+        self.panels.commit()
+        state = layout.taken(self.panels, self.look, self.saveGeometry())
+        self.session.guard(lambda: layout.keep(self.session.shelf, state))
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Keep what is half written, then go."""
         self.keep_all()
-        if not leaving.all_kept(self):
+        if not self._leaving.all_kept():
             event.ignore()
             return
         self.hide()  # what still runs may take a moment to stop
         self.conductor.close()
         self.session.close()
         event.accept()
+
+
+def _capital(words: str) -> str:
+    return words[0].upper() + words[1:]

@@ -26,13 +26,7 @@ PICKUPS: tuple[tuple[Fraction, str], ...] = (
     (Fraction(2), mark("half note")),
     (Fraction(3), mark("dotted half note")),
 )
-#: Signs that jumps lead to, by the name of their field.
-SIGNS = (
-    ("segno", mark("Segno")),
-    ("coda", mark("Coda")),
-    ("to_coda", mark("To Coda")),
-    ("fine", mark("Fine")),
-)
+
 
 
 def key_names() -> dict[str, Key]:

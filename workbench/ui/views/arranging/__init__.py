@@ -1,1 +1,4 @@
-"""The arranging view: the original above, the arrangement below."""
+"""The arranging view: the original above, the arrangement below.
+
+May use the shared page, score and what is below it.
+"""

@@ -3,7 +3,7 @@ what changed, take it back."""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import (
@@ -121,15 +121,6 @@ def forget(session: Session) -> None:
 
     if session.guard(lambda: undo_fit(session.shelf)):
         _reopen(session)
-
-
-def learn_grades(window: Any) -> None:
-    """Show the teacher's grades beside the estimates, and what can be learnt from them."""
-    from workbench.ui.views.grading.grades_dialog import GradesDialog
-
-    dialog = GradesDialog(window.session, window)
-    dialog.changed.connect(window.teaching.look_again)
-    window.show_dialog(dialog)
 
 
 def _reopen(session: Session) -> None:

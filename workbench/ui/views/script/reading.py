@@ -47,7 +47,6 @@ class ReadingView(QWidget):
         self,
         session: Session,
         script: Script,
-        mirrored: bool = False,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent, Qt.WindowType.Window)
@@ -69,9 +68,9 @@ class ReadingView(QWidget):
         self.music = MusicStrip(session, "reading bar")
         self.bar = Words()
         self.when = Words()
-        self.here = GripNeck(instrument, mirrored)
+        self.here = GripNeck(instrument, session.left_handed)
         self.coming = Words()
-        self.there = GripNeck(instrument, mirrored)
+        self.there = GripNeck(instrument, session.left_handed)
         self.words = [_Words(cue, self) for cue in script.cues]
         self.area = QScrollArea()
         self._buttons = QHBoxLayout()

@@ -11,9 +11,9 @@ from PySide6.QtWidgets import QGridLayout, QLineEdit, QPushButton, QVBoxLayout, 
 
 from workbench.language.speech import say
 from workbench.ui.bench.session import Session
+from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Faint
-from workbench.ui.notes.dialogs import Asking
 
 KEPT = "reading.keys"
 ONWARD = (Qt.Key.Key_PageDown, Qt.Key.Key_Space, Qt.Key.Key_Down, Qt.Key.Key_Right,

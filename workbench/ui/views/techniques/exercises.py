@@ -33,7 +33,6 @@ from workbench.ui.kit.file_rows import ask_to_replace
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Faint, Words, Wrapped
 from workbench.ui.neck.grip_neck import GripNeck, frets_for
-from workbench.ui.notes.figures import left_handed
 from workbench.ui.score.strip import MusicStrip
 
 FOLDER = "texts.folder"
@@ -160,7 +159,7 @@ class ExercisePane(QWidget):
         self._show_neck(exercise)
 
     def _show_neck(self, exercise: Exercise) -> None:
-        wanted = (self._session.instrument, left_handed(self.window()))
+        wanted = (self._session.instrument, self._session.left_handed)
         if self.neck is None or wanted != self._neck_for:
             if self.neck is not None:
                 self.neck_row.removeWidget(self.neck)

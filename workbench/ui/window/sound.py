@@ -1,4 +1,4 @@
-"""The Sound menu: what can be heard, compared and written as sound."""
+"""The commands of sound: what can be heard, compared and written as sound."""
 
 from __future__ import annotations
 
@@ -7,50 +7,47 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
-from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QMenu
 
 from workbench.language.speech import say
 from workbench.music.form import playing_order
 from workbench.sound.programme import Manner, Programme, Trainer, Version
 from workbench.ui.player.spans import SPANS
+from workbench.ui.window.dialogs import Dialogs
+from workbench.ui.window.panels import Panels
 
 if TYPE_CHECKING:
     from workbench.teaching.exercises import Exercise
     from workbench.teaching.plan_items import PlanItem
-    from workbench.ui.window.window import Window
 
-Add = Callable[..., QAction]  # menu, words, what it does, keys, lesson=
-KEYS = ("Ctrl+Alt+N", "Ctrl+Alt+B", "Ctrl+Alt+S", "Ctrl+Alt+A", "Ctrl+Alt+W")
+#: Commands in the order of SPANS.
+PLAYS = ("play-note", "play-bar", "play-selected", "play-section", "play-whole")
 
 
-class SoundMenu(QObject):
-    """Fills the menu."""
+class Sounds(QObject):
+    """What the Sound menu does."""
 
-    def __init__(self, window: Window, menu: QMenu, add: Add) -> None:
-        super().__init__(window)
-        self._window, self._session = window, window.session
-        conductor = self._conductor = window.conductor
-        add(menu, say("&Play or stop"), conductor.toggle, "Ctrl+Space", lesson=True)
-        for which, key in zip(SPANS, KEYS, strict=True):
-            words = say("Play {what}", what=say(which))
-            add(menu, words, partial(self._play, which), key, lesson=True)
-        menu.addSeparator()
-        compare = menu.addMenu(say("&Compare by ear"))
-        add(compare, say("As &fingered, then as written"), self.against_written, lesson=True)
-        add(compare, say("This &bar, then its other fingering"), self.against_other, lesson=True)
-        add(compare, say("The &original, then this arrangement"), self.against_original,
-            lesson=True)  # fmt: skip
-        menu.addSeparator()
-        add(menu, say("Tempo &trainer …"), self.trainer, lesson=True)
-        add(menu, say("T&uner tones …"), self.tuner, lesson=True)
-        menu.addSeparator()
-        add(menu, say("&Export sound …"), self.export, "Ctrl+Shift+W", lesson=True)
-        add(menu, say("Student's &pack …"), self.pack, "Ctrl+Shift+K", lesson=True)
+    def __init__(self, panels: Panels, dialogs: Dialogs) -> None:
+        super().__init__(panels)
+        self._panels, self._dialogs, self._session = panels, dialogs, panels.session
+        self._conductor = panels.conductor
+        panels.teaching.arranging.wants_heard.connect(self.against_original)
+        panels.teaching.plan.practise.connect(self.practise)
+        panels.teaching.techniques.exercise.wants_heard.connect(self.exercise)
 
-        window.teaching.arranging.wants_heard.connect(self.against_original)
-        window.teaching.plan.practise.connect(self.practise)
-        window.teaching.techniques.exercise.wants_heard.connect(self.exercise)
+    def deeds(self) -> dict[str, Callable[[], object]]:
+        """What the commands of the menu do, by their names."""
+        spans = dict(zip(PLAYS, SPANS, strict=True))
+        return {
+            "play": self._conductor.toggle,
+            **{name: partial(self._play, span) for name, span in spans.items()},
+            "against-written": self.against_written,
+            "against-other": self.against_other,
+            "against-original": self.against_original,
+            "trainer": self.trainer,
+            "tuner": self.tuner,
+            "export-sound": self.export,
+            "pack": self.pack,
+        }
 
     def practise(self, item: PlanItem) -> None:
         """A plan's item in a loop, counted in, at its tempo: climbing where it is to climb."""
@@ -90,7 +87,7 @@ class SoundMenu(QObject):
         if session.lesson is None or not self._fingered():
             return
         assert fingering
-        at = max(0, self._window.choices.list.currentRow())
+        at = max(0, self._panels.choices.list.currentRow())
         other = choices[at] if choices and at < len(choices) else None
         if other is None or other.bar is None:
             session.failed.emit(say("This bar has no other fingering to compare with yet."))
@@ -130,19 +127,19 @@ class SoundMenu(QObject):
     def trainer(self) -> None:
         from workbench.ui.player.trainer import TrainerDialog
 
-        self._window.show_dialog(TrainerDialog(self._conductor, self._window))
+        self._dialogs.show(TrainerDialog(self._conductor, self._dialogs.over))
 
     def tuner(self) -> None:
         from workbench.ui.player.tuner import TunerDialog
 
-        self._window.show_dialog(TunerDialog(self._conductor, self._window))
+        self._dialogs.show(TunerDialog(self._conductor, self._dialogs.over))
 
     def export(self) -> None:
         from workbench.ui.window.sound_files import export_sound
 
-        export_sound(self._window)
+        export_sound(self._conductor, self._dialogs.over)
 
     def pack(self) -> None:
         from workbench.ui.window.sound_files import make_pack
 
-        make_pack(self._window)
+        make_pack(self._conductor, self._dialogs.over)

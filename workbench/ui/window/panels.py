@@ -1,0 +1,193 @@
+"""The parts of the window and how they lie beside each other."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QDialog, QSplitter, QTabWidget, QVBoxLayout, QWidget
+
+from workbench.language.names import key_words
+from workbench.language.speech import say
+from workbench.ui.bars.panel import BarList
+from workbench.ui.bench.session import Session
+from workbench.ui.choices.panel import Choices
+from workbench.ui.kit.look import em
+from workbench.ui.kit.notice import Notice
+from workbench.ui.kit.parts import Faint, Heading
+from workbench.ui.lesson.panel import LessonPanel
+from workbench.ui.neck.legend import Legend
+from workbench.ui.neck.moment_words import moment_words
+from workbench.ui.neck.view import NeckView
+from workbench.ui.notes.panel import NotePanel
+from workbench.ui.player.bar import PlayerBar, space_plays
+from workbench.ui.player.conductor import Conductor
+from workbench.ui.score.view import ScoreView
+from workbench.ui.window.teaching_tabs import TeachingTabs
+
+
+class Panels(QWidget):
+    """Everything in the window below its menus. ``show_dialog`` opens what a part asks for."""
+
+    def __init__(
+        self, session: Session, show_dialog: Callable[[QDialog], None], parent: QWidget
+    ) -> None:
+        super().__init__(parent)
+        self.session = session
+        self.notice = Notice()
+        self.title = Heading("")
+        self.title.setAccessibleName(say("Open lesson"))
+        self.bars = BarList(session)
+        self.score = ScoreView(session)
+        self.neck_heading = Heading(say("Fretboard"))
+        self.moment = Faint()
+        self.neck = NeckView(session)
+        self.legend = Legend()
+        self.notes = NotePanel(session)
+        self.choices = Choices(session)
+        self.lesson_panel = LessonPanel(session)
+        self.conductor = Conductor(session)
+        self.player = PlayerBar(self.conductor)
+        self.middle = self._middle()
+        self.bar_side = QSplitter(Qt.Orientation.Vertical)
+        self.side = self._side()
+        self.teaching = TeachingTabs(session, self.middle, show_dialog)
+        self.lesson_panel.estimate.watch(self.teaching.findings)
+        self.across = self._across()
+        column = QVBoxLayout(self)
+        gap = em(self, 0.4)
+        column.setContentsMargins(gap, gap, gap, 0)
+        column.addWidget(self.title)
+        column.addWidget(self.across, 1)
+        column.addWidget(self.player)
+        self.notice.lie_over(self)
+
+        session.opened.connect(self._opened)
+        session.changed.connect(self._retitle)
+        session.selected.connect(self.tell_moment)
+        session.fingered.connect(self.tell_moment)
+        self.bars.view.selectionModel().selectionChanged.connect(self._rows_selected)
+        self.conductor.rows = lambda: self.bars.selected_bars
+        for part in (self.score, self.bars.view, self.neck.neck):
+            space_plays(part, self.conductor)
+
+    def _middle(self) -> QSplitter:
+        below = QWidget()
+        under = QVBoxLayout(below)
+        under.setContentsMargins(0, 0, 0, 0)
+        for part in (self.neck_heading, self.moment, self.neck, self.legend):
+            under.addWidget(part)
+        under.addStretch(1)
+        middle = QSplitter(Qt.Orientation.Vertical)
+        middle.addWidget(self.score)
+        middle.addWidget(below)
+        middle.setStretchFactor(0, 1)
+        middle.setChildrenCollapsible(False)
+        return middle
+
+    def _side(self) -> QTabWidget:
+        self.bar_side.addWidget(self.notes)
+        self.bar_side.addWidget(self.choices)
+        self.bar_side.setChildrenCollapsible(False)
+        for panel in (self.notes, self.choices, self.lesson_panel):
+            inner = panel.layout()
+            assert inner
+            gap = em(self, 0.35)
+            inner.setContentsMargins(gap, gap, gap, gap)
+        side = QTabWidget()
+        side.setAccessibleName(say("This bar, or the whole lesson"))
+        side.addTab(self.bar_side, say("This bar"))
+        side.addTab(self.lesson_panel, say("Whole lesson"))
+        return side
+
+    def _across(self) -> QSplitter:
+        across = QSplitter(Qt.Orientation.Horizontal)
+        across.addWidget(self.bars)
+        across.addWidget(self.teaching)
+        across.addWidget(self.side)
+        across.setStretchFactor(1, 1)
+        across.setChildrenCollapsible(False)
+        return across
+
+    # Sizes.
+
+    def make_room(self, height: int) -> None:
+        """Where large text leaves little height, the music has it, not the legend."""
+        self.legend.setVisible(height >= em(self, 34))
+
+    def shape_sizes(self, width: int, height: int) -> None:
+        """Sizes that follow the text, in a window of so many pixels."""
+        self.make_room(height)
+        self.bars.setMinimumWidth(em(self, 9))
+        self.side.setMinimumWidth(em(self, 13))
+        self.score.setMinimumHeight(em(self, 5))
+        self.middle.setSizes([em(self, 40), em(self, 10)])
+        self.bar_side.setSizes([em(self, 22), em(self, 16)])
+        wide = max(width, em(self, 40))
+        left, right = min(em(self, 12), wide // 5), min(em(self, 19), wide * 3 // 10)
+        self.across.setSizes([left, wide - left - right, right])
+
+    @property
+    def splitters(self) -> dict[str, QSplitter]:
+        """Every splitter under a name that stays: its place among the window's splitters."""
+        named = {"across": self.across, "middle": self.middle, "bar_side": self.bar_side}
+        rest = [s for s in self.teaching.findChildren(QSplitter) if s not in named.values()]
+        return named | {s.objectName() or f"teaching{at}": s for at, s in enumerate(rest)}
+
+    # What they show.
+
+    def _opened(self) -> None:
+        self._retitle()
+        self.tell_moment()
+
+    def _retitle(self) -> None:
+        lesson = self.session.lesson
+        if lesson is None:
+            self.title.setText(say("No lesson is open"))
+            return
+        words = [
+            lesson.title,
+            say(self.session.instrument.name),
+            key_words(lesson.key or lesson.piece.key.name),
+        ]
+        if lesson.student:
+            words.append(say("for {student}", student=lesson.student))
+        self.title.setText("  ·  ".join(words))
+
+    def tell_moment(self) -> None:
+        """What the hand does in the selected bar, in words above the neck."""
+        heading, words = moment_words(self.session)
+        self.neck_heading.setText(heading)
+        self.moment.setText(words)
+
+    def _rows_selected(self) -> None:
+        self.notes.bars = self.bars.selected_bars
+
+    def refresh(self) -> None:
+        """Draw anew what does not follow the palette by itself."""
+        self.neck.refresh()
+        self.score.engrave()
+
+    # What is done with them.
+
+    def commit(self) -> None:
+        """Keep what is half written."""
+        self.notes.commit()
+        self.teaching.commit()
+
+    def new_note(self) -> None:
+        """Begin a teaching note on the selected bars."""
+        self.side.setCurrentIndex(0)
+        self.notes.new_note()
+
+    def next_part(self, by: int) -> None:
+        """Move the focus to the next part of the window."""
+        parts = [self.bars.view, self.score, self.neck.neck, self.notes.list, self.choices.list]
+        if self.side.currentIndex() == 1:
+            parts[3:] = [self.lesson_panel.title]
+        parts[3:3] = [self.teaching.techniques.list, self.teaching.plan.table,
+                      self.teaching.script.table]  # fmt: skip
+        parts = [part for part in parts if part.isVisible() and part.isEnabled()]
+        at = next((i for i, part in enumerate(parts) if part.hasFocus()), -1 if by > 0 else 0)
+        if parts:
+            parts[(at + by) % len(parts)].setFocus(Qt.FocusReason.ShortcutFocusReason)
