@@ -533,7 +533,7 @@
         <translation>&amp;Neuer Hinweis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/window/menus.py"/>
+        <location filename="../../workbench/ui/bench/commands.py"/>
         <source>&amp;New remark on the bar</source>
         <translation>&amp;Neuer Unterrichtshinweis</translation>
     </message>

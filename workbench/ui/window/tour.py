@@ -75,13 +75,8 @@ STOPS = (
         side=0,
     ),
     Stop(
-<<<<<<< HEAD
-        lambda w: w.notes,
-        mark("Remarks"),
-=======
         lambda p: p.notes,
-        mark("Teaching notes"),
->>>>>>> main
+        mark("Remarks"),
         mark(
             "What you will say in this bar. Press Ctrl+N, choose what the remark is about, and "
             "write a sentence; Ctrl+Return keeps it."
