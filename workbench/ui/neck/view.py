@@ -34,7 +34,6 @@ FEWEST_FRETS = 5  # fit into the view at zoom 1 in any piece
 FRETS_KEY = Qt.Key.Key_F  # all frets, or those that are in use
 ZOOMS = (0.6, 3.0)
 ZOOM_STEP = 1.15
-SHARE = 0.28  # of the window's height: what the strings may take
 PLAIN = (
     Qt.KeyboardModifier.NoModifier,
     Qt.KeyboardModifier.ShiftModifier,  # a plus sign needs it on many keyboards
@@ -80,9 +79,7 @@ class Neck(QWidget):
         if self._session.lesson is None:
             return None
         instrument = self._session.instrument
-        tall = self.window().height() * SHARE / (instrument.strings + 1.75)
-        gap = round(max(em(self, 1.2), min(em(self, 1.75), tall)))
-        head = em(self, 5.2)
+        gap, head = em(self, 1.75), em(self, 5.2)
         room = max(em(self, 8), self._view_width() - head - gap * 0.5 - 1)
         frets = instrument.playable_frets
         if not self.all_frets:
