@@ -1034,6 +1034,11 @@
         <translation>„{jump}“ ist kein Sprung; wählen Sie einen aus der Liste.</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/leadsheet.py"/>
+        <source>'{letters}' is no right-hand pattern; write the letters p i m a with spaces, as in {known}.</source>
+        <translation>„{letters}“ ist kein Anschlagmuster; schreiben Sie die Buchstaben p i m a mit Leerzeichen, wie in {known}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shape.py"/>
         <source>'{name}' is no cost term of a shape; use {names}.</source>
         <translation>„{name}“ ist kein Kostenglied einer Form; verwenden Sie {names}.</translation>
@@ -1097,6 +1102,11 @@
         <location filename="../../workbench/ui/shelf/lessons.py"/>
         <source>'{title}' is in the bin; it can be restored from there.</source>
         <translation>„{title}“ ist im Papierkorb und lässt sich von dort wiederherstellen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/leadsheet.py"/>
+        <source>'{title}' is no lead sheet: that is one line of tune with chord symbols above at least half of its bars.</source>
+        <translation>„{title}“ ist kein Leadsheet: Das ist eine Melodielinie mit Akkordsymbolen über mindestens der Hälfte ihrer Takte.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
@@ -1373,6 +1383,11 @@
         <translation>Eine Taste oder ihre Wirkung</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <source>A lead sheet becomes a solo: its tune over a right-hand pattern from its chords</source>
+        <translation>Aus einem Leadsheet wird ein Solo: die Melodie über einem Anschlagmuster aus ihren Akkorden</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/edits.py"/>
         <source>A lesson needs a title; write at least one word.</source>
         <translation>Eine Lektion braucht einen Titel; schreiben Sie mindestens ein Wort.</translation>
@@ -1558,6 +1573,16 @@
         <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>Accept what arranging did</source>
         <translation>Gutheißen, was das Arrangieren tat</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <source>Acco&amp;mpaniment</source>
+        <translation>&amp;Begleitung</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <source>Accompaniment</source>
+        <translation>Begleitung</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
@@ -1937,6 +1962,11 @@
         <translation>Takt {bar}: Ein Finger der rechten Hand müsste zwei Saiten zugleich zupfen; geben Sie einen davon frei.</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/leadsheet.py"/>
+        <source>Bar {bar}: the chord symbol {symbol} is not known; there the tune is alone.</source>
+        <translation>Takt {bar}: Das Akkordsymbol {symbol} ist nicht bekannt; dort steht die Melodie allein.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/strokes.py"/>
         <source>Bar {bar}: the fingering does not belong to this piece (note {note} is not in it); finger the piece again.</source>
         <translation>Takt {bar}: Der Fingersatz gehört nicht zu diesem Stück (Ton {note} kommt darin nicht vor); setzen Sie die Finger des Stücks neu.</translation>
@@ -1961,6 +1991,11 @@
         <location filename="../../workbench/handout/teacher.py"/>
         <source>Bar {bar}: {reason}</source>
         <translation>Takt {bar}: {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>Bar {bar}: {what}.</source>
+        <translation>Takt {bar}: {what}.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grade.py"/>
@@ -3300,6 +3335,11 @@
         <translation>Note einer anderen Stimme geben</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/arrange.py"/>
+        <source>Give either --for-grade or --strict: a version is as strict as it is.</source>
+        <translation>Geben Sie entweder --for-grade oder --strict an: Jede Fassung hat ihre eigene Strenge.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/arrange.py"/>
         <source>Give either a key or a number of semitones to move by, not both.</source>
         <translation>Geben Sie entweder eine Tonart oder eine Zahl von Halbtönen an, nicht beides.</translation>
@@ -3353,6 +3393,11 @@
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Grade {grade}</source>
         <translation>Stufe {grade}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>Grade {grade}: choose a grade from 0 to 8.</source>
+        <translation>Grad {grade}: Wählen Sie einen Grad von 0 bis 8.</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -11820,6 +11865,11 @@
         <translation>die Kuppe von Finger 1 greift zu einer Basssaite hinüber</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <source>the tune alone</source>
+        <translation>die Melodie allein</translation>
+    </message>
+    <message>
         <location filename="../../workbench/sound/programme.py"/>
         <source>the upper voice</source>
         <translation>die Oberstimme</translation>
@@ -12991,6 +13041,11 @@ Ihr Text</translation>
         <translation>{n} h</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>{n} in another octave</source>
+        <translation>{n} in anderer Oktave</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>{n} left out</source>
         <translation>{n} weggelassen</translation>
@@ -13173,6 +13228,11 @@ Ihr Text</translation>
         <translation>{n} Ton</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>{n} note fewer</source>
+        <translation>{n} Note weniger</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} note is left out</source>
@@ -13182,6 +13242,11 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} note lies in another octave or ends early</source>
         <translation>{n} Ton liegt in einer anderen Oktave oder endet früher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>{n} note more</source>
+        <translation>{n} Note mehr</translation>
     </message>
     <message>
         <location filename="../../workbench/music/lengthless.py"/>
@@ -13216,9 +13281,19 @@ Ihr Text</translation>
         <translation>{n} Töne werden weggelassen</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>{n} notes fewer</source>
+        <translation>{n} Noten weniger</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{n} notes lie in another octave or end early</source>
         <translation>{n} Töne liegen in einer anderen Oktave oder enden früher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/easier.py"/>
+        <source>{n} notes more</source>
+        <translation>{n} Noten mehr</translation>
     </message>
     <message>
         <location filename="../../workbench/music/lengthless.py"/>
@@ -13758,6 +13833,11 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/keys.py"/>
         <source>{share} of the grips suit the level</source>
         <translation>{share} der Griffe passen zur Stufe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/arrange.py"/>
+        <source>{strict}, up to fret {fret}: {grade}, {notes} notes</source>
+        <translation>{strict}, bis Bund {fret}: {grade}, {notes} Noten</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/pack.py"/>

@@ -57,7 +57,7 @@ def test_a_word_that_says_nothing_is_refused_in_one_sentence(word):
         decisions([("n1", word)])
 
 
-@settings(max_examples=25, deadline=None, suppress_health_check=list(HealthCheck))
+@settings(max_examples=15, deadline=None, suppress_health_check=list(HealthCheck))
 @given(pieces(lowest=50, highest=79, voices=3), st.data())
 def test_what_is_decided_holds_or_is_told_to_be_impossible(made, data):
     """Notes alone at their moment can always be kept: any that are broken share a moment
@@ -77,7 +77,7 @@ def test_what_is_decided_holds_or_is_told_to_be_impossible(made, data):
         assert near or one.whole or (one.octaves is not None and not there), (name, one)
 
 
-@settings(max_examples=8, deadline=None, suppress_health_check=list(HealthCheck))
+@settings(max_examples=5, deadline=None, suppress_health_check=list(HealthCheck))
 @given(pieces(lowest=57, highest=76, voices=2), st.data())
 def test_around_decisions_the_search_is_exact(made, data):
     """Against OR-Tools CP-SAT under the same decisions."""

@@ -395,3 +395,20 @@ def test_a_tablature_staff_that_repeats_the_music_is_not_read_twice(read):
     other = both.replace("<octave>4</octave></pitch><duration>48</duration><voice>2",
                          "<octave>5</octave></pitch><duration>48</duration><voice>2")  # fmt: skip
     assert len(read(make.score(other)).notes) == 2
+
+
+def test_wedges_are_read_and_written_again(read, tmp_path):
+    """Between the notes at which MusicXML begins and stops them."""
+    from workbench.music.writing import write_musicxml
+
+    wedge = '<direction><direction-type><wedge type="{}"/></direction-type></direction>'
+    notes = [make.note(step, 12, "quarter") for step in "CDEF"]
+    text = wedge.format("diminuendo") + "".join(notes[:3]) + wedge.format("stop") + notes[3]
+    piece = read(make.score(text))
+    first, last = piece.bars[0].dynamics
+    assert (first.onset, first.text) == (0, "diminuendo") and last.text == "stop"
+    assert 2 <= last.onset <= 3
+    path = tmp_path / "again.musicxml"
+    write_musicxml(piece, path)
+    assert '<wedge type="diminuendo"' in path.read_text(encoding="utf-8")
+    assert [d.text for d in read(path.read_bytes()).bars[0].dynamics] == ["diminuendo", "stop"]

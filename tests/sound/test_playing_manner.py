@@ -228,3 +228,26 @@ def test_any_stretch_is_the_same_samples():
     whole = mix.block(0, 2 * RATE)
     parts = np.concatenate([mix.block(a, 441) for a in range(0, 2 * RATE, 441)])
     assert np.array_equal(whole, parts)
+
+
+@pytest.mark.parametrize(
+    ("marks", "steps"),
+    [
+        ([(0, "p"), (0, "crescendo"), (3, "stop"), (3, "f")], [1, 1, 1, 0]),
+        ([(0, "f"), (0, "diminuendo"), (3, "stop")], [-1, -1, -1, 0]),
+        ([(0, "f"), (0, "crescendo"), (2, "stop"), (2, "p")], [1, -1, 0, 0]),
+        ([(1, "crescendo")], [0, 0, 0, 0]),
+    ],
+    ids=["to the mark at its end", "a step where none stands", "against the mark", "without end"],
+)
+def test_a_wedge_leads_evenly(marks, steps):
+    notes = [note(f"n{i}", "C4", i, 1) for i in range(4)]
+    made = piece(
+        bar(0, *notes, dynamics=tuple(Dynamic(F(t), w) for t, w in marks)),
+        bar(1, note("n4", "C4", 0, 1)),
+    )
+    loud = [s.loud for s in sounds(made)]
+    found = [b - a for a, b in pairwise(loud)]
+    assert [int(np.sign(round(step, 6))) for step in found] == steps
+    if steps[1] == steps[0] != 0:
+        assert found[0] == pytest.approx(found[1])

@@ -13,10 +13,14 @@ from PySide6.QtWidgets import QComboBox, QTabWidget
 from tests.benchmarks.test_sound import song
 from tests.ui.conftest import WAIT
 from tests.ui.watch_blocks import LIMIT, Watch
+from workbench.sound.device import SoundCard
+from workbench.sound.player import Player
+from workbench.sound.programme import WHO
 from workbench.store.shelf import Shelf
 from workbench.teaching.demo import demo_lessons
 from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
 from workbench.ui.bench.services import Services
+from workbench.ui.player.spans import SPANS
 from workbench.ui.window import app as ui_app
 
 CTRL = Qt.KeyboardModifier.ControlModifier
@@ -132,6 +136,26 @@ def walk(qtbot, watch, window) -> None:
     do("closing the shelf", window.dialog.close)
 
 
+def listen(qtbot, watch, window) -> None:
+    """Play, change how it is played while it goes on, follow it, and stop."""
+    conductor = window.conductor
+    with watch.unwatched():
+        conductor.opened = lambda: Player(lambda: SoundCard(null=True))
+        conductor.set_span(SPANS[4])
+    watch.do("playing", conductor.toggle)
+    with watch.unwatched():  # nobody waits for the window while the device starts
+        qtbot.waitUntil(lambda: bool(window.score.heard[1]), timeout=LONG_WAIT)
+    watch.do("following", lambda: qtbot.wait(400))
+    for doing, how in (
+        ("another tempo", {"tempo": 70.0}), ("a loop", {"loop": True}),
+        ("a metronome", {"metronome": True}), ("one voice", {"who": WHO[1]}),
+    ):  # fmt: skip
+        watch.do(doing, lambda how=how: conductor.set_manner(**how))
+        watch.do(f"{doing} followed", lambda: qtbot.wait(150))
+    watch.do("stopping", conductor.toggle)
+    ready(qtbot, window)
+
+
 def export(qtbot, watch, window, tmp_path) -> None:
     """Print the handout."""
     watch.do("the handout", window.menus["handout"].trigger)
@@ -156,6 +180,7 @@ def test_with_the_demo(qtbot, journey, tmp_path) -> None:
             lessons = demo_lessons()
         window = journey(watch, *lessons)
         walk(qtbot, watch, window)
+        listen(qtbot, watch, window)
         export(qtbot, watch, window, tmp_path)
         watch.do("another lesson", lambda: window.session.open(lessons[1].id))
         ready(qtbot, window)
@@ -171,6 +196,7 @@ def test_with_a_lesson_of_256_bars(qtbot, journey, tmp_path) -> None:
         watch.do("the long lesson", lambda: window.session.open("long"))
         ready(qtbot, window)
         walk(qtbot, watch, window)
+        listen(qtbot, watch, window)
         watch.do("the short lesson", lambda: window.session.open("short"))
         ready(qtbot, window)
         watch.do("the long lesson again", lambda: window.session.open("long"))

@@ -18,7 +18,7 @@ from workbench.arranging.transpose import (
     shift_to_key,
     transposed,
 )
-from workbench.arranging.weights import Wishes
+from workbench.arranging.weights import EASY_FRET, Wishes
 from workbench.fingering.written import prints_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import HANDS
@@ -30,7 +30,8 @@ __all__ = ["Arranged", "Change", "arrange"]
 
 BEST_KEY = "best"
 MOST_SEMITONES = 60  # five octaves: more is a slip of the pen
-LIES_TUNE, LIES_REST = 0.02, 0.1  # a piece lies well where no more of its notes have to change
+# A piece lies well where no more of its notes have to change, or lie above the seventh fret.
+LIES_TUNE, LIES_REST, LIES_HIGH = 0.02, 0.1, 0.05
 
 
 @dataclass(frozen=True)
@@ -124,14 +125,20 @@ def arrange(
 
 
 def lies_well(sounds: Texture, laid: Laid) -> bool:
-    """Whether hardly a note had to change."""
+    """Whether hardly a note had to change, and the hand stays in the lower positions."""
     tune = rest = tune_all = rest_all = 0
     for sound, octaves in zip(sounds.sounds, laid.octaves, strict=True):
         if sound.role == TUNE:
             tune, tune_all = tune + (octaves != 0), tune_all + 1
         else:
             rest, rest_all = rest + (octaves != 0), rest_all + 1
-    return tune <= LIES_TUNE * tune_all and rest <= LIES_REST * rest_all
+    places = [p for p in laid.places if p is not None]
+    high = sum(fret > EASY_FRET for _, fret in places)
+    return (
+        tune <= LIES_TUNE * tune_all
+        and rest <= LIES_REST * rest_all
+        and high <= LIES_HIGH * len(places)
+    )
 
 
 def moves(search: Search) -> list[int]:

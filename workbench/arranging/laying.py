@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from workbench.arranging.changes import (
@@ -52,6 +53,7 @@ def needed_cuts(
         None if k is None else s.midi + semitones + 12 * k
         for s, k in zip(sounds.sounds, laid.octaves, strict=True)
     ]
+    meets = _meetings(sounds, laid, pitch)
     alive: list[list[int]] = [[] for _ in sounds.moments]
     first = [m for m, struck in enumerate(sounds.struck) for _ in struck]
     for i, until in enumerate(sounds.until):
@@ -66,7 +68,23 @@ def needed_cuts(
             cuts[i] = None
             for m in more:
                 alive[m].append(i)
+    for i, m in meets.items():
+        cuts[i] = m if cuts[i] is None else min(m, cuts[i] or m)
     return tuple(cuts)
+
+
+def _meetings(sounds: Texture, laid: Laid, pitch: Sequence[int | None]) -> dict[int, int]:
+    """The sounds that another octave has brought to a pitch which is struck anew while they
+    last, and the moment of that: one string cannot do both."""
+    out: dict[int, int] = {}
+    begun = [m for m, struck in enumerate(sounds.struck) for _ in struck]
+    for i, until in enumerate(sounds.until):
+        for m in range(begun[i] + 1, until if pitch[i] is not None else 0):
+            again = [j for j in sounds.struck[m] if pitch[j] == pitch[i]]
+            if any(sounds.sounds[j].midi != sounds.sounds[i].midi for j in again):
+                out[i] = m
+                break
+    return out
 
 
 def _strings_for(pitches: list[int], options: Options) -> bool:

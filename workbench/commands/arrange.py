@@ -15,12 +15,16 @@ from workbench.commands.source import (
     load,
     player,
     score_options,
+    taken,
 )
 from workbench.language.names import key_words, percent
 from workbench.language.speech import say
+from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
+    from workbench.instrument.model import Hand, Instrument
+    from workbench.music.model import Piece
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -29,6 +33,10 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
     arranging_options(parser)
     hand_option(parser)
+    parser.add_argument(
+        "--for-grade", type=int, metavar="N",
+        help="of easier and harder versions the fullest that asks no more than this grade",
+    )
     parser.add_argument(
         "-o", "--output", metavar="OUT",
         help="where to write the arrangement: .musicxml or .mxl, or .mid",
@@ -42,7 +50,11 @@ def run(options: argparse.Namespace) -> Result:
     form = form_of_export(path) if path else ""
     source = load(options, lessons=True)
     instrument, hand = player(options, source.lesson)
-    placed = arranged(options, source, instrument, hand)
+    made: list[dict[str, Any]] = []
+    if options.for_grade is None:
+        placed = arranged(options, source, instrument, hand)
+    else:
+        placed, made = _for_grade(options, taken(options, source.piece), instrument, hand)
     if path is not None and form == "MIDI":
         write_midi(placed.piece, path)
     elif path is not None:
@@ -64,7 +76,39 @@ def run(options: argparse.Namespace) -> Result:
         },
         "path": str(path) if path else None,
     }  # fmt: skip
-    return Result(document, _text(placed, say(instrument.name), path))
+    if made:
+        document["versions"] = made
+    return Result(document, _text(placed, say(instrument.name), path, made))
+
+
+def _for_grade(
+    options: argparse.Namespace, piece: Piece, instrument: Instrument, hand: Hand
+) -> tuple[Arranged, list[dict[str, Any]]]:
+    """The version for a grade, and a row for each, with what it has otherwise."""
+    from workbench.store.grading import model_in_force
+    from workbench.teaching.easier import aimed, differs, versions
+
+    if options.strict:
+        raise BadInput(say("Give either --for-grade or --strict: a version is as strict as it is."))
+    found = versions(
+        piece, instrument, hand, key=options.key, transpose=options.transpose,
+        top_fret=options.top_fret, model=model_in_force(),
+    )  # fmt: skip
+    chosen = aimed(found, options.for_grade)
+    rows = [
+        {
+            "strict": v.wishes.strict,
+            "top_fret": v.wishes.top_fret,
+            "grade": v.grade.number,
+            "level": v.grade.level,
+            "words": v.grade.words,
+            "notes": len(v.placed.piece.notes),
+            "chosen": v is chosen,
+            "differs": list(differs(chosen, v)),
+        }
+        for v in found
+    ]
+    return chosen.placed, rows
 
 
 def change_rows(placed: Arranged) -> list[dict[str, Any]]:
@@ -88,7 +132,9 @@ def change_rows(placed: Arranged) -> list[dict[str, Any]]:
     ]
 
 
-def _text(placed: Arranged, instrument: str, path: Path | None) -> list[str]:
+def _text(
+    placed: Arranged, instrument: str, path: Path | None, made: list[dict[str, Any]]
+) -> list[str]:
     from workbench.arranging.changes import counted, semitones
 
     lines = [
@@ -97,6 +143,12 @@ def _text(placed: Arranged, instrument: str, path: Path | None) -> list[str]:
             "notes.", way=semitones(placed.transposition), tune=percent(placed.kept.tune),
             bass=percent(placed.kept.bass), inner=percent(placed.kept.inner)),
     ]  # fmt: skip
+    for row in made:
+        line = say("{strict}, up to fret {fret}: {grade}, {notes} notes",
+                   strict=say(row["strict"]), fret=row["top_fret"], grade=row["words"],
+                   notes=row["notes"])  # fmt: skip
+        lines += ["", f"{line} *" if row["chosen"] else line]
+        lines += [f"  {words}" for words in row["differs"]]
     if placed.changes:
         lines += ["", *filter(None, [counted(placed.changes)])]
         # two stems of one sound change alike, and are told once

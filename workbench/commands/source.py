@@ -84,6 +84,11 @@ def arranging_options(parser: argparse.ArgumentParser) -> None:
         help="semitones to move by; 0 leaves the key as written",
     )  # fmt: skip
     parser.add_argument(
+        "--solo", nargs="?", const="", metavar="LETTERS",
+        help="make a solo of a lead sheet: its tune over a right-hand pattern such as 'p i m i', "
+        "without letters the one for metre and --level",
+    )  # fmt: skip
+    parser.add_argument(
         "--top-fret", type=int, metavar="N", help="no note above this fret (default 12)"
     )
     parser.add_argument(
@@ -194,6 +199,17 @@ def settings(options: argparse.Namespace, lesson: Lesson | None) -> Settings:
     return base
 
 
+def taken(options: argparse.Namespace, piece: Piece) -> Piece:
+    """The piece as it is to be laid: a solo of a lead sheet where that is asked for."""
+    letters = getattr(options, "solo", None)
+    if letters is None:
+        return piece
+    from workbench.arranging.leadsheet import pattern_for, pattern_named, solo
+
+    level = getattr(options, "level", None) or "middle"
+    return solo(piece, pattern_named(piece, letters) if letters else pattern_for(piece, level))
+
+
 def arranged(
     options: argparse.Namespace, source: Source, instrument: Instrument, hand: Hand
 ) -> Arranged:
@@ -202,13 +218,14 @@ def arranged(
     from workbench.arranging.arrange import Arranged, arrange
 
     lesson, wanted = source.lesson, wishes(options, source.lesson)
+    piece = taken(options, source.piece)
     free = (options.key, options.transpose) == (None, None)
-    if lesson is not None and free:
+    if lesson is not None and free and piece is source.piece:
         same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
         if same and wanted == Wishes(lesson.top_fret, lesson.strict):
             return Arranged(source.piece, 0, source.piece.key.name, ())
     placed = arrange(
-        source.piece, instrument, key=options.key, transpose=options.transpose, hand=hand,
+        piece, instrument, key=options.key, transpose=options.transpose, hand=hand,
         wishes=wanted,
     )  # fmt: skip
     if not any(instrument.places(note.midi) for note in placed.piece.notes):

@@ -7,7 +7,7 @@ from xml.etree.ElementTree import Element, SubElement
 
 from workbench.music.chordxml import harmony
 from workbench.music.endings import EndingRun, ending_groups
-from workbench.music.model import Bar, Key, Piece
+from workbench.music.model import WEDGE_END, WEDGES, Bar, Dynamic, Key, Piece
 from workbench.music.notexml import Look, NoteWriter
 from workbench.music.segments import Chord
 
@@ -60,8 +60,10 @@ class BarWriter:
         self.notes.begin(number)
         at = Fraction(0)
         symbols = list(bar.chords) if main else []
-        for mark in bar.dynamics if main else ():
+        signs = list(bar.dynamics) if main else []
+        for mark in [d for d in signs if d.text not in (*WEDGES, WEDGE_END) or not chords]:
             measure.append(dynamic(mark.text, self.notes.ticks(mark.onset)))
+            signs.remove(mark)
         if main and not chords:
             for symbol in symbols:
                 measure.append(harmony(symbol.text, self.notes.ticks(symbol.onset)))
@@ -82,14 +84,29 @@ class BarWriter:
             while symbols and symbols[0].onset < until:
                 symbol = symbols.pop(0)
                 measure.append(harmony(symbol.text, self.notes.ticks(symbol.onset - at)))
+            # Readers bind a wedge to the note that follows its beginning and the one
+            # before its end.
+            begin = [d for d in signs if d.text in WEDGES and d.onset < until]
+            self._wedges(measure, signs, begin, at)
             measure.extend(self.notes.chord(chord))
+            self._wedges(measure, signs, [d for d in signs if d.onset <= at], at)
             at = until
+        for mark in signs:
+            measure.append(dynamic(mark.text, self.notes.ticks(mark.onset - at)))
         for symbol in symbols:
             measure.append(harmony(symbol.text, self.notes.ticks(symbol.onset - at)))
         if main and at < bar.length:
             measure.extend(self.notes.rest(bar.length - at))
             at = bar.length
         return at
+
+    def _wedges(
+        self, measure: Element, signs: list[Dynamic], now: list[Dynamic], at: Fraction
+    ) -> None:
+        """Write those that come now."""
+        for mark in now:
+            measure.append(dynamic(mark.text, self.notes.ticks(max(Fraction(0), mark.onset - at))))
+            signs.remove(mark)
 
     def _move(self, measure: Element, tag: str, length: Fraction) -> None:
         if length:
@@ -210,11 +227,13 @@ def _words(measure: Element, text: str, sound: dict[str, str]) -> None:
 def dynamic(text: str, offset: int) -> Element:
     """The element for a dynamic mark, ``offset`` divisions after its place."""
     element = Element("direction", {"placement": "below"})
-    marks = SubElement(SubElement(element, "direction-type"), "dynamics")
-    if text in _DYNAMICS:
-        SubElement(marks, text)
+    kind = SubElement(element, "direction-type")
+    if text in (*WEDGES, WEDGE_END):
+        SubElement(kind, "wedge", {"type": text})
+    elif text in _DYNAMICS:
+        SubElement(SubElement(kind, "dynamics"), text)
     else:
-        SubElement(marks, "other-dynamics").text = text
+        SubElement(SubElement(kind, "dynamics"), "other-dynamics").text = text
     if offset:
         SubElement(element, "offset").text = str(offset)
     return element

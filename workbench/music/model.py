@@ -16,6 +16,8 @@ STEPS = "CDEFGAB"
 STEP_SEMITONES = {"C": 0, "D": 2, "E": 4, "F": 5, "G": 7, "A": 9, "B": 11}
 
 Q0 = Fraction(0)
+WEDGES = ("crescendo", "diminuendo")  # as MusicXML calls them
+WEDGE_END = "stop"
 
 
 @dataclass(frozen=True, order=True)
@@ -93,7 +95,8 @@ class ChordName:
 
 @dataclass(frozen=True)
 class Dynamic:
-    """A dynamic mark such as ``pp`` or ``f``, at ``onset`` quarter lengths into the bar."""
+    """A dynamic mark such as ``pp`` or ``f``, at ``onset`` quarter lengths into the bar; or
+    where a wedge begins (one of ``WEDGES``) or has come to its end (``WEDGE_END``)."""
 
     onset: Fraction
     text: str

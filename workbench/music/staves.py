@@ -9,7 +9,7 @@ from typing import Any
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.fingerxml import NONE_PRINTED, NOTHING, Marks, Printed
-from workbench.music.model import ChordName, Dynamic, Pitch
+from workbench.music.model import WEDGE_END, WEDGES, ChordName, Dynamic, Pitch
 
 _MARKS = {
     "Staccato": "staccato",
@@ -66,6 +66,7 @@ class Slurs:
     starts: dict[int, frozenset[int]]
     stops: dict[int, frozenset[int]]
     slides: frozenset[int] = frozenset()  # a slide leads away from these
+    wedges: dict[int, tuple[str, ...]] = field(default_factory=dict)  # begin or end here
 
 
 def slurs_of(part: Any) -> Slurs:
@@ -81,7 +82,19 @@ def slurs_of(part: Any) -> Slurs:
         first, last = slide.getFirst(), slide.getLast()
         if first is not None and last is not None and first is not last:
             slides.add(id(first))
-    return Slurs(starts, stops, frozenset(slides))
+    return Slurs(starts, stops, frozenset(slides), _wedges(part))
+
+
+def _wedges(part: Any) -> dict[int, tuple[str, ...]]:
+    """Wedges by the elements they begin and end at."""
+    out: dict[int, tuple[str, ...]] = {}
+    for wedge in part.recurse().getElementsByClass("DynamicWedge"):
+        first, last = wedge.getFirst(), wedge.getLast()
+        if first is not None and last is not None and first is not last:
+            kind = WEDGES["Diminuendo" in wedge.classes]
+            out[id(first)] = (*out.get(id(first), ()), kind)
+            out[id(last)] = (WEDGE_END, *out.get(id(last), ()))
+    return out
 
 
 def bar_content(
@@ -102,6 +115,7 @@ def bar_content(
         for element in stream:
             classes = element.classes
             onset = base + exact(element.offset)
+            out.dynamics += [Dynamic(onset, text) for text in slurs.wedges.get(id(element), ())]
             if "ChordSymbol" in classes:
                 text = chord_text(element)
                 if text:

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.arranging.changes import counted
+from workbench.arranging.leadsheet import is_lead_sheet, patterns_for, solo
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
@@ -42,6 +43,7 @@ class ImportDialog(QDialog):
     ) -> None:  # fmt: skip
         super().__init__(parent)
         self._session, self._path, self.piece = session, path, piece
+        self._read = piece  # as it stands in the score
         self._title = title
         self._same: PieceRow | None = None
         name = say("New lesson from a score") if path else say("New lesson of a piece")
@@ -55,8 +57,16 @@ class ImportDialog(QDialog):
         self.tune.setAccessibleName(say("Tune"))
         self.parts = QListWidget()
         self.parts.setAccessibleName(say("Parts to take"))
+        self.solo = QComboBox()
+        self.solo.setAccessibleName(say("Accompaniment"))
+        self.solo.setToolTip(
+            say("A lead sheet becomes a solo: its tune over a right-hand pattern from its chords")
+        )
         self.form = QFormLayout()
-        for label, field in ((say("T&une"), self.tune), (say("&Parts"), self.parts)):
+        for label, field in (
+            (say("T&une"), self.tune), (say("&Parts"), self.parts),
+            (say("Acco&mpaniment"), self.solo),
+        ):  # fmt: skip
             words = Words(label)
             words.setBuddy(field)
             self.form.addRow(words, field)
@@ -90,6 +100,7 @@ class ImportDialog(QDialog):
         self.open_button.clicked.connect(self._open_known)
         self.tune.activated.connect(lambda _: self._read_again())
         self.parts.itemChanged.connect(lambda _: self._read_again())
+        self.solo.activated.connect(lambda _: self._show(self._read))
         self._list_choices()
         self._show(piece)
 
@@ -140,7 +151,11 @@ class ImportDialog(QDialog):
         )
 
     def _show(self, piece: Piece) -> None:
-        self.piece = piece
+        if piece is not self._read or not self.solo.count():
+            self._read = piece
+            self._offer_patterns(piece)
+        chosen = self.solo.currentData()
+        piece = self.piece = solo(piece, chosen) if chosen is not None else piece
         self.problem.say("")
         self.make_button.setEnabled(True)
         self.heading.setText(self._title or piece.title or Path(self._path).stem)
@@ -177,6 +192,15 @@ class ImportDialog(QDialog):
             (lesson.instrument, lesson.capo, lesson.hand) if lesson else ("ukulele", 0, "medium")
         )
         self.fields.fill(piece, instrument, capo, hand)
+
+    def _offer_patterns(self, piece: Piece) -> None:
+        """Offer the patterns of the metre where the score is a lead sheet."""
+        self.solo.clear()
+        self.solo.addItem(say("the tune alone"), None)
+        found = is_lead_sheet(piece)
+        for pattern in patterns_for(piece) if found else ():
+            self.solo.addItem(pattern.letters, pattern)
+        self.form.setRowVisible(self.solo, found)
 
     def _open_known(self) -> None:
         assert self._same

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QPointF, QRectF, QTimer
 from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QAbstractScrollArea, QApplication
 
-from workbench.engraving.paint import ScoreImage
+if TYPE_CHECKING:
+    from workbench.engraving.paint import ScoreImage
 
 ROLL_EVERY = 40  # milliseconds, while the pointer is beyond the edge
 

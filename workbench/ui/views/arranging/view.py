@@ -82,10 +82,12 @@ class ArrangingView(QWidget):
         self.in_key = QCheckBox(say("Original in the &key of the arrangement"))
         self.filter = QComboBox()
         self.filter.setAccessibleName(say("What the list shows"))
+        self.filter.setToolTip(plain_tip(say("What the list shows")))
         for name, _ in FILTERS:
             self.filter.addItem(say(name))
         self.list = _Changes(self)
         self.list.setAccessibleName(say("What was altered, by bar"))
+        self.list.setToolTip(plain_tip(say("What was altered, by bar")))
         self.about = Faint()
         self.buttons: dict[str, QPushButton] = {}
         self.voice = QPushButton(say("To another &voice"))

@@ -1,0 +1,132 @@
+"""A lead sheet made into a solo: the tune stays on top, the chords come in the pattern's order."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+import music21
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tests.arranging.make import piece
+from workbench.arranging.arrange import arrange
+from workbench.arranging.leadsheet import (
+    PATTERNS,
+    is_lead_sheet,
+    pattern_for,
+    pattern_named,
+    patterns_for,
+    solo,
+    tones,
+)  # fmt: skip
+from workbench.arranging.sounds import TUNE, texture
+from workbench.fingering.types import LEVELS
+from workbench.instrument.table import instrument
+from workbench.music.errors import BadInput
+from workbench.music.model import ChordName
+
+UKULELE = instrument("ukulele")
+
+
+def sheet(text="E5:2 D5 C5 | B4:2 D5:2 | C5:4", symbols=(("C",), ("G7", "G7/B"), ("C",)), **more):
+    """Tune with symbols spread evenly over the bars."""
+    made = piece(text, **more)
+    bars = tuple(
+        replace(
+            bar,
+            chords=tuple(ChordName(bar.length * k / len(row), s) for k, s in enumerate(row)),
+        )
+        for bar, row in zip(made.bars, symbols, strict=True)
+    )
+    return replace(made, bars=bars)
+
+
+@pytest.mark.parametrize(
+    "figure", ["C", "Am", "G7", "F#m7", "Bbmaj7", "Dsus4", "Bm7b5", "Edim", "Caug", "A7sus4", "D6"]
+)
+def test_symbols_mean_what_music21_takes_them_for(figure):
+    """music21.harmony.ChordSymbol, an outside reading of chord symbols."""
+    wanted = {p.pitchClass for p in music21.harmony.ChordSymbol(figure.replace("Bb", "B-")).pitches}
+    bass, chord = tones(figure)
+    assert set(chord) == wanted and bass in wanted
+
+
+def test_the_tune_is_kept_and_everything_else_lies_below_it():
+    made = sheet()
+    for pattern in patterns_for(made):
+        done = solo(made, pattern)
+        tune = [n for n in done.notes if n.voice == 1]
+        assert [(n.id, n.midi, n.duration) for n in tune] == [
+            (n.id, n.midi, n.duration) for n in made.notes
+        ]
+        for bar in done.bars:
+            for n in bar.notes:
+                end = n.onset + n.duration
+                with_it = [t for t in bar.notes if t.voice == 1 and t.onset < end]
+                over = [t.midi for t in with_it if t.onset + t.duration > n.onset]
+                assert n.voice == 1 or n.midi < min(over)
+        sounding = texture(done)
+        top = {n.id for s in sounding.sounds if s.role == TUNE for n in s.notes}
+        assert {n.id for n in tune} <= top
+
+
+def test_the_strokes_are_those_of_the_letters():
+    made = sheet("C5:4 | B4:4 | C5:4", symbols=(("C",), ("G",), ("C",)))
+    first = solo(made, pattern_named(made, "p i m i")).bars[0]
+    below = [n for n in first.notes if n.voice == 2]
+    assert [n.onset for n in below] == [Fraction(k, 2) for k in range(8)]
+    p, i, m, again = (n.midi for n in below[:4])
+    assert p % 12 == 0 and p < i < m and i == again
+    assert {i % 12, m % 12} <= {4, 7}
+
+
+def test_a_new_chord_begins_the_pattern_anew_with_its_bass():
+    done = solo(sheet(), pattern_named(sheet(), "p i m i"))
+    bass = {n.onset: n.midi % 12 for n in done.bars[1].notes if n.voice == 2 and n.duration > 1}
+    assert bass == {0: 7, 2: 11}
+
+
+@pytest.mark.parametrize("meter", [(4, 4), (2, 4), (3, 4), (6, 8), (12, 8)])
+def test_every_metre_has_patterns_that_fill_it_and_get_fuller_with_the_level(meter):
+    long = Fraction(4 * meter[0], meter[1])
+    made = sheet(f"C5:{long} | B4:{long} | C5:{long}", (("C",), ("G",), ("C",)), meter=meter)
+    count = [len(solo(made, pattern_for(made, level)).notes) for level in LEVELS]
+    assert count == sorted(count) and count[0] < count[-1]
+    for pattern in patterns_for(made):
+        ends = [n.onset + n.duration for n in solo(made, pattern).bars[0].notes]
+        assert max(ends) == long
+
+
+@given(st.text(alphabet="pima+ x", max_size=12))
+def test_letters_are_a_pattern_or_refused_in_one_sentence(letters):
+    made = sheet()
+    try:
+        pattern = pattern_named(made, letters)
+    except BadInput as wrong:
+        assert "p i m a" in str(wrong)
+    else:
+        assert all(set(stroke) <= set("pima") for stroke in pattern.strokes)
+
+
+def test_what_is_not_known_is_told_and_the_tune_goes_on_alone():
+    made = sheet(symbols=(("C",), ("Gxyz",), ("N.C.",)))
+    done = solo(made, PATTERNS["even"][1])
+    assert {n.voice for n in done.bars[1].notes} == {1} == {n.voice for n in done.bars[2].notes}
+    assert len(done.warnings) == 1 and "Gxyz" in done.warnings[0] and "Bar 2" in done.warnings[0]
+
+
+def test_what_is_no_lead_sheet_is_refused():
+    two = piece("C5:4 | D5:4", "C4:4 | B3:4")
+    assert not is_lead_sheet(two) and not is_lead_sheet(piece("C5:4 | D5:4"))
+    with pytest.raises(BadInput, match="lead sheet"):
+        solo(two, PATTERNS["even"][0])
+
+
+def test_the_solo_lies_on_a_ukulele_with_its_tune_whole():
+    made = solo(sheet(), pattern_for(sheet(), "middle"))
+    placed = arrange(made, UKULELE, transpose=0)
+    kept = {n.id: n.midi for n in placed.piece.notes}
+    assert all(kept[n.id] == n.midi for n in made.notes if n.voice == 1)
+    assert sum(n.voice == 2 for n in placed.piece.notes) > 8

@@ -1,0 +1,50 @@
+"""Easier and harder versions of one score."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.arranging.make import piece
+from workbench.instrument.table import hand, instrument
+from workbench.music.errors import BadInput
+from workbench.teaching.easier import aimed, differs, versions
+
+PAGE = piece(
+    "E5 G5 E5 C5 | C5 E5 D5 C5",
+    "G4+C5 E4 G4+C5 E4 | E4+G4 C4 F4+G4 E4",
+    "C3:2 G3:2 | C3:4",
+)
+
+
+@pytest.fixture(scope="module")
+def found():
+    return versions(PAGE, instrument("ukulele-low-g"), hand("medium"))
+
+
+def test_they_stand_in_one_key_and_get_fuller_and_harder(found):
+    assert len({v.placed.transposition for v in found}) == 1 and len(found) >= 3
+    assert [v.grade.score for v in found] == sorted(v.grade.score for v in found)
+    notes = {v.wishes.strict: len(v.placed.piece.notes) for v in found}
+    assert notes["easy"] < notes["faithful"] and notes["easy"] <= notes["playable"]
+
+
+def test_the_fullest_that_asks_no_more_is_aimed_at(found):
+    top = max(v.grade.number for v in found)
+    assert len(aimed(found, 8).placed.piece.notes) == max(len(v.placed.piece.notes) for v in found)
+    assert aimed(found, top).grade.number <= top
+    least = min(v.grade.number for v in found)
+    if least:
+        assert aimed(found, least - 1) is found[0]
+    with pytest.raises(BadInput, match="0 to 8"):
+        aimed(found, 9)
+
+
+def test_what_differs_is_told_by_bar(found):
+    """Notes counted by hand from the two pieces."""
+    easy, full = (next(v for v in found if v.wishes.strict == s) for s in ("easy", "faithful"))
+    assert differs(full, full) == ()
+    told = differs(easy, full)
+    for bar, other in zip(easy.placed.piece.bars, full.placed.piece.bars, strict=True):
+        more = {n.id for n in other.notes} - {n.id for n in bar.notes}
+        line = next((t for t in told if t.startswith(f"Bar {bar.number}:")), "")
+        assert (f"{len(more)} note" in line and "more" in line) == bool(more)
