@@ -535,14 +535,19 @@
         <translation>&amp;Neue Gruppe …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/commands.py"/>
+        <source>&amp;New piece …</source>
+        <translation>&amp;Neues Stück …</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/notes/panel.py"/>
-        <source>&amp;New note</source>
+        <source>&amp;New remark</source>
         <translation>&amp;Neuer Hinweis</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/commands.py"/>
-        <source>&amp;New piece …</source>
-        <translation>&amp;Neues Stück …</translation>
+        <source>&amp;New remark on the bar</source>
+        <translation>&amp;Neuer Unterrichtshinweis</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window/tour.py"/>
@@ -698,6 +703,21 @@
         <location filename="../../workbench/ui/window/menus.py"/>
         <source>&amp;Redo</source>
         <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score/menu.py"/>
+        <source>&amp;Remark about it …</source>
+        <translation>&amp;Unterrichtshinweis dazu …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score/menu.py"/>
+        <source>&amp;Remark about them …</source>
+        <translation>&amp;Unterrichtshinweis dazu …</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/score/menu.py"/>
+        <source>&amp;Remark about this bar …</source>
+        <translation>&amp;Unterrichtshinweis zu diesem Takt …</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
@@ -992,7 +1012,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/notes/dialogs.py"/>
-        <source>&amp;Words in title, notes or techniques</source>
+        <source>&amp;Words in title, remarks or techniques</source>
         <translation>&amp;Wörter in Titel, Hinweisen oder Techniken</translation>
     </message>
     <message>
@@ -1598,7 +1618,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
-        <source>Add to the &amp;notes</source>
+        <source>Add to the &amp;remarks</source>
         <translation>Zu den &amp;Hinweisen</translation>
     </message>
     <message>
@@ -1818,12 +1838,12 @@
     </message>
     <message>
         <location filename="../../workbench/ui/choices/why_not.py"/>
-        <source>Attach it to a teaching note as the fingering not taken, with the reason</source>
+        <source>Attach it to a remark as the fingering not taken, with the reason</source>
         <translation>Mit dem Grund als abgelehnten Fingersatz an einen Unterrichtshinweis hängen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/notes/panel.py"/>
-        <source>Attach to a note</source>
+        <source>Attach to a remark</source>
         <translation>An einen Hinweis hängen</translation>
     </message>
     <message>
@@ -1887,7 +1907,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/notes/scope.py"/>
-        <source>Bar of the note</source>
+        <source>Bar of the remark</source>
         <translation>Takt des Hinweises</translation>
     </message>
     <message>
@@ -2210,14 +2230,14 @@
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/notes/panel.py"/>
-        <source>Change a note</source>
-        <translation>Hinweis ändern</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Change a note's length</source>
         <translation>Tonlänge ändern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/notes/panel.py"/>
+        <source>Change a remark</source>
+        <translation>Hinweis ändern</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/script/reading.py"/>
@@ -2668,14 +2688,18 @@
         <translation>Tage pro Woche</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/notes/panel.py"/>
         <location filename="../../workbench/ui/writing/commands.py"/>
         <source>Delete a note</source>
         <translation>Ton löschen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/notes/panel.py"/>
-        <source>Delete this teaching note</source>
+        <source>Delete a remark</source>
+        <translation>Hinweis löschen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/notes/panel.py"/>
+        <source>Delete this remark</source>
         <translation>Diesen Unterrichtshinweis löschen</translation>
     </message>
     <message>
@@ -2981,6 +3005,11 @@
         <translation>Exportieren: {what}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
+        <source>F</source>
+        <translation>F</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>F&amp;ile</source>
         <translation>Dat&amp;ei</translation>
@@ -3134,7 +3163,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/notes/scope.py"/>
-        <source>First bar of the note</source>
+        <source>First bar of the remark</source>
         <translation>Erster Takt des Hinweises</translation>
     </message>
     <message>
@@ -3498,7 +3527,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/notes/attach.py"/>
-        <source>Hang a grip, another fingering or a lesson on this note</source>
+        <source>Hang a grip, another fingering or a lesson on this remark</source>
         <translation>Griff, anderen Fingersatz oder Lektion an diesen Hinweis hängen</translation>
     </message>
     <message>
@@ -3623,7 +3652,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
-        <source>In a teaching note: “{line}”</source>
+        <source>In a remark: “{line}”</source>
         <translation>In einem Unterrichtshinweis: „{line}“</translation>
     </message>
     <message>
@@ -3866,7 +3895,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/notes/scope.py"/>
-        <source>Kind of note</source>
+        <source>Kind of remark</source>
         <translation>Art des Hinweises</translation>
     </message>
     <message>
@@ -3906,7 +3935,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/notes/scope.py"/>
-        <source>Last bar of the note</source>
+        <source>Last bar of the remark</source>
         <translation>Letzter Takt des Hinweises</translation>
     </message>
     <message>
@@ -4615,11 +4644,6 @@
         <translation>Neues Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/commands.py"/>
-        <source>New teaching &amp;note</source>
-        <translation>&amp;Neuer Unterrichtshinweis</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>New: beat {beat}: {reason}</source>
         <translation>Neu: Schlag {beat}: {reason}</translation>
@@ -4772,6 +4796,11 @@
         <translation>Kein Platz auf dem Hals: {why}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <source>No remarks yet</source>
+        <translation>Noch ohne Hinweise</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/sectioning.py"/>
         <source>No section begins at this bar; choose a bar where one does.</source>
         <translation>In diesem Takt beginnt kein Teil; wählen Sie einen Takt, in dem einer beginnt.</translation>
@@ -4780,11 +4809,6 @@
         <location filename="../../workbench/fingering/shape.py"/>
         <source>No string of the shape is played; give at least one fret.</source>
         <translation>Keine Saite der Form wird gespielt; geben Sie mindestens einen Bund an.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
-        <source>No teaching notes yet</source>
-        <translation>Noch ohne Hinweise</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/window/window.py"/>
@@ -4852,16 +4876,6 @@
         <location filename="../../workbench/ui/notes/scope.py"/>
         <source>Note that is meant</source>
         <translation>Gemeinter Ton</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/read.py"/>
-        <source>Note: {warning}</source>
-        <translation>Hinweis: {warning}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/page.py"/>
-        <source>Notes</source>
-        <translation>Hinweise</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
@@ -5694,6 +5708,33 @@
         <translation>Locker: 1 und 3 statt 1 und 2</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
+        <source>Remark that it is attached to</source>
+        <translation>Unterrichtshinweis, an den es gehängt wird</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/page.py"/>
+        <location filename="../../workbench/ui/notes/panel.py"/>
+        <location filename="../../workbench/ui/window/tour.py"/>
+        <source>Remarks</source>
+        <translation>Unterrichtshinweise</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/notes/panel.py"/>
+        <source>Remarks on this bar</source>
+        <translation>Unterrichtshinweise zu diesem Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/music_dialog.py"/>
+        <source>Remarks stay with their bars. Pins stay where the instrument and the note stay the same. Undo brings all of it back.</source>
+        <translation>Unterrichtshinweise bleiben bei ihren Takten. Festlegungen bleiben, wo Instrument und Ton gleich bleiben. „Rückgängig“ stellt alles wieder her.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/notes/panel.py"/>
+        <source>Remarks, {bar}</source>
+        <translation>Unterrichtshinweise, {bar}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/notes/attach.py"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
@@ -6490,7 +6531,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/notes/panel.py"/>
-        <source>Take off a note</source>
+        <source>Take off a remark</source>
         <translation>Von einem Hinweis entfernen</translation>
     </message>
     <message>
@@ -6527,7 +6568,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/notes/attach.py"/>
-        <source>Take this off the note; undo brings it back</source>
+        <source>Take this off the remark; undo brings it back</source>
         <translation>Vom Hinweis entfernen; „Rückgängig“ bringt es zurück</translation>
     </message>
     <message>
@@ -6580,47 +6621,6 @@
         <location filename="../../workbench/ui/shelf/dialog.py"/>
         <source>Teach next</source>
         <translation>Als Nächstes</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/score/menu.py"/>
-        <source>Teaching &amp;note about it …</source>
-        <translation>&amp;Unterrichtshinweis dazu …</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/score/menu.py"/>
-        <source>Teaching &amp;note about them …</source>
-        <translation>&amp;Unterrichtshinweis dazu …</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/score/menu.py"/>
-        <source>Teaching &amp;note about this bar …</source>
-        <translation>&amp;Unterrichtshinweis zu diesem Takt …</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/choices/why_not.py"/>
-        <source>Teaching note that it is attached to</source>
-        <translation>Unterrichtshinweis, an den es gehängt wird</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/notes/panel.py"/>
-        <location filename="../../workbench/ui/window/tour.py"/>
-        <source>Teaching notes</source>
-        <translation>Unterrichtshinweise</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/notes/panel.py"/>
-        <source>Teaching notes of this bar</source>
-        <translation>Unterrichtshinweise zu diesem Takt</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/lesson/music_dialog.py"/>
-        <source>Teaching notes stay with their bars. Pins stay where the instrument and the note stay the same. Undo brings all of it back.</source>
-        <translation>Unterrichtshinweise bleiben bei ihren Takten. Festlegungen bleiben, wo Instrument und Ton gleich bleiben. „Rückgängig“ stellt alles wieder her.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/notes/panel.py"/>
-        <source>Teaching notes, {bar}</source>
-        <translation>Unterrichtshinweise, {bar}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/commands.py"/>
@@ -6903,7 +6903,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
-        <source>The exercise is a teaching note on its bar now.</source>
+        <source>The exercise is a remark on its bar now.</source>
         <translation>Die Übung steht jetzt als Unterrichtshinweis an ihrem Takt.</translation>
     </message>
     <message>
@@ -7208,12 +7208,12 @@
     </message>
     <message>
         <location filename="../../workbench/ui/notes/attach.py"/>
-        <source>The lesson this note leads to is no longer on the shelf.</source>
+        <source>The lesson this remark leads to is no longer on the shelf.</source>
         <translation>Die Lektion, auf die dieser Hinweis verweist, ist nicht mehr im Regal.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/notes/attach.py"/>
-        <source>The lesson this note leads to is no longer on the shelf; point to another one, or remove the link.</source>
+        <source>The lesson this remark leads to is no longer on the shelf; point to another one, or remove the link.</source>
         <translation>Die Lektion, auf die dieser Hinweis verweist, ist nicht mehr im Regal; wählen Sie eine andere oder entfernen Sie den Verweis.</translation>
     </message>
     <message>
@@ -7281,26 +7281,6 @@
         <location filename="../../workbench/music/edits/lengths.py"/>
         <source>The note does not sound there; choose a moment while it is held.</source>
         <translation>Der Ton klingt dort nicht; wählen Sie einen Zeitpunkt, an dem er gehalten wird.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/notes/panel.py"/>
-        <source>The note in full</source>
-        <translation>Der ganze Hinweis</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
-        <source>The note “{words}” speaks of its bar from now on.</source>
-        <translation>Der Hinweis „{words}“ gilt von jetzt an für seinen ganzen Takt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
-        <source>The note “{words}” went with its bar.</source>
-        <translation>Der Hinweis „{words}“ entfiel mit seinem Takt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
-        <source>The note's last bar comes before its first one, or is not in the piece.</source>
-        <translation>Der letzte Takt des Hinweises kommt vor seinem ersten oder steht nicht im Stück.</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -7381,6 +7361,26 @@
         <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>The program made a mistake of its own. Your lesson is kept up to the last change, and you can go on working; if the same thing happens again, close the window and open it anew. What follows tells those who mend the program where it went wrong.</source>
         <translation>Dem Programm ist selbst ein Fehler unterlaufen. Ihre Lektion ist bis zur letzten Änderung gesichert, Sie können weiterarbeiten; geschieht dasselbe noch einmal, schließen Sie das Fenster und öffnen Sie es neu. Das Folgende zeigt denen, die das Programm pflegen, wo der Fehler lag.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/notes/panel.py"/>
+        <source>The remark in full</source>
+        <translation>Der ganze Hinweis</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/music_changed.py"/>
+        <source>The remark “{words}” speaks of its bar from now on.</source>
+        <translation>Der Hinweis „{words}“ gilt von jetzt an für seinen ganzen Takt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/music_changed.py"/>
+        <source>The remark “{words}” went with its bar.</source>
+        <translation>Der Hinweis „{words}“ entfiel mit seinem Takt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
+        <source>The remark's last bar comes before its first one, or is not in the piece.</source>
+        <translation>Der letzte Takt des Hinweises kommt vor seinem ersten oder steht nicht im Stück.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/help/report_dialog.py"/>
@@ -7836,11 +7836,6 @@
     </message>
     <message>
         <location filename="../../workbench/ui/bench/edits.py"/>
-        <source>This note has no words yet; write some, or delete it.</source>
-        <translation>Dieser Hinweis hat noch keine Worte; schreiben Sie welche oder löschen Sie ihn.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
         <source>This note is an open string and takes no left finger; move it to another string to stop it.</source>
         <translation>Dieser Ton ist eine leere Saite und braucht keinen linken Finger; legen Sie ihn auf eine andere Saite, um ihn zu greifen.</translation>
     </message>
@@ -7848,6 +7843,11 @@
         <location filename="../../workbench/ui/bench/edits.py"/>
         <source>This note is written with one stem; only two can be two strings.</source>
         <translation>Diese Note hat nur einen Hals; nur zwei Hälse können zwei Saiten sein.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
+        <source>This remark has no words yet; write some, or delete it.</source>
+        <translation>Dieser Hinweis hat noch keine Worte; schreiben Sie welche oder löschen Sie ihn.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/keeping/changes_list.py"/>
@@ -8245,6 +8245,11 @@
         <translation>Vor dem Spielen aufwärmen, nach je zwanzig Minuten einige Minuten Pause machen und sofort aufhören, wenn etwas wehtut. Bleibt ein Schmerz oder kommt er wieder: die Lehrkraft oder Ärztin/Arzt oder Therapeut:in fragen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>Warning: {warning}</source>
+        <translation>Achtung: {warning}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>Watch for: {what}</source>
         <translation>Achtung: {what}</translation>
@@ -8369,14 +8374,14 @@
         <translation>Was die Liste zeigt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/notes/scope.py"/>
-        <source>What the note is about</source>
-        <translation>Worum es im Hinweis geht</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <source>What the program says; write over it.</source>
         <translation>Das sagt das Programm; schreiben Sie darüber.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/notes/scope.py"/>
+        <source>What the remark is about</source>
+        <translation>Worum es im Hinweis geht</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bars/panel.py"/>
@@ -8426,7 +8431,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/window/tour.py"/>
-        <source>What you will say in this bar. Press Ctrl+N, choose what the note is about, and write a sentence; Ctrl+Return keeps it.</source>
+        <source>What you will say in this bar. Press Ctrl+N, choose what the remark is about, and write a sentence; Ctrl+Return keeps it.</source>
         <translation>Was Sie in diesem Takt sagen werden. Drücken Sie Strg+N, wählen Sie, worum es geht, und schreiben Sie einen Satz; Strg+Eingabe übernimmt ihn.</translation>
     </message>
     <message>
@@ -8576,12 +8581,12 @@
     </message>
     <message>
         <location filename="../../workbench/ui/shelf/filters.py"/>
-        <source>Words in title, student, techniques, notes</source>
+        <source>Words in title, student, techniques, remarks</source>
         <translation>Wörter in Titel, Schüler, Techniken, Hinweisen</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/notes/words.py"/>
-        <source>Words of the note</source>
+        <source>Words of the remark</source>
         <translation>Text des Hinweises</translation>
     </message>
     <message>
@@ -8611,12 +8616,12 @@
     </message>
     <message>
         <location filename="../../workbench/ui/notes/panel.py"/>
-        <source>Write a note</source>
+        <source>Write a remark</source>
         <translation>Hinweis schreiben</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/notes/panel.py"/>
-        <source>Write a note on this bar, or on all bars selected on the left</source>
+        <source>Write a remark on this bar, or on all bars selected on the left</source>
         <translation>Einen Hinweis zu diesem Takt oder zu allen links gewählten Takten schreiben</translation>
     </message>
     <message>
@@ -8646,7 +8651,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
-        <source>Write the exercise as a teaching note on its bar</source>
+        <source>Write the exercise as a remark on its bar</source>
         <translation>Die Übung als Unterrichtshinweis an ihren Takt schreiben</translation>
     </message>
     <message>
@@ -10121,18 +10126,13 @@
     </message>
     <message>
         <location filename="../../workbench/ui/choices/why_not.py"/>
-        <source>in a new teaching note</source>
+        <source>in a new remark</source>
         <translation>in einem neuen Unterrichtshinweis</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/help/shortcut_list.py"/>
-        <source>in a teaching note: keep what is written</source>
+        <source>in a remark: keep what is written</source>
         <translation>in einem Unterrichtshinweis: das Geschriebene übernehmen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/choices/why_not.py"/>
-        <source>in the note: {words}</source>
-        <translation>im Hinweis: {words}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/help/shortcut_list.py"/>
@@ -10153,6 +10153,11 @@
         <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <source>in the reading view: larger, smaller, dark or light, close</source>
         <translation>in der Leseansicht: größer, kleiner, dunkel oder hell, schließen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/choices/why_not.py"/>
+        <source>in the remark: {words}</source>
+        <translation>im Hinweis: {words}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/help/shortcut_list.py"/>
@@ -10799,11 +10804,6 @@
         <translation>über den Taktstrich gebundener Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grips.py"/>
-        <source>note {number}</source>
-        <translation>Hinweis {number}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>notes</source>
         <translation>Töne</translation>
@@ -10885,6 +10885,11 @@
         <location filename="../../workbench/commands/batch.py"/>
         <source>ok</source>
         <translation>ok</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/finger_keys.py"/>
+        <source>on the fretboard: all frets, or those that the piece uses</source>
+        <translation>auf dem Griffbrett: alle Bünde, oder nur die, die das Stück braucht</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
@@ -11153,6 +11158,11 @@
         <location filename="../../workbench/commands/batch.py"/>
         <source>reason</source>
         <translation>Grund</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/handout/grips.py"/>
+        <source>remark {number}</source>
+        <translation>Hinweis {number}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
@@ -12337,29 +12347,29 @@
         <translation>{bars}: wie bisher.</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/script_spans.py"/>
+        <source>{bars}: nothing new.</source>
+        <translation>{bars}: nichts Neues.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <source>{bars}: note added: “{text}”</source>
+        <source>{bars}: remark added: “{text}”</source>
         <translation>{bars}: Hinweis hinzugefügt: „{text}“</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <source>{bars}: note changed: “{text}”</source>
+        <source>{bars}: remark changed: “{text}”</source>
         <translation>{bars}: Hinweis geändert: „{text}“</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <source>{bars}: note deleted: “{text}”</source>
+        <source>{bars}: remark deleted: “{text}”</source>
         <translation>{bars}: Hinweis gelöscht: „{text}“</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <source>{bars}: note was “{old}”, now “{new}”</source>
+        <source>{bars}: remark was “{old}”, now “{new}”</source>
         <translation>{bars}: Hinweis war „{old}“, jetzt „{new}“</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/script_spans.py"/>
-        <source>{bars}: nothing new.</source>
-        <translation>{bars}: nichts Neues.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/script_spans.py"/>
@@ -13317,12 +13327,6 @@ Ihr Text</translation>
         <translation>{n} Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
-        <source>{n} note</source>
-        <comment>teaching</comment>
-        <translation>{n} Hinweis</translation>
-    </message>
-    <message>
         <location filename="../../workbench/teaching/easier.py"/>
         <source>{n} note fewer</source>
         <translation>{n} Note weniger</translation>
@@ -13368,12 +13372,6 @@ Ihr Text</translation>
         <source>{n} notes</source>
         <comment>music</comment>
         <translation>{n} Töne</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
-        <source>{n} notes</source>
-        <comment>teaching</comment>
-        <translation>{n} Hinweise</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -13507,6 +13505,16 @@ Ihr Text</translation>
         <location filename="../../workbench/music/heardkey.py"/>
         <source>{n} quarter tones (bars {bars}): frets give half tones, so they are read as the nearest ones.</source>
         <translation>{n} Vierteltöne (Takte {bars}): Bünde geben Halbtöne, sie werden als die nächsten gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <source>{n} remark</source>
+        <translation>{n} Hinweis</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <source>{n} remarks</source>
+        <translation>{n} Hinweise</translation>
     </message>
     <message>
         <location filename="../../workbench/store/learning.py"/>

@@ -102,8 +102,8 @@ def test_no_box_is_shown_twice() -> None:
     )
     found = with_pictures(grips, notes, made.piece, hands, player)
     assert len(found) == len(grips) + 1
-    assert found[0].note == "note 1, 2"
-    assert found[-1].note == "note 3" and found[-1].frets == (7, None, 9, 9)
+    assert found[0].note == "remark 1, 2"
+    assert found[-1].note == "remark 3" and found[-1].frets == (7, None, 9, 9)
     places = [tuple(f or None for f in g.frets) + g.fingers for g in found]
     assert len(set(places)) == len(places)
 

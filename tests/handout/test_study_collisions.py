@@ -57,7 +57,7 @@ def test_there_are_studies_to_look_at() -> None:
 
 
 @pytest.mark.parametrize("size", sorted(WIDTHS))
-@pytest.mark.parametrize("name", ["air-varie", "carcassi-op1n01"])
+@pytest.mark.parametrize("name", ["air-varie", "carcassi-op1n01", "sor-op35-no7"])
 def test_rests_of_three_and_more_voices_stand_free(name, size) -> None:
     assert rests_on_signs(beginning(name, 16), size) == []
 

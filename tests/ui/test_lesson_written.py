@@ -94,15 +94,18 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
     told = " ".join(cue.say for cue in script.script.cues)
     for words in ("This one *sings*.", "Both of these bars.", "All of the first part."):
         assert told.count(words) == 1
-    for place, words in ((OPENING, "Hello again."), (0, "Softly now.")):
+    for place, words in ((OPENING, "Hello again."), (0, "Softly now."), (CLOSING, "Well done.")):
         editor = write_words(script, place, words)
         QTest.keyClick(editor, Qt.Key.Key_Return, CTRL)
         settle(qtbot, window, script)
         qtbot.waitUntil(
             lambda place=place, words=words: script.script.words_at(place) == words, timeout=WAIT
         )
+    assert script.page.place == CLOSING  # the last place: the key keeps, and stays
+    QTest.keyClick(script.page.words, Qt.Key.Key_Escape)
+    assert not script.writing and script.place == CLOSING
     assert script.table.item(script.row_of(OPENING), 1).text() == "Opening\nyour words"
-    script.table.setCurrentCell(script.row_of(CLOSING), 2)
+    assert script.table.item(script.row_of(CLOSING), 1).text() == "Closing\nyour words"
     script.back_button.click()
     settle(qtbot, window, script)
     assert script.script.closing.startswith("That was Ferry at dusk.")
@@ -125,12 +128,11 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
     ]  # fmt: skip
 
     # Closed and opened again: everything is still there.
-    whole = session.lesson
+    click_bar(window, 4)
+    whole = replace(session.lesson, selected_bar=4)  # where the teacher last looked
     window.close()
     again = open_window()
-    # where the teacher last looked is kept on closing, after `whole` was taken
-    at = again.session.lesson.selected_bar
-    assert again.session.lesson == replace(whole, selected_bar=at)
+    assert again.session.lesson == whole and again.session.position == 4
     click_bar(again, 2)
     texts = [again.notes.list.item(row).text() for row in range(again.notes.list.count())]
     assert any("Only this bar" in text for text in texts)

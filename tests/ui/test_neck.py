@@ -268,3 +268,16 @@ def test_the_reach_is_told_in_words_too(neck_view, lesson_window):
     described = neck_view.neck.accessibleDescription()
     assert ("in comfort" in described) == (reach is not None)
     assert reach is None or reach.words in described
+
+
+def test_the_frets_in_use_fill_the_width_and_a_key_shows_all(neck_view, lesson_window):
+    neck = neck_view.neck
+    used = max(n.fret or 0 for b in lesson_window.session.fingering.bars for n in b.notes)
+    wide = neck_view.viewport().width()
+    layout = neck.neck
+    shown = sum(layout.fret_x(fret) <= wide for fret in range(1, layout.frets + 1))
+    assert shown == max(5, used + 1) < layout.frets
+    QTest.keyClick(neck, Qt.Key.Key_F)
+    assert neck.neck.width <= wide and neck_view.horizontalScrollBar().maximum() == 0
+    QTest.keyClick(neck, Qt.Key.Key_F)
+    assert neck.neck.width == pytest.approx(layout.width)

@@ -79,7 +79,7 @@ def test_a_note_that_the_store_refuses_is_kept_and_saved_as_soon_as_it_can_be(
     assert str(kept[0].path) in window.notice.words.text()
     if os.name == "posix":
         assert stat.S_IMODE(kept[0].path.stat().st_mode) == 0o600
-    assert json.loads(kept[0].path.read_text())["label"] == "Write a note"
+    assert json.loads(kept[0].path.read_text())["label"] == "Write a remark"
     click_bar(window, 1)
     assert window.notes.words.toPlainText() == "Listen to the bass"
     full.mend()
@@ -115,7 +115,7 @@ def test_what_was_left_is_offered_at_the_next_start(
     again = open_window(wait=False)
     qtbot.waitUntil(lambda: isinstance(again.dialog, LeftDialog), timeout=WAIT)
     assert nameless(again.dialog) == []
-    assert "Write a note" in again.dialog.list.item(0).text()
+    assert "Write a remark" in again.dialog.list.item(0).text()
     again.dialog.back_button.click()
     settled(again)
     assert texts(again.session.shelf, lesson) == ["Breathe"]

@@ -64,7 +64,7 @@ def test_words_of_a_note_are_found_and_the_place_is_told(qtbot, five):
     page = on_shelf(qtbot, five)
     QTest.keyClicks(page.filters.search, "pinky hov")
     listed(qtbot, page, ["Anchor song"])
-    assert page.found.text() == ("In a teaching note: “Let the pinky hover over the third string.”")
+    assert page.found.text() == ("In a remark: “Let the pinky hover over the third string.”")
 
 
 def test_several_lessons_are_archived_at_once_and_undo_brings_them_back(qtbot, five):

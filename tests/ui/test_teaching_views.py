@@ -70,11 +70,14 @@ def write_note(window, bar, kind, words):
 
 
 def write_words(script, position, words):
-    """Write over the words of a bar on its page."""
-    script.session.select(position)
+    """Choose a bar's row, or the opening's or closing's, and write over its words."""
+    if script.writing:
+        QTest.keyClick(script.page.words, Qt.Key.Key_Escape)
+    if position >= 0:
+        script.session.select(position)
     script.table.setCurrentCell(script.row_of(position), 2)
-    if not script.writing:
-        script.write_button.click()
+    script.write_button.click()
+    assert script.page.place == position
     editor = script.page.words
     QTest.keyClick(editor, Qt.Key.Key_A, CTRL)
     QTest.keyClicks(editor, words)

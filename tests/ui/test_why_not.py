@@ -169,7 +169,7 @@ def test_even_the_impossible_is_attached_to_a_note_that_is_there(qtbot, lesson_w
     window.choices.why_button.click()
     dialog = window.choices.dialog
     type_figures(qtbot, dialog, "- - - 1/4.2")
-    assert dialog.note_box.itemText(1) == "in the note: Listen to the end."
+    assert dialog.note_box.itemText(1) == "in the remark: Listen to the end."
     dialog.note_box.setCurrentIndex(1)
     dialog.reject_button.click()
     (kept,) = window.session.lesson.notes

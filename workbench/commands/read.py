@@ -113,7 +113,7 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
         say("Played: {bars}", bars=" ".join(piece.bars[index].number for index in order))
     )
     for warning in piece.warnings:
-        lines += wrapped(say("Note: {warning}", warning=warning))
+        lines += wrapped(say("Warning: {warning}", warning=warning))
     return lines
 
 

@@ -141,12 +141,12 @@ def bar_layers(
 
 
 def _share_rests(layers: Sequence[Layer]) -> None:
-    """From the third voice on, a rest that another voice has at the same moment is not
-    written again (common practice, no source)."""
+    """Where three voices or more meet, a rest that another voice has at the same moment is
+    not written again (common practice, no source)."""
     seen: set[tuple[Fraction, Value]] = set()
     for place, layer in enumerate(layers):
         rests = [e for e in layer.events if not e.heads and not e.hidden and not e.group]
-        if place > 1:
+        if place and len(layers) > 2:
             for event in rests:
                 event.hidden = (event.onset, event.value) in seen
         seen.update((e.onset, e.value) for e in rests)

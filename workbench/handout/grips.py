@@ -177,7 +177,7 @@ def grip_of_note(
     fingers = tuple(found.get((string, fret or 0), 0) for string, fret in enumerate(frets, 1))
     sounding = [m + f for m, f in zip(instrument.open_midi, frets, strict=True) if f is not None]
     title = _title("", sounding) if len(sounding) > 1 else ""
-    where = say("note {number}", number=number)
+    where = say("remark {number}", number=number)
     return Grip(title or _bar_words(note, piece), "", frets, fingers, note=where)
 
 

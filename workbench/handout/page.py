@@ -187,7 +187,7 @@ class Handout(Leaves):
             )
         flow = Flow(self.sheet, pages)
         if material.notes and not at_foot:
-            flow.notes(material.narrow_notes, say("Notes"))
+            flow.notes(material.narrow_notes, say("Remarks"))
         flow.parts(material.parts)
         if material.options.lines:
             flow.own_notes(material.own_notes())

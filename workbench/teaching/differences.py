@@ -236,14 +236,14 @@ def _notes(before: Lesson, after: Lesson) -> Iterator[str]:
         was = old.pop(note.id, None)
         where = as_first_word(bars_in_words(after.piece, _covers(note, after.piece)))
         if was is None:
-            words = say("{bars}: note added: “{text}”", bars=where, text=_quote(note.text))
+            words = say("{bars}: remark added: “{text}”", bars=where, text=_quote(note.text))
         elif was.text != note.text:
             words = say(
-                "{bars}: note was “{old}”, now “{new}”",
+                "{bars}: remark was “{old}”, now “{new}”",
                 bars=where, old=_quote(was.text), new=_quote(note.text),
             )  # fmt: skip
         elif was != note:
-            words = say("{bars}: note changed: “{text}”", bars=where, text=_quote(note.text))
+            words = say("{bars}: remark changed: “{text}”", bars=where, text=_quote(note.text))
         else:
             continue
         rows.append((note.first_bar, words))
@@ -252,7 +252,7 @@ def _notes(before: Lesson, after: Lesson) -> Iterator[str]:
         rows.append(
             (
                 note.first_bar,
-                say("{bars}: note deleted: “{text}”", bars=where, text=_quote(note.text)),
+                say("{bars}: remark deleted: “{text}”", bars=where, text=_quote(note.text)),
             )
         )
     for _, words in sorted(rows, key=lambda row: row[0]):

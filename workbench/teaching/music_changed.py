@@ -122,7 +122,7 @@ def _notes(lesson: Lesson, piece: Piece, where: Bars, told: list[str]) -> tuple[
             if bar < len(where) and (there := where[bar]) is not None
         ]
         if not left:
-            told.append(say("The note “{words}” went with its bar.", words=_start(note.text)))
+            told.append(say("The remark “{words}” went with its bar.", words=_start(note.text)))
             continue
         first, last = min(left), max(left)
         if note.last_bar == len(lesson.piece.bars) - 1 and note.first_bar == 0:
@@ -135,7 +135,7 @@ def _notes(lesson: Lesson, piece: Piece, where: Bars, told: list[str]) -> tuple[
             first = last = now[about]
         rejected = tuple(row for row in note.rejected if row[0] in now)
         kept.append(replace(note, first_bar=first, last_bar=last, note=about, rejected=rejected))
-    told += [say("The note “{words}” speaks of its bar from now on.", words=w) for w in freed]
+    told += [say("The remark “{words}” speaks of its bar from now on.", words=w) for w in freed]
     return tuple(kept)
 
 

@@ -24,7 +24,7 @@ FILTERS = (
     ("unfinished", mark("Unfinished")),
     ("cuts", mark("With cut notes")),
     ("hardest", mark("Hardest")),
-    ("no notes", mark("No teaching notes yet")),
+    ("no notes", mark("No remarks yet")),
     ("pins", mark("With pins")),
 )
 HARDEST_SHARE = 5  # the hardest fifth of the bars
@@ -96,7 +96,7 @@ class BarRow:
         if self.impossible:
             out.append(("impossible", say("cannot be played")))
         if self.notes:
-            out.append(("note", count(self.notes, "{n} note", "{n} notes", sense="teaching")))
+            out.append(("note", count(self.notes, "{n} remark", "{n} remarks")))
         if self.pins:
             out.append(("pin", count(self.pins, "{n} pin", "{n} pins")))
         if self.cuts:

@@ -87,7 +87,7 @@ EDIT = Menu("edit", mark("&Edit"), (
     _open("redo", mark("&Redo"), "Ctrl+Shift+Z", "Ctrl+Y"),
     _open("history", mark("Undo histor&y …"), "Ctrl+H"),
     None,
-    _open("new-note", mark("New teaching &note"), "Ctrl+N"),
+    _open("new-note", mark("&New remark on the bar"), "Ctrl+N"),
     _open("pin-bar", mark("&Pin this bar"), "Ctrl+B"),
     _open("free", mark("&Free note or bar"), "Ctrl+Backspace"),
     _open("take-other", mark("Take the other f&ingering"), "Ctrl+T"),

@@ -253,12 +253,12 @@ def put_note(lesson: Lesson, note: BarNote) -> Lesson:
     Raises BadInput where it says nothing or covers no bar of the piece.
     """
     if not note.text.strip():
-        raise BadInput(say("This note has no words yet; write some, or delete it."))
+        raise BadInput(say("This remark has no words yet; write some, or delete it."))
     if note.kind not in NOTE_KINDS:
         raise BadInput(f"Kind '{note.kind}' is not known; choose one of {', '.join(NOTE_KINDS)}.")
     if not 0 <= note.first_bar <= note.last_bar < len(lesson.piece.bars):
         raise BadInput(
-            say("The note's last bar comes before its first one, or is not in the piece.")
+            say("The remark's last bar comes before its first one, or is not in the piece.")
         )
     if any(old.id == note.id for old in lesson.notes):
         return replace(

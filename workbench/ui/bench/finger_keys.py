@@ -19,6 +19,7 @@ NOTE_KEYS = (
     (mark("Esc"), mark("select no note")),
     (mark("Double click"), mark("on the fretboard: pin the note as it is fingered")),
     (mark("+, -"), mark("on the fretboard: zoom")),
+    (mark("F"), mark("on the fretboard: all frets, or those that the piece uses")),
     (mark("Page Up, Page Down, Home, End"), mark("on the fretboard: along the neck")),
 )
 _PLAIN = (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.KeypadModifier)

@@ -82,11 +82,11 @@ class WhyNotDialog(QDialog):
         self.pin_button = QPushButton(say("Take it as &pins"))
         self.pin_button.setToolTip(say("Hold the bar to what is typed; undo takes it back"))
         self.note_box = QComboBox()
-        self.note_box.setAccessibleName(say("Teaching note that it is attached to"))
+        self.note_box.setAccessibleName(say("Remark that it is attached to"))
         self.note_box.setToolTip(plain_tip(self.note_box.accessibleName()))
         self.reject_button = QPushButton(say("Write down why &not"))
         self.reject_button.setToolTip(
-            say("Attach it to a teaching note as the fingering not taken, with the reason")
+            say("Attach it to a remark as the fingering not taken, with the reason")
         )
         self.close_button = QPushButton(say("&Close"))
         self._lay_out()
@@ -231,11 +231,11 @@ class WhyNotDialog(QDialog):
         """The bar's teaching notes that it can be attached to, and a new one."""
         at = self.note_box.currentData()
         self.note_box.clear()
-        self.note_box.addItem(say("in a new teaching note"), None)
+        self.note_box.addItem(say("in a new remark"), None)
         for note in self._session.bar_notes:
             short = " ".join(note.text.replace("*", "").split())
             words = short if len(short) <= 40 else short[:39] + "…"
-            self.note_box.addItem(say("in the note: {words}", words=words), note.id)
+            self.note_box.addItem(say("in the remark: {words}", words=words), note.id)
         self.note_box.setCurrentIndex(max(0, self.note_box.findData(at)))
 
     # Doing.

@@ -38,7 +38,7 @@ def report_text(session: Session) -> str:
     else:
         lines.append(
             f"Lesson: {len(lesson.piece.bars)} bars, {len(lesson.piece.notes)} notes, "
-            f"{len(lesson.pins)} pins, {len(lesson.notes)} teaching notes, "
+            f"{len(lesson.pins)} pins, {len(lesson.notes)} remarks, "
             f"instrument {lesson.instrument.split(':')[0]}, capo {lesson.capo}, "
             f"bar {session.position + 1} of {len(session.order)} in playing order"
         )

@@ -29,7 +29,7 @@ Row = tuple[str, str, str]  # keys, what they do, where
 
 MORE = (
     (mark("Enter"), mark("in the other fingerings: take the selected one")),
-    (mark("Ctrl+Return"), mark("in a teaching note: keep what is written")),
+    (mark("Ctrl+Return"), mark("in a remark: keep what is written")),
     (
         mark("F2"),
         mark("in the script: write the bar's words; Ctrl+Return keeps them, Esc leaves them"),

@@ -48,7 +48,7 @@ class MusicDialog(QDialog):
         layout.addWidget(
             Faint(
                 say(
-                    "Teaching notes stay with their bars. Pins stay where the instrument and the "
+                    "Remarks stay with their bars. Pins stay where the instrument and the "
                     "note stay the same. Undo brings all of it back."
                 )
             )

@@ -19,6 +19,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QToolTip, QWidget
 
 from workbench.fingering.telling import words as told
+from workbench.fingering.types import Fingering
 from workbench.language.speech import say
 from workbench.ui.bench import finger_keys as note_keys
 from workbench.ui.bench.grips import Moment, moments, spoken
@@ -29,7 +30,8 @@ from workbench.ui.neck.paint import Picture, draw
 from workbench.ui.neck.picture import heard_picture, picture_of
 
 NEAR = 0.55  # of the gap between strings: how near a click must be to a finger
-FIRST_FRETS = 12  # fit into the view at zoom 1
+FEWEST_FRETS = 5  # fit into the view at zoom 1 in any piece
+FRETS_KEY = Qt.Key.Key_F  # all frets, or those that are in use
 ZOOMS = (0.6, 3.0)
 ZOOM_STEP = 1.15
 PLAIN = (
@@ -50,6 +52,9 @@ class Neck(QWidget):
         self._session = session
         self._view_width = view_width
         self.zoom = 1.0
+        self.all_frets = False  # fit into the view, not only those that the piece uses
+        self._measured: Fingering | None = None
+        self._used = 7  # the highest fret in use, once it is known
         self._drag: str | None = None
         self._dragged_to: tuple[int, int] | None = None
         self._cursor: QPointF | None = None
@@ -75,10 +80,20 @@ class Neck(QWidget):
             return None
         instrument = self._session.instrument
         gap, head = em(self, 1.75), em(self, 5.2)
-        room = max(em(self, 30), self._view_width() - head - gap)
-        frets = min(FIRST_FRETS, instrument.playable_frets)
+        room = max(em(self, 8), self._view_width() - head - gap * 0.5 - 1)
+        frets = instrument.playable_frets
+        if not self.all_frets:
+            frets = min(frets, max(FEWEST_FRETS, self._highest() + 1))
         scale = self.zoom * room / instrument.fret_mm(frets)
         return NeckLayout(instrument, scale, gap, head, gap * 1.25, gap * 1.5, self.mirrored)
+
+    def _highest(self) -> int:
+        """The highest fret that the piece uses as it is fingered."""
+        fingering = self._session.fingering
+        if fingering is not None and fingering is not self._measured:
+            frets = (n.fret or 0 for bar in fingering.bars for n in bar.notes)
+            self._measured, self._used = fingering, max(frets, default=0)
+        return self._used
 
     @property
     def picture(self) -> Picture:
@@ -339,6 +354,10 @@ class NeckView(QScrollArea):
             super().keyPressEvent(event)
         elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
             self.set_zoom(self.neck.zoom * ZOOM_STEP)
+        elif key == FRETS_KEY:
+            self.neck.all_frets = not self.neck.all_frets
+            self.set_zoom(1.0)
+            self.refresh()
         elif key == Qt.Key.Key_Minus:
             self.set_zoom(self.neck.zoom / ZOOM_STEP)
         elif key in ALONG:

@@ -38,7 +38,7 @@ class Attachments(QWidget):
         self._session = session
         self.link: str | None = None
         self.button = QPushButton(say("&Attach"))
-        self.button.setToolTip(say("Hang a grip, another fingering or a lesson on this note"))
+        self.button.setToolTip(say("Hang a grip, another fingering or a lesson on this remark"))
         menu = QMenu(self.button)
         self.actions_by_kind = {}
         for kind, words in (
@@ -96,7 +96,7 @@ class Attachments(QWidget):
         self.linked.setVisible(self.link is not None)
         if self.link is not None:
             found = self._lesson_name(self.link)
-            gone = say("The lesson this note leads to is no longer on the shelf.")
+            gone = say("The lesson this remark leads to is no longer on the shelf.")
             self.where.setText(found or gone)
             self.open_button.setVisible(bool(found))
 
@@ -120,7 +120,7 @@ class Attachments(QWidget):
         else:
             self._session.failed.emit(
                 say(
-                    "The lesson this note leads to is no longer on the shelf; point to another "
+                    "The lesson this remark leads to is no longer on the shelf; point to another "
                     "one, or remove the link."
                 )
             )
@@ -128,7 +128,7 @@ class Attachments(QWidget):
 
     def fill_again(self) -> None:
         """The linked lesson went away: show that."""
-        self.where.setText(say("The lesson this note leads to is no longer on the shelf."))
+        self.where.setText(say("The lesson this remark leads to is no longer on the shelf."))
         self.open_button.hide()
 
 
@@ -171,7 +171,7 @@ class _Card(QFrame):
         self.name.setWordWrap(True)
         self.off = QPushButton(say("Remove"))
         self.off.setAccessibleName(say("Remove: {what}", what=name))
-        self.off.setToolTip(say("Take this off the note; undo brings it back"))
+        self.off.setToolTip(say("Take this off the remark; undo brings it back"))
         self.off.clicked.connect(remove)
         top = QHBoxLayout()
         top.addWidget(self.name, 1)

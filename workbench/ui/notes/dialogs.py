@@ -97,7 +97,7 @@ class LinkDialog(Asking):
             clear.setAccessibleName(say("Clear the search"))
         self.list = QListWidget()
         layout = QVBoxLayout(self)
-        layout.addWidget(self.field(say("&Words in title, notes or techniques"), self.search))
+        layout.addWidget(self.field(say("&Words in title, remarks or techniques"), self.search))
         layout.addWidget(self.search)
         layout.addWidget(self.field(say("&Lessons"), self.list))
         layout.addWidget(self.list, 1)

@@ -43,15 +43,15 @@ class NotePanel(QWidget):
         self._typing: tuple[str, str] = ("", "")  # note id and step that further keys belong to
         self.bars: tuple[int, ...] = ()  # rows selected in the bar list, for a new note
         self.dialog: QDialog | None = None  # the one that is open
-        self.heading = Heading(say("Teaching notes"))
+        self.heading = Heading(say("Remarks"))
         self.list = NoteList()
-        self.list.setAccessibleName(say("Teaching notes of this bar"))
-        self.add_button = QPushButton(say("&New note"))
+        self.list.setAccessibleName(say("Remarks on this bar"))
+        self.add_button = QPushButton(say("&New remark"))
         self.add_button.setToolTip(
-            say("Write a note on this bar, or on all bars selected on the left")
+            say("Write a remark on this bar, or on all bars selected on the left")
         )
         self.delete_button = QPushButton(say("&Delete"))
-        self.delete_button.setAccessibleName(say("Delete this teaching note"))
+        self.delete_button.setAccessibleName(say("Delete this remark"))
         self.scope = NoteScope(session)
         self.kind, self.first, self.last = self.scope.kind, self.scope.first, self.scope.last
         self.words = NoteWords()
@@ -96,7 +96,7 @@ class NotePanel(QWidget):
         form.addWidget(self.words, 1)
         form.addLayout(tools)
         form.addWidget(self.attached)
-        self.area = Scrolled(inner, say("The note in full"))
+        self.area = Scrolled(inner, say("The remark in full"))
         parts = QSplitter(Qt.Orientation.Vertical)
         parts.addWidget(above)
         parts.addWidget(self.area)
@@ -136,9 +136,9 @@ class NotePanel(QWidget):
     def refresh(self) -> None:
         """Show the notes of the selected bar; the one being written stays selected."""
         bar, lesson = self._session.bar, self._session.lesson
-        heading = say("Teaching notes")
+        heading = say("Remarks")
         if bar is not None:
-            heading = say("Teaching notes, {bar}", bar=bar_name(bar))
+            heading = say("Remarks, {bar}", bar=bar_name(bar))
         self.heading.setText(heading)
         notes = self._session.bar_notes
         wanted = self._shown.id if self._shown else None
@@ -228,7 +228,7 @@ class NotePanel(QWidget):
         written = None if self._filling else self.written()
         if written is None or not written.text or written == self._shown:
             return True  # an empty new note is no note; an emptied one stays until deleted
-        label = say("Write a note") if self._is_new else say("Change a note")
+        label = say("Write a remark") if self._is_new else say("Change a remark")
         goes_on = self._typing[0] == written.id
         label = self._typing[1] if goes_on else label
         if self._keep(written, label, merge=goes_on):
@@ -254,7 +254,9 @@ class NotePanel(QWidget):
         if new:
             self.refresh()
         else:
-            self._session.edit(say("Delete a note"), lambda lesson: edits.delete_note(lesson, gone))
+            self._session.edit(
+                say("Delete a remark"), lambda lesson: edits.delete_note(lesson, gone)
+            )
 
     def _mark(self, sign: str) -> None:
         self.words.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -314,7 +316,7 @@ class NotePanel(QWidget):
         changed = replace(note, **what)  # type: ignore[arg-type]
         if not changed.text:
             changed = replace(changed, text=self._plain_words(changed))
-        self._keep(changed, say("Attach to a note"))
+        self._keep(changed, say("Attach to a remark"))
 
     def _plain_words(self, note: BarNote) -> str:
         if note.rejected:
@@ -333,7 +335,7 @@ class NotePanel(QWidget):
             "link": {"link": None},
             "rejected": {"rejected": (), "why": ""},
         }
-        self._keep(replace(note, **empty[kind]), say("Take off a note"))  # type: ignore[arg-type]
+        self._keep(replace(note, **empty[kind]), say("Take off a remark"))  # type: ignore[arg-type]
 
 
 def _mark_button(words: str, tip: str) -> QPushButton:

@@ -61,7 +61,7 @@ class NoteWords(QPlainTextEdit):
     def __init__(self) -> None:
         super().__init__()
         self.setTabChangesFocus(True)
-        self.setAccessibleName(say("Words of the note"))
+        self.setAccessibleName(say("Words of the remark"))
         self.setPlaceholderText(say("What should the student know, feel or listen for here?"))
         self.setMinimumHeight(em(self, 3))
         self.ink = MarkInk(self.document())

@@ -48,10 +48,10 @@ def note_menu(session: Session, parent: QWidget, write: Callable[[], object]) ->
                 add(menu, say("Each stem on a &string of its own"),
                     partial(session.set_unison, True))  # fmt: skip
         menu.addSeparator()
-        add(menu, count(chosen, "Teaching &note about it …", "Teaching &note about them …"), write)
+        add(menu, count(chosen, "&Remark about it …", "&Remark about them …"), write)
     else:
         add(menu, say("&Pin this bar"), session.pin_notes)
         add(menu, say("&Free this bar"), session.free_note)
         menu.addSeparator()
-        add(menu, say("Teaching &note about this bar …"), write)
+        add(menu, say("&Remark about this bar …"), write)
     return menu

@@ -49,7 +49,7 @@ class ShelfFilters(QWidget):
         super().__init__(parent)
         self._shelf = shelf
         self.search = QLineEdit()
-        self.search.setPlaceholderText(say("Words in title, student, techniques, notes"))
+        self.search.setPlaceholderText(say("Words in title, student, techniques, remarks"))
         self.search.setAccessibleName(say("Search the shelf"))
         self.search.setClearButtonEnabled(True)
         for clear in self.search.findChildren(QToolButton):

@@ -23,7 +23,7 @@ WHERE = {
     "composer": mark("Composer: “{line}”"),
     "student": mark("Student: “{line}”"),
     "techniques": mark("Techniques: “{line}”"),
-    "notes": mark("In a teaching note: “{line}”"),
+    "notes": mark("In a remark: “{line}”"),
 }
 
 

@@ -76,9 +76,9 @@ STOPS = (
     ),
     Stop(
         lambda p: p.notes,
-        mark("Teaching notes"),
+        mark("Remarks"),
         mark(
-            "What you will say in this bar. Press Ctrl+N, choose what the note is about, and "
+            "What you will say in this bar. Press Ctrl+N, choose what the remark is about, and "
             "write a sentence; Ctrl+Return keeps it."
         ),
         lambda p: p.session.changed,

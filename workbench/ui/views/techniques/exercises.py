@@ -74,8 +74,8 @@ class ExercisePane(QWidget):
         self.sound_button = QPushButton(say("Save as so&und …"))
         self.strip_button = QPushButton(say("Save as &picture …"))
         self.strip_button.setToolTip(say("A strip of music as PDF or PNG"))
-        self.note_button = QPushButton(say("Add to the &notes"))
-        self.note_button.setToolTip(say("Write the exercise as a teaching note on its bar"))
+        self.note_button = QPushButton(say("Add to the &remarks"))
+        self.note_button.setToolTip(say("Write the exercise as a remark on its bar"))
         self._lay_out()
         self.kind.activated.connect(lambda _: self._show())
         self.tempo.valueChanged.connect(lambda _: self._tell_speed())
@@ -193,7 +193,7 @@ class ExercisePane(QWidget):
         bar = exercise.bar
         note = BarNote(edits.fresh_id("note"), technique.family, text, bar, bar)
         if self._session.edit(say("Add an exercise"), lambda lesson: edits.put_note(lesson, note)):
-            self._session.told.emit(say("The exercise is a teaching note on its bar now."))
+            self._session.told.emit(say("The exercise is a remark on its bar now."))
 
     def hear(self) -> None:
         """Hand the exercise to the window's player."""
