@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from tests.ui.conftest import WAIT
-from tests.ui.test_teaching_views import answer
+from tests.ui.helpers import answer
 from workbench.music.files import MOST_BYTES, readable_name
 from workbench.ui.paper.export_dialog import ExportDialog, Form
 from workbench.ui.paper.handout_dialog import HandoutDialog
