@@ -17,17 +17,12 @@ from xml.parsers import expat
 from workbench.language.speech import say
 from workbench.music import suffixes
 from workbench.music.errors import BadInput
-from workbench.music.suffixes import has_suffix
+from workbench.music.suffixes import formats, has_suffix
 
 MOST_BYTES = 64 * 2**20
 MOST_UNPACKED = 128 * 2**20
 DEEPEST = 100  # elements within elements; a score has about twelve
 MOST_RATIO = 250  # scores pack about 20:1 to 60:1 (measured on MusicXML files)
-
-
-def formats() -> str:
-    """The formats that are read, in words."""
-    return say("MusicXML (.musicxml, .xml, .mxl), MIDI (.mid) or ABC (.abc)")
 
 
 @dataclass(frozen=True)
