@@ -11,6 +11,7 @@ import re
 import zipfile
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Literal
 from xml.etree import ElementTree
 from xml.parsers import expat
 
@@ -27,9 +28,9 @@ MOST_RATIO = 250  # scores pack about 20:1 to 60:1 (measured on MusicXML files)
 
 @dataclass(frozen=True)
 class Source:
-    """Bytes of a score; ``kind`` is "musicxml", "midi" or "abc"."""
+    """Bytes of a score."""
 
-    kind: str
+    kind: Literal["musicxml", "midi", "abc"]
     data: bytes
     name: str
 
