@@ -5650,7 +5650,6 @@
         <translation>R</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/neck/moment_words.py"/>
         <location filename="../../workbench/ui/neck/reach.py"/>
         <source>Reach {reach} mm of {comfort} mm in comfort.</source>
         <translation>Spannweite {reach} mm von bequemen {comfort} mm.</translation>
@@ -7323,6 +7322,12 @@
         <translation>Das Bild wäre {width} mal {height} Pixel groß; wählen Sie weniger Takte oder eine geringere Auflösung.</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/script.py"/>
+        <source>The piece</source>
+        <translation>Das Stück</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/passage.py"/>
         <source>The piece has {n} bars; choose others.</source>
         <translation>Das Stück hat {n} Takte; wählen Sie andere.</translation>
@@ -8536,18 +8541,13 @@
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: {reach} mm; a {size} hand spans {comfort} mm in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: {reach} mm; eine Hand der Größe „{size}“ spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; a {size} hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; eine Hand der Größe „{size}“ spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: {reach} mm; this hand spans {comfort} mm in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: {reach} mm; diese Hand spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/neck/moment_words.py"/>
-        <source>Wide: warm up first, and stop if it hurts.</source>
-        <translation>Weit: erst aufwärmen, und aufhören, wenn es wehtut.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; this hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; diese Hand spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
@@ -9198,6 +9198,14 @@
         <translation>zurück zum Fingersatz</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>bar</source>
+        <comment>head</comment>
+        <translation>Takt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/strokes.py"/>
         <source>bar {bars}</source>
         <translation>Takt {bars}</translation>
@@ -9277,6 +9285,13 @@
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>bass</source>
         <translation>Bass</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>beat</source>
+        <comment>head</comment>
+        <translation>Schlag</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -9363,6 +9378,12 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>change of time signature</source>
         <translation>Taktwechsel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>changed</source>
+        <comment>head</comment>
+        <translation>geändert</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
@@ -9500,6 +9521,12 @@
         <location filename="../../workbench/handout/offered.py"/>
         <source>easy ones first</source>
         <translation>leichte zuerst</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>effort</source>
+        <comment>head</comment>
+        <translation>Aufwand</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -9931,6 +9958,12 @@
         <translation>Form</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>form</source>
+        <comment>head</comment>
+        <translation>Form</translation>
+    </message>
+    <message>
         <location filename="../../workbench/language/numbers.py"/>
         <source>four</source>
         <comment>number</comment>
@@ -9955,6 +9988,12 @@
         <location filename="../../workbench/engraving/charts.py"/>
         <source>free day</source>
         <translation>freier Tag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>fret</source>
+        <comment>head</comment>
+        <translation>Bund</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/grip_boxes.py"/>
@@ -10014,6 +10053,12 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>grace note</source>
         <translation>Vorschlag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>grade</source>
+        <comment>head</comment>
+        <translation>Stufe</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
@@ -10085,6 +10130,12 @@
         <translation>Flageolett</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>held</source>
+        <comment>head</comment>
+        <translation>gehalten</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>held voice</source>
         <translation>gehaltene Stimme</translation>
@@ -10120,9 +10171,22 @@
         <translation>Sprünge</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>how</source>
+        <comment>head</comment>
+        <translation>wie</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score/menu.py"/>
         <source>i, index</source>
         <translation>i, Zeigefinger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>id</source>
+        <comment>head</comment>
+        <translation>Kennung</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/why_not.py"/>
@@ -10178,6 +10242,12 @@
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>inner motion</source>
         <translation>Mittelstimme</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>instrument</source>
+        <comment>head</comment>
+        <translation>Instrument</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -10282,6 +10352,13 @@
         <translation>Tonart</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>key</source>
+        <comment>head</comment>
+        <translation>Tonart</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>large</source>
         <translation>groß</translation>
@@ -10315,6 +10392,12 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>leaves lower fingers free</source>
         <translation>lässt tiefere Finger frei</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>left</source>
+        <comment>head</comment>
+        <translation>links</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
@@ -10391,6 +10474,11 @@
         <translation>weniger Spreizung</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>less than {value}</source>
+        <translation>weniger als {value}</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>less work for finger 3</source>
         <translation>weniger Arbeit für Finger 3</translation>
@@ -10451,6 +10539,12 @@
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>loop</source>
         <translation>Schleife</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>lost</source>
+        <comment>head</comment>
+        <translation>verloren</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -10748,17 +10842,22 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/teaching/features.py"/>
-        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>none</source>
         <translation>keine Angabe</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>none</source>
         <comment>capo</comment>
         <translation>keiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>none</source>
+        <comment>demand</comment>
+        <translation>keine</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -10788,6 +10887,13 @@
         <translation>nicht nachweislich minimal</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>note</source>
+        <comment>head</comment>
+        <translation>Ton</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>note</source>
         <comment>music</comment>
@@ -10806,6 +10912,12 @@
     <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>notes</source>
+        <translation>Töne</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>notes</source>
+        <comment>head</comment>
         <translation>Töne</translation>
     </message>
     <message>
@@ -10954,6 +11066,11 @@
         <translation>leer</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>open strings only</source>
+        <translation>nur leere Saiten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>p thumb, i index, m middle, a ring</source>
         <translation>p Daumen, i Zeigefinger, m Mittelfinger, a Ringfinger</translation>
@@ -11048,6 +11165,12 @@
         <location filename="../../workbench/ui/score/tips.py"/>
         <source>pinned</source>
         <translation>festgelegt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>pitches</source>
+        <comment>head</comment>
+        <translation>Tonhöhen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/harmony.py"/>
@@ -11217,6 +11340,12 @@
         <translation>Rhythmus allein</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>right</source>
+        <comment>head</comment>
+        <translation>rechts</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/differences.py"/>
         <location filename="../../workbench/ui/bench/grips.py"/>
         <location filename="../../workbench/ui/score/tips.py"/>
@@ -11326,6 +11455,12 @@
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>select no note</source>
         <translation>keinen Ton wählen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>semitones</source>
+        <comment>head</comment>
+        <translation>Halbtöne</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -11480,6 +11615,12 @@
         <translation>Spreizung</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>string</source>
+        <comment>head</comment>
+        <translation>Saite</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/rules_right.py"/>
         <source>string {first} to {second}</source>
         <translation>Saite {first} zu {second}</translation>
@@ -11552,6 +11693,12 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>strum</source>
         <translation>Durchschlagen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>student</source>
+        <comment>head</comment>
+        <translation>Schüler:in</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/offered.py"/>
@@ -12058,6 +12205,18 @@
         <translation>den gewählten Ton mit Haltebogen an den nächsten binden; mit Umschalt lösen</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>time</source>
+        <comment>head</comment>
+        <translation>Taktart</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>title</source>
+        <comment>head</comment>
+        <translation>Titel</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>to Coda</source>
         <translation>zur Coda</translation>
@@ -12139,6 +12298,12 @@
         <translation>rückgängig</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>unplayable</source>
+        <comment>head</comment>
+        <translation>unspielbar</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>up an octave</source>
         <translation>eine Oktave aufwärts</translation>
@@ -12159,6 +12324,12 @@
         <translation>{word} Oktaven aufwärts</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>updated</source>
+        <comment>head</comment>
+        <translation>geändert am</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>uses the open string</source>
         <translation>nutzt die leere Saite</translation>
@@ -12177,6 +12348,12 @@
         <location filename="../../workbench/ui/score/bar.py"/>
         <source>voice {voice}: an ink of its own, stems down, light figures</source>
         <translation>Stimme {voice}: eigene Farbe, Hälse nach unten, magere Ziffern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>voices</source>
+        <comment>head</comment>
+        <translation>Stimmen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
@@ -12214,6 +12391,12 @@
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>whole piece</source>
         <translation>ganzes Stück</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>why</source>
+        <comment>head</comment>
+        <translation>warum</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -12299,6 +12482,12 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>write the note on the caret's line; with Shift add it to the chord</source>
         <translation>den Ton auf der Linie der Schreibmarke schreiben; mit Umschalt zum Akkord hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>written</source>
+        <comment>head</comment>
+        <translation>notiert</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/comparing.py"/>
@@ -14132,16 +14321,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/features.py"/>
-        <source>{value} different bar</source>
-        <translation>{value} verschiedener Takt</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/features.py"/>
-        <source>{value} different bars</source>
-        <translation>{value} verschiedene Takte</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/features.py"/>
         <source>{value} on average</source>
         <translation>{value} im Mittel</translation>
     </message>
@@ -14269,6 +14448,16 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{which} time</source>
         <translation>{which} Mal</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>{whole} different bar</source>
+        <translation>{whole} verschiedener Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>{whole} different bars</source>
+        <translation>{whole} verschiedene Takte</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>

@@ -211,7 +211,17 @@ def _text(
     ]
     names = {note.id: pitch_words(note.pitch.name) for note in piece.notes}
     written = {bar.index: bar for bar in piece.bars}
-    heads = ["bar", "beat", "note", "string", "fret", "left", "right", "id", "remark"]
+    heads = [
+        say("bar", sense="head"),
+        say("beat", sense="head"),
+        say("note", sense="head"),
+        say("string", sense="head"),
+        say("fret", sense="head"),
+        say("left", sense="head"),
+        say("right", sense="head"),
+        say("id", sense="head"),
+        say("how", sense="head"),
+    ]
     rows: list[tuple[object, ...]] = []
     for bar in fingering.bars:
         for place, note in enumerate(bar.notes):
@@ -228,7 +238,7 @@ def _text(
                     _remark(note),
                 )
             )
-    lines += table(heads, rows, right="bar,string,fret,left")
+    lines += table(heads, rows, right=(0, 3, 4, 5))
     lines += _explained(fingering, names, written)
     for index, choices in others.items():
         number = next(bar.number for bar in fingering.bars if bar.index == index)

@@ -83,7 +83,7 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
             (p.number, p.name, p.staves, p.notes, _range(p.lowest, p.highest)) for p in piece.parts
         ]
         heads = [say("part"), say("name"), say("staves"), say("notes"), say("range (MIDI)")]
-        lines += [*table(heads, rows, right="part,staves,notes"), ""]
+        lines += [*table(heads, rows, right=(0, 2, 3)), ""]
     bars = [
         (
             bar.number,
@@ -96,8 +96,15 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
         )
         for bar in piece.bars
     ]
-    heads = ["bar", "time", "notes", "voices", "pitches", "form"]
-    lines += [*table(heads, bars, right="bar,notes,voices"), ""]
+    heads = [
+        say("bar", sense="head"),
+        say("time", sense="head"),
+        say("notes", sense="head"),
+        say("voices", sense="head"),
+        say("pitches", sense="head"),
+        say("form", sense="head"),
+    ]
+    lines += [*table(heads, bars, right=(0, 2, 3)), ""]
     if sections:
         named = ", ".join(
             say(

@@ -52,7 +52,7 @@ class PlayingFields(QWidget):
         )
         self.capo = QSpinBox()
         self.capo.setRange(0, 12)
-        self.capo.setSpecialValueText(say("none"))
+        self.capo.setSpecialValueText(say("none", sense="capo"))
         self.hand = QComboBox()
         self.hand.addItems(list(HANDS))
         self.hand.setCurrentText("medium")
@@ -233,9 +233,7 @@ class PlayingFields(QWidget):
         self._select(semitones)
 
     def _select(self, semitones: int | None) -> None:
-        at = next(
-            (i for i in range(self.key.count()) if self.key.itemData(i) == semitones), -1
-        )
+        at = next((i for i in range(self.key.count()) if self.key.itemData(i) == semitones), -1)
         if at < 0 and semitones is not None:
             key = _key_after(self._piece, semitones)
             words = f"{key} ({moved_words(semitones)})"
