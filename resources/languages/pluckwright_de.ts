@@ -1504,7 +1504,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>A pinch: thumb and fingers pluck their strings at the same moment, moving towards each other.</source>
-        <translation>Ein Pinch: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
+        <translation>Zangengriff: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/plan/view.py"/>
@@ -1952,17 +1952,17 @@
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed finger {finger} on {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed fret {fret} for {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed string {string} for {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -7425,7 +7425,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The same finger must go to another string at once; the note before it is let go a moment early.</source>
-        <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick zu früh losgelassen.</translation>
+        <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick früher losgelassen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
@@ -9114,7 +9114,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>arpeggio</source>
-        <translation>Zerlegter Akkord</translation>
+        <translation>zerlegter Akkord</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/blocks.py"/>
@@ -11142,12 +11142,12 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>pinch of thumb and finger</source>
-        <translation>Pinch mit Daumen und Finger</translation>
+        <translation>Zangengriff mit Daumen und Finger</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/seen.py"/>
         <source>pinch of thumb and fingers</source>
-        <translation>Pinch mit Daumen und Fingern</translation>
+        <translation>Zangengriff mit Daumen und Fingern</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>

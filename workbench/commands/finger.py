@@ -280,12 +280,11 @@ def _remark(note: FingeredNote) -> str:
 
 def _explained(fingering: Fingering, names: dict[str, str], written: dict[int, Bar]) -> list[str]:
     """Why notes are cut or cannot be played, bar by bar."""
-    lines: list[str] = []
+    told_of: list[str] = []
     for bar in fingering.bars:
         if bar.impossible:
-            lines += wrapped(
-                say("Bar {bar}: {impossible}", bar=bar.number, impossible=told(bar.impossible)),
-                "  ",
+            told_of.append(
+                say("Bar {bar}: {impossible}", bar=bar.number, impossible=told(bar.impossible))
             )
         for note in bar.notes:
             reason = told(note.impossible or note.cut_reason)
@@ -295,7 +294,9 @@ def _explained(fingering: Fingering, names: dict[str, str], written: dict[int, B
                     bar=bar.number,
                     beat=beat(note.onset, written.get(bar.index)),
                 )
-                lines += wrapped(f"{where}, {names.get(note.id, note.midi)}: {reason}", "  ")
+                told_of.append(f"{where}, {names.get(note.id, note.midi)}: {reason}")
+    said = list(dict.fromkeys(told_of))  # two stems of one sound are cut as one
+    lines = [line for words in said for line in wrapped(words, "  ")]
     return ["", say("Notes that are cut or cannot be played"), *lines] if lines else []
 
 
