@@ -12841,11 +12841,6 @@ Ihr Text</translation>
         <translation>{letter} Takt {bars}</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/read.py"/>
-        <source>{letter} bars {first}-{last}</source>
-        <translation>{letter} Takt {first}–{last}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/commands/fit_report.py"/>
         <source>{met} of {printed} printed fingers met.</source>
         <translation>{met} von {printed} gedruckten Fingern getroffen.</translation>

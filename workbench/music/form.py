@@ -5,7 +5,7 @@ from __future__ import annotations
 from workbench.language.speech import mark, say
 from workbench.music.model import Piece
 from workbench.music.playing import Stretch, playing_order, stretches
-from workbench.music.sections import Section, sections
+from workbench.music.sections import Section, leads_in, sections
 
 __all__ = [
     "Section",
@@ -69,7 +69,7 @@ def _entered(piece: Piece, run: Stretch, *, start_anew: bool) -> list[str]:
 
 
 def _only_pickup(piece: Piece, section: Section, first: int) -> bool:
-    return all(b.pickup for b in piece.bars[section.first_bar : first])
+    return all(leads_in(b) for b in piece.bars[section.first_bar : first])
 
 
 def _counted(letters: list[str], piece: Piece, *, first: bool) -> str:
