@@ -8812,6 +8812,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger is drawn back behind its own fret</source>
+        <translation>ein Finger wird hinter seinen Bund zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a finger is skipped though its neighbours stand close together</source>
         <translation>ein Finger wird übersprungen, obwohl seine Nachbarn dicht beieinander stehen</translation>
     </message>
@@ -9183,6 +9188,11 @@
         <translation>verlangt eine Spannweite von {reach} mm (für diese Hand eingestellt: {comfort} mm)</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>asks no two fingers at once, where there is a reach of {other} mm</source>
+        <translation>verlangt keine zwei Finger zugleich, statt einer Spanne von {other} mm</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>at {bar}</source>
         <translation>{bar}</translation>
@@ -9393,6 +9403,16 @@
         <location filename="../../workbench/fingering/telling.py"/>
         <source>cuts the {note}</source>
         <translation>kürzt {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>cuts the {note} by a quarter note</source>
+        <translation>kürzt das {note} um ein Viertel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>cuts the {note} by {much} quarter notes</source>
+        <translation>kürzt das {note} um {much} Viertel</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/kit/look.py"/>
@@ -9625,11 +9645,6 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>finger 2 or 3 is drawn back behind its own fret</source>
-        <translation>Finger 2 oder 3 wird hinter seinen Bund zurückgezogen</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 2 reaches to the strings nearest the floor</source>
         <translation>Finger 2 greift zu den Saiten, die dem Boden am nächsten sind</translation>
     </message>
@@ -9771,6 +9786,11 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger {finger} on the {nth} {note}</source>
+        <translation>Finger {finger} auf dem {nth} {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {first} would stand in front of finger {second}: fret {one} and fret {other}</source>
         <translation>Finger {first} stünde vor Finger {second}: Bund {one} und Bund {other}</translation>
     </message>
@@ -9798,11 +9818,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 2 and 3 less spread</source>
         <translation>Finger 2 und 3 weniger gespreizt</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>fingers 2 and 3 not drawn back</source>
-        <translation>Finger 2 und 3 nicht zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10113,6 +10128,16 @@
         <location filename="../../resources/techniques/grading.json"/>
         <source>highest fret</source>
         <translation>höchster Bund</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>holds the {note} longer, by a quarter note</source>
+        <translation>hält das {note} um ein Viertel länger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>holds the {note} longer, by {much} quarter notes</source>
+        <translation>hält das {note} um {much} Viertel länger</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/comparing.py"/>
@@ -10634,6 +10659,11 @@
         <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>no earlier lessons {whose}</source>
         <translation>keinen früheren Lektionen {whose}</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no finger drawn back</source>
+        <translation>kein Finger zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -11983,6 +12013,11 @@
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>the whole piece</source>
         <translation>das ganze Stück</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>the {nth} {note} on string {string}, fret {fret}</source>
+        <translation>das {nth} {note} auf Saite {string}, Bund {fret}</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
