@@ -1214,6 +1214,11 @@
         <translation>--bars {text}: „{piece}“ hat keinen Takt {number}; die Takte sind {numbers}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--campanella needs a re-entrant tuning such as the ukulele's with high G; on {instrument} leave it out.</source>
+        <translation>--campanella verlangt eine rückläufige Stimmung wie die der Ukulele mit hohem G; auf {instrument} bitte weglassen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/cluster.py"/>
         <source>--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'.</source>
         <translation>--cluster braucht Dask; einrichten mit: pip install 'pluckwright[cluster]'.</translation>
@@ -2195,6 +2200,16 @@
         <location filename="../../workbench/ui/window/window.py"/>
         <source>Called off.</source>
         <translation>Abgebrochen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/differences.py"/>
+        <source>Campanella now: scales ring across the strings.</source>
+        <translation>Jetzt Campanella: Tonleitern klingen über die Saiten hinweg.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <source>Campanella: scales ring across the strings</source>
+        <translation>Campanella: Tonleitern klingen über die Saiten hinweg</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/kit/asking.py"/>
@@ -4574,6 +4589,11 @@
         <translation>Benachbarte Töne liegen auf verschiedenen Saiten, sodass sie ineinander klingen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <source>Neighbouring notes of a scale lie on different strings and ring on; for re-entrant tunings</source>
+        <translation>Benachbarte Töne einer Tonleiter liegen auf verschiedenen Saiten und klingen weiter; für rückläufige Stimmungen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/material.py"/>
         <source>New and hard grips</source>
         <translation>Neue und schwere Griffe</translation>
@@ -4692,6 +4712,11 @@
         <location filename="../../workbench/ui/score/view.py"/>
         <source>No bar selected</source>
         <translation>Kein Takt gewählt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/differences.py"/>
+        <source>No campanella any more: scales lie where they lie best.</source>
+        <translation>Keine Campanella mehr: Tonleitern liegen, wo sie am besten liegen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/cluster.py"/>

@@ -67,6 +67,8 @@ def test_settings_are_told_each_by_itself():
     calm = replace(LESSON.settings, relaxed_hand=not LESSON.settings.relaxed_hand)
     (one,) = told(settings=calm)
     assert "relaxed" in one
+    (bells,) = told(settings=replace(LESSON.settings, campanella=True))
+    assert "Campanella" in bells
     (two,) = told(settings=replace(Settings(), weights=(("reach", 2000),)))
     assert "learnt from choices" in two
 

@@ -59,7 +59,7 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
 def _moved(options: argparse.Namespace, lesson: Lesson) -> bool:
     asked = (
         options.key, options.transpose, options.capo, options.level, options.style,
-        options.top_fret, options.strict,
+        options.top_fret, options.strict, options.campanella or None,
     )  # fmt: skip
     other = options.instrument not in (None, lesson.instrument) or options.hand not in (
         None,

@@ -58,6 +58,10 @@ def playing_options(parser: argparse.ArgumentParser) -> None:
         help="prefer fingers 1 and 3 to 1 and 2 on neighbouring frets",
     )  # fmt: skip
     parser.add_argument(
+        "--campanella", action="store_true",
+        help="on a re-entrant tuning: neighbouring scale notes on different strings, ringing on",
+    )  # fmt: skip
+    parser.add_argument(
         "--rest-strokes", action="store_true", help="mark rest strokes in single-line melody"
     )
     parser.add_argument(
@@ -199,6 +203,16 @@ def settings(
         base = replace(base, school=options.school)
     if options.relaxed_hand:
         base = replace(base, relaxed_hand=True)
+    if options.campanella:
+        if not instrument.reentrant:
+            raise BadInput(
+                say(
+                    "--campanella needs a re-entrant tuning such as the ukulele's with high G; "
+                    "on {instrument} leave it out.",
+                    instrument=say(instrument.name),
+                )
+            )
+        base = replace(base, campanella=True)
     if options.rest_strokes:
         base = replace(base, rest_strokes=True)
     return base
