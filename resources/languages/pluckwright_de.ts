@@ -5294,9 +5294,35 @@
         <translation>Part 1 hat keine Töne mit Tonhöhe; stattdessen wird Part {part} genommen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>Part with the &amp;bass</source>
+        <translation>Stimme mit dem &amp;Bass</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>Part with the tu&amp;ne</source>
+        <translation>Stimme mit der Melo&amp;die</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Part {number}</source>
         <translation>Part {number}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Part {part} cannot be tune and bass at once; choose another for one of them.</source>
+        <translation>Stimme {part} kann nicht zugleich Melodie und Bass sein; bitte für eines eine andere wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/parts.py"/>
+        <source>Part {part} has no notes in what is taken of '{title}'; choose tune and bass from these parts: {known}.</source>
+        <translation>Stimme {part} hat keine Töne in dem, was von „{title}“ genommen wird; Melodie und Bass bitte aus diesen Stimmen wählen: {known}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Parts count from 1, the top one; choose another for tune or bass.</source>
+        <translation>Stimmen zählen ab 1, der obersten; bitte für Melodie oder Bass eine andere wählen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
@@ -7316,6 +7342,16 @@
         <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>The original, then this arrangement</source>
         <translation>Das Original, dann dieses Arrangement</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>The part that is the bass; what is neither is inner</source>
+        <translation>Die Stimme, die der Bass ist; was keines von beiden ist, gilt als Mittelstimme</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>The part that is the tune; all else lies below it</source>
+        <translation>Die Stimme, die die Melodie ist; alles andere liegt darunter</translation>
     </message>
     <message>
         <location filename="../../workbench/music/building.py"/>
@@ -10108,6 +10144,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>harmonic</source>
         <translation>Flageolett</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>heard from the notes</source>
+        <translation>aus den Tönen gehört</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>

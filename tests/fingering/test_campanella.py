@@ -119,5 +119,3 @@ def test_it_is_asked_for_on_the_command_line(tmp_path, capsys):
     assert all(a["string"] != b["string"] for a, b in pairwise(notes))
     code, out = finger("--campanella", "--instrument", "guitar")
     assert code == 2 and "re-entrant" in out.err and len(out.err.strip().splitlines()) == 1
-
-

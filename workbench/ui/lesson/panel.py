@@ -116,8 +116,10 @@ class LessonPanel(QWidget):
             say("Campanella: scales ring across the strings"), "campanella"
         )
         self.campanella.setToolTip(
-            say("Neighbouring notes of a scale lie on different strings and ring on; "
-                "for re-entrant tunings")
+            say(
+                "Neighbouring notes of a scale lie on different strings and ring on; "
+                "for re-entrant tunings"
+            )
         )
         self._show.append(self._show_campanella)
         self.rest_strokes = self._tick(say("Mark rest strokes"), "rest_strokes")
