@@ -2367,11 +2367,6 @@
         <translation>Diagramme des Plans</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/studio.py"/>
-        <source>Choice {id} is not kept any more.</source>
-        <translation>Entscheidung {id} ist nicht mehr gespeichert.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Choose a key, or write one such as F, Bb, D minor</source>
         <translation>Wählen Sie eine Tonart oder schreiben Sie eine wie F, Bb, D minor</translation>

@@ -8,7 +8,6 @@ from workbench.arranging.weights import STRICT
 from workbench.commands.output import Meter, Result, table, wrapped
 from workbench.commands.source import (
     INSTRUMENT_HELP,
-    LEVELS,
     hand_option,
     load,
     part_options,
@@ -16,7 +15,7 @@ from workbench.commands.source import (
     score_options,
     wishes,
 )
-from workbench.fingering.types import Settings
+from workbench.fingering.types import LEVELS, Settings
 from workbench.language.names import decimal, key_words
 from workbench.language.speech import say
 

@@ -108,7 +108,7 @@ class LessonPanel(QWidget):
         self.form.addRow(self.spans)
         self.level = self._setting(say("&Level"), tuple(LEVELS), "level")
         self.school = self._schools()
-        self.stroke_style = self._setting(say("&Right hand"), tuple(STYLES), "style")
+        self._setting(say("&Right hand"), tuple(STYLES), "style")
         self.relaxed = self._tick(
             say("Relaxed hand: 1 and 3 on neighbouring frets"), "relaxed_hand"
         )
