@@ -169,9 +169,9 @@ def test_notes_are_told_in_the_order_of_their_bars():
         ),
     )
     assert differences(before, after) == (
-        "Bars 1–2: note was “Sing before you play.”, now “Sing it.”",
-        "Bar 2: note added: “Breathe.”",
-        "Bar 3: note deleted: “Old.”",
+        "Bars 1–2: remark was “Sing before you play.”, now “Sing it.”",
+        "Bar 2: remark added: “Breathe.”",
+        "Bar 3: remark deleted: “Old.”",
     )
 
 
