@@ -178,7 +178,7 @@ def test_notes_are_told_in_the_order_of_their_bars():
 def test_a_note_whose_words_stay_but_not_its_kind_has_changed():
     before = replace(LESSON, notes=(NOTE,))
     after = replace(LESSON, notes=(replace(NOTE, kind="rhythm"),))
-    assert differences(before, after) == ("Bars 1–2: note changed: “Sing before you play.”",)
+    assert differences(before, after) == ("Bars 1–2: remark changed: “Sing before you play.”",)
 
 
 def test_long_words_are_cut_with_a_sign():
