@@ -7,7 +7,7 @@ from dataclasses import replace
 
 import pytest
 
-from tests.arranging.make import piece
+from tests.arranging.make import THREE_LINES, piece
 from workbench.arranging.arrange import arrange
 from workbench.arranging.parts import led
 from workbench.arranging.sounds import BASS, TUNE, texture
@@ -83,23 +83,9 @@ def test_parts_that_cannot_be_are_said(tune, bass, words):
         Wishes(tune_part=tune, bass_part=bass)
 
 
-THREE = """X:1
-T:Three lines
-M:4/4
-L:1/4
-K:C
-V:1
-g2 a2|g4|
-V:2
-E F E D|C4|
-V:3
-C,2 F,2|C,4|
-"""
-
-
 def test_parts_are_named_on_the_command_line(tmp_path, capsys):
     path = tmp_path / "three.abc"
-    path.write_text(THREE)
+    path.write_text(THREE_LINES)
 
     def run(*more):
         code = main(["arrange", str(path), "--instrument", "ukulele-low-g", "--transpose", "0",

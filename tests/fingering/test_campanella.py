@@ -13,7 +13,7 @@ from tests.fingering.build import piece
 from tests.fingering.hand_check import complaints
 from tests.fingering.reference import Player, brute_force, size
 from tests.fingering.reference_score import Score
-from tests.fingering.test_brute_force import MOST_SEQUENCES, SMALL, UKULELE, music
+from tests.fingering.small_music import MOST_SEQUENCES, SMALL, UKULELE, music
 from workbench.cli import main
 from workbench.fingering.engine import Solver, solve
 from workbench.fingering.types import Settings

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt
 
-from tests.arranging.test_parts import THREE
+from tests.arranging.make import THREE_LINES
 from tests.ui.conftest import WAIT, write_score
 
 
@@ -78,7 +78,7 @@ def test_the_ranking_is_shown_while_it_grows(qtbot, open_window, settled, tmp_pa
 def test_the_parts_of_tune_and_bass_are_chosen_and_stay(qtbot, open_window, settled, tmp_path):
     window = open_window()
     path = tmp_path / "three.abc"
-    path.write_text(THREE)
+    path.write_text(THREE_LINES)
     dialog = opened(qtbot, window, path)
     fields, session = dialog.fields, window.session
     assert not fields._form.isRowVisible(fields.tune_part), "one part is taken as yet"
