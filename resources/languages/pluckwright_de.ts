@@ -1214,6 +1214,11 @@
         <translation>--bars {text}: „{piece}“ hat keinen Takt {number}; die Takte sind {numbers}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--campanella needs a re-entrant tuning such as the ukulele's with high G; on {instrument} leave it out.</source>
+        <translation>--campanella verlangt eine rückläufige Stimmung wie die der Ukulele mit hohem G; auf {instrument} bitte weglassen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/cluster.py"/>
         <source>--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'.</source>
         <translation>--cluster braucht Dask; einrichten mit: pip install 'pluckwright[cluster]'.</translation>
@@ -2197,6 +2202,16 @@
         <translation>Abgebrochen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/differences.py"/>
+        <source>Campanella now: scales ring across the strings.</source>
+        <translation>Jetzt Campanella: Tonleitern klingen über die Saiten hinweg.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <source>Campanella: scales ring across the strings</source>
+        <translation>Campanella: Tonleitern klingen über die Saiten hinweg</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/kit/asking.py"/>
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <location filename="../../workbench/ui/window/window.py"/>
@@ -2350,11 +2365,6 @@
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Charts of the plan</source>
         <translation>Diagramme des Plans</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/store/studio.py"/>
-        <source>Choice {id} is not kept any more.</source>
-        <translation>Entscheidung {id} ist nicht mehr gespeichert.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
@@ -4574,6 +4584,11 @@
         <translation>Benachbarte Töne liegen auf verschiedenen Saiten, sodass sie ineinander klingen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <source>Neighbouring notes of a scale lie on different strings and ring on; for re-entrant tunings</source>
+        <translation>Benachbarte Töne einer Tonleiter liegen auf verschiedenen Saiten und klingen weiter; für rückläufige Stimmungen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/material.py"/>
         <source>New and hard grips</source>
         <translation>Neue und schwere Griffe</translation>
@@ -4692,6 +4707,11 @@
         <location filename="../../workbench/ui/score/view.py"/>
         <source>No bar selected</source>
         <translation>Kein Takt gewählt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/differences.py"/>
+        <source>No campanella any more: scales lie where they lie best.</source>
+        <translation>Keine Campanella mehr: Tonleitern liegen, wo sie am besten liegen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/cluster.py"/>
@@ -5269,9 +5289,35 @@
         <translation>Part 1 hat keine Töne mit Tonhöhe; stattdessen wird Part {part} genommen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>Part with the &amp;bass</source>
+        <translation>Stimme mit dem &amp;Bass</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>Part with the tu&amp;ne</source>
+        <translation>Stimme mit der Melo&amp;die</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Part {number}</source>
         <translation>Part {number}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Part {part} cannot be tune and bass at once; choose another for one of them.</source>
+        <translation>Stimme {part} kann nicht zugleich Melodie und Bass sein; bitte für eines eine andere wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/parts.py"/>
+        <source>Part {part} has no notes in what is taken of '{title}'; choose tune and bass from these parts: {known}.</source>
+        <translation>Stimme {part} hat keine Töne in dem, was von „{title}“ genommen wird; Melodie und Bass bitte aus diesen Stimmen wählen: {known}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Parts count from 1, the top one; choose another for tune or bass.</source>
+        <translation>Stimmen zählen ab 1, der obersten; bitte für Melodie oder Bass eine andere wählen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
@@ -7291,6 +7337,16 @@
         <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>The original, then this arrangement</source>
         <translation>Das Original, dann dieses Arrangement</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>The part that is the bass; what is neither is inner</source>
+        <translation>Die Stimme, die der Bass ist; was keines von beiden ist, gilt als Mittelstimme</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>The part that is the tune; all else lies below it</source>
+        <translation>Die Stimme, die die Melodie ist; alles andere liegt darunter</translation>
     </message>
     <message>
         <location filename="../../workbench/music/building.py"/>
@@ -10098,6 +10154,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>harmonic</source>
         <translation>Flageolett</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>heard from the notes</source>
+        <translation>aus den Tönen gehört</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>

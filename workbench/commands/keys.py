@@ -8,14 +8,14 @@ from workbench.arranging.weights import STRICT
 from workbench.commands.output import Meter, Result, table, wrapped
 from workbench.commands.source import (
     INSTRUMENT_HELP,
-    LEVELS,
     hand_option,
     load,
+    part_options,
     player,
     score_options,
     wishes,
 )
-from workbench.fingering.types import Settings
+from workbench.fingering.types import LEVELS, Settings
 from workbench.language.names import decimal, key_words
 from workbench.language.speech import say
 
@@ -25,6 +25,7 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--instrument", metavar="I", help=INSTRUMENT_HELP)
     parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
     hand_option(parser)
+    part_options(parser)
     parser.add_argument(
         "--top-fret", type=int, metavar="N", help="no note above this fret (default 12)"
     )

@@ -37,12 +37,10 @@ INVERSIONS = {
     2: mark("second inversion"),
     3: mark("third inversion"),
 }
-CLOSES = (
-    mark("full close"),
-    mark("half close"),
-    mark("plagal close"),
-    mark("interrupted close"),
-)
+FULL = mark("full close")
+HALF = mark("half close")
+PLAGAL = mark("plagal close")
+INTERRUPTED = mark("interrupted close")
 
 
 @dataclass(frozen=True)
@@ -80,7 +78,7 @@ class SectionKey:
 
 @dataclass(frozen=True)
 class Cadence:
-    """How a section closes: ``kind`` is one of CLOSES; the two chords that make it."""
+    """How a section closes: ``kind`` (FULL, HALF, PLAGAL, INTERRUPTED), the chords that make it."""
 
     section: Section
     kind: str
@@ -331,11 +329,11 @@ def _close(before: ChordLabel, last: ChordLabel, home: int) -> str:
     degrees = ((one - home) % 12, (two - home) % 12)
     major = not before.symbol.startswith(("m", "dim")) or before.symbol.startswith("maj")
     if degrees == (7, 0) and major:
-        return "full close"
+        return FULL
     if degrees == (5, 0):
-        return "plagal close"
+        return PLAGAL
     if degrees[1] == 7:
-        return "half close"
+        return HALF
     if degrees[0] == 7 and degrees[1] in (8, 9):
-        return "interrupted close"
+        return INTERRUPTED
     return ""

@@ -127,13 +127,6 @@ class Script:
             place -= 1
         return place
 
-    def cue_at(self, seconds: float) -> Cue | None:
-        """The cue that runs at that time; None before the first and after the last."""
-        for cue in self.cues:
-            if cue.start <= seconds < cue.end:
-                return cue
-        return None
-
 
 def spoken_seconds(text: str) -> float:
     """How long the text takes to say."""

@@ -20,8 +20,8 @@ from workbench.teaching.sectioning import (
     next_letter,
     section_starts,
 )
-from workbench.ui.bars.band import section_width
-from workbench.ui.bars.delegate import ROW, BarDelegate, band_width
+from workbench.ui.bars.band import band_width, section_width
+from workbench.ui.bars.delegate import ROW, BarDelegate
 from workbench.ui.bars.thumbs import BarThumbs
 from workbench.ui.bench import finger_keys as note_keys
 from workbench.ui.bench.bar_rows import BarRow, section_letters

@@ -153,7 +153,7 @@ class RowDelegate(QStyledItemDelegate):
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> None:
         super().initStyleOption(option, index)
-        option.state &= ~QStyle.StateFlag.State_HasFocus  # type: ignore[attr-defined]
+        option.state &= ~QStyle.StateFlag.State_HasFocus
 
 
 class QuietTable(QTableWidget):
