@@ -1214,6 +1214,11 @@
         <translation>--bars {text}: „{piece}“ hat keinen Takt {number}; die Takte sind {numbers}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--campanella needs a re-entrant tuning such as the ukulele's with high G; on {instrument} leave it out.</source>
+        <translation>--campanella verlangt eine rückläufige Stimmung wie die der Ukulele mit hohem G; auf {instrument} bitte weglassen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/cluster.py"/>
         <source>--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'.</source>
         <translation>--cluster braucht Dask; einrichten mit: pip install 'pluckwright[cluster]'.</translation>
@@ -2195,6 +2200,16 @@
         <location filename="../../workbench/ui/window/window.py"/>
         <source>Called off.</source>
         <translation>Abgebrochen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/differences.py"/>
+        <source>Campanella now: scales ring across the strings.</source>
+        <translation>Jetzt Campanella: Tonleitern klingen über die Saiten hinweg.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <source>Campanella: scales ring across the strings</source>
+        <translation>Campanella: Tonleitern klingen über die Saiten hinweg</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/kit/asking.py"/>
@@ -4569,6 +4584,11 @@
         <translation>Benachbarte Töne liegen auf verschiedenen Saiten, sodass sie ineinander klingen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <source>Neighbouring notes of a scale lie on different strings and ring on; for re-entrant tunings</source>
+        <translation>Benachbarte Töne einer Tonleiter liegen auf verschiedenen Saiten und klingen weiter; für rückläufige Stimmungen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/material.py"/>
         <source>New and hard grips</source>
         <translation>Neue und schwere Griffe</translation>
@@ -4687,6 +4707,11 @@
         <location filename="../../workbench/ui/score/view.py"/>
         <source>No bar selected</source>
         <translation>Kein Takt gewählt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/differences.py"/>
+        <source>No campanella any more: scales lie where they lie best.</source>
+        <translation>Keine Campanella mehr: Tonleitern liegen, wo sie am besten liegen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/cluster.py"/>
@@ -5264,9 +5289,35 @@
         <translation>Part 1 hat keine Töne mit Tonhöhe; stattdessen wird Part {part} genommen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>Part with the &amp;bass</source>
+        <translation>Stimme mit dem &amp;Bass</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>Part with the tu&amp;ne</source>
+        <translation>Stimme mit der Melo&amp;die</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Part {number}</source>
         <translation>Part {number}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Part {part} cannot be tune and bass at once; choose another for one of them.</source>
+        <translation>Stimme {part} kann nicht zugleich Melodie und Bass sein; bitte für eines eine andere wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/parts.py"/>
+        <source>Part {part} has no notes in what is taken of '{title}'; choose tune and bass from these parts: {known}.</source>
+        <translation>Stimme {part} hat keine Töne in dem, was von „{title}“ genommen wird; Melodie und Bass bitte aus diesen Stimmen wählen: {known}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Parts count from 1, the top one; choose another for tune or bass.</source>
+        <translation>Stimmen zählen ab 1, der obersten; bitte für Melodie oder Bass eine andere wählen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
@@ -7287,6 +7338,16 @@
         <translation>Das Original, dann dieses Arrangement</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>The part that is the bass; what is neither is inner</source>
+        <translation>Die Stimme, die der Bass ist; was keines von beiden ist, gilt als Mittelstimme</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>The part that is the tune; all else lies below it</source>
+        <translation>Die Stimme, die die Melodie ist; alles andere liegt darunter</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/building.py"/>
         <source>The parts have different numbers of bars; the missing ones are rests.</source>
         <translation>Die Parts haben verschieden viele Takte; die fehlenden sind Pausen.</translation>
@@ -8807,6 +8868,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger is drawn back behind its own fret</source>
+        <translation>ein Finger wird hinter seinen Bund zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a finger is skipped though its neighbours stand close together</source>
         <translation>ein Finger wird übersprungen, obwohl seine Nachbarn dicht beieinander stehen</translation>
     </message>
@@ -9178,6 +9244,11 @@
         <translation>verlangt eine Spannweite von {reach} mm (für diese Hand eingestellt: {comfort} mm)</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>asks no two fingers at once, where there is a reach of {other} mm</source>
+        <translation>verlangt keine zwei Finger zugleich, statt einer Spanne von {other} mm</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>at {bar}</source>
         <translation>{bar}</translation>
@@ -9409,6 +9480,16 @@
         <location filename="../../workbench/fingering/telling.py"/>
         <source>cuts the {note}</source>
         <translation>kürzt {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>cuts the {note} by a quarter note</source>
+        <translation>kürzt das {note} um ein Viertel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>cuts the {note} by {much} quarter notes</source>
+        <translation>kürzt das {note} um {much} Viertel</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/kit/look.py"/>
@@ -9647,11 +9728,6 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
-        <source>finger 2 or 3 is drawn back behind its own fret</source>
-        <translation>Finger 2 oder 3 wird hinter seinen Bund zurückgezogen</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 2 reaches to the strings nearest the floor</source>
         <translation>Finger 2 greift zu den Saiten, die dem Boden am nächsten sind</translation>
     </message>
@@ -9793,6 +9869,11 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger {finger} on the {nth} {note}</source>
+        <translation>Finger {finger} auf dem {nth} {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {first} would stand in front of finger {second}: fret {one} and fret {other}</source>
         <translation>Finger {first} stünde vor Finger {second}: Bund {one} und Bund {other}</translation>
     </message>
@@ -9820,11 +9901,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 2 and 3 less spread</source>
         <translation>Finger 2 und 3 weniger gespreizt</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>fingers 2 and 3 not drawn back</source>
-        <translation>Finger 2 und 3 nicht zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10125,6 +10201,11 @@
         <translation>Flageolett</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>heard from the notes</source>
+        <translation>aus den Tönen gehört</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/legato.py"/>
         <source>held</source>
         <comment>head</comment>
@@ -10159,6 +10240,16 @@
         <location filename="../../resources/techniques/grading.json"/>
         <source>highest fret</source>
         <translation>höchster Bund</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>holds the {note} longer, by a quarter note</source>
+        <translation>hält das {note} um ein Viertel länger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>holds the {note} longer, by {much} quarter notes</source>
+        <translation>hält das {note} um {much} Viertel länger</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/comparing.py"/>
@@ -10723,6 +10814,11 @@
         <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>no earlier lessons {whose}</source>
         <translation>keinen früheren Lektionen {whose}</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no finger drawn back</source>
+        <translation>kein Finger zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -12125,6 +12221,11 @@
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>the whole piece</source>
         <translation>das ganze Stück</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>the {nth} {note} on string {string}, fret {fret}</source>
+        <translation>das {nth} {note} auf Saite {string}, Bund {fret}</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>

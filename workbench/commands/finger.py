@@ -175,6 +175,7 @@ def _note(note: FingeredNote) -> dict[str, Any]:
         "left": note.left,
         "right": note.right,
         "held": str(note.held),
+        "rings": str(note.rings) if note.rings is not None else None,
         "cut_reason": told(note.cut_reason) or None,
         "move": note.move,
         "stroke": note.stroke,

@@ -10,6 +10,7 @@ from workbench.commands.source import (
     INSTRUMENT_HELP,
     hand_option,
     load,
+    part_options,
     player,
     score_options,
     wishes,
@@ -24,6 +25,7 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--instrument", metavar="I", help=INSTRUMENT_HELP)
     parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
     hand_option(parser)
+    part_options(parser)
     parser.add_argument(
         "--top-fret", type=int, metavar="N", help="no note above this fret (default 12)"
     )
