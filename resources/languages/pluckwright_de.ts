@@ -1214,6 +1214,11 @@
         <translation>--bars {text}: „{piece}“ hat keinen Takt {number}; die Takte sind {numbers}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--campanella needs a re-entrant tuning such as the ukulele's with high G; on {instrument} leave it out.</source>
+        <translation>--campanella verlangt eine rückläufige Stimmung wie die der Ukulele mit hohem G; auf {instrument} bitte weglassen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/cluster.py"/>
         <source>--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'.</source>
         <translation>--cluster braucht Dask; einrichten mit: pip install 'pluckwright[cluster]'.</translation>
@@ -1504,7 +1509,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>A pinch: thumb and fingers pluck their strings at the same moment, moving towards each other.</source>
-        <translation>Ein Pinch: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
+        <translation>Zangengriff: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/plan/view.py"/>
@@ -1952,17 +1957,17 @@
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed finger {finger} on {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed fret {fret} for {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed string {string} for {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -2195,6 +2200,16 @@
         <location filename="../../workbench/ui/window/window.py"/>
         <source>Called off.</source>
         <translation>Abgebrochen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/differences.py"/>
+        <source>Campanella now: scales ring across the strings.</source>
+        <translation>Jetzt Campanella: Tonleitern klingen über die Saiten hinweg.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <source>Campanella: scales ring across the strings</source>
+        <translation>Campanella: Tonleitern klingen über die Saiten hinweg</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/kit/asking.py"/>
@@ -4564,6 +4579,11 @@
         <translation>Benachbarte Töne liegen auf verschiedenen Saiten, sodass sie ineinander klingen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <source>Neighbouring notes of a scale lie on different strings and ring on; for re-entrant tunings</source>
+        <translation>Benachbarte Töne einer Tonleiter liegen auf verschiedenen Saiten und klingen weiter; für rückläufige Stimmungen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/material.py"/>
         <source>New and hard grips</source>
         <translation>Neue und schwere Griffe</translation>
@@ -4682,6 +4702,11 @@
         <location filename="../../workbench/ui/score/view.py"/>
         <source>No bar selected</source>
         <translation>Kein Takt gewählt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/differences.py"/>
+        <source>No campanella any more: scales lie where they lie best.</source>
+        <translation>Keine Campanella mehr: Tonleitern liegen, wo sie am besten liegen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/cluster.py"/>
@@ -5259,9 +5284,35 @@
         <translation>Part 1 hat keine Töne mit Tonhöhe; stattdessen wird Part {part} genommen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>Part with the &amp;bass</source>
+        <translation>Stimme mit dem &amp;Bass</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>Part with the tu&amp;ne</source>
+        <translation>Stimme mit der Melo&amp;die</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Part {number}</source>
         <translation>Part {number}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Part {part} cannot be tune and bass at once; choose another for one of them.</source>
+        <translation>Stimme {part} kann nicht zugleich Melodie und Bass sein; bitte für eines eine andere wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/parts.py"/>
+        <source>Part {part} has no notes in what is taken of '{title}'; choose tune and bass from these parts: {known}.</source>
+        <translation>Stimme {part} hat keine Töne in dem, was von „{title}“ genommen wird; Melodie und Bass bitte aus diesen Stimmen wählen: {known}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Parts count from 1, the top one; choose another for tune or bass.</source>
+        <translation>Stimmen zählen ab 1, der obersten; bitte für Melodie oder Bass eine andere wählen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
@@ -5640,7 +5691,6 @@
         <translation>R</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/neck/moment_words.py"/>
         <location filename="../../workbench/ui/neck/reach.py"/>
         <source>Reach {reach} mm of {comfort} mm in comfort.</source>
         <translation>Spannweite {reach} mm von bequemen {comfort} mm.</translation>
@@ -7283,6 +7333,16 @@
         <translation>Das Original, dann dieses Arrangement</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>The part that is the bass; what is neither is inner</source>
+        <translation>Die Stimme, die der Bass ist; was keines von beiden ist, gilt als Mittelstimme</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>The part that is the tune; all else lies below it</source>
+        <translation>Die Stimme, die die Melodie ist; alles andere liegt darunter</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/building.py"/>
         <source>The parts have different numbers of bars; the missing ones are rests.</source>
         <translation>Die Parts haben verschieden viele Takte; die fehlenden sind Pausen.</translation>
@@ -7311,6 +7371,12 @@
         <location filename="../../workbench/handout/passage.py"/>
         <source>The picture would be {width} by {height} pixels; choose fewer bars or a lower resolution.</source>
         <translation>Das Bild wäre {width} mal {height} Pixel groß; wählen Sie weniger Takte oder eine geringere Auflösung.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/script.py"/>
+        <source>The piece</source>
+        <translation>Das Stück</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/passage.py"/>
@@ -7410,7 +7476,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The same finger must go to another string at once; the note before it is let go a moment early.</source>
-        <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick zu früh losgelassen.</translation>
+        <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick früher losgelassen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
@@ -8526,18 +8592,13 @@
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: {reach} mm; a {size} hand spans {comfort} mm in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: {reach} mm; eine Hand der Größe „{size}“ spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; a {size} hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; eine Hand der Größe „{size}“ spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: {reach} mm; this hand spans {comfort} mm in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: {reach} mm; diese Hand spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/neck/moment_words.py"/>
-        <source>Wide: warm up first, and stop if it hurts.</source>
-        <translation>Weit: erst aufwärmen, und aufhören, wenn es wehtut.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; this hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; diese Hand spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
@@ -8799,6 +8860,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a finger hops to another string and cuts the note it leaves</source>
         <translation>ein Finger springt auf eine andere Saite und kürzt den Ton, den er verlässt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger is drawn back behind its own fret</source>
+        <translation>ein Finger wird hinter seinen Bund zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9104,7 +9170,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>arpeggio</source>
-        <translation>Zerlegter Akkord</translation>
+        <translation>zerlegter Akkord</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/blocks.py"/>
@@ -9173,6 +9239,11 @@
         <translation>verlangt eine Spannweite von {reach} mm (für diese Hand eingestellt: {comfort} mm)</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>asks no two fingers at once, where there is a reach of {other} mm</source>
+        <translation>verlangt keine zwei Finger zugleich, statt einer Spanne von {other} mm</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>at {bar}</source>
         <translation>{bar}</translation>
@@ -9186,6 +9257,14 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>back to fingering</source>
         <translation>zurück zum Fingersatz</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>bar</source>
+        <comment>head</comment>
+        <translation>Takt</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/strokes.py"/>
@@ -9267,6 +9346,13 @@
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>bass</source>
         <translation>Bass</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>beat</source>
+        <comment>head</comment>
+        <translation>Schlag</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -9355,6 +9441,12 @@
         <translation>Taktwechsel</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>changed</source>
+        <comment>head</comment>
+        <translation>geändert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>chord name over the caret</source>
         <translation>Akkordname über der Schreibmarke</translation>
@@ -9383,6 +9475,16 @@
         <location filename="../../workbench/fingering/telling.py"/>
         <source>cuts the {note}</source>
         <translation>kürzt {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>cuts the {note} by a quarter note</source>
+        <translation>kürzt das {note} um ein Viertel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>cuts the {note} by {much} quarter notes</source>
+        <translation>kürzt das {note} um {much} Viertel</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/kit/look.py"/>
@@ -9490,6 +9592,12 @@
         <location filename="../../workbench/handout/offered.py"/>
         <source>easy ones first</source>
         <translation>leichte zuerst</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>effort</source>
+        <comment>head</comment>
+        <translation>Aufwand</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -9612,11 +9720,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>finger 2 on its own fret</source>
         <translation>Finger 2 in seinem eigenen Bund</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>finger 2 or 3 is drawn back behind its own fret</source>
-        <translation>Finger 2 oder 3 wird hinter seinen Bund zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9761,6 +9864,11 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger {finger} on the {nth} {note}</source>
+        <translation>Finger {finger} auf dem {nth} {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {first} would stand in front of finger {second}: fret {one} and fret {other}</source>
         <translation>Finger {first} stünde vor Finger {second}: Bund {one} und Bund {other}</translation>
     </message>
@@ -9788,11 +9896,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 2 and 3 less spread</source>
         <translation>Finger 2 und 3 weniger gespreizt</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>fingers 2 and 3 not drawn back</source>
-        <translation>Finger 2 und 3 nicht zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9921,6 +10024,12 @@
         <translation>Form</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>form</source>
+        <comment>head</comment>
+        <translation>Form</translation>
+    </message>
+    <message>
         <location filename="../../workbench/language/numbers.py"/>
         <source>four</source>
         <comment>number</comment>
@@ -9945,6 +10054,12 @@
         <location filename="../../workbench/engraving/charts.py"/>
         <source>free day</source>
         <translation>freier Tag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>fret</source>
+        <comment>head</comment>
+        <translation>Bund</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/grip_boxes.py"/>
@@ -10004,6 +10119,12 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>grace note</source>
         <translation>Vorschlag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>grade</source>
+        <comment>head</comment>
+        <translation>Stufe</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
@@ -10075,6 +10196,17 @@
         <translation>Flageolett</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>heard from the notes</source>
+        <translation>aus den Tönen gehört</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>held</source>
+        <comment>head</comment>
+        <translation>gehalten</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>held voice</source>
         <translation>gehaltene Stimme</translation>
@@ -10105,14 +10237,37 @@
         <translation>höchster Bund</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>holds the {note} longer, by a quarter note</source>
+        <translation>hält das {note} um ein Viertel länger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>holds the {note} longer, by {much} quarter notes</source>
+        <translation>hält das {note} um {much} Viertel länger</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/comparing.py"/>
         <source>hops</source>
         <translation>Sprünge</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>how</source>
+        <comment>head</comment>
+        <translation>wie</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score/menu.py"/>
         <source>i, index</source>
         <translation>i, Zeigefinger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>id</source>
+        <comment>head</comment>
+        <translation>Kennung</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/why_not.py"/>
@@ -10168,6 +10323,12 @@
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>inner motion</source>
         <translation>Mittelstimme</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>instrument</source>
+        <comment>head</comment>
+        <translation>Instrument</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -10272,6 +10433,13 @@
         <translation>Tonart</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>key</source>
+        <comment>head</comment>
+        <translation>Tonart</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>large</source>
         <translation>groß</translation>
@@ -10305,6 +10473,12 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>leaves lower fingers free</source>
         <translation>lässt tiefere Finger frei</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>left</source>
+        <comment>head</comment>
+        <translation>links</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
@@ -10381,6 +10555,11 @@
         <translation>weniger Spreizung</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>less than {value}</source>
+        <translation>weniger als {value}</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>less work for finger 3</source>
         <translation>weniger Arbeit für Finger 3</translation>
@@ -10441,6 +10620,12 @@
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>loop</source>
         <translation>Schleife</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>lost</source>
+        <comment>head</comment>
+        <translation>verloren</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -10627,6 +10812,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>no finger drawn back</source>
+        <translation>kein Finger zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>no finger skipped</source>
         <translation>kein Finger übersprungen</translation>
     </message>
@@ -10738,17 +10928,22 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/teaching/features.py"/>
-        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>none</source>
         <translation>keine Angabe</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>none</source>
         <comment>capo</comment>
         <translation>keiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>none</source>
+        <comment>demand</comment>
+        <translation>keine</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -10778,6 +10973,13 @@
         <translation>nicht nachweislich minimal</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>note</source>
+        <comment>head</comment>
+        <translation>Ton</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>note</source>
         <comment>music</comment>
@@ -10796,6 +10998,12 @@
     <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>notes</source>
+        <translation>Töne</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>notes</source>
+        <comment>head</comment>
         <translation>Töne</translation>
     </message>
     <message>
@@ -10944,6 +11152,11 @@
         <translation>leer</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>open strings only</source>
+        <translation>nur leere Saiten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>p thumb, i index, m middle, a ring</source>
         <translation>p Daumen, i Zeigefinger, m Mittelfinger, a Ringfinger</translation>
@@ -11015,12 +11228,12 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>pinch of thumb and finger</source>
-        <translation>Pinch mit Daumen und Finger</translation>
+        <translation>Zangengriff mit Daumen und Finger</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/seen.py"/>
         <source>pinch of thumb and fingers</source>
-        <translation>Pinch mit Daumen und Fingern</translation>
+        <translation>Zangengriff mit Daumen und Fingern</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -11038,6 +11251,12 @@
         <location filename="../../workbench/ui/score/tips.py"/>
         <source>pinned</source>
         <translation>festgelegt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>pitches</source>
+        <comment>head</comment>
+        <translation>Tonhöhen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/harmony.py"/>
@@ -11207,6 +11426,12 @@
         <translation>Rhythmus allein</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>right</source>
+        <comment>head</comment>
+        <translation>rechts</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/differences.py"/>
         <location filename="../../workbench/ui/bench/grips.py"/>
         <location filename="../../workbench/ui/score/tips.py"/>
@@ -11316,6 +11541,12 @@
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>select no note</source>
         <translation>keinen Ton wählen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>semitones</source>
+        <comment>head</comment>
+        <translation>Halbtöne</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -11470,6 +11701,12 @@
         <translation>Spreizung</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>string</source>
+        <comment>head</comment>
+        <translation>Saite</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/rules_right.py"/>
         <source>string {first} to {second}</source>
         <translation>Saite {first} zu {second}</translation>
@@ -11542,6 +11779,12 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>strum</source>
         <translation>Durchschlagen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>student</source>
+        <comment>head</comment>
+        <translation>Schüler:in</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/offered.py"/>
@@ -11975,6 +12218,11 @@
         <translation>das ganze Stück</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>the {nth} {note} on string {string}, fret {fret}</source>
+        <translation>das {nth} {note} auf Saite {string}, Bund {fret}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>there are more notes than strings</source>
         <translation>es sind mehr Töne als Saiten</translation>
@@ -12046,6 +12294,18 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>tie the note at hand to the next; with Shift untie it</source>
         <translation>den gewählten Ton mit Haltebogen an den nächsten binden; mit Umschalt lösen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>time</source>
+        <comment>head</comment>
+        <translation>Taktart</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>title</source>
+        <comment>head</comment>
+        <translation>Titel</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
@@ -12129,6 +12389,12 @@
         <translation>rückgängig</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>unplayable</source>
+        <comment>head</comment>
+        <translation>unspielbar</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>up an octave</source>
         <translation>eine Oktave aufwärts</translation>
@@ -12149,6 +12415,12 @@
         <translation>{word} Oktaven aufwärts</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>updated</source>
+        <comment>head</comment>
+        <translation>geändert am</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>uses the open string</source>
         <translation>nutzt die leere Saite</translation>
@@ -12167,6 +12439,12 @@
         <location filename="../../workbench/ui/score/bar.py"/>
         <source>voice {voice}: an ink of its own, stems down, light figures</source>
         <translation>Stimme {voice}: eigene Farbe, Hälse nach unten, magere Ziffern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>voices</source>
+        <comment>head</comment>
+        <translation>Stimmen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
@@ -12204,6 +12482,12 @@
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>whole piece</source>
         <translation>ganzes Stück</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>why</source>
+        <comment>head</comment>
+        <translation>warum</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -12289,6 +12573,12 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>write the note on the caret's line; with Shift add it to the chord</source>
         <translation>den Ton auf der Linie der Schreibmarke schreiben; mit Umschalt zum Akkord hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>written</source>
+        <comment>head</comment>
+        <translation>notiert</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/comparing.py"/>
@@ -12640,11 +12930,6 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/form_map.py"/>
         <source>{letter} bars {bars}</source>
         <translation>{letter} Takt {bars}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/read.py"/>
-        <source>{letter} bars {first}-{last}</source>
-        <translation>{letter} Takt {first}–{last}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit_report.py"/>
@@ -14122,16 +14407,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/features.py"/>
-        <source>{value} different bar</source>
-        <translation>{value} verschiedener Takt</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/features.py"/>
-        <source>{value} different bars</source>
-        <translation>{value} verschiedene Takte</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/features.py"/>
         <source>{value} on average</source>
         <translation>{value} im Mittel</translation>
     </message>
@@ -14259,6 +14534,16 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{which} time</source>
         <translation>{which} Mal</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>{whole} different bar</source>
+        <translation>{whole} verschiedener Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>{whole} different bars</source>
+        <translation>{whole} verschiedene Takte</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
