@@ -1509,7 +1509,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>A pinch: thumb and fingers pluck their strings at the same moment, moving towards each other.</source>
-        <translation>Ein Pinch: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
+        <translation>Zangengriff: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/plan/view.py"/>
@@ -1957,17 +1957,17 @@
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed finger {finger} on {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed fret {fret} for {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed string {string} for {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -5696,7 +5696,6 @@
         <translation>R</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/neck/moment_words.py"/>
         <location filename="../../workbench/ui/neck/reach.py"/>
         <source>Reach {reach} mm of {comfort} mm in comfort.</source>
         <translation>Spannweite {reach} mm von bequemen {comfort} mm.</translation>
@@ -7379,6 +7378,12 @@
         <translation>Das Bild wäre {width} mal {height} Pixel groß; wählen Sie weniger Takte oder eine geringere Auflösung.</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/script.py"/>
+        <source>The piece</source>
+        <translation>Das Stück</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/passage.py"/>
         <source>The piece has {n} bars; choose others.</source>
         <translation>Das Stück hat {n} Takte; wählen Sie andere.</translation>
@@ -7476,7 +7481,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The same finger must go to another string at once; the note before it is let go a moment early.</source>
-        <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick zu früh losgelassen.</translation>
+        <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick früher losgelassen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
@@ -8592,18 +8597,13 @@
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: {reach} mm; a {size} hand spans {comfort} mm in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: {reach} mm; eine Hand der Größe „{size}“ spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; a {size} hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; eine Hand der Größe „{size}“ spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: {reach} mm; this hand spans {comfort} mm in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: {reach} mm; diese Hand spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/neck/moment_words.py"/>
-        <source>Wide: warm up first, and stop if it hurts.</source>
-        <translation>Weit: erst aufwärmen, und aufhören, wenn es wehtut.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; this hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; diese Hand spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
@@ -8865,6 +8865,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a finger hops to another string and cuts the note it leaves</source>
         <translation>ein Finger springt auf eine andere Saite und kürzt den Ton, den er verlässt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger is drawn back behind its own fret</source>
+        <translation>ein Finger wird hinter seinen Bund zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9170,7 +9175,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>arpeggio</source>
-        <translation>Zerlegter Akkord</translation>
+        <translation>zerlegter Akkord</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/blocks.py"/>
@@ -9239,6 +9244,11 @@
         <translation>verlangt eine Spannweite von {reach} mm (für diese Hand eingestellt: {comfort} mm)</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>asks no two fingers at once, where there is a reach of {other} mm</source>
+        <translation>verlangt keine zwei Finger zugleich, statt einer Spanne von {other} mm</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>at {bar}</source>
         <translation>{bar}</translation>
@@ -9252,6 +9262,14 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>back to fingering</source>
         <translation>zurück zum Fingersatz</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>bar</source>
+        <comment>head</comment>
+        <translation>Takt</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/strokes.py"/>
@@ -9333,6 +9351,13 @@
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>bass</source>
         <translation>Bass</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>beat</source>
+        <comment>head</comment>
+        <translation>Schlag</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -9421,6 +9446,12 @@
         <translation>Taktwechsel</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>changed</source>
+        <comment>head</comment>
+        <translation>geändert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>chord name over the caret</source>
         <translation>Akkordname über der Schreibmarke</translation>
@@ -9449,6 +9480,16 @@
         <location filename="../../workbench/fingering/telling.py"/>
         <source>cuts the {note}</source>
         <translation>kürzt {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>cuts the {note} by a quarter note</source>
+        <translation>kürzt das {note} um ein Viertel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>cuts the {note} by {much} quarter notes</source>
+        <translation>kürzt das {note} um {much} Viertel</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/kit/look.py"/>
@@ -9556,6 +9597,12 @@
         <location filename="../../workbench/handout/offered.py"/>
         <source>easy ones first</source>
         <translation>leichte zuerst</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>effort</source>
+        <comment>head</comment>
+        <translation>Aufwand</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -9678,11 +9725,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>finger 2 on its own fret</source>
         <translation>Finger 2 in seinem eigenen Bund</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>finger 2 or 3 is drawn back behind its own fret</source>
-        <translation>Finger 2 oder 3 wird hinter seinen Bund zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9827,6 +9869,11 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger {finger} on the {nth} {note}</source>
+        <translation>Finger {finger} auf dem {nth} {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {first} would stand in front of finger {second}: fret {one} and fret {other}</source>
         <translation>Finger {first} stünde vor Finger {second}: Bund {one} und Bund {other}</translation>
     </message>
@@ -9854,11 +9901,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 2 and 3 less spread</source>
         <translation>Finger 2 und 3 weniger gespreizt</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>fingers 2 and 3 not drawn back</source>
-        <translation>Finger 2 und 3 nicht zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9987,6 +10029,12 @@
         <translation>Form</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>form</source>
+        <comment>head</comment>
+        <translation>Form</translation>
+    </message>
+    <message>
         <location filename="../../workbench/language/numbers.py"/>
         <source>four</source>
         <comment>number</comment>
@@ -10011,6 +10059,12 @@
         <location filename="../../workbench/engraving/charts.py"/>
         <source>free day</source>
         <translation>freier Tag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>fret</source>
+        <comment>head</comment>
+        <translation>Bund</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/grip_boxes.py"/>
@@ -10070,6 +10124,12 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>grace note</source>
         <translation>Vorschlag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>grade</source>
+        <comment>head</comment>
+        <translation>Stufe</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
@@ -10146,6 +10206,12 @@
         <translation>aus den Tönen gehört</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>held</source>
+        <comment>head</comment>
+        <translation>gehalten</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>held voice</source>
         <translation>gehaltene Stimme</translation>
@@ -10176,14 +10242,37 @@
         <translation>höchster Bund</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>holds the {note} longer, by a quarter note</source>
+        <translation>hält das {note} um ein Viertel länger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>holds the {note} longer, by {much} quarter notes</source>
+        <translation>hält das {note} um {much} Viertel länger</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/comparing.py"/>
         <source>hops</source>
         <translation>Sprünge</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>how</source>
+        <comment>head</comment>
+        <translation>wie</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score/menu.py"/>
         <source>i, index</source>
         <translation>i, Zeigefinger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>id</source>
+        <comment>head</comment>
+        <translation>Kennung</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/why_not.py"/>
@@ -10239,6 +10328,12 @@
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>inner motion</source>
         <translation>Mittelstimme</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>instrument</source>
+        <comment>head</comment>
+        <translation>Instrument</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -10343,6 +10438,13 @@
         <translation>Tonart</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>key</source>
+        <comment>head</comment>
+        <translation>Tonart</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>large</source>
         <translation>groß</translation>
@@ -10376,6 +10478,12 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>leaves lower fingers free</source>
         <translation>lässt tiefere Finger frei</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>left</source>
+        <comment>head</comment>
+        <translation>links</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
@@ -10452,6 +10560,11 @@
         <translation>weniger Spreizung</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>less than {value}</source>
+        <translation>weniger als {value}</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>less work for finger 3</source>
         <translation>weniger Arbeit für Finger 3</translation>
@@ -10512,6 +10625,12 @@
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>loop</source>
         <translation>Schleife</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>lost</source>
+        <comment>head</comment>
+        <translation>verloren</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -10698,6 +10817,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>no finger drawn back</source>
+        <translation>kein Finger zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>no finger skipped</source>
         <translation>kein Finger übersprungen</translation>
     </message>
@@ -10809,17 +10933,22 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/teaching/features.py"/>
-        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>none</source>
         <translation>keine Angabe</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>none</source>
         <comment>capo</comment>
         <translation>keiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>none</source>
+        <comment>demand</comment>
+        <translation>keine</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -10849,6 +10978,13 @@
         <translation>nicht nachweislich minimal</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>note</source>
+        <comment>head</comment>
+        <translation>Ton</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>note</source>
         <comment>music</comment>
@@ -10867,6 +11003,12 @@
     <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>notes</source>
+        <translation>Töne</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>notes</source>
+        <comment>head</comment>
         <translation>Töne</translation>
     </message>
     <message>
@@ -11015,6 +11157,11 @@
         <translation>leer</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>open strings only</source>
+        <translation>nur leere Saiten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>p thumb, i index, m middle, a ring</source>
         <translation>p Daumen, i Zeigefinger, m Mittelfinger, a Ringfinger</translation>
@@ -11086,12 +11233,12 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>pinch of thumb and finger</source>
-        <translation>Pinch mit Daumen und Finger</translation>
+        <translation>Zangengriff mit Daumen und Finger</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/seen.py"/>
         <source>pinch of thumb and fingers</source>
-        <translation>Pinch mit Daumen und Fingern</translation>
+        <translation>Zangengriff mit Daumen und Fingern</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -11109,6 +11256,12 @@
         <location filename="../../workbench/ui/score/tips.py"/>
         <source>pinned</source>
         <translation>festgelegt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>pitches</source>
+        <comment>head</comment>
+        <translation>Tonhöhen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/harmony.py"/>
@@ -11278,6 +11431,12 @@
         <translation>Rhythmus allein</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>right</source>
+        <comment>head</comment>
+        <translation>rechts</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/differences.py"/>
         <location filename="../../workbench/ui/bench/grips.py"/>
         <location filename="../../workbench/ui/score/tips.py"/>
@@ -11387,6 +11546,12 @@
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>select no note</source>
         <translation>keinen Ton wählen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>semitones</source>
+        <comment>head</comment>
+        <translation>Halbtöne</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -11541,6 +11706,12 @@
         <translation>Spreizung</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>string</source>
+        <comment>head</comment>
+        <translation>Saite</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/rules_right.py"/>
         <source>string {first} to {second}</source>
         <translation>Saite {first} zu {second}</translation>
@@ -11613,6 +11784,12 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>strum</source>
         <translation>Durchschlagen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>student</source>
+        <comment>head</comment>
+        <translation>Schüler:in</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/offered.py"/>
@@ -12046,6 +12223,11 @@
         <translation>das ganze Stück</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>the {nth} {note} on string {string}, fret {fret}</source>
+        <translation>das {nth} {note} auf Saite {string}, Bund {fret}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>there are more notes than strings</source>
         <translation>es sind mehr Töne als Saiten</translation>
@@ -12117,6 +12299,18 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>tie the note at hand to the next; with Shift untie it</source>
         <translation>den gewählten Ton mit Haltebogen an den nächsten binden; mit Umschalt lösen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>time</source>
+        <comment>head</comment>
+        <translation>Taktart</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>title</source>
+        <comment>head</comment>
+        <translation>Titel</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
@@ -12200,6 +12394,12 @@
         <translation>rückgängig</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>unplayable</source>
+        <comment>head</comment>
+        <translation>unspielbar</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>up an octave</source>
         <translation>eine Oktave aufwärts</translation>
@@ -12220,6 +12420,12 @@
         <translation>{word} Oktaven aufwärts</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>updated</source>
+        <comment>head</comment>
+        <translation>geändert am</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>uses the open string</source>
         <translation>nutzt die leere Saite</translation>
@@ -12238,6 +12444,12 @@
         <location filename="../../workbench/ui/score/bar.py"/>
         <source>voice {voice}: an ink of its own, stems down, light figures</source>
         <translation>Stimme {voice}: eigene Farbe, Hälse nach unten, magere Ziffern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>voices</source>
+        <comment>head</comment>
+        <translation>Stimmen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
@@ -12275,6 +12487,12 @@
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>whole piece</source>
         <translation>ganzes Stück</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>why</source>
+        <comment>head</comment>
+        <translation>warum</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -12360,6 +12578,12 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>write the note on the caret's line; with Shift add it to the chord</source>
         <translation>den Ton auf der Linie der Schreibmarke schreiben; mit Umschalt zum Akkord hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>written</source>
+        <comment>head</comment>
+        <translation>notiert</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/comparing.py"/>
@@ -12711,11 +12935,6 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/form_map.py"/>
         <source>{letter} bars {bars}</source>
         <translation>{letter} Takt {bars}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/read.py"/>
-        <source>{letter} bars {first}-{last}</source>
-        <translation>{letter} Takt {first}–{last}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit_report.py"/>
@@ -14193,16 +14412,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/features.py"/>
-        <source>{value} different bar</source>
-        <translation>{value} verschiedener Takt</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/features.py"/>
-        <source>{value} different bars</source>
-        <translation>{value} verschiedene Takte</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/features.py"/>
         <source>{value} on average</source>
         <translation>{value} im Mittel</translation>
     </message>
@@ -14330,6 +14539,16 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{which} time</source>
         <translation>{which} Mal</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>{whole} different bar</source>
+        <translation>{whole} verschiedener Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>{whole} different bars</source>
+        <translation>{whole} verschiedene Takte</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>

@@ -75,7 +75,14 @@ def run(options: argparse.Namespace) -> Result:
         )
         for i, one in enumerate(found, 1)
     ]
-    heads = ["", "key", "semitones", "unplayable", "changed", "effort"]
+    heads = [
+        "",
+        say("key", sense="head"),
+        say("semitones", sense="head"),
+        say("unplayable", sense="head"),
+        say("changed", sense="head"),
+        say("effort", sense="head"),
+    ]
     lines = [
         say(
             "{piece} - {instrument}; written in {key}",
@@ -84,7 +91,7 @@ def run(options: argparse.Namespace) -> Result:
             key=key_words(source.piece.key.name),
         ),
         "",
-        *table(heads, rows, right="semitones,unplayable,changed,effort"),
+        *table(heads, rows, right=(2, 3, 4, 5)),
         "",
     ]
     for one in found[:3]:

@@ -265,11 +265,13 @@ def tonic(key: Key) -> int:
 
 @remembered
 def section_keys(piece: Piece) -> tuple[SectionKey, ...]:
-    """The key heard in every section; the written one where the notes fit it, or its
-    relative, nearly as well (within 0.05)."""
+    """The key heard in every section; the written one where the notes fit it nearly as well
+    (within 0.05; for a piece in one part 0.2, as the way through other keys is in it)."""
     out = []
     piece = sounds(piece).piece
-    for section in sections(piece):
+    parts = sections(piece)
+    near = 0.05 if len(parts) > 1 else 0.2
+    for section in parts:
         bars = piece.bars[section.first_bar : section.last_bar + 1]
         notes = [n for b in bars for n in b.notes]
         found = key_heard(notes)
@@ -277,7 +279,7 @@ def section_keys(piece: Piece) -> tuple[SectionKey, ...]:
             continue
         key, fit = found
         written = bars[0].key
-        if key != written and fit_of(notes, written) >= fit - 0.05:
+        if key != written and fit_of(notes, written) >= fit - near:
             key, fit = written, fit_of(notes, written)
         out.append(SectionKey(section, key, fit, key == written))
     return tuple(out)

@@ -53,7 +53,7 @@ class PlayingFields(QWidget):
         )
         self.capo = QSpinBox()
         self.capo.setRange(0, 12)
-        self.capo.setSpecialValueText(say("none"))
+        self.capo.setSpecialValueText(say("none", sense="capo"))
         self.hand = QComboBox()
         self.hand.addItems(list(HANDS))
         self.hand.setCurrentText("medium")
