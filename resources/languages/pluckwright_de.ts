@@ -2629,7 +2629,7 @@
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>Cut notes</source>
-        <translation>Gekürzte Töne</translation>
+        <translation>Gekürzt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score/tips.py"/>
@@ -4146,7 +4146,7 @@
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>Left-hand effort</source>
-        <translation>Aufwand der linken Hand</translation>
+        <translation>Aufwand links</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/pack_words.py"/>
