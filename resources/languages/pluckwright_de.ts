@@ -7116,6 +7116,11 @@
         <translation>Das Instrument hat diese Note bis Bund {fret} in keiner Oktave.</translation>
     </message>
     <message>
+        <location filename="../../workbench/music/heardkey.py"/>
+        <source>The key signature goes to and fro from bar {first} to bar {last}; {key} is kept there.</source>
+        <translation>Die Vorzeichnung wechselt von Takt {first} bis Takt {last} hin und her; dort bleibt {key}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>The last change is not saved yet; it is tried again.</source>
         <translation>Die letzte Änderung ist noch nicht gespeichert; es wird weiter versucht.</translation>
