@@ -4537,11 +4537,6 @@
         <translation>Musik herausgenommen: {bars}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
-        <source>MusicXML (.musicxml, .xml, .mxl), MIDI (.mid) or ABC (.abc)</source>
-        <translation>MusicXML (.musicxml, .xml, .mxl), MIDI (.mid) oder ABC (.abc)</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/paper/printed_job.py"/>
         <source>MusicXML holds strings, frets and the fingers of both hands; MIDI the notes as they sound, in playing order.</source>
         <translation>MusicXML enthält Saiten, Bünde und die Finger beider Hände; MIDI die Töne, wie sie klingen, in Spielfolge.</translation>

@@ -15,7 +15,7 @@ from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.store.base import ShelfBase, aware
 from workbench.store.documents import as_text, clean, fold, read_text
-from workbench.store.rows import Choice, Group
+from workbench.store.rows import Choice, ChoiceKind, Group
 from workbench.store.schema import (
     NAME,
     ChoiceRecord,
@@ -115,7 +115,7 @@ class StudioShelf(ShelfBase):
 
     def remember_choice(
         self,
-        kind: str,
+        kind: ChoiceKind,
         *,
         lesson_id: str | None,
         bar: int,
@@ -184,7 +184,7 @@ def _choice(record: ChoiceRecord, lesson_id: str | None) -> Choice:
     return Choice(
         id=record.id,
         made=aware(record.made),
-        kind=record.kind,
+        kind="pin" if record.kind == "pin" else "alternative",
         lesson_id=lesson_id,
         active=record.active,
         chosen=notes("chosen"),
