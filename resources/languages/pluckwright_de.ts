@@ -11208,6 +11208,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
+        <location filename="../../workbench/commands/read.py"/>
         <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
         <location filename="../../workbench/ui/notes/scope.py"/>
