@@ -14502,6 +14502,12 @@ Ihr Text</translation>
         <translation>{what} ist im Lektionsspeicher beschädigt; gehen Sie auf eine Fassung der Lektion zurück oder stellen Sie den Speicher aus einer Kopie wieder her.</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/plan_items.py"/>
+        <source>{what} {where}</source>
+        <comment>plan</comment>
+        <translation>{what}: {where}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/plan_files.py"/>
         <source>{what}, {n} minute</source>
         <translation>{what}, {n} Minute</translation>
