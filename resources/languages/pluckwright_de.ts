@@ -2629,7 +2629,7 @@
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>Cut notes</source>
-        <translation>Gekürzte Töne</translation>
+        <translation>Gekürzt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score/tips.py"/>
@@ -4146,7 +4146,7 @@
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>Left-hand effort</source>
-        <translation>Aufwand der linken Hand</translation>
+        <translation>Aufwand links</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/pack_words.py"/>
@@ -7109,6 +7109,11 @@
         <location filename="../../workbench/teaching/arrangement.py"/>
         <source>The instrument has this note in no octave up to fret {fret}.</source>
         <translation>Das Instrument hat diese Note bis Bund {fret} in keiner Oktave.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/heardkey.py"/>
+        <source>The key signature goes to and fro from bar {first} to bar {last}; {key} is kept there.</source>
+        <translation>Die Vorzeichnung wechselt von Takt {first} bis Takt {last} hin und her; dort bleibt {key}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/keeper.py"/>
@@ -11203,6 +11208,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
+        <location filename="../../workbench/commands/read.py"/>
         <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
         <location filename="../../workbench/ui/notes/scope.py"/>
@@ -14494,6 +14500,12 @@ Ihr Text</translation>
         <location filename="../../workbench/store/documents.py"/>
         <source>{what} is damaged in the lesson store; go back to a version of the lesson or restore the store from a copy.</source>
         <translation>{what} ist im Lektionsspeicher beschädigt; gehen Sie auf eine Fassung der Lektion zurück oder stellen Sie den Speicher aus einer Kopie wieder her.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/plan_items.py"/>
+        <source>{what} {where}</source>
+        <comment>plan</comment>
+        <translation>{what}: {where}</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/plan_files.py"/>
