@@ -3,19 +3,39 @@ and the window small."""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from dataclasses import dataclass
 
 from PySide6.QtCore import QByteArray, Qt
-from PySide6.QtWidgets import QTabWidget, QWidget
+from PySide6.QtWidgets import QSplitter, QTabWidget, QWidget
 
 from workbench.language.speech import say
 from workbench.ui.kit.look import em
-
-if TYPE_CHECKING:
-    from workbench.ui.window.panels import Panels
+from workbench.ui.window.teaching_tabs import TeachingTabs
 
 FRAME = 4  # pixels around a tab
 THREE = 52  # em of width that three columns need with nothing cut
+
+
+@dataclass(frozen=True)
+class Parts:
+    """What is moved: title, bars at the left, the tabs of the middle with the fretboard
+    (``below``) in the splitter ``middle``, and at the right ``bar_side`` and the whole lesson as
+    tabs of ``side``; the three stand in ``across``."""
+
+    title: QWidget
+    bars: QWidget
+    below: QWidget
+    bar_side: QSplitter
+    lesson: QWidget
+    teaching: TeachingTabs
+    side: QTabWidget
+    middle: QSplitter
+    across: QSplitter
+
+    @property
+    def splitters(self) -> dict[str, QSplitter]:
+        """Those that lay out the three columns."""
+        return {"across": self.across, "middle": self.middle, "bar_side": self.bar_side}
 
 
 class Columns:
@@ -26,32 +46,32 @@ class Columns:
     kept while there is one.
     """
 
-    def __init__(self, panels: Panels) -> None:
-        self._panels = panels
+    def __init__(self, parts: Parts) -> None:
+        self._parts = parts
         self.narrow = False
         self.states: dict[str, QByteArray] = {}
         self.side = 0
 
     def fit(self, width: int) -> None:
         """Choose by the window's width in pixels, measured in the text's height."""
-        panels = self._panels
-        narrow = width < em(panels, THREE)
+        parts = self._parts
+        narrow = width < em(parts.across, THREE)
         if narrow != self.narrow:
             self._turn(narrow)
         self._space_tabs(width)
 
     def _turn(self, narrow: bool) -> None:
-        panels = self._panels
-        shown = panels.teaching.currentWidget()
+        parts = self._parts
+        shown = parts.teaching.currentWidget()
         if narrow:
             self._one_at_a_time()
         else:
             self._side_by_side()
-        if panels.teaching.indexOf(shown) >= 0:
-            panels.teaching.setCurrentWidget(shown)
-        bar, plan = panels.teaching.tabBar(), panels.teaching.plan
-        panels.teaching.setTabText(
-            panels.teaching.indexOf(plan), say("Plan") if narrow else say("Practice plan")
+        if parts.teaching.indexOf(shown) >= 0:
+            parts.teaching.setCurrentWidget(shown)
+        bar, plan = parts.teaching.tabBar(), parts.teaching.plan
+        parts.teaching.setTabText(
+            parts.teaching.indexOf(plan), say("Plan") if narrow else say("Practice plan")
         )
         bar.setUsesScrollButtons(not narrow)
         bar.setElideMode(Qt.TextElideMode.ElideRight if narrow else Qt.TextElideMode.ElideNone)
@@ -60,47 +80,47 @@ class Columns:
 
     def _space_tabs(self, width: int) -> None:
         """Many tabs share what the words leave of the width."""
-        bar, style = self._panels.teaching.tabBar(), ""
+        bar, style = self._parts.teaching.tabBar(), ""
         if self.narrow:
             words = sum(bar.fontMetrics().horizontalAdvance(bar.tabText(at)) + FRAME
                         for at in range(bar.count()))  # fmt: skip
-            free = (width - em(self._panels) - words) // (2 * bar.count())
-            style = f"QTabBar::tab {{ padding: 4px {max(1, min(em(self._panels, 0.6), free))}px; }}"
+            free = (width - em(bar) - words) // (2 * bar.count())
+            style = f"QTabBar::tab {{ padding: 4px {max(1, min(em(bar, 0.6), free))}px; }}"
         if bar.styleSheet() != style:
             bar.setStyleSheet(style)
 
     def _one_at_a_time(self) -> None:
-        panels, tabs = self._panels, self._panels.teaching
-        self.states = {name: s.saveState() for name, s in panels.columned.items()}
-        self.side = panels.side.currentIndex()
+        parts, tabs = self._parts, self._parts.teaching
+        self.states = {name: s.saveState() for name, s in parts.splitters.items()}
+        self.side = parts.side.currentIndex()
         self.narrow = True
-        panels.title.hide()
-        panels.side.hide()
-        panels.bar_side.setOrientation(Qt.Orientation.Horizontal)
-        parts = (
-            (panels.bars, say("Bars")),
-            (panels.below, say("Fretboard")),
-            (panels.bar_side, say("This bar")),
-            (panels.lesson_panel, say("Lesson")),
+        parts.title.hide()
+        parts.side.hide()
+        parts.bar_side.setOrientation(Qt.Orientation.Horizontal)
+        tabbed = (
+            (parts.bars, say("Bars")),
+            (parts.below, say("Fretboard")),
+            (parts.bar_side, say("This bar")),
+            (parts.lesson, say("Lesson")),
         )
-        for at, (part, name) in enumerate(parts, 1):
+        for at, (part, name) in enumerate(tabbed, 1):
             tabs.insertTab(at, part, name)
-        panels.bar_side.setSizes([1000, 1000])
+        parts.bar_side.setSizes([1000, 1000])
 
     def _side_by_side(self) -> None:
-        panels, tabs = self._panels, self._panels.teaching
-        for part in (panels.bars, panels.below, panels.bar_side, panels.lesson_panel):
+        parts, tabs = self._parts, self._parts.teaching
+        for part in (parts.bars, parts.below, parts.bar_side, parts.lesson):
             tabs.removeTab(tabs.indexOf(part))
-        panels.bar_side.setOrientation(Qt.Orientation.Vertical)
-        panels.across.insertWidget(0, panels.bars)
-        panels.middle.addWidget(panels.below)
-        panels.side.addTab(panels.bar_side, say("This bar"))
-        panels.side.addTab(panels.lesson_panel, say("Whole lesson"))
-        panels.side.setCurrentIndex(self.side)
-        for shown in (panels.title, panels.bars, panels.below, panels.side):
+        parts.bar_side.setOrientation(Qt.Orientation.Vertical)
+        parts.across.insertWidget(0, parts.bars)
+        parts.middle.addWidget(parts.below)
+        parts.side.addTab(parts.bar_side, say("This bar"))
+        parts.side.addTab(parts.lesson, say("Whole lesson"))
+        parts.side.setCurrentIndex(self.side)
+        for shown in (parts.title, parts.bars, parts.below, parts.side):
             shown.show()
         self.narrow = False
-        for name, splitter in panels.columned.items():
+        for name, splitter in parts.splitters.items():
             splitter.restoreState(self.states[name])
 
 

@@ -23,7 +23,7 @@ from workbench.ui.notes.panel import NotePanel
 from workbench.ui.player.bar import PlayerBar, space_plays
 from workbench.ui.player.conductor import Conductor
 from workbench.ui.score.view import ScoreView
-from workbench.ui.window.columns import Columns, reveal
+from workbench.ui.window.columns import Columns, Parts, reveal
 from workbench.ui.window.teaching_tabs import TeachingTabs
 
 
@@ -63,7 +63,12 @@ class Panels(QWidget):
         column.addWidget(self.across, 1)
         column.addWidget(self.player)
         self.notice.lie_over(self)
-        self.columns = Columns(self)
+        self.columns = Columns(
+            Parts(
+                self.title, self.bars, self.below, self.bar_side, self.lesson_panel,
+                self.teaching, self.side, self.middle, self.across,
+            )
+        )  # fmt: skip
 
         session.opened.connect(self._opened)
         session.changed.connect(self._retitle)
@@ -132,14 +137,9 @@ class Panels(QWidget):
         self.across.setSizes([left, wide - left - right, right])
 
     @property
-    def columned(self) -> dict[str, QSplitter]:
-        """The splitters that lay out the three columns."""
-        return {"across": self.across, "middle": self.middle, "bar_side": self.bar_side}
-
-    @property
     def splitters(self) -> dict[str, QSplitter]:
         """Every splitter under a name that stays: its place among the window's splitters."""
-        named = self.columned
+        named = {"across": self.across, "middle": self.middle, "bar_side": self.bar_side}
         rest = [s for s in self.teaching.findChildren(QSplitter) if s not in named.values()]
         return named | {s.objectName() or f"teaching{at}": s for at, s in enumerate(rest)}
 

@@ -274,9 +274,7 @@ class Window(QMainWindow):
         self.look = look.Look(theme or self.look.theme, scale or self.look.scale)
         self._dress()
         self.shape_sizes()
-        layout.put_sizes(
-            self.panels, self._sizes.get((self.look.scale, self.size().toTuple()), {})
-        )
+        layout.put_sizes(self.panels, self._sizes.get((self.look.scale, self.size().toTuple()), {}))
 
     def _dress(self) -> None:
         look.apply(self.look)
