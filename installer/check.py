@@ -1,6 +1,6 @@
 """Set up with the checking tools, then check everything.
 
-    python3 installer/check.py          lint, types, layers, tests, benchmarks
+    python3 installer/check.py          lint, types, layers, dead code, benchmarks, tests
     python3 installer/check.py --full   the slow tests over whole corpora as well
 
 Goes through all checks even where one fails, sums up at the end and exits 1
@@ -42,6 +42,7 @@ def steps(full=False):
         ("lint", ["ruff", "check", "."]),
         ("types", ["mypy"]),
         ("layers", ["importlinter.cli"]),
+        ("dead code", ["vulture"]),
         # Timed by themselves, one after another: a ratio needs quiet neighbours.
         ("benchmarks", ["pytest", "-q", "--no-header", *quick, *which, BENCHMARKS]),
         ("tests", [*tests, *which, "--ignore", BENCHMARKS, "tests"]),

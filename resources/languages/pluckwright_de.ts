@@ -1214,6 +1214,11 @@
         <translation>--bars {text}: „{piece}“ hat keinen Takt {number}; die Takte sind {numbers}.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--campanella needs a re-entrant tuning such as the ukulele's with high G; on {instrument} leave it out.</source>
+        <translation>--campanella verlangt eine rückläufige Stimmung wie die der Ukulele mit hohem G; auf {instrument} bitte weglassen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/cluster.py"/>
         <source>--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'.</source>
         <translation>--cluster braucht Dask; einrichten mit: pip install 'pluckwright[cluster]'.</translation>
@@ -1504,7 +1509,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>A pinch: thumb and fingers pluck their strings at the same moment, moving towards each other.</source>
-        <translation>Ein Pinch: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
+        <translation>Zangengriff: Daumen und Finger zupfen ihre Saiten im selben Augenblick und bewegen sich dabei aufeinander zu.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/plan/view.py"/>
@@ -1952,17 +1957,17 @@
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed finger {finger} on {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed fret {fret} for {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
         <source>Bar {bar}, beat {beat}: the printed string {string} for {pitch} is left out: {why}.</source>
-        <translation>Takt {bar}, Zählzeit {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
+        <translation>Takt {bar}, Schlag {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -2198,6 +2203,16 @@
         <translation>Abgebrochen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/differences.py"/>
+        <source>Campanella now: scales ring across the strings.</source>
+        <translation>Jetzt Campanella: Tonleitern klingen über die Saiten hinweg.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <source>Campanella: scales ring across the strings</source>
+        <translation>Campanella: Tonleitern klingen über die Saiten hinweg</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/kit/asking.py"/>
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <location filename="../../workbench/ui/window/window.py"/>
@@ -2351,11 +2366,6 @@
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Charts of the plan</source>
         <translation>Diagramme des Plans</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/store/studio.py"/>
-        <source>Choice {id} is not kept any more.</source>
-        <translation>Entscheidung {id} ist nicht mehr gespeichert.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
@@ -4530,11 +4540,6 @@
         <translation>Musik herausgenommen: {bars}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
-        <source>MusicXML (.musicxml, .xml, .mxl), MIDI (.mid) or ABC (.abc)</source>
-        <translation>MusicXML (.musicxml, .xml, .mxl), MIDI (.mid) oder ABC (.abc)</translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/paper/printed_job.py"/>
         <source>MusicXML holds strings, frets and the fingers of both hands; MIDI the notes as they sound, in playing order.</source>
         <translation>MusicXML enthält Saiten, Bünde und die Finger beider Hände; MIDI die Töne, wie sie klingen, in Spielfolge.</translation>
@@ -4575,6 +4580,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>Neighbouring notes lie on different strings, so that they ring into one another.</source>
         <translation>Benachbarte Töne liegen auf verschiedenen Saiten, sodass sie ineinander klingen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/panel.py"/>
+        <source>Neighbouring notes of a scale lie on different strings and ring on; for re-entrant tunings</source>
+        <translation>Benachbarte Töne einer Tonleiter liegen auf verschiedenen Saiten und klingen weiter; für rückläufige Stimmungen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/material.py"/>
@@ -4695,6 +4705,11 @@
         <location filename="../../workbench/ui/score/view.py"/>
         <source>No bar selected</source>
         <translation>Kein Takt gewählt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/differences.py"/>
+        <source>No campanella any more: scales lie where they lie best.</source>
+        <translation>Keine Campanella mehr: Tonleitern liegen, wo sie am besten liegen.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/cluster.py"/>
@@ -5272,9 +5287,35 @@
         <translation>Part 1 hat keine Töne mit Tonhöhe; stattdessen wird Part {part} genommen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>Part with the &amp;bass</source>
+        <translation>Stimme mit dem &amp;Bass</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>Part with the tu&amp;ne</source>
+        <translation>Stimme mit der Melo&amp;die</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Part {number}</source>
         <translation>Part {number}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Part {part} cannot be tune and bass at once; choose another for one of them.</source>
+        <translation>Stimme {part} kann nicht zugleich Melodie und Bass sein; bitte für eines eine andere wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/parts.py"/>
+        <source>Part {part} has no notes in what is taken of '{title}'; choose tune and bass from these parts: {known}.</source>
+        <translation>Stimme {part} hat keine Töne in dem, was von „{title}“ genommen wird; Melodie und Bass bitte aus diesen Stimmen wählen: {known}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>Parts count from 1, the top one; choose another for tune or bass.</source>
+        <translation>Stimmen zählen ab 1, der obersten; bitte für Melodie oder Bass eine andere wählen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
@@ -5659,7 +5700,6 @@
         <translation>R</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/neck/moment_words.py"/>
         <location filename="../../workbench/ui/neck/reach.py"/>
         <source>Reach {reach} mm of {comfort} mm in comfort.</source>
         <translation>Spannweite {reach} mm von bequemen {comfort} mm.</translation>
@@ -7302,6 +7342,16 @@
         <translation>Das Original, dann dieses Arrangement</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>The part that is the bass; what is neither is inner</source>
+        <translation>Die Stimme, die der Bass ist; was keines von beiden ist, gilt als Mittelstimme</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>The part that is the tune; all else lies below it</source>
+        <translation>Die Stimme, die die Melodie ist; alles andere liegt darunter</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/building.py"/>
         <source>The parts have different numbers of bars; the missing ones are rests.</source>
         <translation>Die Parts haben verschieden viele Takte; die fehlenden sind Pausen.</translation>
@@ -7330,6 +7380,12 @@
         <location filename="../../workbench/handout/passage.py"/>
         <source>The picture would be {width} by {height} pixels; choose fewer bars or a lower resolution.</source>
         <translation>Das Bild wäre {width} mal {height} Pixel groß; wählen Sie weniger Takte oder eine geringere Auflösung.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/script.py"/>
+        <source>The piece</source>
+        <translation>Das Stück</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/passage.py"/>
@@ -7429,7 +7485,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The same finger must go to another string at once; the note before it is let go a moment early.</source>
-        <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick zu früh losgelassen.</translation>
+        <translation>Derselbe Finger muss sofort auf eine andere Saite; der Ton davor wird einen Augenblick früher losgelassen.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
@@ -8558,18 +8614,13 @@
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: {reach} mm; a {size} hand spans {comfort} mm in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: {reach} mm; eine Hand der Größe „{size}“ spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; a {size} hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; eine Hand der Größe „{size}“ spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: {reach} mm; this hand spans {comfort} mm in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: {reach} mm; diese Hand spannt bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/neck/moment_words.py"/>
-        <source>Wide: warm up first, and stop if it hurts.</source>
-        <translation>Weit: erst aufwärmen, und aufhören, wenn es wehtut.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; this hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; diese Hand spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
@@ -8831,6 +8882,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a finger hops to another string and cuts the note it leaves</source>
         <translation>ein Finger springt auf eine andere Saite und kürzt den Ton, den er verlässt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger is drawn back behind its own fret</source>
+        <translation>ein Finger wird hinter seinen Bund zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9136,7 +9192,7 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>arpeggio</source>
-        <translation>Zerlegter Akkord</translation>
+        <translation>zerlegter Akkord</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/blocks.py"/>
@@ -9205,6 +9261,11 @@
         <translation>verlangt eine Spannweite von {reach} mm (für diese Hand eingestellt: {comfort} mm)</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>asks no two fingers at once, where there is a reach of {other} mm</source>
+        <translation>verlangt keine zwei Finger zugleich, statt einer Spanne von {other} mm</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>at {bar}</source>
         <translation>{bar}</translation>
@@ -9218,6 +9279,14 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>back to fingering</source>
         <translation>zurück zum Fingersatz</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>bar</source>
+        <comment>head</comment>
+        <translation>Takt</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/strokes.py"/>
@@ -9299,6 +9368,13 @@
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>bass</source>
         <translation>Bass</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>beat</source>
+        <comment>head</comment>
+        <translation>Schlag</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
@@ -9387,6 +9463,12 @@
         <translation>Taktwechsel</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>changed</source>
+        <comment>head</comment>
+        <translation>geändert</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>chord name over the caret</source>
         <translation>Akkordname über der Schreibmarke</translation>
@@ -9415,6 +9497,16 @@
         <location filename="../../workbench/fingering/telling.py"/>
         <source>cuts the {note}</source>
         <translation>kürzt {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>cuts the {note} by a quarter note</source>
+        <translation>kürzt das {note} um ein Viertel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>cuts the {note} by {much} quarter notes</source>
+        <translation>kürzt das {note} um {much} Viertel</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/kit/look.py"/>
@@ -9522,6 +9614,12 @@
         <location filename="../../workbench/handout/offered.py"/>
         <source>easy ones first</source>
         <translation>leichte zuerst</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>effort</source>
+        <comment>head</comment>
+        <translation>Aufwand</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -9644,11 +9742,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>finger 2 on its own fret</source>
         <translation>Finger 2 in seinem eigenen Bund</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>finger 2 or 3 is drawn back behind its own fret</source>
-        <translation>Finger 2 oder 3 wird hinter seinen Bund zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9793,6 +9886,11 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling.py"/>
+        <source>finger {finger} on the {nth} {note}</source>
+        <translation>Finger {finger} auf dem {nth} {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
         <source>finger {first} would stand in front of finger {second}: fret {one} and fret {other}</source>
         <translation>Finger {first} stünde vor Finger {second}: Bund {one} und Bund {other}</translation>
     </message>
@@ -9820,11 +9918,6 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 2 and 3 less spread</source>
         <translation>Finger 2 und 3 weniger gespreizt</translation>
-    </message>
-    <message>
-        <location filename="../../resources/weights/fingering.json"/>
-        <source>fingers 2 and 3 not drawn back</source>
-        <translation>Finger 2 und 3 nicht zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9953,6 +10046,12 @@
         <translation>Form</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>form</source>
+        <comment>head</comment>
+        <translation>Form</translation>
+    </message>
+    <message>
         <location filename="../../workbench/language/numbers.py"/>
         <source>four</source>
         <comment>number</comment>
@@ -9977,6 +10076,12 @@
         <location filename="../../workbench/engraving/charts.py"/>
         <source>free day</source>
         <translation>freier Tag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>fret</source>
+        <comment>head</comment>
+        <translation>Bund</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/grip_boxes.py"/>
@@ -10036,6 +10141,12 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>grace note</source>
         <translation>Vorschlag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>grade</source>
+        <comment>head</comment>
+        <translation>Stufe</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/book.py"/>
@@ -10107,6 +10218,17 @@
         <translation>Flageolett</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>heard from the notes</source>
+        <translation>aus den Tönen gehört</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>held</source>
+        <comment>head</comment>
+        <translation>gehalten</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>held voice</source>
         <translation>gehaltene Stimme</translation>
@@ -10137,14 +10259,37 @@
         <translation>höchster Bund</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>holds the {note} longer, by a quarter note</source>
+        <translation>hält das {note} um ein Viertel länger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>holds the {note} longer, by {much} quarter notes</source>
+        <translation>hält das {note} um {much} Viertel länger</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/comparing.py"/>
         <source>hops</source>
         <translation>Sprünge</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>how</source>
+        <comment>head</comment>
+        <translation>wie</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/score/menu.py"/>
         <source>i, index</source>
         <translation>i, Zeigefinger</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>id</source>
+        <comment>head</comment>
+        <translation>Kennung</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/why_not.py"/>
@@ -10200,6 +10345,12 @@
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>inner motion</source>
         <translation>Mittelstimme</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>instrument</source>
+        <comment>head</comment>
+        <translation>Instrument</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
@@ -10304,6 +10455,13 @@
         <translation>Tonart</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>key</source>
+        <comment>head</comment>
+        <translation>Tonart</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/panel.py"/>
         <source>large</source>
         <translation>groß</translation>
@@ -10337,6 +10495,12 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>leaves lower fingers free</source>
         <translation>lässt tiefere Finger frei</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>left</source>
+        <comment>head</comment>
+        <translation>links</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
@@ -10413,6 +10577,11 @@
         <translation>weniger Spreizung</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>less than {value}</source>
+        <translation>weniger als {value}</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>less work for finger 3</source>
         <translation>weniger Arbeit für Finger 3</translation>
@@ -10473,6 +10642,12 @@
         <location filename="../../workbench/teaching/exercises.py"/>
         <source>loop</source>
         <translation>Schleife</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>lost</source>
+        <comment>head</comment>
+        <translation>verloren</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/bar.py"/>
@@ -10659,6 +10834,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>no finger drawn back</source>
+        <translation>kein Finger zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>no finger skipped</source>
         <translation>kein Finger übersprungen</translation>
     </message>
@@ -10770,17 +10950,22 @@
     </message>
     <message>
         <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/teaching/features.py"/>
-        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>none</source>
         <translation>keine Angabe</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>none</source>
         <comment>capo</comment>
         <translation>keiner</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>none</source>
+        <comment>demand</comment>
+        <translation>keine</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
@@ -10810,6 +10995,13 @@
         <translation>nicht nachweislich minimal</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>note</source>
+        <comment>head</comment>
+        <translation>Ton</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/teacher.py"/>
         <source>note</source>
         <comment>music</comment>
@@ -10828,6 +11020,12 @@
     <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>notes</source>
+        <translation>Töne</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>notes</source>
+        <comment>head</comment>
         <translation>Töne</translation>
     </message>
     <message>
@@ -10976,6 +11174,11 @@
         <translation>leer</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>open strings only</source>
+        <translation>nur leere Saiten</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices/why_table.py"/>
         <source>p thumb, i index, m middle, a ring</source>
         <translation>p Daumen, i Zeigefinger, m Mittelfinger, a Ringfinger</translation>
@@ -11047,12 +11250,12 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>pinch of thumb and finger</source>
-        <translation>Pinch mit Daumen und Finger</translation>
+        <translation>Zangengriff mit Daumen und Finger</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/seen.py"/>
         <source>pinch of thumb and fingers</source>
-        <translation>Pinch mit Daumen und Fingern</translation>
+        <translation>Zangengriff mit Daumen und Fingern</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
@@ -11070,6 +11273,12 @@
         <location filename="../../workbench/ui/score/tips.py"/>
         <source>pinned</source>
         <translation>festgelegt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>pitches</source>
+        <comment>head</comment>
+        <translation>Tonhöhen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/harmony.py"/>
@@ -11239,6 +11448,12 @@
         <translation>Rhythmus allein</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>right</source>
+        <comment>head</comment>
+        <translation>rechts</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/differences.py"/>
         <location filename="../../workbench/ui/bench/grips.py"/>
         <location filename="../../workbench/ui/score/tips.py"/>
@@ -11348,6 +11563,12 @@
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <source>select no note</source>
         <translation>keinen Ton wählen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>semitones</source>
+        <comment>head</comment>
+        <translation>Halbtöne</translation>
     </message>
     <message>
         <location filename="../../workbench/language/numbers.py"/>
@@ -11502,6 +11723,12 @@
         <translation>Spreizung</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>string</source>
+        <comment>head</comment>
+        <translation>Saite</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/rules_right.py"/>
         <source>string {first} to {second}</source>
         <translation>Saite {first} zu {second}</translation>
@@ -11574,6 +11801,12 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>strum</source>
         <translation>Durchschlagen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>student</source>
+        <comment>head</comment>
+        <translation>Schüler:in</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/offered.py"/>
@@ -12007,6 +12240,11 @@
         <translation>das ganze Stück</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling.py"/>
+        <source>the {nth} {note} on string {string}, fret {fret}</source>
+        <translation>das {nth} {note} auf Saite {string}, Bund {fret}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>there are more notes than strings</source>
         <translation>es sind mehr Töne als Saiten</translation>
@@ -12078,6 +12316,18 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>tie the note at hand to the next; with Shift untie it</source>
         <translation>den gewählten Ton mit Haltebogen an den nächsten binden; mit Umschalt lösen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>time</source>
+        <comment>head</comment>
+        <translation>Taktart</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>title</source>
+        <comment>head</comment>
+        <translation>Titel</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
@@ -12161,6 +12411,12 @@
         <translation>rückgängig</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/keys.py"/>
+        <source>unplayable</source>
+        <comment>head</comment>
+        <translation>unspielbar</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>up an octave</source>
         <translation>eine Oktave aufwärts</translation>
@@ -12181,6 +12437,12 @@
         <translation>{word} Oktaven aufwärts</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/lessons.py"/>
+        <source>updated</source>
+        <comment>head</comment>
+        <translation>geändert am</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>uses the open string</source>
         <translation>nutzt die leere Saite</translation>
@@ -12199,6 +12461,12 @@
         <location filename="../../workbench/ui/score/bar.py"/>
         <source>voice {voice}: an ink of its own, stems down, light figures</source>
         <translation>Stimme {voice}: eigene Farbe, Hälse nach unten, magere Ziffern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/read.py"/>
+        <source>voices</source>
+        <comment>head</comment>
+        <translation>Stimmen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
@@ -12236,6 +12504,12 @@
         <location filename="../../workbench/teaching/plan_items.py"/>
         <source>whole piece</source>
         <translation>ganzes Stück</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>why</source>
+        <comment>head</comment>
+        <translation>warum</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -12321,6 +12595,12 @@
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>write the note on the caret's line; with Shift add it to the chord</source>
         <translation>den Ton auf der Linie der Schreibmarke schreiben; mit Umschalt zum Akkord hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
+        <source>written</source>
+        <comment>head</comment>
+        <translation>notiert</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/comparing.py"/>
@@ -12672,11 +12952,6 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/form_map.py"/>
         <source>{letter} bars {bars}</source>
         <translation>{letter} Takt {bars}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/commands/read.py"/>
-        <source>{letter} bars {first}-{last}</source>
-        <translation>{letter} Takt {first}–{last}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit_report.py"/>
@@ -14154,16 +14429,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/features.py"/>
-        <source>{value} different bar</source>
-        <translation>{value} verschiedener Takt</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/features.py"/>
-        <source>{value} different bars</source>
-        <translation>{value} verschiedene Takte</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/features.py"/>
         <source>{value} on average</source>
         <translation>{value} im Mittel</translation>
     </message>
@@ -14291,6 +14556,16 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>{which} time</source>
         <translation>{which} Mal</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>{whole} different bar</source>
+        <translation>{whole} verschiedener Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/features.py"/>
+        <source>{whole} different bars</source>
+        <translation>{whole} verschiedene Takte</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/changes.py"/>

@@ -11,6 +11,20 @@ from workbench.music.model import Bar, Key, Note, Piece, Pitch
 
 C_MAJOR = Key(0)
 
+#: A descant, a tune and a bass, each a part of its own, in ABC.
+THREE_LINES = """X:1
+T:Three lines
+M:4/4
+L:1/4
+K:C
+V:1
+g2 a2|g4|
+V:2
+E F E D|C4|
+V:3
+C,2 F,2|C,4|
+"""
+
 
 def pitch(name: str) -> Pitch:
     """``F#4`` or ``Bb3`` as a pitch."""

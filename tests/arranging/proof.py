@@ -1,5 +1,6 @@
 """What arranging keeps and what it asks of the hand, over published guitar studies and
-music21's corpus: ``python -m tests.arranging.proof [--studies N] [--corpus N] [--bars N]``.
+music21's corpus: ``python -m tests.arranging.proof [--studies N] [--corpus N] [--bars N]
+[--kind KIND]``.
 
 Everything is measured on the arranged music and its fingering, not on the search. The tune
 here is plainer than in the code under test: the highest note struck where nothing sounds
@@ -54,6 +55,7 @@ class Figures:
     notes: int = 0
     unplayed: int = 0
     high: int = 0
+    nowhere_lower: int = 0
     above: int = 0
     grips: int = 0
     wide: int = 0
@@ -90,9 +92,7 @@ def tune_of(piece: Piece) -> list[Note]:
     out = []
     for time, group in sorted(at.items()):
         top = max(group, key=lambda n: n.midi)
-        covered = any(
-            span[n.id][0] < time < span[n.id][1] and n.midi > top.midi for n in notes
-        )
+        covered = any(span[n.id][0] < time < span[n.id][1] and n.midi > top.midi for n in notes)
         before = [m for t, m in tops.items() if time - 2 <= t < time]
         after = [m for t, m in tops.items() if time < t <= time + 2]
         near = min(max(before or after or [0]), max(after or before or [0]))
@@ -151,6 +151,9 @@ def _hand(
     into.notes += len(rows)
     into.unplayed += sum(n.string is None for n in rows)
     into.high += sum((n.fret or 0) > 7 for n in rows)
+    into.nowhere_lower += sum(
+        all(fret > 7 for _, fret in wood.places(n.midi)) for n in rows if n.string is not None
+    )
     into.above += sum((n.fret or 0) > TOP_FRET for n in rows)
     start = times(done)
     begun: dict[Fraction, list[FingeredNote]] = {}
@@ -210,17 +213,17 @@ def shortened(piece: Piece, bars: int) -> Piece:
 
     taken = tuple(b.without_form() for b in piece.bars[:bars])
     ids = {n.id for b in taken for n in b.notes}
-    return replace(
-        piece, bars=taken, written=tuple(w for w in piece.written if w.note in ids)
-    )
+    return replace(piece, bars=taken, written=tuple(w for w in piece.written if w.note in ids))
 
 
-def sources(studies: int, corpus: int) -> Iterator[tuple[str, str, Piece]]:
-    """Kind, name and piece: evenly taken studies and corpus pieces."""
-    found = sorted(STUDIES.glob("*.mxl"))
+def sources(studies: int, corpus: int, only: str | None = None) -> Iterator[tuple[str, str, Piece]]:
+    """Kind, name and piece: evenly taken studies and corpus pieces, of one kind or of all."""
+    found = sorted(STUDIES.glob("*.mxl")) if only in (None, "guitar studies") else []
     for path in found[:: max(1, len(found) // max(1, studies))][:studies]:
         yield "guitar studies", path.stem, read_score(path)
     for kind, folder, parts in CORPUS:
+        if only not in (None, kind):
+            continue
         each, paths = corpus // len(CORPUS), files(folder)
         taken = 0
         for path in paths[:: max(1, len(paths) // max(1, 2 * each))]:
@@ -237,12 +240,12 @@ def sources(studies: int, corpus: int) -> Iterator[tuple[str, str, Piece]]:
 
 def gather(
     studies: int, corpus: int, bars: int, instruments: tuple[str, ...] = INSTRUMENTS,
-    ranked: bool = True, told: Callable[[str], None] | None = None,
+    ranked: bool = True, told: Callable[[str], None] | None = None, only: str | None = None,
 ) -> dict[tuple[str, str], Figures]:  # fmt: skip
     """The figures of every kind of source on every instrument; ``told`` takes each piece's
     name when it is its turn."""
     out: dict[tuple[str, str], Figures] = {}
-    for kind, name, piece in sources(studies, corpus):
+    for kind, name, piece in sources(studies, corpus, only):
         if told is not None:
             told(f"{kind}: {name}")
         for wood in instruments:
@@ -264,13 +267,15 @@ def table(found: dict[tuple[str, str], Figures]) -> list[str]:
 
     rows = [
         "| source | instrument | pieces | tune kept % | on top % | above fret 7 % | "
-        "above ceiling | wide grips % | bass over | not played | faults | fourth up in first 3 |",
-        "| --- | --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |",
+        "nowhere lower % | above ceiling | wide grips % | bass over | not played | faults | "
+        "fourth up in first 3 |",
+        "| --- | --- |" + " ---: |" * 11,
     ]
     for (kind, wood), f in sorted(found.items()):
         rows.append(
             f"| {kind} | {wood} | {f.pieces} | {share(f.tune_kept, f.tune)} | "
-            f"{share(f.on_top, f.tune_kept)} | {share(f.high, f.notes)} | {f.above} | "
+            f"{share(f.on_top, f.tune_kept)} | {share(f.high, f.notes)} | "
+            f"{share(f.nowhere_lower, f.notes)} | {f.above} | "
             f"{share(f.wide, f.grips)} | {f.bass_over} of {f.bass} | {f.unplayed} of {f.notes} | "
             f"{len(f.faults)} | {f'{f.fourth} of {f.ranked}' if f.ranked else '-'} |"
         )
@@ -283,10 +288,12 @@ def main() -> None:
     parser.add_argument("--corpus", type=int, default=100)
     parser.add_argument("--bars", type=int, default=16)
     parser.add_argument("--no-ranking", action="store_true")
+    parser.add_argument("--kind", choices=("guitar studies", *(kind for kind, _, _ in CORPUS)))
     options = parser.parse_args()
     found = gather(
         options.studies, options.corpus, options.bars, ranked=not options.no_ranking,
         told=lambda words: print(words, file=sys.stderr, flush=True),
+        only=options.kind,
     )  # fmt: skip
     print("\n".join(table(found)))
     for (kind, wood), f in sorted(found.items()):

@@ -8,27 +8,10 @@ import time
 import numpy as np
 from scipy.signal import lfilter
 
-from tests.sound.notes_made import bar, note, piece
+from tests.sound.notes_made import song
 from workbench.instrument.table import INSTRUMENTS
 from workbench.sound.plucked import RATE, Tone, pluck
 from workbench.sound.render import render
-
-SCALE = ("C4", "D4", "E4", "F4", "G4", "A4", "B4", "C5")
-
-
-def song(bars):
-    """Two voices: quavers above a held bass, so many bars of it, at 90 a minute."""
-    return piece(
-        *(
-            bar(
-                index,
-                *(note(f"n{index}-{i}", SCALE[(index * 3 + i) % 8], i / 2, 0.5) for i in range(8)),
-                note(f"b{index}", "C3", 0, 4, voice=2),
-            )
-            for index in range(bars)
-        ),
-        tempo=90.0,
-    )
 
 
 def plain_string(hertz, seconds):

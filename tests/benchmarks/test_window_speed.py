@@ -16,7 +16,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from tests.benchmarks.test_sound import song
+from tests.sound.notes_made import song
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
 from workbench.ui.bench.bench import LAST_LESSON

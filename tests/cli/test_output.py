@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 
 import pytest
 
 from workbench.commands.output import Result, beat, show, table
+from workbench.language.speech import choose
 from workbench.music.model import Bar
 
 
@@ -26,7 +28,7 @@ def test_beats_are_counted_as_musicians_do(onset, signature, length, pickup, sai
 
 
 def test_columns_line_up():
-    lines = table(["bar", "note"], [[1, "C4"], [12, None]], right="bar")
+    lines = table(["bar", "note"], [[1, "C4"], [12, None]], right=(0,))
     assert lines == ["bar  note", "---  ----", "  1  C4", " 12"]
 
 
@@ -46,3 +48,32 @@ def test_what_json_cannot_say_is_no_document(capsys):
     with pytest.raises(TypeError):
         show(Result({"set": {1}}), as_json=True)
     assert capsys.readouterr().out == ""
+
+
+@pytest.mark.parametrize(
+    ("verb", "heads"),
+    [
+        ("read", ["Takt", "Taktart", "Töne", "Stimmen", "Tonhöhen", "Form"]),
+        ("keys", ["Tonart", "Halbtöne", "unspielbar", "geändert", "Aufwand"]),
+        ("finger", ["Takt", "Schlag", "Ton", "Saite", "Bund", "links", "rechts"]),
+    ],
+)
+def test_tables_speak_the_chosen_language_and_stay_in_line(verb, heads, call, tune, monkeypatch):
+    monkeypatch.setenv("PLUCKWRIGHT_LANGUAGE", "de")
+    try:
+        lines = call(verb, tune).out.splitlines()
+    finally:
+        choose("en")
+    top = next(k for k, line in enumerate(lines) if line.split()[: len(heads)] == heads)
+    ends = [at + len(rule) for at, rule in columns(lines[top + 1])]
+    numbers = {"read": 0, "keys": 2, "finger": 4}[verb]  # a column of numbers, flush right
+    for row in lines[top + 2 : top + 4]:
+        assert (
+            row[: ends[numbers]].rstrip()[-1].isdigit()
+            and len(row[: ends[numbers]].rstrip()) == ends[numbers]
+        )
+
+
+def columns(rule):
+    """Where each run of dashes begins, and the run."""
+    return [(found.start(), found.group()) for found in re.finditer("-+", rule)]

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import json
+import re
 import subprocess
 import sys
 from collections import Counter
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -93,6 +95,39 @@ def test_grip_pictures_show_what_is_played(name):
         assert len(note.grip) == strings
         drawn = {(strings - i, f) for i, f in enumerate(note.grip) if f is not None}
         assert drawn <= here, (note.text, drawn - here)
+
+
+SAID = re.compile(
+    r"\b([A-G])( sharp| flat)?(?: is played)? with \**(\d)"
+    r"|\b(\d) on the (?:low |high )?([A-G])\b( sharp| flat)?"
+)
+
+
+@each
+def test_fingers_named_in_the_remarks_are_those_of_the_fingering(name):
+    """ "C with 3", "2 on the B below": one such note of the bars has that finger."""
+    lesson, got = LESSONS[name], fingering(name)
+    for note in lesson.notes:
+        here = {
+            (n.pitch[:-1], n.left)
+            for bar in got.bars
+            if note.first_bar <= bar.index <= note.last_bar
+            for n in bar.notes
+        }
+        here |= {(got.note(row[0]).pitch[:-1], row[3]) for row in note.rejected}
+        for a, sign_a, with_a, on_b, b, sign_b in SAID.findall(note.text):
+            sign = {" sharp": "#", " flat": "b"}.get(sign_a or sign_b, "")
+            assert ((a or b) + sign, int(with_a or on_b)) in here, (note.text, here)
+
+
+def test_the_walking_hand_of_the_first_piece_never_repeats_a_finger():
+    """Its remark says so: "never twice the same finger"; the rest of bar 12 starts anew."""
+    row = [n.right for bar in fingering("pebble-path").bars for n in bar.notes]
+    assert set(row) == {"i", "m"}
+    within = [
+        [n.right for n in bar.notes] for bar in fingering("pebble-path").bars if len(bar.notes) > 1
+    ]
+    assert all(a != b for bar in within for a, b in pairwise(bar))
 
 
 @each

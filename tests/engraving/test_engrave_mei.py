@@ -9,77 +9,26 @@ import pytest
 import verovio
 from lxml import etree
 
-from tests.engraving.small_pieces import bar, fingered, piece, walk
+from tests.engraving.small_pieces import (
+    bar,
+    compound,
+    fingered,
+    overlapping,
+    piece,
+    tied_over,
+    tuplets,
+    two_voices,
+    walk,
+)
 from workbench.engraving.mei import to_mei
 from workbench.engraving.options import MeiOptions
 from workbench.instrument.table import instrument
 from workbench.music.errors import BadInput
-from workbench.music.model import Key, Note, Piece, Pitch
+from workbench.music.model import Piece
 
 F = Fraction
 MEI = "{http://www.music-encoding.org/ns/mei}"
 XML_ID = "{http://www.w3.org/XML/1998/namespace}id"
-
-
-def tied_over() -> Piece:
-    long = Note("long", F(2), F(7), Pitch("G", 0, 4))
-    first = bar(0, "C5:2", meter=(4, 4))
-    return piece(
-        [
-            replace(first, notes=(*first.notes, long)),
-            bar(1),
-            replace(bar(2, "r:1 A4:3/2 B4:3/2"), notes=bar(2, "r:1 A4:3/2 B4:3/2").notes),
-        ],
-        title="Tied over two bar lines",
-    )
-
-
-def tuplets() -> Piece:
-    return piece(
-        [
-            bar(0, "C5:1/3t D5:1/3t E5:1/3t F5:2/3t E5:1/3t D5:2"),
-            bar(1, "C5:2/3t D5:2/3t E5:2/3t r:1/3t G4:1/3t A4:1/3t C5:1"),
-            bar(
-                2,
-                "C5:1/5 D5:1/5 E5:1/5 D5:1/5 C5:1/5 C5:1/6t D5:1/6t E5:1/6t F5:1/2 G5:2",
-                "C4:2 G3:2",
-            ),
-        ],
-        title="Tuplets",
-    )
-
-
-def two_voices() -> Piece:
-    return piece(
-        [
-            bar(0, "E5:1/2 D5:1/2 C5:1 r:1 G4:1", "C4:2 r:1 E4:1", meter=(4, 4)),
-            bar(1, "A4+C5+E5:3/2 D5:1/2 B4:2", "A3:4"),
-            bar(2, "G4:3 r:1", "r:2 C4:2", meter=(4, 4)),
-        ],
-        title="Two voices",
-    )
-
-
-def compound() -> Piece:
-    return piece(
-        [
-            bar(0, "G4:1/2", meter=(6, 8), pickup=True, length=F(1, 2), number="0"),
-            bar(1, "C5:1/2 D5:1/2 E5:1/2 C5:3/2", "C4:3", meter=(6, 8), number="1"),
-            bar(2, "D5:1 B4:1/2 C5:1 r:1/2", meter=(6, 8), number="2", key=Key(2)),
-            bar(3, "D5:5/2", meter=(6, 8), number="3", length=F(5, 2), key=Key(2)),
-        ],
-        title="Compound meter, pickup, new key",
-    )
-
-
-def overlapping() -> Piece:
-    """One voice whose notes overlap, as MIDI files have them."""
-    notes = (
-        Note("a", F(0), F(4), Pitch("C", 0, 4)),
-        Note("b", F(1), F(2), Pitch("E", 0, 4)),
-        Note("c", F(3, 2), F(5, 2), Pitch("G", 0, 4)),
-    )
-    return piece([replace(bar(0), notes=notes)], title="Overlaps in one voice")
 
 
 PIECES = [walk(), tied_over(), tuplets(), two_voices(), compound(), overlapping()]

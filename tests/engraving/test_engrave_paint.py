@@ -12,21 +12,26 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from lxml import etree
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QImage, QPainter
-from PySide6.QtSvg import QSvgRenderer
 
-from tests.engraving.small_pieces import fingered, piece, walk
-from tests.engraving.test_engrave_mei import compound, overlapping, tied_over, tuplets, two_voices
+from tests.engraving.painted import SVG, ink
+from tests.engraving.small_pieces import (
+    compound,
+    fingered,
+    overlapping,
+    piece,
+    tied_over,
+    tuplets,
+    two_voices,
+    walk,
+)
 from workbench.engraving.app import FONT_FOLDER, ensure_gui
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.render import Engraver
 from workbench.engraving.strip import Strip
 from workbench.instrument.table import instrument
 from workbench.music.errors import BadInput
-
-SVG = "{http://www.w3.org/2000/svg}"
-PIXELS = 0.1  # of an engraving unit: a finger number is some 17 pixels high
 
 
 @pytest.fixture(scope="module")
@@ -35,18 +40,6 @@ def walked():
     player = instrument("ukulele")
     made = walk()
     return made, player, fingered(made, player)
-
-
-def ink(root, width: float, height: float) -> np.ndarray:
-    """Painted coverage, 0 to 255."""
-    image = QImage(int(width * PIXELS), int(height * PIXELS), QImage.Format.Format_ARGB32)
-    image.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(image)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    QSvgRenderer(etree.tostring(root)).render(painter, QRectF(image.rect()))
-    painter.end()
-    data = np.frombuffer(image.constBits(), dtype=np.uint8)
-    return data.reshape(image.height(), image.bytesPerLine() // 4, 4)[:, :, 3].copy()
 
 
 def parts(flat, ground=None):

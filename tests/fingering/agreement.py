@@ -42,7 +42,7 @@ SHARPER = 2.5  # charts are this much surer of a grip than editions of a passage
 TRADE = {
     "third_treble": 0, "fourth_bass": 0, "second_treble": 0, "third_first": 0,
     "fourth_inner": 0, "fourth_up": 0, "first_bass": 0, "second_on_3": 0, "open_only": 0,
-    "whole_lean": 0, "middle": 0, "cramped": 250, "position": 1950, "lean": 1600,
+    "whole_lean": 0, "middle": 0, "led_by_4": 1500, "cramped": 250, "position": 1950, "lean": 1600,
     "free_lean": 1600, "hop": 3600, "hop_across": 3600, "blocked": 2200, "place": 500,
     "slide": 200, "far": 30, "displaced": 1500, "high": 900,
 }  # fmt: skip

@@ -14,7 +14,7 @@ import numpy as np
 from lxml import etree
 from PySide6.QtCore import QPointF, QRectF
 
-from tests.engraving.test_engrave_paint import PIXELS, SVG, ink
+from tests.engraving.painted import PIXELS, SVG, ink
 from workbench.engraving.flatten import Flat
 from workbench.engraving.paint import PaintedSystem
 from workbench.engraving.render import SystemDrawing
@@ -83,7 +83,6 @@ def collisions(system: PaintedSystem, ground: str = "#ffffff") -> list[str]:
             near = [k for k, r in rects.items() if r.adjusted(-9, -9, 9, 9).contains(at)]
             out[f"{near[0] if near else 'a mark'} lies on {what}"] = None
     return list(out)
-
 
 
 _NO_SIGN = {"ledgerLines", "fing", "slur", "tie", "lv"}  # a rest may lie under an arc

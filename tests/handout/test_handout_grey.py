@@ -10,7 +10,7 @@ from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QImage, QPainter
 
 from tests.engraving.small_pieces import fingered
-from tests.handout.test_handout_page import lesson
+from tests.handout.lesson_made import lesson
 from workbench.engraving.app import ensure_gui
 from workbench.handout.grip_boxes import draw_grip, grip_words, signs
 from workbench.handout.grips import Grip, grips_of, with_pictures

@@ -18,6 +18,7 @@ import pytest
 from pypdf import PdfReader
 
 from tests.engraving.small_pieces import bar, fingered, piece, walk
+from tests.handout.lesson_made import lesson
 from workbench.handout.blocks import SystemBlock
 from workbench.handout.grips import grips_of
 from workbench.handout.page import Handout, HandoutOptions, make_handout
@@ -25,22 +26,8 @@ from workbench.instrument.table import hand, instrument
 from workbench.language.fact import Fact
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.lesson import BarNote
 from workbench.teaching.plan import make_plan
-
-NOTES = (
-    BarNote("k1", "left hand", "Keep finger 1 *down*, it is **needed** again.", 1, 1),
-    BarNote("k2", "rhythm", "First count the figure, then play it.", 2, 3),
-    BarNote("k3", "right hand", "Thumb and middle together.", 9, 9, note="b9v1n0",
-            rejected=(("b9v1n0", 1, 7, 4),)),
-    BarNote("k4", "form", "Stop here at the end.", 6, 6, grip=(2, 0, 1, 0)),
-)
-
-
-def lesson(**changes) -> Lesson:
-    made = Lesson("l", "A walk by the mill", walk(), "ukulele", student="Mira", key="F major",
-                  grade=2, grade_level="early", practice_minutes=150, notes=NOTES)
-    return replace(made, **changes)
 
 
 def written(tmp_path, options=None, **changes):

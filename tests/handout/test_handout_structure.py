@@ -14,7 +14,7 @@ import pytest
 from pypdf import PdfReader
 
 from tests.engraving.small_pieces import fingered
-from tests.handout.test_handout_page import lesson
+from tests.handout.lesson_made import lesson
 from workbench.handout.page import Extras, Handout, HandoutOptions
 from workbench.handout.pdf_file import PdfFile
 from workbench.instrument.table import instrument

@@ -48,7 +48,10 @@ def steps(shelf: Shelf, first: int, seed: int) -> Iterable[Callable[[], Told | N
 
     def back() -> None:
         name = chance.choice(LESSONS)
-        shelf.save(replace(made[name], tempo_percent=50 + number % 50), "Tempo")
+        # Another tempo than the one that stands: one killed before its undo left its own, and
+        # where a save changes nothing, the undo would take back the step before it.
+        other = 50 + (made[name].tempo_percent - 49) % 50
+        shelf.save(replace(made[name], tempo_percent=other), "Tempo")
         shelf.undo(name)
         made[name] = shelf.load(name)
 

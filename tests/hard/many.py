@@ -109,7 +109,7 @@ def main(number: int, seed: int = 1) -> int:
                 kept = Path(tempfile.gettempdir()) / f"fault-{seed}-{at}{ending}"
                 kept.write_bytes(path.read_bytes())
                 print(f"{kept}: {type(fault).__name__}: {fault}", file=sys.stderr, flush=True)
-            if at % 1000 == 999:
+            if at % 100 == 99:
                 print(f"{at + 1} inputs, {faults} faults", file=sys.stderr, flush=True)
     for kind in kinds:
         print(kind, {told: n for (of, told), n in sorted(found.items()) if of == kind})

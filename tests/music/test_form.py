@@ -156,3 +156,13 @@ def test_form_in_words():
     upbeat = replace(small, bars=(short, *small.bars[1:]))
     assert form_in_words(upbeat).startswith("Pickup, then A twice")
     assert form_in_words(Piece("", ())) == ""
+
+
+def test_a_first_bar_written_full_with_rests_is_no_section_of_its_own():
+    """As in the lead sheets of music21's corpus: two beats of rest, the upbeat, a repeat."""
+    small = piece({}, {"repeat_start": True}, FIRST, SECOND)
+    note = replace(small.bars[0].notes[0], onset=Fraction(2), duration=Fraction(2))
+    late = replace(small, bars=(replace(small.bars[0], notes=(note,)), *small.bars[1:]))
+    assert letters(small)[0] == ("A", 0, 0)
+    assert letters(late) == [("A", 0, 3)]
+    assert form_in_words(late) == "A twice with first and second ending."

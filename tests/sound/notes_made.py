@@ -40,3 +40,21 @@ def fingered(made: Piece, **places) -> Fingering:
             )  # fmt: skip
         bars.append(FingeredBar(written.index, written.number, tuple(rows)))
     return Fingering(0, True, tuple(bars), Audit(len(made.notes), 0, 1.0))
+
+
+SCALE = ("C4", "D4", "E4", "F4", "G4", "A4", "B4", "C5")
+
+
+def song(bars):
+    """Two voices: quavers above a held bass, so many bars of it, at 90 a minute."""
+    return piece(
+        *(
+            bar(
+                index,
+                *(note(f"n{index}-{i}", SCALE[(index * 3 + i) % 8], i / 2, 0.5) for i in range(8)),
+                note(f"b{index}", "C3", 0, 4, voice=2),
+            )
+            for index in range(bars)
+        ),
+        tempo=90.0,
+    )

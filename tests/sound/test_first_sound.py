@@ -7,12 +7,13 @@ import time
 import numpy as np
 import pytest
 
-from tests.benchmarks.test_sound import song
-from tests.sound.test_transport import VirtualDevice, frame, heard_in, programme
+from tests.sound.notes_made import song
+from tests.sound.virtual_device import VirtualDevice, programme
 from workbench.instrument.table import instrument
 from workbench.sound.bank import Bank
 from workbench.sound.device import PERIOD_SECONDS, PERIODS, SoundCard
-from workbench.sound.player import Player
+from workbench.sound.mix import frame
+from workbench.sound.player import Player, heard_in
 from workbench.sound.plucked import RATE
 from workbench.sound.programme import Manner, Programme
 from workbench.sound.render import render

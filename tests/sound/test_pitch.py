@@ -11,8 +11,8 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-import scipy.fft
 
+from tests.sound.measured import SIZE, by_spectrum, cents
 from workbench.instrument.table import INSTRUMENTS
 from workbench.sound.bank import Bank
 from workbench.sound.mix import Mix
@@ -20,17 +20,6 @@ from workbench.sound.plucked import RATE
 from workbench.sound.sounding import Sounding
 
 CENTS = 2.0
-SIZE, PADDED = 1 << 15, 1 << 18
-WINDOW = np.hanning(SIZE)
-
-
-def by_spectrum(samples, near):
-    """The strongest frequency within a semitone of ``near``."""
-    strength = np.abs(scipy.fft.rfft(samples * WINDOW, PADDED))
-    low, high = (int(near * 2 ** (s / 12) / RATE * PADDED) for s in (-1, 1))
-    top = low + int(np.argmax(strength[low:high]))
-    left, middle, right = np.log(strength[top - 1 : top + 2])
-    return (top + (left - right) / (2 * (left - 2 * middle + right))) * RATE / PADDED
 
 
 def by_phase(samples, near, apart=2048):
@@ -41,10 +30,6 @@ def by_phase(samples, near, apart=2048):
     expected = 2 * np.pi * near * apart / RATE
     moved = np.angle(two / one * np.exp(-1j * expected))
     return near + moved * RATE / (2 * np.pi * apart)
-
-
-def cents(measured, true):
-    return 1200 * np.log2(measured / true)
 
 
 @pytest.mark.parametrize("name", INSTRUMENTS)

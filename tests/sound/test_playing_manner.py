@@ -7,8 +7,8 @@ from itertools import pairwise
 import numpy as np
 import pytest
 
+from tests.sound.measured import by_spectrum, cents
 from tests.sound.notes_made import F, bar, fingered, note, piece
-from tests.sound.test_pitch import by_spectrum, cents
 from workbench.instrument.table import instrument
 from workbench.music.model import Dynamic
 from workbench.sound.bank import Bank

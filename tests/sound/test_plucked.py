@@ -6,31 +6,12 @@ import numpy as np
 import pytest
 from scipy.signal import lfilter
 
+from tests.sound.measured import cents, level, pitch_near
 from workbench.instrument.table import INSTRUMENTS
 from workbench.sound.plucked import RATE, Tone, loss, pluck
 from workbench.sound.tone import string_tone
 
 CENTS = 3.0
-
-
-def pitch_near(samples, hertz):
-    """The strongest frequency within a semitone of ``hertz``, by a windowed Fourier transform."""
-    size = 1 << 19
-    strength = np.abs(np.fft.rfft(samples * np.hanning(samples.size), size))
-    per_bin = RATE / size
-    low, high = (int(hertz * 2 ** (s / 12) / per_bin) for s in (-1, 1))
-    top = low + int(np.argmax(strength[low:high]))
-    left, middle, right = np.log(strength[top - 1 : top + 2])
-    return (top + (left - right) / (2 * (left - 2 * middle + right))) * per_bin
-
-
-def cents(measured, true):
-    return 1200 * np.log2(measured / true)
-
-
-def level(samples):
-    """Decibels of a stretch of samples."""
-    return 20 * np.log10(np.sqrt(np.mean(np.square(samples))) + 1e-12)
 
 
 @pytest.mark.parametrize("instrument", ["guitar", "ukulele-soprano", "mandolin"])

@@ -9,8 +9,8 @@ import wave
 import numpy as np
 import pytest
 
+from tests.sound.measured import cents, level, pitch_near
 from tests.sound.notes_made import bar, fingered, note, piece
-from tests.sound.test_plucked import cents, level, pitch_near
 from workbench.instrument.table import instrument
 from workbench.music.errors import BadInput
 from workbench.sound.files import make_sound, write_wav

@@ -10,34 +10,18 @@ import numpy as np
 import pytest
 
 from tests.sound.notes_made import bar, fingered, note, piece
-from workbench.instrument.table import instrument
+from tests.sound.virtual_device import UKE, VirtualDevice, programme, two_bars
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.sound import programme as programmes
 from workbench.sound.clicks import beats_of
-from workbench.sound.device import Clock, SoundCard, no_device
+from workbench.sound.device import SoundCard, no_device
 from workbench.sound.mix import frame
 from workbench.sound.player import Player, heard_in
 from workbench.sound.plucked import RATE
 from workbench.sound.programme import Manner, Programme, Trainer, Version
 from workbench.sound.timing import bar_times, soundings
 from workbench.sound.transport import Transport
-
-UKE = instrument("ukulele")
-
-
-def two_bars(**more):
-    return piece(
-        bar(0, *(note(f"a{i}", p, i, 1) for i, p in enumerate(("C4", "E4", "G4", "A4")))),
-        bar(1, note("b", "C4", 0, 4), note("c", "E4", 1, 2, voice=2)),
-        tempo=137.0,
-        **more,
-    )
-
-
-def programme(made=None, order=(0, 1), manner=None, **more):
-    made = made or two_bars()
-    return Programme(made, None, UKE, order, manner or Manner(), **more)
 
 
 def test_a_loop_is_sample_exact_over_100_rounds():
@@ -178,48 +162,6 @@ def test_a_cut_note_is_missed_from_its_cut_to_its_written_end():
 def test_nothing_to_play_is_said():
     with pytest.raises(BadInput, match="nothing to play"):
         programme(order=())
-
-
-class VirtualDevice:
-    """A device with a clock of its own, a little off, that asks in blocks of 441 frames
-    with up to 8 ms of delay; ``behind`` two blocks as real ones are."""
-
-    BLOCK, DRIFT = 882, 1 + 150e-6
-
-    def __init__(self):
-        self.time = 0.0
-        self.clock = Clock(2 * self.BLOCK, now=lambda: self.time)
-        self.calls = 0
-        self.random = np.random.Generator(np.random.PCG64(2))
-
-    def start(self, fill):
-        self.fill = fill
-
-    def stop(self):
-        pass
-
-    close = stop
-
-    @property
-    def heard(self):
-        return self.clock.heard
-
-    def run_to(self, until):
-        """Let time pass; every block is asked for when the device has room for it."""
-        while True:
-            due = self.calls * self.BLOCK / RATE / self.DRIFT
-            if due > until:
-                break
-            self.time = max(self.time, due + self.random.uniform(0, 0.008))
-            self.clock.called(self.BLOCK)
-            self.fill(self.BLOCK)
-            self.calls += 1
-        self.time = max(self.time, until)
-
-    @property
-    def true_frame(self):
-        """What leaves the loudspeaker now: the first block is heard two blocks late."""
-        return self.time * RATE * self.DRIFT - 2 * self.BLOCK
 
 
 def test_following_stays_within_30_ms_of_the_device_over_10_minutes():

@@ -56,20 +56,15 @@ def test_choices_are_kept_to_learn_from(file):
             level="beginner",
             reason=fact("keeps", note="F"),
         )
-        other = shelf.remember_choice("pin", lesson_id=None, bar=2, chosen=bar.notes)
-        shelf.set_choice_active(other.id, False)
         with pytest.raises(BadInput, match="'pin' or an 'alternative'"):
             shelf.remember_choice("whim", lesson_id=None, bar=0, chosen=())
     with Shelf(file) as shelf:
         (found,) = shelf.choices()
         assert replace(found, made=kept.made) == kept
         assert (found.chosen, found.rejected_terms) == (bar.notes, {"stretch": 9})
-        assert [c.active for c in shelf.choices(all_of_them=True)] == [True, False]
         shelf.delete("lesson-1")
         shelf.empty_bin(0)
         assert shelf.choices()[0].lesson_id is None, "a choice outlives its lesson"
-        shelf.forget_choice(kept.id)
-        assert shelf.choices() == ()
 
 
 def test_a_copy_for_another_student_goes_its_own_way(shelf):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 import re
 import subprocess
 from pathlib import Path
@@ -17,6 +18,7 @@ PATHS = re.compile(
     r"|--(?:extra-)?index-url|--trusted-host",
     re.IGNORECASE,
 )
+TEST_MODULE = re.compile(r"^tests\.(\w+\.)*test_\w+$")
 TEXT = {".py", ".toml", ".md", ".txt", ".cfg", ".ini", ".json", ".yml", ".yaml", ".ts", ".sh", ""}
 
 
@@ -58,6 +60,19 @@ def test_nothing_built_or_cached_is_kept():
         if path.suffix in {".pyc", ".db", ".log"} or "__pycache__" in path.parts
     ]
     assert unwanted == []
+
+
+def test_no_test_takes_its_helpers_from_another_test():
+    """What two tests share stands in a plain module beside them."""
+    taken = [
+        f"{path.relative_to(ROOT).as_posix()}: {module}"
+        for path in (ROOT / "tests").rglob("*.py")
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.Import | ast.ImportFrom)
+        for module in [*(alias.name for alias in node.names), getattr(node, "module", None) or ""]
+        if TEST_MODULE.search(module)
+    ]
+    assert taken == []
 
 
 def test_modules_of_the_program_say_what_they_are():

@@ -14,7 +14,7 @@ import pytest
 
 import workbench
 from workbench.music.suffixes import MIDI, SCORES
-from workbench.ui.window.safe_keeping import ARCHIVES
+from workbench.store.archive import ENDING
 
 ROOT = Path(__file__).resolve().parents[2]
 PACKING = ROOT / "installer" / "packing"
@@ -48,7 +48,7 @@ def test_the_desktop_opens_every_kind_of_file_that_the_program_reads():
         for kind in ET.parse(PACKING / "pluckwright.xml").getroot()
         for glob in kind.iter(f"{NAMESPACE}glob")
     }
-    for suffix in (*SCORES, ARCHIVES):
+    for suffix in (*SCORES, ENDING):
         assert (kinds.get(suffix) or STANDARD[suffix]) in offered, suffix
     assert "Exec=pluckwright %f" in entry
 

@@ -67,6 +67,8 @@ def test_settings_are_told_each_by_itself():
     calm = replace(LESSON.settings, relaxed_hand=not LESSON.settings.relaxed_hand)
     (one,) = told(settings=calm)
     assert "relaxed" in one
+    (bells,) = told(settings=replace(LESSON.settings, campanella=True))
+    assert "Campanella" in bells
     (two,) = told(settings=replace(Settings(), weights=(("reach", 2000),)))
     assert "learnt from choices" in two
 
@@ -167,16 +169,16 @@ def test_notes_are_told_in_the_order_of_their_bars():
         ),
     )
     assert differences(before, after) == (
-        "Bars 1–2: note was “Sing before you play.”, now “Sing it.”",
-        "Bar 2: note added: “Breathe.”",
-        "Bar 3: note deleted: “Old.”",
+        "Bars 1–2: remark was “Sing before you play.”, now “Sing it.”",
+        "Bar 2: remark added: “Breathe.”",
+        "Bar 3: remark deleted: “Old.”",
     )
 
 
 def test_a_note_whose_words_stay_but_not_its_kind_has_changed():
     before = replace(LESSON, notes=(NOTE,))
     after = replace(LESSON, notes=(replace(NOTE, kind="rhythm"),))
-    assert differences(before, after) == ("Bars 1–2: note changed: “Sing before you play.”",)
+    assert differences(before, after) == ("Bars 1–2: remark changed: “Sing before you play.”",)
 
 
 def test_long_words_are_cut_with_a_sign():

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from tests.teaching.hand_made import GUITAR, HAND, UKE, B, Event, bar, build, faster, n, song
 from workbench.fingering.types import Barre, Fingering
+from workbench.language.speech import speaking
 from workbench.music.errors import BadInput
 from workbench.music.model import Key
 from workbench.teaching.demands import read_table, table
@@ -334,3 +335,16 @@ def test_the_score_never_falls_when_any_one_demand_grows(stated, which, more):
     harder = dict(stated) | {which: stated.get(which, 0.0) + more}
     model = shipped_model()
     assert score(features_from(harder), model) >= score(features_from(stated), model) - 1e-9
+
+
+def test_amounts_are_told_as_a_teacher_would():
+    """No fraction of a bar, no "0.0 a bar", no "none" where frets are meant."""
+    said = {f.demand.id: f.sentence for f in features_from(
+        {"length": 33.7, "barre": 0.02, "changes": 1.97, "cuts": 0.0, "frets": 0.0}
+    )}  # fmt: skip
+    assert "34 different bars" in said["length"] and "less than 0.1 a bar" in said["barre"]
+    assert ": 2 a bar" in said["changes"] and said["cuts"].endswith(": none")
+    assert said["frets"].endswith("open strings only")
+    with speaking("de"):
+        cuts = next(f for f in features_from({}) if f.demand.id == "cuts")
+        assert cuts.sentence.endswith(": keine")

@@ -29,7 +29,7 @@ def lesson():
         pins=tuple(Pin(note, string=2, fret=3, left=3, right="i") for note in ids),
         notes=(
             BarNote("whole", "form", "All of it.", 0, 5),
-            BarNote("one", "left hand", "This bar.", 2, 2),
+            BarNote("one", "left hand", "**This** *bar*.", 2, 2),
             BarNote("few", "left hand", "These bars.", 2, 4),
             BarNote("note", "sound", "This note.", 2, 2, note=ids[2],
                     rejected=((ids[2], 3, 7, 1), (ids[3], 2, 3, 1))),
@@ -86,8 +86,8 @@ def test_deleted_bars_take_what_is_theirs_along_and_it_is_told(lesson):
     assert new.script_edits == ((OPENING, "Welcome."), (1, "Bar two."), (3, "The last."))
     assert new.plan_done == ("learn:0-1:1", "review:2-3:2", "run:90")
     assert "2 pins went with their notes." in told
-    assert "The note “This bar.” went with its bar." in told
-    assert "The note “This note.” went with its bar." in told
+    assert "The remark “This bar.” went with its bar." in told
+    assert "The remark “This note.” went with its bar." in told
     assert "The words of the script for 1 bar" in told
     assert "1 tick of the practice plan went with its bars." in told
 
@@ -103,7 +103,7 @@ def test_a_deleted_note_frees_what_was_said_of_it(lesson):
     assert [row[0] for row in about.rejected] == [lesson.piece.bars[3].notes[0].id]
     assert carried.dropped == (
         "1 pin went with its note.",
-        "The note “This note.” speaks of its bar from now on.",
+        "The remark “This note.” speaks of its bar from now on.",
     )
     assert new.script_edits == lesson.script_edits
     assert new.plan_done == lesson.plan_done

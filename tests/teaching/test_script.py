@@ -147,8 +147,6 @@ def test_times_add_up_and_follow_the_tempo():
     assert made.seconds == pytest.approx(made.closing_start + spoken_seconds(made.closing))
     assert made.cues[0].playing == pytest.approx(2.0)  # four crotchets at 120
     assert script(tempo_percent=50).cues[0].playing == pytest.approx(4.0)
-    assert made.cue_at(made.cues[3].start + 0.01) is made.cues[3]
-    assert made.cue_at(made.seconds + 1) is None
 
 
 def test_speech_is_timed_by_its_words():
@@ -300,3 +298,11 @@ def test_note_formatting(text, found):
 def test_formatting_as_html_is_safe_and_as_speech_plain():
     assert as_html("<b> *x*\n**y**") == "&lt;b&gt; <em>x</em><br><strong>y</strong>"
     assert plain("**a** *b*") == "a b"
+
+
+def test_a_piece_in_one_part_has_no_form_to_tell_and_no_section_a():
+    piece, fingering = build(halves("CD"), halves("DE"), title="Quiet")
+    alone = make_script(Lesson("q", "Quiet", piece, "ukulele"), fingering, UKE, HAND)
+    assert "form" not in alone.opening
+    assert [c.chapter for c in alone.cues if c.chapter] == ["The piece"]
+    assert "The form: A twice" in script().opening

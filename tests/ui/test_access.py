@@ -6,36 +6,17 @@ import re
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAccessible, QColor
+from PySide6.QtGui import QColor
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QDialog, QScrollBar, QWidget
+from PySide6.QtWidgets import QDialog
 
 from tests.ui.conftest import WAIT
+from tests.ui.helpers import nameless
 from workbench.ui.bench.commands import MENUS, Menu, commands
 from workbench.ui.help.browser import HelpWindow
 from workbench.ui.help.topics import FOLDER, TOPICS, pages
 from workbench.ui.kit import look
 from workbench.ui.lesson.import_dialog import ImportDialog
-
-
-def nameless(top: QWidget) -> list[str]:
-    """Controls that take the focus, or are clicked, but have no name to be read out."""
-    found = []
-    for widget in [top, *top.findChildren(QWidget)]:
-        wanted = widget.focusPolicy() != Qt.FocusPolicy.NoFocus or isinstance(
-            widget, QAbstractButton
-        )
-        inside = isinstance(widget, QScrollBar) or widget.objectName().startswith("qt_")
-        if not wanted or inside or widget.focusProxy() is not None:
-            continue
-        if widget.parent() and widget.parent().metaObject().className() in (
-            "QComboBox", "QSpinBox", "QTableWidget", "QComboBoxPrivateContainer",
-        ):  # fmt: skip
-            continue  # an inner part of a control that has a name itself
-        face = QAccessible.queryAccessibleInterface(widget)
-        if face is None or not face.text(QAccessible.Text.Name).strip():
-            found.append(f"{type(widget).__name__} in {type(widget.parent()).__name__}")
-    return found
 
 
 def test_every_control_of_the_window_has_a_name(lesson_window):

@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QComboBox, QTabWidget
 
-from tests.benchmarks.test_sound import song
+from tests.sound.notes_made import song
 from tests.ui.conftest import WAIT
 from tests.ui.watch_blocks import LIMIT, Watch
 from workbench.sound.device import SoundCard

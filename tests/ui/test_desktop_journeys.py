@@ -53,6 +53,7 @@ def test_the_tour_is_offered_once_a_lesson_is_open_and_can_be_skipped(
 
 def test_the_tour_goes_to_every_control_back_and_to_its_end(qtbot, lesson_window):
     window = lesson_window
+    window.resize(1100, 700)
     activate(qtbot, window)
     window.guide.begin()
     tour, seen = window.guide.tour, []
@@ -61,6 +62,9 @@ def test_the_tour_goes_to_every_control_back_and_to_its_end(qtbot, lesson_window
         around = tour.frame.geometry()
         middle = tour.target.mapTo(window, tour.target.visibleRegion().boundingRect().center())
         assert around.contains(middle)
+        spoken = tour.target.visibleRegion().boundingRect()
+        spoken.moveTo(tour.target.mapTo(window, spoken.topLeft()))
+        assert not tour.geometry().intersects(spoken)  # the card covers nothing it speaks of
         seen.append(tour.title.text())
         QTest.keyClick(tour, Qt.Key.Key_Return)
     assert len(set(seen)) == len(STOPS)

@@ -9,8 +9,7 @@ from pypdf import PdfReader
 from PySide6.QtGui import QImage
 
 from tests.ui.conftest import WAIT
-from tests.ui.test_note_panel import choose
-from tests.ui.test_teaching_views import show
+from tests.ui.helpers import choose, show
 from workbench.sound.device import SoundCard
 from workbench.sound.player import Player
 

@@ -8,8 +8,7 @@ from pathlib import Path
 import pytest
 
 from tests.ui.conftest import WAIT
-from tests.ui.test_teaching_views import answer
-from workbench.music.files import MOST_BYTES, readable_name
+from tests.ui.helpers import answer
 from workbench.ui.paper.export_dialog import ExportDialog, Form
 from workbench.ui.paper.handout_dialog import HandoutDialog
 
@@ -74,29 +73,3 @@ def test_texts_are_named_alike(lesson_window):
     forms = (Form(".md", "Markdown", str),)
     dialog = ExportDialog(lesson_window.session, "script", forms, lesson_window)
     assert dialog.target.name == "Ada - Ferry at dusk - script.md"
-
-
-@pytest.mark.parametrize(
-    "title, name",
-    [
-        ("Étude: Allegro / à 3?", "Étude - Allegro - à 3"),
-        ('"Menuet"  in\nG', "Menuet in G"),
-        ("Waltz in F♯", "Waltz in F sharp"),
-        ("Op. 60, No. 6.", "Op. 60, No. 6"),
-        ("Калинка", "Калинка"),
-        ("a<b>|c*", "ab - c"),
-        ("CON", "CON file"),
-        ("../../etc", "etc"),
-        ("???", ""),
-        ("", ""),
-    ],
-)
-def test_odd_signs_become_readable_names(title, name):
-    """Signs and names that file systems refuse: Microsoft, "Naming Files, Paths, and
-    Namespaces"; from memory."""
-    assert readable_name(title) == name
-
-
-def test_a_long_title_is_cut_at_a_word():
-    name = readable_name("Ada", "Rondo über ein altes Lied " * 20)
-    assert len(name.encode()) <= MOST_BYTES and name.split()[-1] in "Rondo über ein altes Lied"

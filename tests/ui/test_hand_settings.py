@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from PySide6.QtWidgets import QDialog, QDialogButtonBox
 
 from workbench.ui.lesson import spans_dialog
@@ -41,3 +43,18 @@ def test_rest_strokes_and_relaxed_hand_reach_the_engine(lesson_window, settled):
     assert session.lesson.settings.rest_strokes and session.lesson.settings.relaxed_hand
     strokes = {n.stroke for bar in session.fingering.bars for n in bar.notes}
     assert "rest" in strokes
+
+
+def test_campanella_is_offered_on_reentrant_tunings_and_reaches_the_engine(lesson_window, settled):
+    window = lesson_window
+    panel, session = window.lesson_panel, window.session
+    assert session.instrument.reentrant and panel.form.isRowVisible(panel.campanella)
+    panel.campanella.click()
+    settled(window)
+    assert session.lesson.settings.campanella
+    rings = [n for bar in session.fingering.bars for n in bar.notes if n.rings]
+    assert rings and all(n.rings > n.duration for n in rings)
+    session.edit("low", lambda lesson: replace(lesson, instrument="ukulele-low-g"))
+    settled(window)
+    assert not panel.form.isRowVisible(panel.campanella)
+    assert not any(n.rings for bar in session.fingering.bars for n in bar.notes)

@@ -8,8 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from tests.ui.conftest import WAIT, write_score
-from tests.ui.test_note_panel import choose, write
-from tests.ui.test_teaching_views import click_bar, click_tick, settle, show, write_words
+from tests.ui.helpers import choose, click_bar, click_tick, settle, show, write, write_words
 from workbench.teaching.lesson import CLOSING, NOTE_KINDS, OPENING
 from workbench.ui.notes.scope import BARS, NOTE, SECTION
 

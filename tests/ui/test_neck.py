@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import pairwise
 from math import hypot
+from types import SimpleNamespace
 
 import pytest
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
@@ -16,10 +17,12 @@ from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Barre, Pin
 from workbench.instrument.table import HANDS, INSTRUMENTS
 from workbench.ui.bench.grips import Way, moments
+from workbench.ui.choices.panel import stretch_caution
 from workbench.ui.neck.layout import NeckLayout
+from workbench.ui.neck.moment_words import moment_words
 from workbench.ui.neck.paint import Ghost, tag
 from workbench.ui.neck.picture import picture_of
-from workbench.ui.neck.reach import bracket, reach_of
+from workbench.ui.neck.reach import bracket, reach_of, widest
 from workbench.ui.neck.view import ZOOMS
 
 
@@ -268,6 +271,28 @@ def test_the_reach_is_told_in_words_too(neck_view, lesson_window):
     described = neck_view.neck.accessibleDescription()
     assert ("in comfort" in described) == (reach is not None)
     assert reach is None or reach.words in described
+
+
+def test_one_grip_has_one_reach_and_one_caution(lesson_window):
+    """What is said of the reach stands on the neck; the caution beside the fingerings names
+    the same fingers and figures, and nothing else in the window says it again."""
+    session, hands = lesson_window.session, moments_bar()
+    small = HANDS["small"]
+    reach = widest(hands, INSTRUMENTS["guitar"], small)
+    assert reach is not None and reach.wide
+    stands = [reach_of(m.pressed, (), INSTRUMENTS["guitar"], small) for m in moments(hands)]
+    assert reach == max(stands, key=lambda r: r.apart / r.comfort)
+    at = SimpleNamespace(
+        bar_hands=hands, lesson=session.lesson, hand=small, instrument=INSTRUMENTS["guitar"],
+        bar=session.bar, note_hands=hands.notes[0],
+    )  # fmt: skip
+    said = stretch_caution(at)
+    assert f"{reach.apart:.0f} mm" in said and f"{reach.comfort:.0f} mm" in said
+    assert "{} and {}".format(*reach.fingers) in said and "hurts" in said
+    above = " ".join(moment_words(at))
+    assert "hurt" not in above and " mm" not in above
+    at.hand = replace(small, comfort_12=900, comfort_14=900, comfort_24=900)
+    assert stretch_caution(at) == ""
 
 
 def test_the_frets_in_use_fill_the_width_and_a_key_shows_all(neck_view, lesson_window):

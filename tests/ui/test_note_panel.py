@@ -7,26 +7,13 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from tests.ui.conftest import WAIT, make_lesson, write_score
-from tests.ui.test_access import nameless
-from tests.ui.test_teaching_views import click_bar
+from tests.ui.helpers import choose, click_bar, nameless, write
 from workbench.fingering.telling import words
 from workbench.teaching.lesson import NOTE_KINDS, SCOPES
 from workbench.ui.notes.scope import BAR, BARS, NOTE, SECTION
 from workbench.ui.notes.words import RICH
 
 CTRL = Qt.KeyboardModifier.ControlModifier
-
-
-def choose(box, index):
-    """Choose an entry of a box as a click does."""
-    box.setCurrentIndex(index)
-    box.activated.emit(index)
-
-
-def write(panel, words):
-    panel.add_button.click()
-    QTest.keyClicks(panel.words, words)
-    QTest.keyClick(panel.words, Qt.Key.Key_Return, CTRL)
 
 
 @pytest.fixture

@@ -12,8 +12,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel, QWidget
 
 from tests.ui.conftest import WAIT
-from tests.ui.test_access import nameless
-from tests.ui.test_teaching_views import click_bar
+from tests.ui.helpers import click_bar, nameless
 from workbench.store.conflict import Refused
 from workbench.store.shelf import Shelf
 from workbench.ui.bench import edits

@@ -8,13 +8,15 @@ import wave
 import pytest
 import soundfile
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor
 from PySide6.QtTest import QTest
 
 from tests.ui.conftest import WAIT
 from workbench.music.errors import BadInput
 from workbench.sound.device import SoundCard, no_device
-from workbench.sound.player import Player
+from workbench.sound.player import SILENCE, Heard, Player
 from workbench.sound.programme import WHO
+from workbench.ui.kit.look import colours
 from workbench.ui.player import spans
 from workbench.ui.player.trainer import TrainerDialog
 from workbench.ui.player.tuner import TunerDialog, string_tones
@@ -58,6 +60,29 @@ def test_space_starts_and_stops_and_everything_follows(qtbot, heard_window):
     qtbot.waitUntil(lambda: score.heard[0] == -1, timeout=WAIT)
     assert window.neck.neck.heard[0] == -1 and window.bars.view.heard == -1
     assert window.panels.neck_heading.text().endswith("bar 1")
+
+
+def test_a_cut_note_is_ringed_while_it_is_missed_and_both_hands_light_up(heard_window):
+    window = heard_window
+    bar = window.session.lesson.piece.bars[0]
+    sung, cut = bar.notes[0].id, bar.notes[1].id
+
+    def shown(heard):
+        window.conductor.heard.emit(heard)
+        score = window.score.viewport().grab().toImage()
+        alarm = QColor(colours(window.score).alarm).rgb()
+        ringed = sum(
+            score.pixel(x, y) == alarm for x in range(score.width()) for y in range(score.height())
+        )
+        return ringed, {m.note.id: m.note for m in window.neck.neck.picture.markers if m.now}
+
+    quiet, _ = shown(Heard(True, 0, 0, frozenset({sung})))
+    ringed, lit = shown(Heard(True, 0, 0, frozenset({sung}), missed=frozenset({cut})))
+    assert ringed > quiet + 20
+    assert lit.keys() == {sung} and lit[sung].left is not None and lit[sung].right
+    assert "a note is missed" in window.player.now.text()
+    window.conductor.heard.emit(SILENCE)
+    assert "missed" not in window.player.now.text()
 
 
 def test_the_spans_are_what_they_say(heard_window):

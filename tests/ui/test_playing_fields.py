@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Qt
+
+from tests.arranging.make import THREE_LINES
 from tests.ui.conftest import WAIT, write_score
 
 
@@ -70,3 +73,31 @@ def test_the_ranking_is_shown_while_it_grows(qtbot, open_window, settled, tmp_pa
     # what an earlier search still had to tell may come first
     begun = len(seen) - 1 - seen[::-1].index(1)
     assert seen[begun : begun + 3] == [1, 2, 3] and seen[-1] == 12
+
+
+def test_the_parts_of_tune_and_bass_are_chosen_and_stay(qtbot, open_window, settled, tmp_path):
+    window = open_window()
+    path = tmp_path / "three.abc"
+    path.write_text(THREE_LINES)
+    dialog = opened(qtbot, window, path)
+    fields, session = dialog.fields, window.session
+    assert not fields._form.isRowVisible(fields.tune_part), "one part is taken as yet"
+    for at in range(3):
+        dialog.parts.item(at).setCheckState(Qt.CheckState.Checked)
+    qtbot.waitUntil(lambda: fields._form.isRowVisible(fields.tune_part), timeout=WAIT)
+    fields.tune_part.setCurrentIndex(fields.tune_part.findData(2))
+    fields.bass_part.setCurrentIndex(fields.bass_part.findData(2))
+    dialog.make_button.click()
+    assert "at once" in dialog.problem.words.text()
+    fields.bass_part.setCurrentIndex(fields.bass_part.findData(3))
+    qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)
+    dialog.make_button.click()
+    qtbot.waitUntil(lambda: window.dialog is None, timeout=WAIT)
+    settled(window)
+    lesson = session.lesson
+    assert (lesson.tune_part, lesson.bass_part) == (2, 3)
+    assert {n.part for n in lesson.piece.notes if n.voice == 1} == {2}
+    window.openers.change_music()
+    again = window.dialog.fields
+    assert (again.tune_part.currentData(), again.bass_part.currentData()) == (2, 3)
+    qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)

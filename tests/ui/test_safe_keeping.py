@@ -9,7 +9,7 @@ import pytest
 from PySide6.QtWidgets import QDialog
 
 from tests.ui.conftest import WAIT
-from tests.ui.test_access import nameless
+from tests.ui.helpers import nameless
 from workbench.store.backups import back_up, backups
 from workbench.store.opening import Place
 from workbench.store.shelf import Shelf

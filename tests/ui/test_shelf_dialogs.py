@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QInputDialog
 
 from tests.ui.conftest import WAIT, make_lesson, write_score
+from tests.ui.helpers import listed, on_shelf, pick
 from workbench.music.errors import BadInput
 from workbench.ui.bench.services import Services
 
@@ -42,32 +43,6 @@ def answers(monkeypatch):
 
     monkeypatch.setattr(QInputDialog, "getText", answer)
     return given
-
-
-def on_shelf(qtbot, window):
-    """The lessons page of the shelf, listed."""
-    window.openers.open_shelf()
-    qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
-    return window.dialog.lessons
-
-
-def listed(qtbot, page, titles_or_count):
-    """Wait until the list is so long, or shows these titles."""
-
-    def shown():
-        if isinstance(titles_or_count, int):
-            return len(page.rows) == titles_or_count
-        return [row.title for row in page.rows] == titles_or_count
-
-    qtbot.waitUntil(shown, timeout=WAIT)
-
-
-def pick(page, **wanted):
-    at = next(
-        i for i, row in enumerate(page.rows)
-        if all(getattr(row, name) == value for name, value in wanted.items())
-    )  # fmt: skip
-    page.table.pick(at)
 
 
 def test_lessons_are_found_copied_archived_deleted_and_restored(qtbot, lesson_window, answers):

@@ -10,7 +10,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QInputDialog
 
 from tests.ui.conftest import WAIT
-from tests.ui.test_shelf_dialogs import listed, on_shelf, pick
+from tests.ui.helpers import listed, on_shelf, pick
 from workbench.teaching.lesson import BarNote
 
 

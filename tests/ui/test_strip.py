@@ -11,7 +11,7 @@ from PySide6.QtGui import QContextMenuEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMenu
 
-from tests.benchmarks.test_sound import song
+from tests.sound.notes_made import song
 from tests.ui.conftest import WAIT
 from workbench.fingering.types import FingeredNote
 from workbench.language.fact import fact

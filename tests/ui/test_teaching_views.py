@@ -9,79 +9,20 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from tests.ui.conftest import WAIT, make_lesson, write_score
-from workbench.teaching.lesson import NOTE_KINDS
+from tests.ui.helpers import (
+    answer,
+    click_bar,
+    click_row,
+    click_tick,
+    settle,
+    show,
+    write_note,
+    write_words,
+)
 
 LINES = 12  # of text that the page of the script has room for, at least
 LEFT = Qt.MouseButton.LeftButton
 CTRL = Qt.KeyboardModifier.ControlModifier
-
-
-def show(qtbot, window, name):
-    """Open one of the teaching views and wait until it is filled."""
-    view = getattr(window.teaching, name)
-    window.teaching.setCurrentWidget(view)
-    qtbot.waitUntil(lambda: view.isVisible() and not view._stale, timeout=WAIT)
-    return settle(qtbot, window, view)
-
-
-def settle(qtbot, window, view):
-    qtbot.waitUntil(
-        lambda: window.session.jobs.idle and window.session.fingering is not None, timeout=WAIT
-    )
-    return view
-
-
-def click_bar(window, row):
-    view = window.bars.view
-    QTest.mouseClick(view.viewport(), LEFT, pos=view.visualRect(view.model().index(row)).center())
-
-
-def click_row(rows, row):
-    rows.scrollToItem(rows.item(row))
-    QTest.mouseClick(rows.viewport(), LEFT, pos=rows.visualItemRect(rows.item(row)).center())
-
-
-def click_tick(plan, name):
-    """Click on the box of a plan item."""
-    from PySide6.QtWidgets import QStyle, QStyleOptionViewItem
-
-    table, row = plan.table, plan.row_of(name)
-    table.scrollToItem(table.item(row, 0))
-    index = table.model().index(row, 0)
-    option = QStyleOptionViewItem()
-    table.initViewItemOption(option)
-    option.rect = table.visualRect(index)
-    table.itemDelegateForColumn(0).initStyleOption(option, index)
-    where = QStyle.SubElement.SE_ItemViewItemCheckIndicator
-    box = table.style().subElementRect(where, option, table)
-    QTest.mouseClick(table.viewport(), LEFT, pos=box.center())
-
-
-def write_note(window, bar, kind, words):
-    click_bar(window, bar)
-    panel = window.notes
-    panel.add_button.click()
-    place = NOTE_KINDS.index(kind)
-    panel.kind.setCurrentIndex(place)
-    panel.kind.activated.emit(place)
-    panel.words.setFocus()
-    QTest.keyClicks(panel.words, words)
-    QTest.keyClick(panel.words, Qt.Key.Key_Return, CTRL)
-
-
-def write_words(script, position, words):
-    """Choose a bar's row, or the opening's or closing's, and write over its words."""
-    if script.writing:
-        QTest.keyClick(script.page.words, Qt.Key.Key_Escape)
-    if position >= 0:
-        script.session.select(position)
-    script.table.setCurrentCell(script.row_of(position), 2)
-    script.write_button.click()
-    assert script.page.place == position
-    editor = script.page.words
-    QTest.keyClick(editor, Qt.Key.Key_A, CTRL)
-    QTest.keyClicks(editor, words)
-    return editor
 
 
 def test_a_lesson_from_notes_to_the_script(qtbot, lesson_window, tmp_path):
@@ -223,11 +164,6 @@ def test_the_plan_is_exported(qtbot, lesson_window, tmp_path):
     qtbot.waitUntil(lambda: window.dialog is None, timeout=WAIT)
     text = (tmp_path / "plan.md").read_text(encoding="utf-8")
     assert text.startswith("# Ferry at dusk: practice plan")
-
-
-def answer(box, words):
-    """Press a button of a question."""
-    next(b for b in box.buttons() if b.text().replace("&", "") == words).click()
 
 
 def test_an_export_that_cannot_be_written_says_so_in_its_dialog(qtbot, lesson_window, tmp_path):

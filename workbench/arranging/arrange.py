@@ -10,6 +10,7 @@ from workbench.arranging.changes import BEST, KEY, WHOLE, Change
 from workbench.arranging.decisions import Decisions, voiced
 from workbench.arranging.laying import EVERYTHING, Kept, kept_shares, laid_piece, needed_cuts
 from workbench.arranging.options import Options
+from workbench.arranging.parts import led
 from workbench.arranging.search import QUICK, THOROUGH, Laid, Search
 from workbench.arranging.sounds import TUNE, Texture, texture
 from workbench.arranging.transpose import (
@@ -89,9 +90,10 @@ def arrange(
     plain = key is None and not transpose and not wanted and wishes in (None, Wishes())
     if plain and prints_for(piece, instrument):
         return Arranged(piece, 0, piece.key.name, (), EVERYTHING)
-    piece = voiced(piece, wanted or {})
-    sounds = texture(piece)
-    options = Options(instrument, hand or HANDS["medium"], wishes or Wishes())
+    wishes = wishes or Wishes()
+    piece = voiced(led(piece, wishes), wanted or {})
+    sounds = texture(piece, wishes.tune_part, wishes.bass_part)
+    options = Options(instrument, hand or HANDS["medium"], wishes)
     search = Search(sounds, options, wanted)
     said: list[Change] = []
     if key is not None and key.strip().lower() == BEST_KEY:
@@ -153,9 +155,7 @@ def moves(search: Search) -> list[int]:
     for step in range(12):
         first = (low - pitches[-1]) // 12 * 12 + step
         last = search.options.instrument.highest - pitches[0]
-        lost = {
-            m: sum(not where(p + m) for p in line) for m in range(first, last + 12, 12)
-        }
+        lost = {m: sum(not where(p + m) for p in line) for m in range(first, last + 12, 12)}
         least = min(lost.values())
         found += [m for m, n in lost.items() if n == least]
     return sorted(found, key=lambda m: (abs(m - 2.5), m))
@@ -218,4 +218,3 @@ def _target(piece: Piece, wanted: Key, said: list[Change]) -> Key:
         return wanted
     said.append(_whole(piece, KEY, piece.key.name, wanted.name, 0))
     return replace(wanted, mode=piece.key.mode)
-

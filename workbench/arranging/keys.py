@@ -15,6 +15,7 @@ from workbench.arranging.arrange import key_cost, moves
 from workbench.arranging.changes import semitones as way_of
 from workbench.arranging.laying import laid_piece, needed_cuts
 from workbench.arranging.options import Options
+from workbench.arranging.parts import led
 from workbench.arranging.search import QUICK, Laid, Search
 from workbench.arranging.sounds import TUNE, Texture, texture
 from workbench.arranging.transpose import shift_by, transposed
@@ -93,8 +94,10 @@ def candidate_keys(
             say("'{title}' has no notes, so no key suits it better than another.",
                 title=piece.title)
         )  # fmt: skip
-    options = Options(instrument, hand, wishes or Wishes())
-    search = Search(texture(piece), options)
+    wishes = wishes or Wishes()
+    piece = led(piece, wishes)
+    options = Options(instrument, hand, wishes)
+    search = Search(texture(piece, wishes.tune_part, wishes.bass_part), options)
     tried = moves(search)
     level = (settings or Settings()).level
     steps = len(tried) + LEADING
@@ -167,8 +170,7 @@ def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: str) 
 def _altered(sounds: Texture, laid: Laid) -> int:
     """Notes of the tune that leave their phrase's octave or are left out."""
     return sum(
-        sounds.sounds[i].role == TUNE
-        and laid.octaves[i] != laid.phrase_octaves[sounds.phrase[m]]
+        sounds.sounds[i].role == TUNE and laid.octaves[i] != laid.phrase_octaves[sounds.phrase[m]]
         for m, struck in enumerate(sounds.struck)
         for i in struck
     )
@@ -211,9 +213,7 @@ def _fingered(
 ) -> Candidate:
     """A candidate with the engine's word: the effort of a note, and what no hand reaches."""
     shift = shift_by(piece.key, one.transposition)
-    laid = replace(
-        laid, cuts=needed_cuts(search.texture, laid, search.options, one.transposition)
-    )
+    laid = replace(laid, cuts=needed_cuts(search.texture, laid, search.options, one.transposition))
     done, _ = laid_piece(transposed(piece, shift), search.texture, laid, search.options, shift)
     part = excerpt(done)
     got = solve(part, search.options.instrument, hand, settings=settings)
@@ -232,9 +232,7 @@ def _fingered(
 
 def by_key(ranked: tuple[Candidate, ...]) -> tuple[Candidate, ...]:
     """The best octave of every key, in the order of the ranking."""
-    best: Mapping[int, Candidate] = {
-        c.transposition % 12: c for c in reversed(ranked)
-    }
+    best: Mapping[int, Candidate] = {c.transposition % 12: c for c in reversed(ranked)}
     return tuple(c for c in ranked if best[c.transposition % 12] is c)
 
 

@@ -5,8 +5,9 @@ stems. Every sound has a role. The tune is the top line: the highest note
 struck, unless a longer one sounds above it, or, under an accompaniment, a
 note more than a fifth higher stands in the same beat (broken chords), or it
 belongs to another voice than the top one of its bar and lies lower. The bass
-is the lowest line in the same way. All else is inner, and told by its place
-in the chord of its beat.
+is the lowest line in the same way. Where the teacher names the part that is
+tune or bass, its top or lowest notes are, and a named tune has all else below
+it. All else is inner, and told by its place in the chord of its beat.
 """
 
 from __future__ import annotations
@@ -99,8 +100,9 @@ class _Draft:
         return self.notes[0].midi
 
 
-def texture(piece: Piece) -> Texture:
-    """The sounds of a piece with their roles; grace notes belong to no sound."""
+def texture(piece: Piece, tune_part: int = 0, bass_part: int = 0) -> Texture:
+    """The sounds of a piece with their roles; grace notes belong to no sound. ``tune_part``
+    and ``bass_part`` name the parts that are tune and bass, 0 where that is heard."""
     together: dict[tuple[Fraction, int], _Draft] = {}
     for bar in piece.bars:
         for note in bar.notes:
@@ -115,14 +117,21 @@ def texture(piece: Piece) -> Texture:
     for draft in drafts:
         at[draft.start].append(draft)
     moments = sorted(at)
-    _tune(at, moments)
-    _bass(at, moments)
+    if tune_part:
+        _named(at, tune_part, TUNE, -1)
+    else:
+        _tune(at, moments, bass_part)
+    if bass_part:
+        _named(at, bass_part, BASS, 0)
+    else:
+        _bass(at, moments)
     _degrees(drafts)
     ceilings = _ceilings(drafts, moments)
     sounds = tuple(
         Sound(
             tuple(d.notes), d.bar, d.start, d.end, d.role,
-            None if d.role == TUNE else ceilings[d.start] if d.midi <= ceilings[d.start] else None,
+            None if d.role == TUNE
+            else ceilings[d.start] if tune_part or d.midi <= ceilings[d.start] else None,
             d.start == piece.starts[d.bar.index],
         )
         for d in drafts
@@ -147,7 +156,15 @@ def _beat_start(draft: _Draft, starts: dict[int, Fraction]) -> tuple[int, int]:
     return draft.bar.index, int((draft.start - starts[draft.bar.index]) / _beat(draft.bar))
 
 
-def _tune(at: dict[Fraction, list[_Draft]], moments: list[Fraction]) -> None:
+def _named(at: dict[Fraction, list[_Draft]], part: int, role: str, which: int) -> None:
+    """Give the role to the top (-1) or lowest (0) note of a part at every moment."""
+    for here in at.values():
+        own = [d for d in here if not d.role and any(n.part == part for n in d.notes)]
+        if own:
+            own[which].role = role
+
+
+def _tune(at: dict[Fraction, list[_Draft]], moments: list[Fraction], bass_part: int = 0) -> None:
     bars: dict[int, list[_Draft]] = defaultdict(list)
     starts: dict[int, Fraction] = {}
     for time in moments:
@@ -169,15 +186,18 @@ def _tune(at: dict[Fraction, list[_Draft]], moments: list[Fraction]) -> None:
         top = at[time][-1]
         bar = top.bar.index
         covered = any(d.midi > top.midi for d in sounding)
-        broken = many and any(
-            d.midi - top.midi > BROKEN for d in beats[_beat_start(top, starts)]
-        )
+        broken = many and any(d.midi - top.midi > BROKEN for d in beats[_beat_start(top, starts)])
         voices = {(n.part, n.voice) for n in top.notes}
-        under = many and not voices & lead[bar] and any(
-            d.midi > top.midi and {(n.part, n.voice) for n in d.notes} & lead[bar]
-            for d in bars[bar]
+        under = (
+            many
+            and not voices & lead[bar]
+            and any(
+                d.midi > top.midi and {(n.part, n.voice) for n in d.notes} & lead[bar]
+                for d in bars[bar]
+            )
         )
-        if not (covered or broken or under):
+        named = all(n.part == bass_part for n in top.notes)  # the teacher's bass is no tune
+        if not (covered or broken or under or named):
             top.role = TUNE
         sounding += at[time]
     if many:
@@ -291,6 +311,7 @@ def _phrases(at: dict[Fraction, list[_Draft]], moments: list[Fraction]) -> tuple
     number, heard, first, last = 0, moments[0] if moments else Fraction(0), None, None
     for time in moments:
         top = at[time][-1]
+        sung = next((d for d in at[time] if d.role == TUNE), None)
         if last is not None and first is not None:
             new_bar = top.bar.index > last.bar.index
             mark_here = new_bar and (
@@ -300,14 +321,14 @@ def _phrases(at: dict[Fraction, list[_Draft]], moments: list[Fraction]) -> tuple
                 or top.bar.endings != last.bar.endings
             )
             long = new_bar and top.bar.index - first.bar.index >= PHRASE_BARS
-            rest = top.role == TUNE and time - heard >= 1
+            rest = sung is not None and time - heard >= 1
             if mark_here or long or rest:
                 number += 1
                 first = top
         else:
             first = top
-        if top.role == TUNE:
-            heard = max(heard, top.end)
+        if sung is not None:
+            heard = max(heard, sung.end)
         last = top
         out.append(number)
     return tuple(out)

@@ -22,10 +22,14 @@ CUT_MOST = 3  # quarter notes: what is lost beyond them is not counted
 @dataclass(frozen=True)
 class Wishes:
     """The teacher's settings of an arrangement: no fret above ``top_fret``; ``strict`` is
-    one of ``STRICT``, from keeping what can be kept to leaving out what makes it hard."""
+    one of ``STRICT``, from keeping what can be kept to leaving out what makes it hard.
+    ``tune_part`` and ``bass_part`` are the numbers of the parts that are tune and bass, 0
+    where they are heard from the notes."""
 
     top_fret: int = TOP_FRET
     strict: str = "playable"
+    tune_part: int = 0
+    bass_part: int = 0
 
     def __post_init__(self) -> None:
         if self.strict not in STRICT:
@@ -36,6 +40,13 @@ class Wishes:
                     known=", ".join(STRICT),
                 )
             )
+        if min(self.tune_part, self.bass_part) < 0:
+            raise BadInput(say("Parts count from 1, the top one; choose another for tune or bass."))
+        if self.tune_part and self.tune_part == self.bass_part:
+            raise BadInput(
+                say("Part {part} cannot be tune and bass at once; choose another for one of them.",
+                    part=self.tune_part)
+            )  # fmt: skip
         if not 1 <= self.top_fret <= 24:
             raise BadInput(
                 say("Highest fret {fret}: choose a fret from 1 to 24.", fret=self.top_fret)

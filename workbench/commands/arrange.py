@@ -16,6 +16,7 @@ from workbench.commands.source import (
     player,
     score_options,
     taken,
+    wishes,
 )
 from workbench.language.names import key_words, percent
 from workbench.language.speech import say
@@ -34,7 +35,9 @@ def options(parser: argparse.ArgumentParser) -> None:
     arranging_options(parser)
     hand_option(parser)
     parser.add_argument(
-        "--for-grade", type=int, metavar="N",
+        "--for-grade",
+        type=int,
+        metavar="N",
         help="of easier and harder versions the fullest that asks no more than this grade",
     )
     parser.add_argument(
@@ -93,6 +96,7 @@ def _for_grade(
     found = versions(
         piece, instrument, hand, key=options.key, transpose=options.transpose,
         top_fret=options.top_fret, model=model_in_force(),
+        base=wishes(options, None),
     )  # fmt: skip
     chosen = aimed(found, options.for_grade)
     rows = [

@@ -34,7 +34,6 @@ REPORT = "batch.jsonl"
 SOME_FAILED = 3  # exit status
 
 
-
 def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("folder", metavar="FOLDER", help="folder with score files")
     parser.add_argument(
@@ -242,8 +241,7 @@ def _text(reports: list[Report], done: int, out: Path) -> list[str]:
         )
         for report in reports
     ]
-    seconds, sheets = say("seconds"), say("pages")
-    heads = [say("score"), "", seconds, sheets, say("reason")]
+    heads = [say("score"), "", say("seconds"), say("pages"), say("reason")]
     told = say("{done} of {all} handouts written to {folder}.", done=done, all=len(reports),
                folder=out)  # fmt: skip
-    return [*table(heads, rows, right=f"{seconds},{sheets}"), "", told]
+    return [*table(heads, rows, right=(2, 3)), "", told]

@@ -175,6 +175,7 @@ def _note(note: FingeredNote) -> dict[str, Any]:
         "left": note.left,
         "right": note.right,
         "held": str(note.held),
+        "rings": str(note.rings) if note.rings is not None else None,
         "cut_reason": told(note.cut_reason) or None,
         "move": note.move,
         "stroke": note.stroke,
@@ -211,7 +212,17 @@ def _text(
     ]
     names = {note.id: pitch_words(note.pitch.name) for note in piece.notes}
     written = {bar.index: bar for bar in piece.bars}
-    heads = ["bar", "beat", "note", "string", "fret", "left", "right", "id", "remark"]
+    heads = [
+        say("bar", sense="head"),
+        say("beat", sense="head"),
+        say("note", sense="head"),
+        say("string", sense="head"),
+        say("fret", sense="head"),
+        say("left", sense="head"),
+        say("right", sense="head"),
+        say("id", sense="head"),
+        say("how", sense="head"),
+    ]
     rows: list[tuple[object, ...]] = []
     for bar in fingering.bars:
         for place, note in enumerate(bar.notes):
@@ -228,7 +239,7 @@ def _text(
                     _remark(note),
                 )
             )
-    lines += table(heads, rows, right="bar,string,fret,left")
+    lines += table(heads, rows, right=(0, 3, 4, 5))
     lines += _explained(fingering, names, written)
     for index, choices in others.items():
         number = next(bar.number for bar in fingering.bars if bar.index == index)
@@ -270,12 +281,11 @@ def _remark(note: FingeredNote) -> str:
 
 def _explained(fingering: Fingering, names: dict[str, str], written: dict[int, Bar]) -> list[str]:
     """Why notes are cut or cannot be played, bar by bar."""
-    lines: list[str] = []
+    told_of: list[str] = []
     for bar in fingering.bars:
         if bar.impossible:
-            lines += wrapped(
-                say("Bar {bar}: {impossible}", bar=bar.number, impossible=told(bar.impossible)),
-                "  ",
+            told_of.append(
+                say("Bar {bar}: {impossible}", bar=bar.number, impossible=told(bar.impossible))
             )
         for note in bar.notes:
             reason = told(note.impossible or note.cut_reason)
@@ -285,7 +295,9 @@ def _explained(fingering: Fingering, names: dict[str, str], written: dict[int, B
                     bar=bar.number,
                     beat=beat(note.onset, written.get(bar.index)),
                 )
-                lines += wrapped(f"{where}, {names.get(note.id, note.midi)}: {reason}", "  ")
+                told_of.append(f"{where}, {names.get(note.id, note.midi)}: {reason}")
+    said = list(dict.fromkeys(told_of))  # two stems of one sound are cut as one
+    lines = [line for words in said for line in wrapped(words, "  ")]
     return ["", say("Notes that are cut or cannot be played"), *lines] if lines else []
 
 

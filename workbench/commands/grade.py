@@ -61,7 +61,7 @@ def run(options: argparse.Namespace) -> Result:
         say(
             "{title} - {instrument}: {grade} (an estimate)",
             title=lesson.title,
-            instrument=instrument.name,
+            instrument=say(instrument.name),
             grade=found.estimate.words,
         )
     ]

@@ -8,14 +8,14 @@ from workbench.arranging.weights import STRICT
 from workbench.commands.output import Meter, Result, table, wrapped
 from workbench.commands.source import (
     INSTRUMENT_HELP,
-    LEVELS,
     hand_option,
     load,
+    part_options,
     player,
     score_options,
     wishes,
 )
-from workbench.fingering.types import Settings
+from workbench.fingering.types import LEVELS, Settings
 from workbench.language.names import decimal, key_words
 from workbench.language.speech import say
 
@@ -25,6 +25,7 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--instrument", metavar="I", help=INSTRUMENT_HELP)
     parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
     hand_option(parser)
+    part_options(parser)
     parser.add_argument(
         "--top-fret", type=int, metavar="N", help="no note above this fret (default 12)"
     )
@@ -74,7 +75,14 @@ def run(options: argparse.Namespace) -> Result:
         )
         for i, one in enumerate(found, 1)
     ]
-    heads = ["", "key", "semitones", "unplayable", "changed", "effort"]
+    heads = [
+        "",
+        say("key", sense="head"),
+        say("semitones", sense="head"),
+        say("unplayable", sense="head"),
+        say("changed", sense="head"),
+        say("effort", sense="head"),
+    ]
     lines = [
         say(
             "{piece} - {instrument}; written in {key}",
@@ -83,7 +91,7 @@ def run(options: argparse.Namespace) -> Result:
             key=key_words(source.piece.key.name),
         ),
         "",
-        *table(heads, rows, right="semitones,unplayable,changed,effort"),
+        *table(heads, rows, right=(2, 3, 4, 5)),
         "",
     ]
     for one in found[:3]:

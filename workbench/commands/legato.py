@@ -74,8 +74,16 @@ def audited(placed: Arranged, fingering: Fingering) -> Result:
             )
             for n in cut
         ]
-        heads = ["bar", "beat", "note", "written", "held", "lost", "why"]
-        text += ["", *table(heads, rows, right="bar,written,held,lost")]
+        heads = [
+            say("bar", sense="head"),
+            say("beat", sense="head"),
+            say("note", sense="head"),
+            say("written", sense="head"),
+            say("held", sense="head"),
+            say("lost", sense="head"),
+            say("why", sense="head"),
+        ]
+        text += ["", *table(heads, rows, right=(0, 3, 4, 5))]
         text += ["", say("Bars that lose most")]
         worst = sorted(fingering.bars, key=held_fraction)[:5]
         text += [f"  bar {b.number}: {percent(held_fraction(b))} held" for b in worst if

@@ -6,8 +6,10 @@ import argparse
 from typing import TYPE_CHECKING, Any
 
 from workbench.commands.output import Result, table
+from workbench.instrument.table import INSTRUMENTS
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
+from workbench.teaching.grade import LEVEL_WORDS
 
 if TYPE_CHECKING:
     from workbench.store.rows import LessonRow
@@ -54,20 +56,37 @@ def run(options: argparse.Namespace) -> Result:
             say("No lesson fits.") if options.search or options.student else say("No lessons yet.")
         )
         return Result([], [say("{found} The store is {place}.", found=found, place=place)])
-    heads = ["id", "title", "student", "instrument", "key", "grade", "updated"]
+    heads = [
+        say("id", sense="head"),
+        say("title", sense="head"),
+        say("student", sense="head"),
+        say("instrument", sense="head"),
+        say("key", sense="head"),
+        say("grade", sense="head"),
+        say("updated", sense="head"),
+    ]
     lines = [
         (
             row.id,
             row.title,
             row.student,
-            row.instrument,
+            say(INSTRUMENTS[row.instrument].name)
+            if row.instrument in INSTRUMENTS
+            else row.instrument,
             key_words(row.key),
-            "" if row.grade is None else f"{row.grade} {row.grade_level}".strip(),
+            _grade(row),
             f"{row.updated.astimezone():%Y-%m-%d %H:%M}",
         )
         for row in rows
     ]
     return Result([_document(row) for row in rows], table(heads, lines))
+
+
+def _grade(row: LessonRow) -> str:
+    if row.grade is None:
+        return ""
+    level = say(LEVEL_WORDS[row.grade_level]) if row.grade_level in LEVEL_WORDS else ""
+    return f"{row.grade} {level}".strip()
 
 
 def _emptied(lessons: int) -> Result:

@@ -7,7 +7,7 @@ import json
 import shutil
 import sys
 import textwrap
-from collections.abc import Iterator, Sequence
+from collections.abc import Container, Iterator, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from pathlib import Path
@@ -83,9 +83,11 @@ def _short(cell: object) -> str:
     return text if len(text) <= WIDEST else text[: WIDEST - 1] + "…"
 
 
-def table(heads: Sequence[str], rows: Sequence[Sequence[object]], right: str = "") -> list[str]:
-    """Rows under heads in columns that fit. Columns whose head stands in ``right``
-    (heads parted by spaces or commas) are set flush right. A very long word or title is cut, so
+def table(
+    heads: Sequence[str], rows: Sequence[Sequence[object]], right: Container[int] = ()
+) -> list[str]:
+    """Rows under heads in columns that fit. Columns whose place, from 0, is in ``right``
+    are set flush right. A very long word or title is cut, so
     that it does not widen all rows; the last column, which widens none, is not."""
     cells = [
         [*(_short(cell) for cell in row[:-1]), *("" if c is None else str(c) for c in row[-1:])]
@@ -94,12 +96,11 @@ def table(heads: Sequence[str], rows: Sequence[Sequence[object]], right: str = "
     widths = [
         max([len(head), *(len(row[place]) for row in cells)]) for place, head in enumerate(heads)
     ]
-    flush = {word.strip() for word in right.split(",")}
 
     def line(row: Sequence[str]) -> str:
         parts = [
-            cell.rjust(width) if head in flush else cell.ljust(width)
-            for cell, width, head in zip(row, widths, heads, strict=True)
+            cell.rjust(width) if place in right else cell.ljust(width)
+            for place, (cell, width) in enumerate(zip(row, widths, strict=True))
         ]
         return "  ".join(parts).rstrip()
 

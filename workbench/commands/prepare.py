@@ -53,13 +53,16 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
         arranged=placed.changes,
         top_fret=wanted.top_fret,
         strict=wanted.strict,
+        tune_part=wanted.tune_part,
+        bass_part=wanted.bass_part,
     )
 
 
 def _moved(options: argparse.Namespace, lesson: Lesson) -> bool:
     asked = (
         options.key, options.transpose, options.capo, options.level, options.style,
-        options.top_fret, options.strict,
+        options.top_fret, options.strict, options.campanella or None,
+        options.tune_part, options.bass_part,
     )  # fmt: skip
     other = options.instrument not in (None, lesson.instrument) or options.hand not in (
         None,

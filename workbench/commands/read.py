@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from workbench.commands.output import Result, table, wrapped
 from workbench.commands.source import load, score_options
 from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import say
+from workbench.teaching.strokes import bars_in_words
 
 if TYPE_CHECKING:
     from workbench.music.form import Section
@@ -83,7 +85,7 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
             (p.number, p.name, p.staves, p.notes, _range(p.lowest, p.highest)) for p in piece.parts
         ]
         heads = [say("part"), say("name"), say("staves"), say("notes"), say("range (MIDI)")]
-        lines += [*table(heads, rows, right="part,staves,notes"), ""]
+        lines += [*table(heads, rows, right=(0, 2, 3)), ""]
     bars = [
         (
             bar.number,
@@ -96,22 +98,22 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
         )
         for bar in piece.bars
     ]
-    heads = ["bar", "time", "notes", "voices", "pitches", "form"]
-    lines += [*table(heads, bars, right="bar,notes,voices"), ""]
+    heads = [
+        say("bar", sense="head"),
+        say("time", sense="head"),
+        say("notes", sense="head"),
+        say("voices", sense="head"),
+        say("pitches", sense="head"),
+        say("form", sense="head"),
+    ]
+    lines += [*table(heads, bars, right=(0, 2, 3)), ""]
     if sections:
         named = ", ".join(
-            say(
-                "{letter} bars {first}-{last}",
-                letter=s.letter,
-                first=piece.bars[s.first_bar].number,
-                last=piece.bars[s.last_bar].number,
-            )
+            f"{s.letter} {bars_in_words(piece, tuple(range(s.first_bar, s.last_bar + 1)))}"
             for s in sections
         )
         lines += wrapped(say("Sections: {named}", named=named))
-    lines += wrapped(
-        say("Played: {bars}", bars=" ".join(piece.bars[index].number for index in order))
-    )
+    lines += wrapped(say("Played: {bars}", bars=_played(piece, order)))
     for warning in piece.warnings:
         lines += wrapped(say("Warning: {warning}", warning=warning))
     return lines
@@ -119,3 +121,15 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
 
 def _range(lowest: int | None, highest: int | None) -> str:
     return "" if lowest is None or highest is None else f"{lowest}-{highest}"
+
+
+def _played(piece: Piece, order: Sequence[int]) -> str:
+    """The playing order in spans: "1–8, 1–7, 9"."""
+    runs: list[list[int]] = []
+    for index in order:
+        if runs and index == runs[-1][1] + 1:
+            runs[-1][1] = index
+        else:
+            runs.append([index, index])
+    number = {bar.index: bar.number for bar in piece.bars}
+    return ", ".join(number[a] if a == b else f"{number[a]}–{number[b]}" for a, b in runs)

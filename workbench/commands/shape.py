@@ -8,8 +8,10 @@ from typing import Any
 from workbench.commands.output import Result, wrapped
 from workbench.commands.source import INSTRUMENT_HELP, hand_option, player
 from workbench.instrument.model import Instrument
+from workbench.language.names import chord_words
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.teaching.harmony import INVERSIONS
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -84,9 +86,9 @@ def parse_frets(text: str, instrument: Instrument) -> tuple[int | None, ...]:
 
 def _text(text: str, instrument: Instrument, document: dict[str, Any]) -> list[str]:
     chord = document["chord"]
-    name = chord["name"] or say("no common chord")
-    if chord["inversion"]:
-        name += f", inversion {chord['inversion']}"
+    name = chord_words(chord["name"] or "") or say("no common chord")
+    if chord["inversion"] in INVERSIONS:
+        name += f", {say(INVERSIONS[chord['inversion']])}"
     lines = [
         say("{text} on {instrument}: {name}", text=text, instrument=say(instrument.name), name=name)
     ]

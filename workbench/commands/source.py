@@ -58,6 +58,10 @@ def playing_options(parser: argparse.ArgumentParser) -> None:
         help="prefer fingers 1 and 3 to 1 and 2 on neighbouring frets",
     )  # fmt: skip
     parser.add_argument(
+        "--campanella", action="store_true",
+        help="on a re-entrant tuning: neighbouring scale notes on different strings, ringing on",
+    )  # fmt: skip
+    parser.add_argument(
         "--rest-strokes", action="store_true", help="mark rest strokes in single-line melody"
     )
     parser.add_argument(
@@ -88,6 +92,7 @@ def arranging_options(parser: argparse.ArgumentParser) -> None:
         help="make a solo of a lead sheet: its tune over a right-hand pattern such as 'p i m i', "
         "without letters the one for metre and --level",
     )  # fmt: skip
+    part_options(parser)
     parser.add_argument(
         "--top-fret", type=int, metavar="N", help="no note above this fret (default 12)"
     )
@@ -98,10 +103,23 @@ def arranging_options(parser: argparse.ArgumentParser) -> None:
 
 
 def wishes(options: argparse.Namespace, lesson: Lesson | None) -> Wishes:
-    """Highest fret and strictness as asked for, the rest as the lesson has it."""
-    base = Wishes(lesson.top_fret, lesson.strict) if lesson else Wishes()
-    top, strict = getattr(options, "top_fret", None), getattr(options, "strict", None)
-    return Wishes(base.top_fret if top is None else top, strict or base.strict)
+    """Highest fret, strictness and parts as asked for, the rest as the lesson has it."""
+    asked = {
+        name: value
+        for name in ("top_fret", "strict", "tune_part", "bass_part")
+        if (value := getattr(options, name, None)) is not None
+    }
+    return replace(lesson.wishes if lesson else Wishes(), **asked)
+
+
+def part_options(parser: argparse.ArgumentParser) -> None:
+    """Which part is the tune, which the bass."""
+    parser.add_argument(
+        "--tune-part", type=int, metavar="N",
+        help="the part that is the tune; with this or --bass-part all parts are taken, unless "
+        "--parts says which",
+    )  # fmt: skip
+    parser.add_argument("--bass-part", type=int, metavar="N", help="the part that is the bass")
 
 
 def hand_option(parser: argparse.ArgumentParser) -> None:
@@ -127,6 +145,10 @@ def load(options: argparse.Namespace, lessons: bool = False) -> Source:
     Raises BadInput with one sentence where there is no such thing.
     """
     named, parts = str(options.score), _parts(options.parts)
+    if parts is None and (
+        getattr(options, "tune_part", None) or getattr(options, "bass_part", None)
+    ):
+        parts = "all"
     demo = re.fullmatch(r"demo(?::(\d+))?", named)
     if demo and not Path(named).exists():
         return _demo(int(demo.group(1) or 1))
@@ -199,6 +221,16 @@ def settings(
         base = replace(base, school=options.school)
     if options.relaxed_hand:
         base = replace(base, relaxed_hand=True)
+    if options.campanella:
+        if not instrument.reentrant:
+            raise BadInput(
+                say(
+                    "--campanella needs a re-entrant tuning such as the ukulele's with high G; "
+                    "on {instrument} leave it out.",
+                    instrument=say(instrument.name),
+                )
+            )
+        base = replace(base, campanella=True)
     if options.rest_strokes:
         base = replace(base, rest_strokes=True)
     return base
@@ -227,7 +259,7 @@ def arranged(
     free = (options.key, options.transpose) == (None, None)
     if lesson is not None and free and piece is source.piece:
         same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
-        if same and wanted == Wishes(lesson.top_fret, lesson.strict):
+        if same and wanted == lesson.wishes:
             return Arranged(source.piece, 0, source.piece.key.name, ())
     placed = arrange(
         piece, instrument, key=options.key, transpose=options.transpose, hand=hand,

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 from lxml import etree
 
@@ -51,7 +52,7 @@ class Set:
     y: float
     size: float
     box: Box
-    kind: str  # "left", "string", "right" or "grace"
+    kind: Literal["left", "string", "right", "grace"]
 
 
 def take_marks(mei: str) -> tuple[str, tuple[FingerMark, ...], tuple[HalfTie, ...]]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Final, Literal
 
 from workbench.music.model import Piece
 
@@ -32,7 +33,8 @@ class MeiOptions:
     above: Piece | None = field(default=None, compare=False)
 
 
-TABLATURE, STAFF = "tablature", "staff"
+TABLATURE: Final = "tablature"
+STAFF: Final = "staff"
 
 
 @dataclass(frozen=True)
@@ -41,7 +43,7 @@ class SmallLook:
     ``width`` by ``height`` pixels, ``ratio`` device pixels to each; ``zoom`` multiplies
     the size it has where there is room."""
 
-    kind: str
+    kind: Literal["tablature", "staff"]
     ink: str
     width: int
     height: int

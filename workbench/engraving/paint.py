@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -271,4 +272,4 @@ class ScoreImage:
 def _distance(rect: QRectF, point: QPointF) -> float:
     dx = max(rect.left() - point.x(), 0.0, point.x() - rect.right())
     dy = max(rect.top() - point.y(), 0.0, point.y() - rect.bottom())
-    return (dx * dx + dy * dy) ** 0.5
+    return math.hypot(dx, dy)

@@ -69,8 +69,10 @@ def find_alternatives(
     keep their fingers."""
     ways = other_ways(solver, path, pins, bar, count + SPARE if count else 0)
     out = [_told(solver, path, bar, states) for states in ways]
-    told = [a for a in out if _differs(a)]
-    return tuple(sorted(told, key=lambda a: a.cost)[:count])
+    told: dict[object, Alternative] = {}  # by what can be said: the cheapest of those alike
+    for a in sorted(filter(_differs, out), key=lambda a: a.cost):
+        told.setdefault(tuple(f for f in a.reason.fields if f[0] != "effort"), a)
+    return tuple(told.values())[:count]
 
 
 def _differs(other: Alternative) -> bool:

@@ -48,6 +48,7 @@ def tell(lattice: Lattice, path: tuple[int, ...], piece: Piece, pins: dict[str, 
     held: dict[str, Fraction] = {}
     cuts: dict[str, tuple[str, Fact | None]] = {}
     moves: dict[str, str] = {}
+    rings: dict[str, Fraction] = {}
     for layer in layers:
         t = layer.index
         grip = lattice.grips[t][int(lattice.states[t].grip[path[t]])]
@@ -57,6 +58,7 @@ def tell(lattice: Lattice, path: tuple[int, ...], piece: Piece, pins: dict[str, 
             moves[n.id] = _move(place, before, hands[t], lattice, layer, path)
         if layer.parent >= 0:
             _cuts(lattice, path, layer, before, hands[t], grip.fingers, placed, starts, held, cuts)
+            _rings(lattice, path, layer, starts, rings)
         _surroundings(out, lattice, layer, hands[t], before)
     for join in lattice.frame.joins:
         _join_cuts(out, lattice, path, join, hands, placed, held, cuts, piece)
@@ -83,8 +85,26 @@ def tell(lattice: Lattice, path: tuple[int, ...], piece: Piece, pins: dict[str, 
                 moves[n.id],
                 pinned=pin is not None,
                 pitch=n.pitch.name,
+                rings=rings.get(n.id),
             )
     return out
+
+
+def _rings(
+    lattice: Lattice, path: tuple[int, ...], layer: Layer, starts: dict[str, Fraction],
+    rings: dict[str, Fraction],
+) -> None:  # fmt: skip
+    """How long notes of a scale ring that the hand lets ring into the next."""
+    above = lattice.frame.layers[layer.parent]
+    ringing = {int(x) for x in lattice.states[layer.index].ring[path[layer.index]]}
+    for slot in (int(x) for x in lattice.states[layer.parent].ring[path[layer.parent]]):
+        note = above.slots[slot - 1] if slot else None
+        if note is None or note.id not in lattice.frame.bells or not layer.wished[slot - 1]:
+            continue
+        if layer.carry[slot - 1] in ringing:
+            rings[note.id] = lattice.frame.bells[note.id]
+        elif note.id in rings:
+            rings[note.id] = layer.time - starts[note.id]
 
 
 def _move(

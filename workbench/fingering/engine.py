@@ -8,8 +8,9 @@ from dataclasses import replace
 import numpy as np
 
 from workbench.fingering.audit import Told, audit, tell
+from workbench.fingering.campanella import ringing_frame, suited
 from workbench.fingering.consistency import settle
-from workbench.fingering.frame import Frame, build_frame
+from workbench.fingering.frame import Frame
 from workbench.fingering.grips import neck
 from workbench.fingering.holding import IntArray
 from workbench.fingering.lattice import Lattice, build_lattice
@@ -32,7 +33,6 @@ from workbench.fingering.weights import weights_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import Fact, fact
 from workbench.music.errors import BadInput
-from workbench.music.figures import ringing
 from workbench.music.model import Piece
 from workbench.music.slurs import slurred
 from workbench.music.sounds import sounds
@@ -76,7 +76,7 @@ class Solver:
         progress: Progress | None = None,
     ) -> None:
         self.piece, self.instrument, self.hand = piece, instrument, hand
-        self.settings = settings or Settings()
+        self.settings = suited(settings or Settings(), instrument)
         self.pins = tuple(pins)
         self.progress = progress
         self.neck = neck(instrument, hand)
@@ -107,7 +107,7 @@ class Solver:
         self.built_in = pins
         on, table = self.instrument, self.neck
         self.playable, self.impossible = split_playable(self.played, on, table, pins)
-        self.frame = build_frame(self.played, self.playable, self.slurred, ringing(self.played))
+        self.frame = ringing_frame(self.played, self.playable, self.slurred, self.settings)
         self.lattice: Lattice = build_lattice(
             self.frame, self.instrument, self.neck, self.weights, pins, self.progress
         )

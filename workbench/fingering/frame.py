@@ -8,7 +8,7 @@ start, a D.C.) is a *join*, whose cost counts though it is no branch.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from workbench.music.form import playing_order
@@ -63,10 +63,13 @@ class Join:
 
 @dataclass(frozen=True)
 class Frame:
+    """``bells``: quarter lengths that notes of a scale ring in all, by id (campanella)."""
+
     layers: tuple[Layer, ...]
     joins: tuple[Join, ...]
     children: tuple[tuple[int, ...], ...]
     of_bar: tuple[tuple[int, ...], ...]  # layer indices by written bar
+    bells: Mapping[str, Fraction] = field(default_factory=dict)
 
 
 def moments_of(notes: tuple[Note, ...]) -> list[tuple[Fraction, tuple[Note, ...]]]:

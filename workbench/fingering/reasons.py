@@ -7,6 +7,7 @@ from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
 from workbench.instrument.model import Hand
 from workbench.language.fact import Fact, fact
 
+COUNTED = 0.25  # quarter lengths; less is the gap that a hopping finger leaves
 STEP_NAMES = ("C", "C#", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B")
 
 
@@ -16,14 +17,29 @@ def name(n: FingeredNote) -> str:
 
 
 def moved(a: FingeredBar, b: FingeredBar) -> tuple[Fact, ...]:
-    """What b puts elsewhere than a, each once."""
-    out: dict[Fact, None] = {}
+    """What b puts elsewhere than a, each once; where notes of one name go different ways,
+    with the number of the note among them."""
+    changes: dict[str, list[Fact | None]] = {}
     for x, y in zip(a.notes, b.notes, strict=True):
-        if (x.string, x.fret) != (y.string, y.fret):
-            out[fact("place", note=name(x), string=y.string or 0, fret=y.fret or 0)] = None
-        elif x.left != y.left:
-            out[fact("finger", finger=y.left or 0, note=name(x))] = None
+        if x.shares is None:
+            changes.setdefault(name(x), []).append(_change(x, y))
+    out: dict[Fact, None] = {}
+    for row in changes.values():
+        for nth, change in enumerate(row, 1):
+            if change is not None:
+                out[change if len(set(row)) == 1 else numbered(change, nth)] = None
     return tuple(out)
+
+
+def _change(x: FingeredNote, y: FingeredNote) -> Fact | None:
+    if (x.string, x.fret) != (y.string, y.fret):
+        return fact("place", note=name(x), string=y.string or 0, fret=y.fret or 0)
+    return fact("finger", finger=y.left or 0, note=name(x)) if x.left != y.left else None
+
+
+def numbered(change: Fact, nth: int) -> Fact:
+    """A change of the ``nth`` note of its name in the bar."""
+    return fact(f"nth {change.kind}", nth=nth, **dict(change.fields))
 
 
 def difference(
@@ -31,17 +47,20 @@ def difference(
 ) -> Fact:
     """What b does instead of a, what it gains, what it costs."""
     gains, pains = _cuts(a, b), _cuts(b, a)
-    good = [fact("keeps", note=x) for x in gains]
-    bad = [fact("cuts", note=x) for x in pains]
+    good = [_by("keeps", x, much) for x, much in gains.items()]
+    bad = [_by("cuts", x, much) for x, much in pains.items()]
     if b.reach_mm - a.reach_mm >= 3:
         if b.reach_mm > hand.comfort_14:
             bad.append(fact("wide reach", reach=b.reach_mm, comfort=hand.comfort_14))
         else:
             bad.append(fact("reach", reach=b.reach_mm))
     elif a.reach_mm - b.reach_mm >= 3:
-        good.append(fact("less reach", reach=b.reach_mm, other=a.reach_mm))
+        if b.reach_mm < 1:
+            good.append(fact("no reach", other=a.reach_mm))
+        else:
+            good.append(fact("less reach", reach=b.reach_mm, other=a.reach_mm))
     dearer = {t: whole_b.terms.get(t, 0) - whole_a.terms.get(t, 0) for t in LEFT_TERMS}
-    told = {"stretch", "cut"} | ({"hop"} if gains or pains else set())
+    told = {"stretch", "cut"} | ({"hop", "hop_across", "cuts"} if gains or pains else set())
     worse = sorted((t for t in dearer if dearer[t] > 0 and t not in told), key=lambda t: -dearer[t])
     better = sorted((t for t in dearer if dearer[t] < 0 and t not in told), key=lambda t: dearer[t])
     if better and not good:
@@ -57,7 +76,18 @@ def difference(
     )
 
 
-def _cuts(a: FingeredBar, b: FingeredBar) -> list[str]:
-    """Names of notes that a cuts and b holds longer, each once."""
-    both = zip(a.notes, b.notes, strict=True)
-    return list(dict.fromkeys(name(x) for x, y in both if x.held < y.held))
+def _cuts(a: FingeredBar, b: FingeredBar) -> dict[str, float]:
+    """Notes that a cuts and b holds longer by name, and by how many quarter lengths at most."""
+    out: dict[str, float] = {}
+    for x, y in zip(a.notes, b.notes, strict=True):
+        if x.held < y.held:
+            out[name(x)] = max(out.get(name(x), 0.0), float(y.held - x.held))
+    return out
+
+
+def _by(kind: str, note: str, much: float) -> Fact:
+    """A note kept or cut, with how much of it where that can be counted."""
+    if much < COUNTED:
+        return fact(kind, note=note)
+    much = round(4 * much) / 4
+    return fact(f"{kind} one", note=note) if much == 1 else fact(f"{kind} by", note=note, much=much)

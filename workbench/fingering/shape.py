@@ -234,7 +234,7 @@ def _check(frets: Frets, instrument: Instrument) -> None:
                 "The shape has {frets} places, but {instrument} has {strings} strings; give "
                 "one fret for each, from the highest-numbered string to string 1.",
                 frets=len(frets),
-                instrument=instrument.name,
+                instrument=say(instrument.name),
                 strings=instrument.strings,
             )
         )
@@ -246,7 +246,7 @@ def _check(frets: Frets, instrument: Instrument) -> None:
                     "{playable_frets}.",
                     string=string,
                     fret=fret,
-                    instrument=instrument.name,
+                    instrument=say(instrument.name),
                     playable_frets=instrument.playable_frets,
                 )
             )

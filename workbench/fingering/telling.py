@@ -11,7 +11,7 @@ from typing import Any
 from workbench.fingering.weights import sentences
 from workbench.instrument.table import instrument
 from workbench.language.fact import TEXT, Fact
-from workbench.language.names import decimal, note_words, pitch_words, plain
+from workbench.language.names import decimal, note_words, ordinal, pitch_words, plain
 from workbench.language.speech import chosen, mark, say
 from workbench.music.errors import BadInput
 
@@ -91,10 +91,17 @@ _SENTENCES = {
     "place": mark("{note} on string {string}, fret {fret}"),
     "finger": mark("finger {finger} on the {note}"),
     "plucks": mark("{finger} on the {note}"),
+    "nth place": mark("the {nth} {note} on string {string}, fret {fret}"),
+    "nth finger": mark("finger {finger} on the {nth} {note}"),
     "keeps": mark("keeps the {note} to its full length"),
+    "keeps by": mark("holds the {note} longer, by {much} quarter notes"),
+    "keeps one": mark("holds the {note} longer, by a quarter note"),
     "cuts": mark("cuts the {note}"),
+    "cuts by": mark("cuts the {note} by {much} quarter notes"),
+    "cuts one": mark("cuts the {note} by a quarter note"),
     "reach": mark("asks a reach of {reach} mm"),
     "wide reach": mark("asks a reach of {reach} mm (your setting for this hand is {comfort} mm)"),
+    "no reach": mark("asks no two fingers at once, where there is a reach of {other} mm"),
     "less reach": mark("needs only {reach} mm of reach instead of {other}"),
 }
 _RANGE = {
@@ -151,6 +158,8 @@ def _spoken(found: Fact) -> dict[str, Any]:
             out[name] = decimal(value, 0)
         elif isinstance(value, float):
             out[name] = plain(value)
+        elif name == "nth" and isinstance(value, int):
+            out[name] = ordinal(value)
         else:
             out[name] = value
     if isinstance(note := dict(found.fields).get("note"), str):

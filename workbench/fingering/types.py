@@ -48,8 +48,9 @@ class FingeredNote:
     ``move`` tells the left finger's way here: "", "open", "place", "planted",
     "guide", "hop", "shift". ``shares`` is the id of the note whose sound this one is
     (two stems, one sound), else None. ``slurred``: the left hand sounds it by a slur, and
-    ``right`` is None. ``stroke`` is "free" or "rest". ``pitch`` is the name as
-    spelled in the score, such as "Bb4".
+    ``right`` is None. ``rings``: the quarter length it rings in all, where it goes on
+    beyond what is written (campanella), else None. ``stroke`` is "free" or "rest".
+    ``pitch`` is the name as spelled in the score, such as "Bb4".
     """
 
     id: str
@@ -71,6 +72,7 @@ class FingeredNote:
     pitch: str = ""
     shares: str | None = None
     slurred: bool = False
+    rings: Fraction | None = None
 
 
 @dataclass(frozen=True)
@@ -165,8 +167,9 @@ class Settings:
     ``level``: one of ``LEVELS``. ``style``: of the right hand, one of ``STYLES``.
     ``relaxed_hand``: prefer fingers 1 and 3 to 1 and 2 on neighbouring frets.
     ``rest_strokes``: mark rest strokes in single-line melody where no string beside it rings.
-    ``weights``: overrides by term name, thousandths. ``school``: id of a school of
-    fingering, "" for what all have in common.
+    ``campanella``: on a re-entrant tuning, neighbouring notes of a scale go to different
+    strings and ring on. ``weights``: overrides by term name, thousandths. ``school``: id of
+    a school of fingering, "" for what all have in common.
     """
 
     level: str = "middle"
@@ -175,3 +178,4 @@ class Settings:
     rest_strokes: bool = False
     weights: tuple[tuple[str, int], ...] = ()
     school: str = ""
+    campanella: bool = False

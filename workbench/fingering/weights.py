@@ -96,4 +96,6 @@ def weights_for(settings: Settings, scale_mm: float = 650.0) -> Weights:
     if settings.relaxed_hand:
         for term, weight in data["relaxed_hand"].items():
             left[term] = max(left[term], int(weight))
+    if settings.campanella:
+        left.update(data["campanella"])
     return Weights(left, right)

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
 from workbench.instrument.model import Instrument
+from workbench.language.names import key_words
 from workbench.language.speech import OFFERED, say, speaking
 from workbench.sound.tracks import Track
 from workbench.teaching.lesson import Lesson
@@ -33,7 +34,7 @@ def _words(
     tracks: Mapping[str, Sequence[Track]], folder: str, code: str,
 ) -> dict[str, Any]:  # fmt: skip
     other = next(name for other, name in OFFERED.items() if other != code)
-    about = [say(instrument.name), lesson.key or lesson.piece.key.name]
+    about = [say(instrument.name), key_words(lesson.key or lesson.piece.key.name)]
     if lesson.student:
         about.append(say("for {student}", student=lesson.student))
     return {

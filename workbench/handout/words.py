@@ -9,7 +9,7 @@ from workbench.handout.options import HandoutOptions
 from workbench.instrument.model import Instrument
 from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import chosen, count, mark, say
-from workbench.music.form import form_in_words, sections
+from workbench.music.form import form_in_words, has_form, sections
 from workbench.music.model import Piece, Pitch
 from workbench.teaching.grade import LEVEL_WORDS
 from workbench.teaching.lesson import BarNote, Lesson
@@ -140,7 +140,7 @@ def form_words(piece: Piece) -> str:
         parts.append(f"{section.letter} = {bars}")
     order = form_in_words(piece)
     if len(parts) < 2:
-        return "" if order.rstrip(".") in {s.letter for s in sections(piece)} else order
+        return order if has_form(piece) else ""
     return say("{sections}. Order: {order}", sections="; ".join(parts), order=order)
 
 

@@ -90,6 +90,14 @@ def plain(value: float) -> str:
     return text.replace(".", ",") if chosen() == "de" else text
 
 
+def ordinal(number: int) -> str:
+    """A place in a row in figures: 1st, 2nd, 3rd, 4th; in German 1., 2."""
+    if chosen() != "en":
+        return f"{number}."
+    teens = 10 < number % 100 < 20
+    return f"{number}{'th' if teens else {1: 'st', 2: 'nd', 3: 'rd'}.get(number % 10, 'th')}"
+
+
 def percent(share: float, places: int = 0) -> str:
     """A share of 1 in per cent: 98%, in German 98 %."""
     figure = decimal(share * 100, places)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from workbench.language.speech import mark, say
 from workbench.music.model import Piece
 from workbench.music.playing import Stretch, playing_order, stretches
-from workbench.music.sections import Section, sections
+from workbench.music.sections import Section, leads_in, sections
 
 __all__ = [
     "Section",
@@ -37,6 +37,18 @@ def form_in_words(piece: Piece) -> str:
     return text + "."
 
 
+def in_one_part(piece: Piece) -> bool:
+    """Whether the piece is a single section that nobody gave a name: "A" says nothing then."""
+    parts = sections(piece)
+    return len(parts) == 1 and len(parts[0].letter) <= 2
+
+
+def has_form(piece: Piece) -> bool:
+    """Whether there is a form to tell of: several sections, or one that is played again."""
+    played = playing_order(piece)
+    return not in_one_part(piece) or len(played) != len(piece.bars)
+
+
 def _entered(piece: Piece, run: Stretch, *, start_anew: bool) -> list[str]:
     """Letters of the sections that the stretch enters (not those it goes on in)."""
     out = []
@@ -57,7 +69,7 @@ def _entered(piece: Piece, run: Stretch, *, start_anew: bool) -> list[str]:
 
 
 def _only_pickup(piece: Piece, section: Section, first: int) -> bool:
-    return all(b.pickup for b in piece.bars[section.first_bar : first])
+    return all(leads_in(b) for b in piece.bars[section.first_bar : first])
 
 
 def _counted(letters: list[str], piece: Piece, *, first: bool) -> str:

@@ -11,13 +11,14 @@ import re
 import zipfile
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Literal
 from xml.etree import ElementTree
 from xml.parsers import expat
 
 from workbench.language.speech import say
 from workbench.music import suffixes
 from workbench.music.errors import BadInput
-from workbench.music.suffixes import has_suffix
+from workbench.music.suffixes import formats, has_suffix
 
 MOST_BYTES = 64 * 2**20
 MOST_UNPACKED = 128 * 2**20
@@ -25,16 +26,11 @@ DEEPEST = 100  # elements within elements; a score has about twelve
 MOST_RATIO = 250  # scores pack about 20:1 to 60:1 (measured on MusicXML files)
 
 
-def formats() -> str:
-    """The formats that are read, in words."""
-    return say("MusicXML (.musicxml, .xml, .mxl), MIDI (.mid) or ABC (.abc)")
-
-
 @dataclass(frozen=True)
 class Source:
-    """Bytes of a score; ``kind`` is "musicxml", "midi" or "abc"."""
+    """Bytes of a score."""
 
-    kind: str
+    kind: Literal["musicxml", "midi", "abc"]
     data: bytes
     name: str
 

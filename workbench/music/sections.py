@@ -68,8 +68,14 @@ def _joined(bars: tuple[Bar, ...], starts: list[int]) -> list[int]:
         if not skip:
             out.append(start)
         stop = starts[place + 1] if place + 1 < len(starts) else len(bars)
-        skip = stop - start == 1 and stop < len(bars) and bars[start].pickup
+        skip = stop - start == 1 and stop < len(bars) and leads_in(bars[start])
     return out
+
+
+def leads_in(bar: Bar) -> bool:
+    """Whether a bar is a pickup, or the first bar written full with rests before its notes."""
+    late = bool(bar.notes) and min(n.onset for n in bar.notes) > 0
+    return bar.pickup or (bar.index == 0 and late)
 
 
 def _lettered(bars: tuple[Bar, ...], starts: list[int]) -> list[str]:

@@ -32,6 +32,14 @@ NAMES = {
 }
 
 
+def formats() -> str:
+    """The formats of scores that are read, with their endings: the same in every language."""
+    endings: dict[str, list[str]] = {}
+    for suffix in SCORES:
+        endings.setdefault(NAMES[suffix], []).append(suffix)
+    return ", ".join(f"{name} ({', '.join(found)})" for name, found in endings.items())
+
+
 def patterns(suffixes: Iterable[str]) -> str:
     """As a file dialog takes them: ``*.mid *.midi``."""
     return " ".join(f"*{suffix}" for suffix in suffixes)

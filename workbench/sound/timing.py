@@ -178,7 +178,7 @@ def _sounding(
         gain *= OFFBEAT_GAIN
     rest_stroke, finger = False, "i"
     if hand is not None and hand.string is not None and hand.fret is not None:
-        string, length = hand.string, min(hand.held, note.duration)
+        string, length = hand.string, hand.rings or min(hand.held, note.duration)
         finger = hand.right or "i"
         if instrument is not None:
             midi = instrument.open_midi[string - 1] + hand.fret

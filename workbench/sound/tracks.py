@@ -130,7 +130,7 @@ def write_tracks(
 def held_lengths(fingering: Fingering) -> dict[str, Fraction]:
     """The quarter lengths that notes are really held, by id; 0 for what cannot be played."""
     return {
-        n.id: n.held if n.string is not None else Fraction(0)
+        n.id: (n.rings or n.held) if n.string is not None else Fraction(0)
         for bar in fingering.bars
         for n in bar.notes
     }

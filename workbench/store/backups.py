@@ -191,7 +191,7 @@ def kept_ones(found: Iterable[Backup]) -> set[Path]:
     ):
         seen: dict[object, Path] = {}
         for backup in newest_first:
-            seen.setdefault(period(backup.day), backup.path)  # type: ignore[no-untyped-call]
+            seen.setdefault(period(backup.day), backup.path)
         keep |= set(list(seen.values())[:most])
     return keep
 

@@ -7,7 +7,6 @@ import threading
 from collections.abc import Callable, Iterator
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import Any
 
 from sqlalchemy import delete, exists, select
 from sqlalchemy.orm import Session, sessionmaker
@@ -214,6 +213,6 @@ def kept_time(time: datetime) -> datetime:
     return time.astimezone(UTC).replace(tzinfo=None)
 
 
-def aware(time: Any) -> datetime:
+def aware(time: datetime) -> datetime:
     """A kept time as one that knows its zone."""
     return time.replace(tzinfo=UTC)

@@ -7,10 +7,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from datetime import datetime
-from typing import Any
+from typing import Any, Literal
 
 from workbench.fingering.types import FingeredNote
 from workbench.language.fact import Fact
+
+ChoiceKind = Literal["pin", "alternative"]
 
 
 @dataclass(frozen=True)
@@ -125,7 +127,7 @@ class Choice:
 
     id: int
     made: datetime
-    kind: str
+    kind: ChoiceKind
     lesson_id: str | None
     bar: int
     instrument: str

@@ -15,7 +15,7 @@ from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.store.base import ShelfBase, aware
 from workbench.store.documents import as_text, clean, fold, read_text
-from workbench.store.rows import Choice, Group
+from workbench.store.rows import Choice, ChoiceKind, Group
 from workbench.store.schema import (
     NAME,
     ChoiceRecord,
@@ -115,7 +115,7 @@ class StudioShelf(ShelfBase):
 
     def remember_choice(
         self,
-        kind: str,
+        kind: ChoiceKind,
         *,
         lesson_id: str | None,
         bar: int,
@@ -152,31 +152,16 @@ class StudioShelf(ShelfBase):
             session.flush()
             return _choice(record, lesson_id if number is not None else None)
 
-    def choices(self, *, all_of_them: bool = False) -> tuple[Choice, ...]:
-        """The decisions to learn from, oldest first; with ``all_of_them`` also
-        those set aside."""
+    def choices(self) -> tuple[Choice, ...]:
+        """The decisions to learn from, oldest first."""
         query = (
             select(ChoiceRecord, LessonRecord.id)
             .outerjoin(LessonRecord, LessonRecord.number == ChoiceRecord.lesson)
+            .where(ChoiceRecord.active)
             .order_by(ChoiceRecord.id)
         )
-        if not all_of_them:
-            query = query.where(ChoiceRecord.active)
         with self._reading() as session:
             return tuple(_choice(record, lesson) for record, lesson in session.execute(query))
-
-    def set_choice_active(self, choice_id: int, active: bool) -> None:
-        """Set a decision aside, or learn from it again."""
-        with self._writing() as session:
-            record = session.get(ChoiceRecord, choice_id)
-            if record is None:
-                raise BadInput(say("Choice {id} is not kept any more.", id=choice_id))
-            record.active = active
-
-    def forget_choice(self, choice_id: int) -> None:
-        """Forget a decision for good."""
-        with self._writing() as session:
-            session.execute(delete(ChoiceRecord).where(ChoiceRecord.id == choice_id))
 
 
 def _text(choice: Choice) -> str:
@@ -199,7 +184,7 @@ def _choice(record: ChoiceRecord, lesson_id: str | None) -> Choice:
     return Choice(
         id=record.id,
         made=aware(record.made),
-        kind=record.kind,
+        kind="pin" if record.kind == "pin" else "alternative",
         lesson_id=lesson_id,
         active=record.active,
         chosen=notes("chosen"),

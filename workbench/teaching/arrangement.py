@@ -12,7 +12,6 @@ from dataclasses import dataclass, replace
 
 from workbench.arranging.arrange import Arranged, arrange
 from workbench.arranging.decisions import FREE, Decision, decisions
-from workbench.arranging.weights import Wishes
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
@@ -149,7 +148,7 @@ def laid_anew(
         find_instrument(lesson.instrument, lesson.capo),
         transpose=lesson.transposition,
         hand=hand or find_hand(lesson.hand),
-        wishes=Wishes(lesson.top_fret, lesson.strict),
+        wishes=lesson.wishes,
         wanted=wanted,
     )
     refused = broken(source, placed, wanted)

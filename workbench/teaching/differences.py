@@ -86,6 +86,12 @@ def _settings(before: Lesson, after: Lesson) -> Iterator[str]:
             if new.relaxed_hand
             else say("The hand is not relaxed any more.")
         )
+    if old.campanella != new.campanella:
+        yield (
+            say("Campanella now: scales ring across the strings.")
+            if new.campanella
+            else say("No campanella any more: scales lie where they lie best.")
+        )
     if old.rest_strokes != new.rest_strokes:
         yield (
             say("Rest strokes are marked now.")

@@ -37,15 +37,17 @@ class Version:
 def versions(
     piece: Piece, instrument: Instrument, hand: Hand, *, key: str | None = None,
     transpose: int | None = None, settings: Settings | None = None,
-    top_fret: int | None = None, model: GradeModel | None = None,
+    top_fret: int | None = None, model: GradeModel | None = None, base: Wishes | None = None,
 ) -> tuple[Version, ...]:  # fmt: skip
     """The versions of a score, the easiest by its estimate first: every strictness, and the
-    easy one in the lower positions as well."""
+    easy one in the lower positions as well; ``base`` says which part is tune and bass."""
     top = Wishes().top_fret if top_fret is None else top_fret
-    first = arrange(
-        piece, instrument, key=key, transpose=transpose, hand=hand, wishes=Wishes(top)
-    )
-    wanted = [Wishes(min(top, LOW_FRET), "easy"), *(Wishes(top, s) for s in STRICT)]
+
+    def of(fret: int, strict: str = Wishes().strict) -> Wishes:
+        return replace(base or Wishes(), top_fret=fret, strict=strict)
+
+    first = arrange(piece, instrument, key=key, transpose=transpose, hand=hand, wishes=of(top))
+    wanted = [of(min(top, LOW_FRET), "easy"), *(of(top, s) for s in STRICT)]
     out: list[Version] = []
     for wishes in dict.fromkeys(wanted):
         placed = first

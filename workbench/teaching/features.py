@@ -35,7 +35,7 @@ class Feature:
         d = self.demand
         name = say(d.name)
         if self.value == 0:
-            nothing = say("no sharps or flats") if d.id == "key" else say("none")
+            nothing = say(_NOTHING[d.id]) if d.id in _NOTHING else say("none", sense="demand")
             return say("{demand}: {amount}", demand=name, amount=nothing)
         grade = min(8, int(self.level))
         if grade == 0:
@@ -49,13 +49,20 @@ class Feature:
         """The value with its unit, such as "2.5 a bar"."""
         words = _AMOUNTS[self.demand.id]
         if isinstance(words, tuple):
-            words = words[0 if self.value == 1 else 1]
-        figure = f"{self.value:.0f}" if self.value == int(self.value) else decimal(self.value)
+            shown = round(self.value) if "{whole}" in words[0] else self.value
+            words = words[0 if shown == 1 else 1]
+        if 0 < self.value < 0.05:
+            figure = say("less than {value}", value=decimal(0.1))
+        else:
+            tenths = round(self.value, 1)
+            figure = f"{tenths:.0f}" if tenths == int(tenths) else decimal(tenths)
         return say(
             words, value=figure, whole=f"{self.value:.0f}", percent=f"{100 * self.value:.0f}"
         )
 
 
+#: What stands for none of a demand, where "none" would not do.
+_NOTHING = {"key": mark("no sharps or flats"), "frets": mark("open strings only")}
 #: How much of each demand, in words; where there are two, the first is for exactly one.
 _AMOUNTS: dict[str, str | tuple[str, str]] = {
     "range": (mark("{value} semitone"), mark("{value} semitones")),
@@ -72,7 +79,7 @@ _AMOUNTS: dict[str, str | tuple[str, str]] = {
     "together": mark("{value} a bar"),
     "rhythm": (mark("{value} point"), mark("{value} points")),
     "speed": mark("{value} a second"),
-    "length": (mark("{value} different bar"), mark("{value} different bars")),
+    "length": (mark("{whole} different bar"), mark("{whole} different bars")),
     "key": (
         mark("{value} sharp, flat or note outside the key"),
         mark("{value} sharps, flats and notes outside the key"),

@@ -8,7 +8,7 @@ from fractions import Fraction
 from workbench.fingering.types import Fingering
 from workbench.language.names import chord_words, key_words
 from workbench.language.speech import count, mark, say
-from workbench.music.form import form_in_words
+from workbench.music.form import form_in_words, has_form, in_one_part
 from workbench.music.model import Key, Piece
 from workbench.teaching.harmony import (
     Cadence,
@@ -75,7 +75,7 @@ def form_and_harmony(piece: Piece) -> tuple[str, ...]:
     heard = chords(piece)
     closes = {c.section: c for c in cadences(piece, heard)}
     home = piece.bars[0].key
-    said = [say("Form: {form}", form=form_in_words(piece))]
+    said = [say("Form: {form}", form=form_in_words(piece))] if has_form(piece) else []
     for found in section_keys(piece):
         said.append(_section(piece, found, closes.get(found.section), home))
     main = _printed_chords(piece) or _main_chords(heard)
@@ -87,7 +87,10 @@ def form_and_harmony(piece: Piece) -> tuple[str, ...]:
 
 def _section(piece: Piece, found: SectionKey, close: Cadence | None, home: Key) -> str:
     s = found.section
-    name = say("Section {letter}", letter=s.letter) if len(s.letter) <= 2 else s.letter
+    if in_one_part(piece):
+        name = say("The piece")
+    else:
+        name = say("Section {letter}", letter=s.letter) if len(s.letter) <= 2 else s.letter
     where = bars_in_words(piece, tuple(range(s.first_bar, s.last_bar + 1)))
     how = relation(found.key, home) if found.key != home else ""
     key = key_words(found.key.name)

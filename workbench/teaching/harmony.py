@@ -37,12 +37,10 @@ INVERSIONS = {
     2: mark("second inversion"),
     3: mark("third inversion"),
 }
-CLOSES = (
-    mark("full close"),
-    mark("half close"),
-    mark("plagal close"),
-    mark("interrupted close"),
-)
+FULL = mark("full close")
+HALF = mark("half close")
+PLAGAL = mark("plagal close")
+INTERRUPTED = mark("interrupted close")
 
 
 @dataclass(frozen=True)
@@ -80,7 +78,7 @@ class SectionKey:
 
 @dataclass(frozen=True)
 class Cadence:
-    """How a section closes: ``kind`` is one of CLOSES; the two chords that make it."""
+    """How a section closes: ``kind`` (FULL, HALF, PLAGAL, INTERRUPTED), the chords that make it."""
 
     section: Section
     kind: str
@@ -267,11 +265,13 @@ def tonic(key: Key) -> int:
 
 @remembered
 def section_keys(piece: Piece) -> tuple[SectionKey, ...]:
-    """The key heard in every section; the written one where the notes fit it, or its
-    relative, nearly as well (within 0.05)."""
+    """The key heard in every section; the written one where the notes fit it nearly as well
+    (within 0.05; for a piece in one part 0.2, as the way through other keys is in it)."""
     out = []
     piece = sounds(piece).piece
-    for section in sections(piece):
+    parts = sections(piece)
+    near = 0.05 if len(parts) > 1 else 0.2
+    for section in parts:
         bars = piece.bars[section.first_bar : section.last_bar + 1]
         notes = [n for b in bars for n in b.notes]
         found = key_heard(notes)
@@ -279,7 +279,7 @@ def section_keys(piece: Piece) -> tuple[SectionKey, ...]:
             continue
         key, fit = found
         written = bars[0].key
-        if key != written and fit_of(notes, written) >= fit - 0.05:
+        if key != written and fit_of(notes, written) >= fit - near:
             key, fit = written, fit_of(notes, written)
         out.append(SectionKey(section, key, fit, key == written))
     return tuple(out)
@@ -331,11 +331,11 @@ def _close(before: ChordLabel, last: ChordLabel, home: int) -> str:
     degrees = ((one - home) % 12, (two - home) % 12)
     major = not before.symbol.startswith(("m", "dim")) or before.symbol.startswith("maj")
     if degrees == (7, 0) and major:
-        return "full close"
+        return FULL
     if degrees == (5, 0):
-        return "plagal close"
+        return PLAGAL
     if degrees[1] == 7:
-        return "half close"
+        return HALF
     if degrees[0] == 7 and degrees[1] in (8, 9):
-        return "interrupted close"
+        return INTERRUPTED
     return ""

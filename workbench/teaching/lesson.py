@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 
 from workbench.arranging.changes import Change
+from workbench.arranging.weights import Wishes
 from workbench.fingering.types import Pin, Settings
 from workbench.language.speech import mark
 from workbench.music.model import Bar, Piece
@@ -65,7 +66,8 @@ class Lesson:
 
     The music is ``piece`` as arranged (already transposed and placed); what
     arranging altered is in ``arranged`` (in ``changes`` as sentences, where an older
-    lesson kept only these). ``top_fret`` and ``strict`` are what it was arranged under,
+    lesson kept only these). ``top_fret``, ``strict``, ``tune_part`` and ``bass_part`` are
+    what it was arranged under (``wishes``),
     ``wanted`` the teacher's word on single notes of the source: (note id, octaves up or
     "gone"). The fingering is not stored as truth:
     it follows from piece, instrument, hand, settings and ``pins``; a solved
@@ -103,6 +105,13 @@ class Lesson:
     strict: str = "playable"
     wanted: tuple[tuple[str, str], ...] = ()
     corrected: bool = False  # the music was changed here: the score it came from is older
+    tune_part: int = 0
+    bass_part: int = 0
+
+    @property
+    def wishes(self) -> Wishes:
+        """What the piece was arranged under."""
+        return Wishes(self.top_fret, self.strict, self.tune_part, self.bass_part)
 
 
 def altered(lesson: Lesson) -> tuple[str, ...]:

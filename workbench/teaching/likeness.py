@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from itertools import groupby
+from typing import Literal
 
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.teaching.strokes import Place, Stroke, bar_content, by_bar, strokes
 
-KINDS = ("music", "grips", "right hand")
+Kind = Literal["music", "grips", "right hand"]
+KINDS: tuple[Kind, ...] = ("music", "grips", "right hand")
 PATTERN = 3  # strokes from which a right hand is a pattern
 
 Grips = tuple[frozenset[Place], ...]
@@ -21,7 +23,7 @@ class Likeness:
     """A bar is like an earlier one: ``kind`` is one of KINDS, ``bar`` the index of the
     first written bar that is so."""
 
-    kind: str
+    kind: Kind
     bar: int
 
     def words(self, number: str) -> str:

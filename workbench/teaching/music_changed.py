@@ -14,6 +14,7 @@ from workbench.fingering.types import Pin
 from workbench.language.speech import count, say
 from workbench.music.form import playing_order
 from workbench.music.model import Piece
+from workbench.teaching.formatting import plain
 from workbench.teaching.lesson import BarNote, Lesson
 
 #: Ids of plan items that name two written bars, such as ``learn:4-7:2``.
@@ -206,5 +207,5 @@ def _ticks(lesson: Lesson, where: Bars, told: list[str]) -> tuple[str, ...]:
 
 
 def _start(text: str, most: int = 40) -> str:
-    words = " ".join(text.split())
+    words = " ".join(plain(text).split())
     return words if len(words) <= most else words[: most - 1].rstrip() + "…"

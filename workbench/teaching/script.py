@@ -10,7 +10,7 @@ from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.music.form import playing_order, sections
+from workbench.music.form import in_one_part, playing_order, sections
 from workbench.music.model import Piece
 from workbench.teaching.formatting import plain
 from workbench.teaching.grip_words import grip_text
@@ -126,13 +126,6 @@ class Script:
         while place > 0 and self.cues[place].covered:
             place -= 1
         return place
-
-    def cue_at(self, seconds: float) -> Cue | None:
-        """The cue that runs at that time; None before the first and after the last."""
-        for cue in self.cues:
-            if cue.start <= seconds < cue.end:
-                return cue
-        return None
 
 
 def spoken_seconds(text: str) -> float:
@@ -301,7 +294,7 @@ def _chapters(piece: Piece, played: tuple[int, ...]) -> dict[int, str]:
     for position in entered:
         name = spans[at[position]][2]
         times[name] = times.get(name, 0) + 1
-        title = section_title(name)
+        title = say("The piece") if in_one_part(piece) else section_title(name)
         if times[name] > 1:
             title = say("{section}, time {time}", section=title, time=times[name])
         out[position] = title

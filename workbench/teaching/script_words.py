@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
-from workbench.music.form import form_in_words
+from workbench.music.form import form_in_words, has_form
 from workbench.music.model import Piece
 from workbench.teaching.lesson import BarNote, Lesson
 from workbench.teaching.seen import Move
@@ -31,9 +31,8 @@ def opening_words(lesson: Lesson, marked: Piece) -> str:
         ]
     else:
         said = [say("{title}, in {key}.", title=lesson.title, key=key)]
-    form = form_in_words(marked)
-    if form:
-        said.append(say("The form: {form}", form=form))
+    if has_form(marked):
+        said.append(say("The form: {form}", form=form_in_words(marked)))
     return " ".join(said)
 
 
@@ -74,9 +73,7 @@ def at_bar(
         added.append(say("New here: {what}.", what=say("position {position}", position=places[0])))
     elif places:
         *most, last = places
-        added.append(
-            say("New here: positions {most} and {last}.", most=", ".join(most), last=last)
-        )
+        added.append(say("New here: positions {most} and {last}.", most=", ".join(most), last=last))
     for move in new:
         if move.kind != "technique":
             continue

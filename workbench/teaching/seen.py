@@ -130,12 +130,11 @@ class Suggestion:
 
 @dataclass(frozen=True)
 class Pair:
-    """Two pieces to work on side by side: what they share, and what each has alone."""
+    """Two pieces to work on side by side: what they share, and what the second adds."""
 
     first: Profile
     second: Profile
     shared: tuple[Move, ...]
-    only_first: tuple[Move, ...]
     only_second: tuple[Move, ...]
 
 
@@ -317,7 +316,6 @@ def pairs(shelf: Sequence[Profile], of: Profile, most: int = 5) -> tuple[Pair, .
             of,
             p,
             tuple(m for m in of.moves if m in both),
-            tuple(m for m in of.moves if m not in both),
             tuple(m for m in p.moves if m not in both),
         )
         rows.append((len(both) / len(own | other), bool(pair.only_second), pair))

@@ -8,7 +8,7 @@ from PySide6.QtCore import QEvent, QObject, QPoint, QRect, Qt, Signal
 from PySide6.QtGui import QFontMetricsF, QKeyEvent, QMouseEvent, QPixmap
 from PySide6.QtWidgets import QAbstractItemView, QLineEdit, QListView
 
-from workbench.engraving.options import STAFF, SmallLook
+from workbench.engraving.options import STAFF, TABLATURE, SmallLook
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.lesson import Lesson
@@ -20,8 +20,8 @@ from workbench.teaching.sectioning import (
     next_letter,
     section_starts,
 )
-from workbench.ui.bars.band import section_width
-from workbench.ui.bars.delegate import ROW, BarDelegate, band_width
+from workbench.ui.bars.band import band_width, section_width
+from workbench.ui.bars.delegate import ROW, BarDelegate
 from workbench.ui.bars.thumbs import BarThumbs
 from workbench.ui.bench import finger_keys as note_keys
 from workbench.ui.bench.bar_rows import BarRow, section_letters
@@ -82,7 +82,8 @@ class BarView(QListView):
             return None
         room = self.viewport().width() - band_width(em(self)) - em(self, 0.65)
         look = SmallLook(
-            self.pictures, colours(self).ink, max(40, round(room)), self.picture_height(),
+            STAFF if self.pictures == STAFF else TABLATURE, colours(self).ink,
+            max(40, round(room)), self.picture_height(),
             self.devicePixelRatioF(), em(self) / 17,
         )  # fmt: skip
         self._thumbs.look = look

@@ -44,6 +44,11 @@ class Bench(Selecting):
     failed = Signal(str)  # one sentence, what went wrong and what to do
     handed = Signal(bool)  # left-handed or not
     laid = Signal()  # the music was laid on an instrument, and something had to change
+    # What the bench needs of whoever fingers: the fingering kept of a lesson just opened, a new
+    # one of a lesson changed, other ways of the selected bar.
+    wants_recall = Signal()
+    wants_fingering = Signal()
+    wants_choices = Signal()
     conflicted = Signal()  # somebody else changed the lesson; ``conflict`` holds both
 
     def __init__(
@@ -64,7 +69,7 @@ class Bench(Selecting):
         self._ask_soon = QTimer(self)  # those who only pass through a bar ask nothing of it
         self._ask_soon.setSingleShot(True)
         self._ask_soon.setInterval(ASK_AFTER)
-        self._ask_soon.timeout.connect(self.ask_choices)
+        self._ask_soon.timeout.connect(self.wants_choices)
         # Bars of the present fingering, and those already asked for with the present pins.
         self._hands_from: tuple[Any, Any] = (None, None)
         self._bars: dict[int, FingeredBar] = {}
@@ -219,7 +224,7 @@ class Bench(Selecting):
         self.opened.emit()
         self.selected.emit()
         self.history_changed.emit()
-        self.recall()
+        self.wants_recall.emit()
 
     def _chosen(self, moved: bool) -> None:
         if moved:
@@ -313,10 +318,10 @@ class Bench(Selecting):
             self.choices = None
             self.rows = bar_rows(lesson, self.fingering)
             self.changed.emit()
-            self.solve()
+            self.wants_fingering.emit()
         self.history_changed.emit()
 
-    def guard(self, work: Callable[[], Any]) -> bool:
+    def guard(self, work: Callable[[], object]) -> bool:
         """Do something that the user's disk or data may refuse; say so if it does."""
         try:
             work()
@@ -324,18 +329,6 @@ class Bench(Selecting):
             self.failed.emit(" ".join(str(wrong).split()))
             return False
         return True
-
-    def recall(self) -> None:
-        """Take up the fingering that is kept of the lesson."""
-        raise NotImplementedError
-
-    def solve(self) -> None:
-        """Finger the lesson anew."""
-        raise NotImplementedError
-
-    def ask_choices(self) -> None:
-        """Look for other fingerings of the selected bar."""
-        raise NotImplementedError
 
     def report(self, fault: BaseException) -> None:
         """Tell of a fault that nobody else took care of."""

@@ -64,6 +64,8 @@ def new_lesson(
         arranged=placed.changes,
         top_fret=wishes.top_fret,
         strict=wishes.strict,
+        tune_part=wishes.tune_part,
+        bass_part=wishes.bass_part,
         pins=held.pins,
     )
 
@@ -87,7 +89,7 @@ def rearranged(
     same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
     pins = tuple(pin for pin in lesson.pins if same and now.get(pin.note) == was.get(pin.note))
     last = len(placed.piece.bars) - 1
-    wishes = placed.wishes or Wishes(lesson.top_fret, lesson.strict)
+    wishes = placed.wishes or lesson.wishes
     notes = tuple(
         replace(
             note,
@@ -110,6 +112,8 @@ def rearranged(
         arranged=(*(lesson.arranged if again else ()), *placed.changes),
         top_fret=wishes.top_fret,
         strict=wishes.strict,
+        tune_part=wishes.tune_part,
+        bass_part=wishes.bass_part,
         pins=pins,
         notes=notes,
     )

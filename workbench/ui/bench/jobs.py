@@ -6,14 +6,14 @@ import contextlib
 import threading
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, TypeVar
 
 from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, Signal
 
 from workbench.music.errors import BadInput
 
 Progress = Callable[[float], None]
-Work = Callable[[Progress], Any]
+T = TypeVar("T")
 
 
 class Cancelled(Exception):
@@ -30,7 +30,7 @@ class Ticket:
 
 
 class _Task(QRunnable):
-    def __init__(self, jobs: Jobs, ticket: Ticket, work: Work) -> None:
+    def __init__(self, jobs: Jobs, ticket: Ticket, work: Callable[[Progress], object]) -> None:
         super().__init__()
         self._jobs, self._ticket, self._work = jobs, ticket, work
         self.setAutoDelete(True)
@@ -43,7 +43,7 @@ class _Task(QRunnable):
                 raise Cancelled
             jobs._progressed.emit(ticket, float(share))
 
-        result: Any = None
+        result: object = None
         fault: BaseException | None = None
         try:
             if not jobs.current(ticket):
@@ -82,8 +82,8 @@ class Jobs(QObject):
         self,
         kind: str,
         label: str,
-        work: Work,
-        done: Callable[[Any], None],
+        work: Callable[[Progress], T],
+        done: Callable[[T], None],
         *,
         lane: str = "work",
         wrong: Callable[[str], None] | None = None,
@@ -137,7 +137,7 @@ class Jobs(QObject):
         if self.current(ticket):
             self.busy.emit(ticket.label, share)
 
-    def _on_finished(self, ticket: Ticket, result: Any, fault: BaseException | None) -> None:
+    def _on_finished(self, ticket: Ticket, result: object, fault: BaseException | None) -> None:
         answers = self._waiting.pop(ticket, None)
         wanted = answers is not None and self.current(ticket)
         self._tell_what_is_left()

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any, Protocol
+from typing import Protocol
 
 from PySide6.QtCore import QObject, QTimer, SignalInstance
 
@@ -46,7 +46,7 @@ class Kept(Protocol):
     @property
     def conflicted(self) -> SignalInstance: ...
 
-    def guard(self, work: Callable[[], Any]) -> bool: ...
+    def guard(self, work: Callable[[], object]) -> bool: ...
 
     def open(self, lesson_id: str) -> bool: ...
 

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any
 
 from PySide6.QtCore import QObject, Signal
 
-from workbench.music.model import Bar
+from workbench.music.model import Bar, Note
 from workbench.teaching.lesson import Lesson
 from workbench.ui.bench.bar_rows import order_of
 
@@ -146,6 +145,6 @@ class Selecting(QObject):
         return [n.id for n in in_time(self.lesson.piece.bars[self.order[position]])]
 
 
-def in_time(bar: Bar) -> list[Any]:
+def in_time(bar: Bar) -> list[Note]:
     """The notes of a bar as they sound, the highest of a chord first."""
     return sorted(bar.notes, key=lambda note: (note.onset, not note.grace, -note.midi))

@@ -7,18 +7,21 @@ interface; a solver lives as long as piece, instrument, hand and settings stay.
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any, TypeVar
+from typing import TypeVar
+
+from PySide6.QtCore import QObject
 
 from workbench.fingering.types import Alternative, FingeredNote, Fingering, Pin
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
+from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.same_bars import bars_to_match, match_bars
 from workbench.ui.bench import edits
 from workbench.ui.bench.bar_rows import bar_rows
 from workbench.ui.bench.bench import Bench, fingered_alike
 from workbench.ui.bench.jobs import Progress
-from workbench.ui.bench.services import Solver, playing_of
+from workbench.ui.bench.services import Services, Solver, playing_of
 from workbench.ui.bench.verdict import verdict
 
 CHOICES = 4  # alternatives shown for a bar
@@ -29,10 +32,15 @@ T = TypeVar("T")
 class Session(Bench):
     """Everything the window does, without the window."""
 
-    def __init__(self, *given: Any, **named: Any) -> None:
-        super().__init__(*given, **named)
+    def __init__(
+        self, shelf: Shelf, services: Services | None = None, parent: QObject | None = None
+    ) -> None:
+        super().__init__(shelf, services, parent)
         self._solver: Solver | None = None
         self._solver_for: Lesson | None = None
+        self.wants_recall.connect(self.recall)
+        self.wants_fingering.connect(self.solve)
+        self.wants_choices.connect(self.ask_choices)
 
     def recall(self) -> None:
         """Take up the fingering that is kept of the lesson; finger it where there is none.

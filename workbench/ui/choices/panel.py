@@ -28,6 +28,7 @@ from workbench.ui.choices.compare_dialog import Compared, CompareDialog
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint, Heading, plain_tip
 from workbench.ui.kit.word_list import WordList
+from workbench.ui.neck.reach import widest
 
 MOST_NAMED = 24  # characters of bar numbers that a button has room for
 
@@ -273,18 +274,21 @@ def stretch_caution(session: Session) -> str:
     if session.lesson is None or hands is None:
         return ""
     hand = session.hand
-    if hands.reach_mm <= hand.comfort_14:
+    reach = widest(hands, session.instrument, hand)
+    if reach is None or not reach.wide:
         return ""
-    reach = {"reach": f"{hands.reach_mm:.0f}", "comfort": f"{hand.comfort_14:.0f}"}
+    first, second = reach.fingers
+    told = {"first": str(first), "second": str(second)}
+    told |= {"reach": f"{reach.apart:.0f}", "comfort": f"{reach.comfort:.0f}"}
     if hand.name.startswith("own:"):
         return say(
-            "Wide stretch: {reach} mm; this hand spans {comfort} mm "
-            "in comfort. Warm up first, rest often, and stop if it hurts.",
-            **reach,
+            "Wide stretch: fingers {first} and {second} {reach} mm apart; this hand spans "
+            "{comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.",
+            **told,
         )
     return say(
-        "Wide stretch: {reach} mm; a {size} hand spans {comfort} mm "
-        "in comfort. Warm up first, rest often, and stop if it hurts.",
+        "Wide stretch: fingers {first} and {second} {reach} mm apart; a {size} hand spans "
+        "{comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.",
         size=say(hand.name),
-        **reach,
+        **told,
     )

@@ -2,8 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QResizeEvent
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QFocusEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QResizeEvent,
+)
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
@@ -129,12 +138,12 @@ class ChartView(QWidget):
         at = every.index(self._selected) + step if self._selected in every else 0
         self.chosen.emit(every[max(0, min(len(every) - 1, at))])
 
-    def focusInEvent(self, event: QEvent) -> None:  # type: ignore[override]
-        super().focusInEvent(event)  # type: ignore[arg-type]
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
         self.update()
 
-    def focusOutEvent(self, event: QEvent) -> None:  # type: ignore[override]
-        super().focusOutEvent(event)  # type: ignore[arg-type]
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        super().focusOutEvent(event)
         self.update()
 
     def _at(self, where: QPointF) -> int | None:

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QImage, QKeySequence, QPixmap
+from PySide6.QtGui import QImage, QKeySequence, QPixmap, QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QPushButton,
@@ -91,7 +89,7 @@ class PagePreview(QWidget):
         self.set_count(0)
         self.page.setText(words)
 
-    def resizeEvent(self, event: Any) -> None:
+    def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         if self.count:
             self.wanted.emit()

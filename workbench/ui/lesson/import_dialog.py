@@ -212,12 +212,12 @@ class ImportDialog(QDialog):
     def make(self) -> None:
         """Arrange the piece and put the lesson on the shelf, in the background."""
         try:
-            instrument = self.fields.playing()
+            instrument, choice = self.fields.playing(), self.fields.key_choice()
         except BadInput as wrong:
             self.problem.say(str(wrong))
             return
         session, piece, same, path = self._session, self.piece, self._same, self._path
-        hand, choice = self.fields.hand.currentText(), self.fields.key_choice()
+        hand = self.fields.hand.currentText()
         arrange, printed = session.services.arrange, self.printed.isChecked()
 
         def arrived(placed: Any) -> None:

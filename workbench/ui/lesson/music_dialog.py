@@ -9,7 +9,6 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
 from workbench.arranging.changes import counted
 from workbench.arranging.decisions import decisions
-from workbench.arranging.weights import Wishes
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -33,8 +32,7 @@ class MusicDialog(QDialog):
         self.setWindowTitle(say("Instrument and key"))
         self.setAccessibleName(say("Instrument and key"))
         self.fields = PlayingFields(session)
-        wishes = Wishes(lesson.top_fret, lesson.strict)
-        self.fields.fill(piece, lesson.instrument, lesson.capo, lesson.hand, wishes)
+        self.fields.fill(piece, lesson.instrument, lesson.capo, lesson.hand, lesson.wishes)
         if lesson.transposition and not lesson.corrected:
             self.fields.choose_move(lesson.transposition)
         self.problem = Caution()
@@ -65,9 +63,9 @@ class MusicDialog(QDialog):
     def place(self) -> None:
         """Arrange in the background, then change the lesson."""
         session, piece = self._session, self._piece
-        hand, choice = self.fields.hand.currentText(), self.fields.key_choice()
+        hand = self.fields.hand.currentText()
         try:
-            instrument = self.fields.playing()
+            instrument, choice = self.fields.playing(), self.fields.key_choice()
         except BadInput as wrong:
             self.problem.say(str(wrong))
             return

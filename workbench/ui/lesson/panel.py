@@ -24,6 +24,7 @@ from workbench.fingering.legato import NOTHING_PLAYED
 from workbench.fingering.types import LEVELS, STYLES, Settings
 from workbench.fingering.weights import COMMON, schools
 from workbench.instrument.table import HANDS
+from workbench.instrument.table import instrument as find_instrument
 from workbench.language.names import key_words
 from workbench.language.speech import mark, say
 from workbench.music.building import LONGEST_TEXT
@@ -73,9 +74,11 @@ def with_word(settings: Settings, name: str, word: str) -> Settings:
 
 
 def with_tick(settings: Settings, name: str, on: bool) -> Settings:
-    """The settings with the relaxed hand or the rest strokes switched."""
+    """The settings with the relaxed hand, campanella or the rest strokes switched."""
     if name == "relaxed_hand":
         return replace(settings, relaxed_hand=on)
+    if name == "campanella":
+        return replace(settings, campanella=on)
     return replace(settings, rest_strokes=on)
 
 
@@ -105,10 +108,20 @@ class LessonPanel(QWidget):
         self.form.addRow(self.spans)
         self.level = self._setting(say("&Level"), tuple(LEVELS), "level")
         self.school = self._schools()
-        self.stroke_style = self._setting(say("&Right hand"), tuple(STYLES), "style")
+        self._setting(say("&Right hand"), tuple(STYLES), "style")
         self.relaxed = self._tick(
             say("Relaxed hand: 1 and 3 on neighbouring frets"), "relaxed_hand"
         )
+        self.campanella = self._tick(
+            say("Campanella: scales ring across the strings"), "campanella"
+        )
+        self.campanella.setToolTip(
+            say(
+                "Neighbouring notes of a scale lie on different strings and ring on; "
+                "for re-entrant tunings"
+            )
+        )
+        self._show.append(self._show_campanella)
         self.rest_strokes = self._tick(say("Mark rest strokes"), "rest_strokes")
         self.grade = self._number(say("&Grade"), "grade", 0, 8, "", say("not given"))
         self.grade_level = self._choice(say("Within the grade"), ("", *LEVEL_WORDS), "grade_level")
@@ -240,6 +253,11 @@ class LessonPanel(QWidget):
         )
         self._show.append(lambda lesson: box.setChecked(getattr(lesson.settings, name)))
         return box
+
+    def _show_campanella(self, lesson: Lesson) -> None:
+        """The choice is there where the tuning is re-entrant."""
+        reentrant = find_instrument(lesson.instrument, lesson.capo).reentrant
+        self.form.setRowVisible(self.campanella, reentrant)
 
     def _number(self, label: str, name: str, low: int, high: int, unit: str, none: str) -> QSpinBox:
         box = QSpinBox()

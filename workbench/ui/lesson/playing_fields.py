@@ -9,6 +9,7 @@ from typing import Any
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QFormLayout, QLineEdit, QSpinBox, QWidget
 
+from workbench.arranging.parts import with_notes
 from workbench.arranging.transpose import enharmonic, shift_by
 from workbench.arranging.weights import STRICT, TOP_FRET, Wishes
 from workbench.instrument.model import Instrument
@@ -52,7 +53,7 @@ class PlayingFields(QWidget):
         )
         self.capo = QSpinBox()
         self.capo.setRange(0, 12)
-        self.capo.setSpecialValueText(say("none"))
+        self.capo.setSpecialValueText(say("none", sense="capo"))
         self.hand = QComboBox()
         self.hand.addItems(list(HANDS))
         self.hand.setCurrentText("medium")
@@ -74,6 +75,9 @@ class PlayingFields(QWidget):
         self.strict.setToolTip(
             say("Faithful keeps what can be kept; easy leaves out what makes it hard")
         )
+        self.tune_part, self.bass_part = QComboBox(), QComboBox()
+        self.tune_part.setToolTip(say("The part that is the tune; all else lies below it"))
+        self.bass_part.setToolTip(say("The part that is the bass; what is neither is inner"))
         self.hint = Faint()
         form = QFormLayout(self)
         form.setContentsMargins(0, 0, 0, 0)
@@ -83,7 +87,8 @@ class PlayingFields(QWidget):
             (say("&Instrument"), self.instrument), (say("Own &tuning"), self.tuning),
             (say("C&apo at fret"), self.capo),
             (say("&Hand"), self.hand), (say("Highest &fret"), self.top_fret),
-            (say("A&rrangement"), self.strict), (say("&Key"), self.key),
+            (say("A&rrangement"), self.strict), (say("Part with the tu&ne"), self.tune_part),
+            (say("Part with the &bass"), self.bass_part), (say("&Key"), self.key),
             (say("&Semitones"), self.steps),
         ):  # fmt: skip
             words = Words(label)
@@ -97,7 +102,8 @@ class PlayingFields(QWidget):
         self.capo.valueChanged.connect(self._ask_keys)
         self.hand.currentIndexChanged.connect(self._ask_keys)
         self.top_fret.valueChanged.connect(self._ask_keys)
-        self.strict.currentIndexChanged.connect(self._ask_keys)
+        for box in (self.strict, self.tune_part, self.bass_part):
+            box.currentIndexChanged.connect(self._ask_keys)
         self.key.currentIndexChanged.connect(self._key_chosen)
         self.steps.valueChanged.connect(self._steps_chosen)
         self._grown.connect(self._show_growing)
@@ -108,7 +114,8 @@ class PlayingFields(QWidget):
     ) -> None:
         """Show a piece's choices."""
         self._piece = piece
-        blockers = (self.instrument, self.capo, self.hand, self.top_fret, self.strict)
+        blockers = (self.instrument, self.capo, self.hand, self.top_fret, self.strict,
+                    self.tune_part, self.bass_part)  # fmt: skip
         for part in blockers:
             part.blockSignals(True)
         own = instrument.startswith("custom:")
@@ -124,10 +131,29 @@ class PlayingFields(QWidget):
         if wishes is not None:
             self.top_fret.setValue(wishes.top_fret)
             self.strict.setCurrentIndex(STRICT.index(wishes.strict))
+        self._fill_parts(piece, wishes)
         for part in blockers:
             part.blockSignals(False)
         self._show_keys(())
         self._ask_keys()
+
+    def _fill_parts(self, piece: Piece, wishes: Wishes | None) -> None:
+        """Offer the parts of the piece as tune and bass, as chosen before where they stay."""
+        names, there = {p.number: p.name for p in piece.parts}, with_notes(piece)
+        was = wishes or Wishes()
+        chosen = (
+            (was.tune_part, was.bass_part)
+            if wishes is not None
+            else (self.tune_part.currentData() or 0, self.bass_part.currentData() or 0)
+        )
+        for box, part in zip((self.tune_part, self.bass_part), chosen, strict=True):
+            box.clear()
+            box.addItem(say("heard from the notes"), 0)
+            for number in there:
+                name = names.get(number) or say("Part {number}", number=number)
+                box.addItem(f"{number}  {name}", number)
+            box.setCurrentIndex(max(0, box.findData(part)))
+            self._form.setRowVisible(box, len(there) > 1)
 
     def _instrument_changed(self) -> None:
         self._form.setRowVisible(self.tuning, self.instrument.currentData() == OWN)
@@ -144,8 +170,12 @@ class PlayingFields(QWidget):
         return find_instrument(self.instrument_id, self.capo.value())
 
     def wishes(self) -> Wishes:
-        """Highest fret and strictness as chosen."""
-        return Wishes(self.top_fret.value(), str(self.strict.currentData()))
+        """Highest fret, strictness, and the parts of tune and bass as chosen; BadInput where
+        one part is both."""
+        return Wishes(
+            self.top_fret.value(), str(self.strict.currentData()),
+            int(self.tune_part.currentData() or 0), int(self.bass_part.currentData() or 0),
+        )  # fmt: skip
 
     def key_choice(self) -> dict[str, Any]:
         """Key, hand and wishes as ``arrange`` takes them: semitones of a listed key, or a key
@@ -165,11 +195,12 @@ class PlayingFields(QWidget):
             return
         try:
             instrument, hand = self.playing(), find_hand(self.hand.currentText())
+            wishes = self.wishes()
         except BadInput as wrong:
             self.hint.setText(str(wrong))
             return
         self.hint.setText(say("Looking for keys that lie well …"))
-        candidates, wishes = self._session.services.candidates, self.wishes()
+        candidates = self._session.services.candidates
 
         def work(progress: Progress) -> Any:
             def growing(found: Any) -> None:
@@ -233,9 +264,7 @@ class PlayingFields(QWidget):
         self._select(semitones)
 
     def _select(self, semitones: int | None) -> None:
-        at = next(
-            (i for i in range(self.key.count()) if self.key.itemData(i) == semitones), -1
-        )
+        at = next((i for i in range(self.key.count()) if self.key.itemData(i) == semitones), -1)
         if at < 0 and semitones is not None:
             key = _key_after(self._piece, semitones)
             words = f"{key} ({moved_words(semitones)})"

@@ -22,20 +22,14 @@ def moment_words(session: Session) -> tuple[str, str]:
     )
     if hands is None:
         return heading, say("The fingering is being worked out …")
-    comfort = session.hand.comfort_14
-    words = say(
-        "Reach {reach} mm of {comfort} mm in comfort.",
-        reach=round(hands.reach_mm), comfort=round(comfort),
-    )  # fmt: skip
-    if hands.reach_mm > comfort:
-        words += " " + say("Wide: warm up first, and stop if it hurts.")
+    # the reach stands on the neck, and the caution beside the other fingerings
     note = session.note_hands
     if note is not None:
         from workbench.ui.bench.grips import spoken
 
         why = told(note.cut_reason or note.impossible)
         said = spoken(note)
-        words = f"{said[:1].upper()}{said[1:]}. {why} {words}"
+        words = f"{said[:1].upper()}{said[1:]}. {why}"
     else:
-        words += " " + say("Click a note to move it.")
+        words = say("Click a note to move it.")
     return heading, " ".join(words.split())

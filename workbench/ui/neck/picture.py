@@ -8,7 +8,7 @@ from workbench.fingering.types import FingeredBar
 from workbench.instrument.model import Hand, Instrument
 from workbench.ui.bench.grips import Moment, moment_of, moments, ways
 from workbench.ui.neck.paint import Ghost, Marker, Picture
-from workbench.ui.neck.reach import reach_of
+from workbench.ui.neck.reach import reach_at, sounding_barres
 
 
 def picture_of(
@@ -45,19 +45,14 @@ def picture_of(
         )
         for note in hands.notes
     )
-    barres = tuple(
-        b for b in hands.barres
-        if any(
-            n.fret == b.fret and n.string in b.strings and n.left == b.finger for n in now.notes
-        )
-    )  # fmt: skip
+    barres = sounding_barres(now, hands.barres)
     offers: tuple[tuple[int, int], ...] = ()
     mark = next((n for n in hands.notes if n.id == chosen), None)
     if mark is not None:
         offers = tuple(p for p in instrument.places(mark.midi) if p != (mark.string, mark.fret))
     return Picture(
         markers, barres, offers, comes, ways(now, after), _ghosts(before, now, after),
-        _silent(now), reach_of(now.pressed, barres, instrument, hand),
+        _silent(now), reach_at(now, barres, instrument, hand),
     )  # fmt: skip
 
 

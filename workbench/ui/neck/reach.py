@@ -10,9 +10,10 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen
 
 from workbench.fingering.reach import Place, pair_limits, span_mm
-from workbench.fingering.types import Barre
+from workbench.fingering.types import Barre, FingeredBar
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import say
+from workbench.ui.bench.grips import Moment, moments
 from workbench.ui.kit.look import Colours
 from workbench.ui.neck.layout import NeckLayout
 
@@ -70,6 +71,30 @@ def reach_of(
         comfort, greatest = limits[first, second]
         found.append(Reach((first, second), low, apart, comfort, greatest))
     return max(found, key=lambda r: r.apart / r.comfort, default=None)
+
+
+def reach_at(
+    moment: Moment, barres: Iterable[Barre], instrument: Instrument, hand: Hand
+) -> Reach | None:
+    """The reach at one moment of a bar, with those of its barres that notes now sound under."""
+    return reach_of(moment.pressed, sounding_barres(moment, barres), instrument, hand)
+
+
+def sounding_barres(moment: Moment, barres: Iterable[Barre]) -> tuple[Barre, ...]:
+    """The barres that a note of the moment lies under."""
+    return tuple(
+        b
+        for b in barres
+        if any(
+            n.fret == b.fret and n.string in b.strings and n.left == b.finger for n in moment.notes
+        )
+    )
+
+
+def widest(bar: FingeredBar, instrument: Instrument, hand: Hand) -> Reach | None:
+    """The reach of a bar that is widest for this hand; None where no two fingers are down."""
+    found = [reach_at(m, bar.barres, instrument, hand) for m in moments(bar)]
+    return max((r for r in found if r), key=lambda r: r.apart / r.comfort, default=None)
 
 
 def bracket(layout: NeckLayout, reach: Reach) -> tuple[float, float, float]:

@@ -115,7 +115,7 @@ class LinkDialog(Asking):
     def chosen(self) -> str | None:
         """The id of the lesson that is selected."""
         item = self.list.currentItem()
-        return item.data(ID) if item is not None else None
+        return str(item.data(ID)) if item is not None else None
 
     def _fill(self) -> None:
         session = self._session

@@ -216,13 +216,13 @@ class _Rich(QStyledItemDelegate):
     ) -> None:
         full = QStyleOptionViewItem(option)
         self.initStyleOption(full, index)
-        full.text = ""  # type: ignore[attr-defined]
+        full.text = ""
         style = self._view.style()
         style.drawControl(QStyle.ControlElement.CE_ItemViewItem, full, painter, self._view)
-        chosen = full.state & QStyle.StateFlag.State_Selected  # type: ignore[attr-defined]
+        chosen = full.state & QStyle.StateFlag.State_Selected
         role = QPalette.ColorRole.HighlightedText if chosen else QPalette.ColorRole.Text
         page = self._page(index, self._view.palette().color(role))
-        rect = QRectF(full.rect)  # type: ignore[attr-defined]
+        rect = QRectF(full.rect)
         painter.save()
         painter.setClipRect(rect)
         painter.translate(rect.topLeft())

@@ -258,7 +258,7 @@ class Conductor(QObject):
             return
         programme = self.programme(span_of(session, SPANS[0]), Manner())
 
-        def work(_progress: Any) -> None:
+        def work(_progress: object) -> None:
             first = next(programme.rounds())
             for _ in range(8):
                 if not first.mix.prepare(0, 44_100):

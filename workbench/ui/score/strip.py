@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from typing import Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent
@@ -15,6 +15,9 @@ from workbench.music.model import Piece
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import BASE_POINTS, colours, em
 
+if TYPE_CHECKING:
+    from workbench.engraving.paint import ScoreImage
+
 
 class MusicStrip(QWidget):
     """A few bars of engraved music, painted as the score is."""
@@ -25,7 +28,7 @@ class MusicStrip(QWidget):
         super().__init__()
         self._session, self._kind = session, kind
         self._wanted: tuple[Piece, Fingering] | None = None
-        self.image: Any = None
+        self.image: ScoreImage | None = None
         self.tallest = math.inf  # pixels; what would be taller is drawn smaller
         self.setAccessibleName(say("The music in notes and tablature"))
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
@@ -63,7 +66,7 @@ class MusicStrip(QWidget):
         width = max(260.0, self.width() * BASE_POINTS / self.font().pointSizeF() - 4)
         ink = colours(self).ink
 
-        def arrived(image: Any) -> None:
+        def arrived(image: ScoreImage) -> None:
             self.image = image
             self.setFixedHeight(self.sizeHint().height())
             self.update()

@@ -168,7 +168,7 @@ class ShelfFilters(QWidget):
     @property
     def bin(self) -> bool:
         """Whether the bin is looked into."""
-        return self.place.currentData() == 2
+        return bool(self.place.currentData() == 2)
 
     @property
     def wanted(self) -> dict[str, Any]:

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
+from dataclasses import dataclass
+from functools import partial
+from typing import Generic, TypeVar
 
 from PySide6.QtCore import QEvent, QModelIndex, QPersistentModelIndex, Qt, QTimer, Signal
 from PySide6.QtGui import QHideEvent, QResizeEvent, QShowEvent
@@ -28,14 +30,27 @@ from workbench.ui.kit.chart import STEP
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Scrolled, Words
 
+Found = TypeVar("Found")
 # Put together once: long tables have thousands of cells.
 READ_ONLY = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
 TOP = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
 MIDDLE = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
+@dataclass(frozen=True)
+class Filling(Generic[Found]):
+    """How a view is filled: its ``kind`` among the jobs, ``label`` for the status line,
+    ``work`` readied for a lesson and done behind the interface, and what shows its result."""
+
+    kind: str
+    label: str
+    work: Callable[[Lesson, Fingering], Callable[[Progress], Found]]
+    show: Callable[[Lesson, Found], None]
+
+
 class TeachingPage(QWidget):
-    """A view that is worked out anew when it is seen and the lesson has changed.
+    """A view that is worked out anew, as ``filling`` says, when it is seen and the lesson
+    has changed.
 
     ``body`` holds the view itself, in front of which one sentence stands while there is
     nothing to show.
@@ -44,11 +59,16 @@ class TeachingPage(QWidget):
     shown = Signal()  # what was asked for last is on the screen
 
     def __init__(
-        self, session: Session, findings: Findings, kind: str, parent: QWidget | None = None
+        self,
+        session: Session,
+        findings: Findings,
+        filling: Filling[Found],
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.session, self.findings = session, findings
-        self._kind = kind
+        self._kind, self._label = filling.kind, filling.label
+        self._fill = partial(self._start, filling)
         self._stale = True
         self.body = QWidget()
         self.sentence = Words()
@@ -77,31 +97,21 @@ class TeachingPage(QWidget):
             )
             return
         if self._stack.currentWidget() is not self._area:
-            self.say(f"{self.label} …")
+            self.say(f"{self._label} …")
+        self._fill(lesson, fingering)
 
-        def done(found: Any) -> None:
+    def _start(self, filling: Filling[Found], lesson: Lesson, fingering: Fingering) -> None:
+        def done(found: Found) -> None:
             if self.session.lesson is lesson:
                 self._stale = False
-                self.show_found(lesson, found)
+                filling.show(lesson, found)
                 self._stack.setCurrentWidget(self._area)
                 self.shown.emit()
 
+        work = filling.work(lesson, fingering)
         self.session.jobs.start(
-            self._kind, self.label, self.work(lesson, fingering), done, lane=LANE, wrong=self.say
+            filling.kind, filling.label, work, done, lane=LANE, wrong=self.say
         )
-
-    @property
-    def label(self) -> str:
-        """What is being done, for the status line."""
-        raise NotImplementedError
-
-    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Any]:
-        """What to do behind the interface."""
-        raise NotImplementedError
-
-    def show_found(self, lesson: Lesson, found: Any) -> None:
-        """Show what was found."""
-        raise NotImplementedError
 
     def say(self, words: str) -> None:
         """Show one sentence instead of the view."""
@@ -130,9 +140,13 @@ class ChartPage(TeachingPage):
     """A view with charts, which are drawn anew, a moment later, where its width has changed."""
 
     def __init__(
-        self, session: Session, findings: Findings, kind: str, parent: QWidget | None = None
+        self,
+        session: Session,
+        findings: Findings,
+        filling: Filling[Found],
+        parent: QWidget | None = None,
     ) -> None:
-        super().__init__(session, findings, kind, parent)
+        super().__init__(session, findings, filling, parent)
         self.drawn_width = 0  # set where the work is made ready
         self._redraw = QTimer(self)
         self._redraw.setSingleShot(True)
@@ -154,7 +168,7 @@ class RowDelegate(QStyledItemDelegate):
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> None:
         super().initStyleOption(option, index)
-        option.state &= ~QStyle.StateFlag.State_HasFocus  # type: ignore[attr-defined]
+        option.state &= ~QStyle.StateFlag.State_HasFocus
 
 
 class QuietTable(QTableWidget):

@@ -179,9 +179,9 @@ def restore_backup(window: Window, backup: Backup) -> Window:
 def open_file(window: Window, path: str) -> None:
     """A file that the desktop hands over: an archive is taken in, a score imported."""
     from workbench.music.suffixes import has_suffix
-    from workbench.ui.window.safe_keeping import ARCHIVES
+    from workbench.store.archive import ENDING
 
-    if has_suffix(path, (ARCHIVES,)):
+    if has_suffix(path, (ENDING,)):
         window.safe.merge(path)
     else:
         window.import_score(path)

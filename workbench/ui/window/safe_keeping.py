@@ -18,7 +18,6 @@ if TYPE_CHECKING:
     from workbench.store.backups import Backup
 
 FIRST_LOOK = 4000  # milliseconds after the start, when the window has settled
-ARCHIVES = ".pluckwright"
 
 
 class SafeKeeping:
@@ -68,9 +67,11 @@ class SafeKeeping:
 
     def save_archive(self) -> None:
         """Ask where an archive of the whole shelf goes, and write it."""
+        from workbench.store.archive import ENDING
+
         path, _ = QFileDialog.getSaveFileName(
             self._dialogs.over, say("Archive of all lessons"),
-            str(Path.home() / f"lessons{ARCHIVES}"),
+            str(Path.home() / f"lessons{ENDING}"),
             say("Archives (*.pluckwright)"),
         )  # fmt: skip
         if path:

@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtWidgets import QDialog, QTabWidget, QWidget
 
 from workbench.language.speech import say
+from workbench.teaching.script import Script
 from workbench.ui.bench.findings import LANE, Findings
 from workbench.ui.bench.session import Session
 from workbench.ui.views.arranging.view import ArrangingView
@@ -85,7 +86,7 @@ class TeachingTabs(QTabWidget):
         """Ask where the script goes, and in which form."""
         self._export(self.script)
 
-    def _export(self, view: Any) -> None:
+    def _export(self, view: PlanView | ScriptView) -> None:
         dialog = view.dialog()
         if dialog is None:
             self.setCurrentWidget(view)  # it says there what is missing yet
@@ -105,7 +106,7 @@ class TeachingTabs(QTabWidget):
             )
             return
 
-        def arrived(script: Any) -> None:
+        def arrived(script: Script) -> None:
             if session.lesson is not lesson:
                 return
             if self.reading is not None:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from fractions import Fraction
-from typing import Any
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
@@ -52,7 +51,7 @@ _SHIFT = Qt.KeyboardModifier.ShiftModifier
 _ALT = Qt.KeyboardModifier.AltModifier
 _CTRL = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.MetaModifier
 
-Command = Callable[[], Any]
+Command = Callable[[], object]
 
 
 class Keyboard:

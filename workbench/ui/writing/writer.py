@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPen, QPolygonF
-from PySide6.QtWidgets import QLineEdit
+from PySide6.QtWidgets import QLineEdit, QWidget
 
 from workbench.fingering.types import Fingering
 from workbench.language.names import pitch_words
@@ -236,7 +235,7 @@ class MusicWriter(QObject):
 class _ChordField(QLineEdit):
     """Return keeps what is written, Esc leaves it."""
 
-    def __init__(self, parent: Any, keep: Command, leave: Command) -> None:
+    def __init__(self, parent: QWidget, keep: Command, leave: Command) -> None:
         super().__init__(parent)
         self._leave = leave
         self.setAccessibleName(say("Chord name"))

@@ -61,7 +61,7 @@ def upgrade() -> None:
     op.create_index("ix_lesson_techniques_technique", "lesson_techniques", ["technique"])
     if op.get_context().dialect.name == "sqlite" and _has_full_text():
         for statement in (_INDEX, *_TRIGGERS):
-            op.execute(sa.DDL(statement))
+            op.execute(sa.DDL(statement))  # type: ignore[no-untyped-call]
     if not context.is_offline_mode():
         _fill(texts, techniques)
 

@@ -179,7 +179,7 @@ class ArrangingView(QWidget):
             self.line.setText(say("Reading the original …"))
             lesson_id = lesson.id
 
-            def read(_progress: Any) -> Piece:
+            def read(_progress: object) -> Piece:
                 return session.shelf.load_piece(session.shelf.lesson_row(lesson_id).piece_id)
 
             def done(piece: Piece) -> None:

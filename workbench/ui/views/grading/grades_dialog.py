@@ -4,7 +4,6 @@ a fit makes of them, and the fit put in force or taken back."""
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import Any
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QPersistentModelIndex, QSize, Qt, Signal
 from PySide6.QtWidgets import (
@@ -314,11 +313,18 @@ class _Words(RowDelegate):
         self.commitData.emit(box)
         self.closeEditor.emit(box)
 
-    def setEditorData(self, editor: QWidget, index: Any) -> None:
+    def setEditorData(
+        self, editor: QWidget, index: QModelIndex | QPersistentModelIndex
+    ) -> None:
         assert isinstance(editor, QComboBox)
         editor.setCurrentIndex(int(index.data(ID) or 0))
 
-    def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Any) -> None:
+    def setModelData(
+        self,
+        editor: QWidget,
+        model: QAbstractItemModel,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> None:
         assert isinstance(editor, QComboBox)
         at = editor.currentIndex()
         if at == int(index.data(ID) or 0):

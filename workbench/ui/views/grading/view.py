@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
@@ -28,7 +27,7 @@ from workbench.ui.kit.chart import ChartBox, form_of
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Faint, Heading, Scrolled, Wrapped
 from workbench.ui.lesson.estimate_row import with_grade
-from workbench.ui.views.page import ChartPage
+from workbench.ui.views.page import ChartPage, Filling
 
 
 @dataclass(frozen=True)
@@ -56,7 +55,8 @@ class GradeView(ChartPage):
     wants_learning = Signal()  # the teacher wants their grades learnt from
 
     def __init__(self, session: Session, findings: Findings, parent: QWidget | None = None) -> None:
-        super().__init__(session, findings, "grade", parent)
+        filling = Filling("grade", say("Judging the grade"), self.work, self.show_found)
+        super().__init__(session, findings, filling, parent)
         self.judged: Judged | None = None
         self.grade = Heading("")
         self.model = Faint()
@@ -99,11 +99,8 @@ class GradeView(ChartPage):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.area)
 
-    @property
-    def label(self) -> str:
-        return say("Judging the grade")
-
-    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Any]:
+    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Judged]:
+        """What to do behind the interface."""
         form = form_of(self, 0.94)
         shelf = self.session.shelf
 
@@ -124,7 +121,7 @@ class GradeView(ChartPage):
         self.drawn_width = self.width()
         return work
 
-    def show_found(self, lesson: Lesson, found: Any) -> None:
+    def show_found(self, lesson: Lesson, found: Judged) -> None:
         """Show the grade, what speaks for it, and the charts."""
         self.judged = found
         analysis, printed = found.analysis, found.printed

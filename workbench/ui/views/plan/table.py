@@ -141,7 +141,7 @@ class _Ticks(RowDelegate):
             return
         full = QStyleOptionViewItem(option)
         self.initStyleOption(full, index)
-        view = option.widget  # type: ignore[attr-defined]
+        view = option.widget
         where = QStyle.SubElement.SE_ItemViewItemCheckIndicator
         box = view.style().subElementRect(where, full, view).toRectF().adjusted(1, 1, -1, -1)
         c = colours(view)

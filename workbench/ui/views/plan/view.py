@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from typing import Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
@@ -35,8 +35,11 @@ from workbench.ui.kit.chart import ChartBox, form_of
 from workbench.ui.kit.flow import FlowLayout
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint, Heading, Scrolled, Words
-from workbench.ui.views.page import ChartPage
+from workbench.ui.views.page import ChartPage, Filling
 from workbench.ui.views.plan.table import PlanTable
+
+if TYPE_CHECKING:
+    from workbench.ui.paper.export_dialog import ExportDialog
 
 KEPT = "plan.{}"  # by lesson: what is planned with, beside the lesson itself
 WIDE = 44  # lines of text: from that width on the charts stand side by side
@@ -63,7 +66,8 @@ class PlanView(ChartPage):
     practise = Signal(object)  # a PlanItem to be played
 
     def __init__(self, session: Session, findings: Findings, parent: QWidget | None = None) -> None:
-        super().__init__(session, findings, "plan", parent)
+        filling = Filling("plan", say("Planning the practice"), self.work, self.show_found)
+        super().__init__(session, findings, filling, parent)
         self.plan: Plan | None = None
         self._filling = False
         self.total = Heading("")
@@ -189,10 +193,6 @@ class PlanView(ChartPage):
 
     # Working it out.
 
-    @property
-    def label(self) -> str:
-        return say("Planning the practice")
-
     def planning(self, lesson: Lesson, fingering: Fingering) -> Callable[[], Plan]:
         """What makes the plan, with the fields as they stand now."""
         instrument, hand = playing_of(lesson)
@@ -217,7 +217,8 @@ class PlanView(ChartPage):
 
         return make
 
-    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Any]:
+    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Planned]:
+        """What to do behind the interface."""
         make = self.planning(lesson, fingering)
         wide = self._is_wide()
         days, curve = form_of(self, 0.57 if wide else 0.94), form_of(self, 0.38 if wide else 0.94)
@@ -233,7 +234,7 @@ class PlanView(ChartPage):
         self.drawn_width = self.width()
         return work
 
-    def show_found(self, lesson: Lesson, found: Any) -> None:
+    def show_found(self, lesson: Lesson, found: Planned) -> None:
         """Show plan, charts and cautions."""
         plan, time = found.plan, found.plan.time
         self.plan = plan
@@ -302,7 +303,7 @@ class PlanView(ChartPage):
         """The row of a plan item; -1 where it has none."""
         return self.table.row_of(item)
 
-    def dialog(self) -> Any:
+    def dialog(self) -> ExportDialog | None:
         """The dialog that exports the plan; None while there is none."""
         from workbench.ui.paper.export_dialog import ExportDialog, Form
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import (
     QLocale,
     Qt,
 )
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtGui import QBrush, QColor, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QCheckBox,
@@ -36,8 +36,11 @@ from workbench.ui.bench.services import playing_of
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import colours
 from workbench.ui.kit.parts import Faint, Heading
-from workbench.ui.views.page import QuietTable, RowDelegate, TeachingPage, cell
+from workbench.ui.views.page import Filling, QuietTable, RowDelegate, TeachingPage, cell
 from workbench.ui.views.script.page import ScriptPage, place_name
+
+if TYPE_CHECKING:
+    from workbench.ui.paper.export_dialog import ExportDialog
 
 COLUMNS = (mark("Time"), mark("Bar"), mark("What is said"), mark("What is shown"))
 SAID = 2
@@ -50,7 +53,8 @@ class ScriptView(TeachingPage):
     """One row for every bar as played; the teacher's words stand until they are taken back."""
 
     def __init__(self, session: Session, findings: Findings, parent: QWidget | None = None) -> None:
-        super().__init__(session, findings, "script", parent)
+        filling = Filling("script", say("Writing the script"), self.work, self.show_found)
+        super().__init__(session, findings, filling, parent)
         self.script: Script | None = None
         self._filling = False
         self.length = Heading("")
@@ -110,11 +114,8 @@ class ScriptView(TeachingPage):
 
     # Working it out.
 
-    @property
-    def label(self) -> str:
-        return say("Writing the script")
-
-    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Any]:
+    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Script]:
+        """What to do behind the interface."""
         instrument, hand = playing_of(lesson)
         leaves_out = self.known.isChecked()
 
@@ -127,9 +128,8 @@ class ScriptView(TeachingPage):
 
         return work
 
-    def show_found(self, lesson: Lesson, found: Any) -> None:
+    def show_found(self, lesson: Lesson, script: Script) -> None:
         """Show the script; a cell that is being written in stays as it is."""
-        script: Script = found
         places = [OPENING]
         rows = [self._row(0.0, say("Opening"), script, OPENING, "")]
         headings = set()
@@ -308,7 +308,7 @@ class ScriptView(TeachingPage):
         self.session.guard(lambda: self.session.shelf.set_setting(LEAVES_OUT, on))
         self.ask()
 
-    def dialog(self) -> Any:
+    def dialog(self) -> ExportDialog | None:
         """The dialog that exports the script; None while there is none."""
         from workbench.handout.text_file import SCRIPT_FORMATS
         from workbench.ui.paper.export_dialog import ExportDialog, Form
@@ -328,14 +328,12 @@ class ScriptView(TeachingPage):
 
 
 
-def _brush(colour: str) -> Any:
-    from PySide6.QtGui import QBrush, QColor
-
+def _brush(colour: str) -> QBrush:
     return QBrush(QColor(colour))
 
 
 class _Said(RowDelegate):
     """Shows words without the signs of their emphasis."""
 
-    def displayText(self, value: Any, _locale: QLocale | QLocale.Language) -> str:
+    def displayText(self, value: object, _locale: QLocale | QLocale.Language) -> str:
         return plain(str(value))

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
-from typing import Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
@@ -201,7 +201,7 @@ class ExercisePane(QWidget):
         if exercise is not None:
             self.wants_heard.emit(exercise, 100.0 * self.tempo.value() / exercise.tempo_percent)
 
-    def _sound(self, path: Path, then: Any) -> None:
+    def _sound(self, path: Path, then: Callable[[Path], None]) -> None:
         from workbench.ui.paper.exercise_files import write_sound
 
         exercise, percent = self.exercise, self.tempo.value()

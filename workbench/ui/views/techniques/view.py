@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
@@ -40,12 +39,21 @@ from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Faint, Heading, Scrolled, Wrapped
 from workbench.ui.kit.word_list import WordList
 from workbench.ui.notes.scope import bar_name
-from workbench.ui.views.page import TeachingPage
+from workbench.ui.views.page import Filling, TeachingPage
 from workbench.ui.views.techniques.exercises import ExercisePane
+from workbench.ui.views.techniques.harmony import Found as Heard
 from workbench.ui.views.techniques.harmony import HarmonyView, look_at
 from workbench.ui.views.techniques.shelf import NewAndNext
 
 DATA = Qt.ItemDataRole.UserRole
+Known = tuple[
+    Analysis,
+    Company,
+    tuple[Seen, ...],
+    tuple[Suggestion, ...],
+    tuple[Pair, ...],
+    Heard,
+]
 
 
 class TechniqueView(TeachingPage):
@@ -53,7 +61,8 @@ class TechniqueView(TeachingPage):
     and harmony."""
 
     def __init__(self, session: Session, findings: Findings, parent: QWidget | None = None) -> None:
-        super().__init__(session, findings, "techniques", parent)
+        filling = Filling("techniques", say("Looking for techniques"), self.work, self.show_found)
+        super().__init__(session, findings, filling, parent)
         self.analysis: Analysis | None = None
         self.company: Company | None = None
         self.seen: tuple[Seen, ...] = ()
@@ -127,15 +136,12 @@ class TechniqueView(TeachingPage):
 
     # Working it out.
 
-    @property
-    def label(self) -> str:
-        return say("Looking for techniques")
-
-    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Any]:
+    def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Known]:
+        """What to do behind the interface."""
         everything = self._finger_all
         instrument, _ = playing_of(lesson)
 
-        def work(progress: Progress) -> tuple[Any, ...]:
+        def work(progress: Progress) -> Known:
             analysis = self.findings.analysis(lesson, fingering)
             company = self.findings.company(lesson, fingering, progress, finger_all=everything)
             seen = seen_before(analysis.moves, company.earlier, company.others)
@@ -155,7 +161,7 @@ class TechniqueView(TeachingPage):
         self._finger_all = True
         self.ask()
 
-    def show_found(self, lesson: Lesson, found: Any) -> None:
+    def show_found(self, lesson: Lesson, found: Known) -> None:
         """Show techniques, what is new, what to teach next, form and harmony."""
         (self.analysis, self.company, self.seen, self.suggestions, self.pairs, harmony) = found
         self._filling = True
