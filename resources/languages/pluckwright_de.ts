@@ -2630,7 +2630,7 @@
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>Cut notes</source>
-        <translation>Gekürzte Töne</translation>
+        <translation>Gekürzt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/score/tips.py"/>
@@ -4148,7 +4148,7 @@
     <message>
         <location filename="../../workbench/engraving/charts.py"/>
         <source>Left-hand effort</source>
-        <translation>Aufwand der linken Hand</translation>
+        <translation>Aufwand links</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/pack_words.py"/>
@@ -7118,6 +7118,11 @@
         <location filename="../../workbench/teaching/arrangement.py"/>
         <source>The instrument has this note in no octave up to fret {fret}.</source>
         <translation>Das Instrument hat diese Note bis Bund {fret} in keiner Oktave.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/heardkey.py"/>
+        <source>The key signature goes to and fro from bar {first} to bar {last}; {key} is kept there.</source>
+        <translation>Die Vorzeichnung wechselt von Takt {first} bis Takt {last} hin und her; dort bleibt {key}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/keeper.py"/>

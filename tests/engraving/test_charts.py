@@ -8,9 +8,11 @@ from dataclasses import replace
 import pytest
 from lxml import etree
 from PySide6.QtCore import QByteArray
-from PySide6.QtGui import QColor, QImage, QPainter
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QImage, QPainter
 from PySide6.QtSvg import QSvgRenderer
 
+from tests.teaching.hand_made import bar as bar_of
+from tests.teaching.hand_made import build, n
 from workbench.commands.prepare import fingering_of
 from workbench.engraving.chart_kit import Format, Ink
 from workbench.engraving.charts import (
@@ -24,8 +26,10 @@ from workbench.engraving.charts import (
 from workbench.engraving.charts_grade import Moved, demands_chart, grades_chart
 from workbench.instrument.table import hand, instrument
 from workbench.language.fact import fact
+from workbench.language.speech import speaking
 from workbench.teaching.assess import assess
 from workbench.teaching.demo import demo_lessons
+from workbench.teaching.lesson import Lesson
 
 FORM = Format(500.0, 8.0, Ink(alarm="#aa0000"))  # black would be no colour in the drawing
 NS = {"s": "http://www.w3.org/2000/svg"}
@@ -170,3 +174,29 @@ def test_the_same_chart_gives_the_same_bytes_and_dark_ink_another(lesson, finger
     dark = replace(FORM, ink=Ink(ink="#eeeeee", ground="#202020"))
     assert b"#202020" in effort_chart(lesson, fingering, dark).svg
     assert b"#202020" not in first.svg
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_words_beside_the_plots_keep_clear_of_one_another(lesson, fingering, language):
+    with speaking(language):
+        chart = effort_chart(lesson, fingering, FORM)
+    font = QFont("Noto Sans")
+    font.setPixelSize(8)
+    spans = []
+    for text in tree(chart).iterfind(".//s:text", NS):
+        if (text.get("transform") or "").startswith("rotate(-90 "):
+            half = QFontMetricsF(font).horizontalAdvance("".join(text.itertext()).strip()) / 2
+            middle = float(text.get("y"))
+            spans.append((middle - half, middle + half))
+    assert len(spans) == 2
+    first, second = sorted(spans)
+    assert first[1] < second[0]
+
+
+def test_a_piece_in_one_part_has_no_letters_over_its_chart():
+    made, _ = build(bar_of(n("C4", 4)), bar_of(n("D4", 4)))
+    assert section_starts(Lesson("x", "X", made, "ukulele")) == ()
+    two, _ = build(
+        bar_of(n("C4", 4), section="A"), bar_of(n("D4", 4), section="B")
+    )
+    assert section_starts(Lesson("x", "X", two, "ukulele")) == ((0, "A"), (1, "B"))

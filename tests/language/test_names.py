@@ -11,8 +11,16 @@ from tests.fingering.build import piece as build
 from workbench.fingering.types import Audit, Fingering
 from workbench.handout.words import facts, pretty_pitch, tuning_words
 from workbench.instrument.table import hand, instrument
-from workbench.language.names import decimal, key_words, note_words, percent, pitch_words, plain
-from workbench.language.speech import choose, say
+from workbench.language.names import (
+    chord_words,
+    decimal,
+    key_words,
+    note_words,
+    percent,
+    pitch_words,
+    plain,
+)
+from workbench.language.speech import choose, say, speaking
 from workbench.music.model import Key
 from workbench.teaching.form_words import form_and_harmony
 from workbench.teaching.lesson import Lesson
@@ -72,3 +80,21 @@ def test_the_page_and_the_form_speak_german(german):
     assert [o.detail for o in accidentals(music)] == ["B"], "B flat is the only note outside"
     assert say("effort {cost:.1f}", cost=1.25) == "effort 1,2"
     assert say("{share:.0%} held", share=0.5) == "50\u00a0% held"
+
+
+@pytest.mark.parametrize(
+    ("name", "english", "german"),
+    [
+        ("Bbm7/F#", "B♭m7/F♯", "B♭m7/F♯"),
+        ("Fm/Ab", "Fm/A♭", "Fm/A♭"),
+        ("F#m7b5/A", "F♯m7♭5/A", "F♯m7♭5/A"),
+        ("B7#9", "B7♯9", "H7♯9"),
+        ("G/B", "G/B", "G/H"),
+        ("Cadd9", "Cadd9", "Cadd9"),
+        ("Bbb", "B♭♭", "B♭♭"),
+    ],
+)
+def test_chords_bear_real_signs(name, english, german):
+    assert chord_words(name) == english
+    with speaking("de"):
+        assert chord_words(name) == german

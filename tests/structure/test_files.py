@@ -75,6 +75,17 @@ def test_no_test_takes_its_helpers_from_another_test():
     assert taken == []
 
 
+def test_no_method_is_there_only_to_raise():
+    """What somebody else does is handed in or asked for by a signal, not left to a subclass."""
+    empty = [
+        path.relative_to(ROOT).as_posix()
+        for path in (ROOT / "workbench").rglob("*.py")
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.Raise) and "NotImplementedError" in ast.dump(node)
+    ]
+    assert empty == []
+
+
 def test_modules_of_the_program_say_what_they_are():
     silent = [
         path.relative_to(ROOT).as_posix()

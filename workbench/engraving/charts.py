@@ -14,7 +14,7 @@ from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
 from workbench.language.speech import count, mark, say
-from workbench.music.form import sections
+from workbench.music.form import in_one_part, sections
 from workbench.music.model import Piece
 from workbench.teaching.lesson import Lesson
 from workbench.teaching.plan import Plan, make_plan
@@ -81,9 +81,12 @@ def plan_of(lesson: Lesson, fingering: Fingering) -> Plan:
 
 
 def section_starts(lesson: Lesson) -> tuple[tuple[int, str], ...]:
-    """(first written bar, letter) of every section: the teacher's, else the score's."""
+    """(first written bar, letter) of every section: the teacher's, else the score's; none
+    where the whole piece is one."""
     if lesson.sections:
         return tuple(sorted(lesson.sections))
+    if in_one_part(lesson.piece):
+        return ()
     return tuple((s.first_bar, s.letter) for s in sections(lesson.piece))
 
 

@@ -29,7 +29,7 @@ def when(onset: Fraction, bar: Bar) -> str:
 
 def chord_text(text: str) -> str:
     """Chord name with real flat and sharp signs."""
-    return re.sub(r"(?<=[A-G])b", "♭", text).replace("#", "♯").replace("-flat", "♭")
+    return re.sub(r"(?<=[A-G])b|b(?=\d)", "♭", text).replace("#", "♯").replace("-flat", "♭")
 
 
 def ending_label(endings: Sequence[int]) -> str:

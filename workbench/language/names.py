@@ -13,7 +13,8 @@ from workbench.language.speech import chosen
 
 _PITCH = re.compile(r"^([A-Ga-g])(#{0,3}|b{0,3})(-?\d+)?$")
 _KEY = re.compile(r"^([A-G])(#{0,3}|b{0,3})[ ]?(major|minor)?$")
-_ROOT = re.compile(r"(?:(?<=/)|^)([A-G])(#{0,2}|b{0,2})")
+_ROOT = re.compile(r"(?:(?<=/)|^)([A-G])(#{1,2}|b{1,2}|)")
+_ALTERED = re.compile(r"(?<!/)([#b])(?=\d)")  # of a step in a chord's kind: m7b5, 7#9
 _REAL = {"#": "♯", "b": "♭"}
 
 
@@ -52,7 +53,7 @@ def key_words(name: str) -> str:
 def chord_words(name: str) -> str:
     """A chord's name with real signs: ``Bbm7/F#`` is B♭m7/F♯. German has H for B natural;
     B flat keeps its sign, so that nobody takes the one for the other."""
-    return _ROOT.sub(_root, name)
+    return _ALTERED.sub(lambda found: _REAL[found[1]], _ROOT.sub(_root, name))
 
 
 def _root(found: re.Match[str]) -> str:

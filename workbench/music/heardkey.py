@@ -12,6 +12,7 @@ from workbench.music.model import Key, Piece
 
 SHARE = 0.9  # of the notes on a step that bear the signature's sign, for it to be heard
 LEAST = 4  # notes that bear one
+FLICKERS = 3  # signatures of a single bar, one after another, that nobody means
 _SHARPS = "FCGDAEB"
 _MEASURE = re.compile(
     r"<measure\b[^>]*?\bnumber=[\"']([^\"']*)[\"']|<alter>\s*(-?[\d.]+)\s*</alter>"
@@ -40,6 +41,34 @@ def with_heard_key(piece: Piece, key: Key) -> Piece:
     )
     bars = tuple(replace(bar, key=key) for bar in piece.bars)
     return replace(piece, bars=bars, key=key, warnings=(*piece.warnings, told))
+
+
+def with_settled_keys(piece: Piece) -> Piece:
+    """The piece without signatures that go to and fro at every bar, as programs that convert
+    scores write them: each such bar takes the key around it. The notes stay as they sound."""
+    keys = [bar.key for bar in piece.bars]
+    changed: list[int] = []
+    at = 1
+    while at + 1 < len(keys):
+        stop = at
+        while stop + 1 < len(keys) and keys[stop] != keys[at - 1] == keys[stop + 1]:
+            stop += 2
+        found = range(at, stop, 2)
+        if len(found) >= FLICKERS:
+            changed += found
+        at = max(at + 1, stop)
+    if not changed:
+        return piece
+    bars = list(piece.bars)
+    for place in changed:
+        bars[place] = replace(bars[place], key=keys[place - 1])
+    told = say(
+        "The key signature goes to and fro from bar {first} to bar {last}; {key} is kept there.",
+        first=bars[changed[0]].number,
+        last=bars[changed[-1]].number,
+        key=key_words(keys[changed[0] - 1].name),
+    )
+    return replace(piece, bars=tuple(bars), warnings=(*piece.warnings, told))
 
 
 def quarter_tones_told(text: str) -> tuple[str, ...]:

@@ -21,7 +21,12 @@ from workbench.music.building import build
 from workbench.music.choosing import check_tune, tunes_of
 from workbench.music.errors import BadInput
 from workbench.music.fingerxml import printed_fingering
-from workbench.music.heardkey import LEAST, quarter_tones_told, with_heard_key
+from workbench.music.heardkey import (
+    LEAST,
+    quarter_tones_told,
+    with_heard_key,
+    with_settled_keys,
+)
 from workbench.music.loading import Source, load
 from workbench.music.meters import check_abc_meters, check_xml_meters
 from workbench.music.midifile import check_midi
@@ -72,6 +77,7 @@ def read_score(
     unsigned = not any(bar.key.fifths for bar in piece.bars)
     if unsigned and sum(n.pitch.alter != 0 for n in piece.notes) >= LEAST:
         piece = with_heard_key(piece, _heard_key(score))
+    piece = with_settled_keys(piece)
     told = quarter_tones_told(source.data.decode("utf-8", "replace"))
     if piece.written:
         told = (*told, _printed_told(piece))

@@ -13,6 +13,7 @@ from fractions import Fraction
 
 from workbench.fingering.chordname import ChordLabel, name_chord
 from workbench.fingering.types import FingeredNote, Fingering
+from workbench.language.names import chord_words
 from workbench.language.speech import mark, say
 from workbench.music.form import Section, sections
 from workbench.music.model import STEP_SEMITONES, Bar, Key, Note, Piece
@@ -57,7 +58,7 @@ class HeardChord:
     @property
     def words(self) -> str:
         """For example "F/A, first inversion"."""
-        return ", ".join(filter(None, (self.label.name, self.inversion)))
+        return ", ".join(filter(None, (chord_words(self.label.name), self.inversion)))
 
     @property
     def inversion(self) -> str:

@@ -16,6 +16,8 @@ from workbench.music.model import Piece
 from workbench.teaching.lesson import Lesson
 
 if TYPE_CHECKING:
+    from workbench.arranging.arrange import Arranged
+    from workbench.arranging.keys import Candidate
     from workbench.handout.page import Extras
 
 
@@ -66,13 +68,15 @@ def expect_a_score() -> None:
     warm()
 
 
-def _arrange(piece: Piece, instrument: Instrument, **choice: Any) -> Any:
+def _arrange(piece: Piece, instrument: Instrument, **choice: Any) -> Arranged:
     from workbench.arranging.arrange import arrange
 
     return arrange(piece, instrument, **choice)
 
 
-def _candidates(piece: Piece, instrument: Instrument, hand: Hand, **choice: Any) -> Any:
+def _candidates(
+    piece: Piece, instrument: Instrument, hand: Hand, **choice: Any
+) -> tuple[Candidate, ...]:
     from workbench.arranging.keys import by_key, candidate_keys
 
     growing = choice.pop("growing", None)
@@ -113,8 +117,8 @@ class Services:
 
     solver: Callable[..., Solver] = _solver  # lesson, instrument, hand, progress
     read: Callable[..., Piece] = _read
-    arrange: Callable[..., Any] = _arrange
-    candidates: Callable[..., Any] = _candidates
+    arrange: Callable[..., Arranged] = _arrange
+    candidates: Callable[..., tuple[Candidate, ...]] = _candidates
     handout: Callable[..., int] = _handout  # lesson, fingering, path, options, extras
     demo: Callable[[], tuple[Lesson, ...]] = _demo
 

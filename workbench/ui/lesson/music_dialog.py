@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
@@ -18,6 +18,9 @@ from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint
 from workbench.ui.lesson.playing_fields import PlayingFields
+
+if TYPE_CHECKING:
+    from workbench.arranging.arrange import Arranged
 
 
 class MusicDialog(QDialog):
@@ -73,7 +76,7 @@ class MusicDialog(QDialog):
         assert lesson
         wanted = {} if lesson.corrected else decisions(lesson.wanted)
 
-        def arrived(placed: Any) -> None:
+        def arrived(placed: Arranged) -> None:
             done = session.edit(
                 say("Change instrument or key"),
                 lambda lesson: edits.set_field(

@@ -12,7 +12,7 @@ from workbench.language.speech import mark, say
 from workbench.ui.kit.look import colours, em
 from workbench.ui.kit.parts import plain_tip
 
-#: Inks of the second voice, the third and the fourth, on light and on dark ground.
+#: Inks of the second voice, the third and so on, on light and on dark ground.
 VOICE_INKS = {
     False: ("#1D4F91", "#7B2D7F", "#7A4A00", "#0B6B57", "#A3262A", "#4F5B00", "#5A4A8A"),
     True: ("#8DBBF5", "#DDA3E6", "#E9BD7C", "#7FD6BE", "#F2A09C", "#CBD67A", "#BCB0EE"),

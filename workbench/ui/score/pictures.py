@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import time
 from collections import OrderedDict
-from typing import Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainter, QPixmap
@@ -12,6 +12,10 @@ from PySide6.QtGui import QPainter, QPixmap
 from workbench.teaching.lesson import BarNote
 from workbench.ui.bench.bar_rows import note_numbers
 from workbench.ui.bench.services import engraving_in_this_thread
+
+if TYPE_CHECKING:
+    from workbench.engraving.paint import PaintedSystem, Placed
+    from workbench.engraving.strip import Strip
 
 KEPT = 32  # systems kept as pictures
 AT_ONCE = 0.020  # seconds of painting systems anew in one go
@@ -23,7 +27,7 @@ def note_marks(notes: tuple[BarNote, ...]) -> tuple[tuple[int, int], ...]:
     return tuple(sorted((note.first_bar, numbers[note.id]) for note in notes))
 
 
-def make_strip(width: float, ink: str, shows: dict[str, bool], voices: tuple[str, ...]) -> Any:
+def make_strip(width: float, ink: str, shows: dict[str, bool], voices: tuple[str, ...]) -> Strip:
     """What engraves the score; to be made in the thread that uses it."""
     from workbench.engraving.options import EVERY, PRINTED, MeiOptions
     from workbench.engraving.strip import Strip
@@ -41,7 +45,7 @@ class Pictures:
     painted anew, as after a zoom, it stops after a while, so that nobody waits."""
 
     def __init__(self) -> None:
-        self._kept: OrderedDict[tuple[int, float], tuple[QPixmap, Any]] = OrderedDict()
+        self._kept: OrderedDict[tuple[int, float], tuple[QPixmap, PaintedSystem]] = OrderedDict()
         self._spent = 0.0
 
     def clear(self) -> None:
@@ -51,7 +55,7 @@ class Pictures:
         """A new look at the strip."""
         self._spent = 0.0
 
-    def picture(self, item: Any, scale: float, ratio: float) -> QPixmap | None:
+    def picture(self, item: Placed, scale: float, ratio: float) -> QPixmap | None:
         """A placed system at ``scale`` logical pixels an image unit, ``ratio`` real pixels
         to one of them; None where that has to wait until the next look."""
         key = (id(item.system), scale * ratio)
@@ -68,7 +72,7 @@ class Pictures:
             self._kept.popitem(last=False)
         return made
 
-    def _paint(self, item: Any, scale: float, ratio: float) -> QPixmap:
+    def _paint(self, item: Placed, scale: float, ratio: float) -> QPixmap:
         size = item.rect.size() * scale * ratio
         made = QPixmap(max(1, round(size.width())), max(1, round(size.height())))
         made.fill(Qt.GlobalColor.transparent)

@@ -1,0 +1,50 @@
+"""Key signatures that a converted score writes to and fro at every bar."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from workbench.music.form import sections
+from workbench.music.heardkey import with_settled_keys
+from workbench.music.model import Bar, Key, Piece
+from workbench.music.reading import read_score
+
+STUDIES = Path(__file__).parents[1] / "data" / "guitar-editions"
+C_MINOR, C_MAJOR, G_MAJOR = Key(-3, "minor"), Key(0), Key(1)
+
+
+def written(*keys):
+    bars = (Bar(k, str(k + 1), (2, 4), Fraction(2), key=key) for k, key in enumerate(keys))
+    return Piece("Made", tuple(bars))
+
+
+def test_a_published_study_has_one_key_where_its_file_has_two_by_turns():
+    """Sor op. 45 no. 3: the file writes three flats and none by turns, 33 times."""
+    piece = read_score(STUDIES / "sor-op45n03.mxl")
+    assert {b.key for b in piece.bars[:33]} == {C_MINOR}
+    assert len(sections(piece)) <= 2
+    assert any("to and fro from bar 2 to bar 32" in told for told in piece.warnings)
+
+
+@pytest.mark.parametrize(
+    "keys",
+    [
+        (C_MINOR, C_MINOR, C_MAJOR, C_MAJOR, C_MINOR),
+        (C_MINOR, C_MAJOR, C_MINOR, C_MAJOR, C_MINOR),  # twice may be meant
+        (C_MINOR, C_MAJOR, G_MAJOR, C_MINOR, C_MAJOR, G_MAJOR),
+        (C_MAJOR,),
+        (),
+    ],
+)
+def test_other_changes_of_key_stay(keys):
+    piece = written(*keys)
+    assert with_settled_keys(piece) is piece
+
+
+def test_bars_by_turns_take_the_key_around_them():
+    piece = with_settled_keys(written(*[C_MINOR, C_MAJOR] * 4, C_MAJOR))
+    assert [b.key for b in piece.bars] == [C_MINOR] * 7 + [C_MAJOR] * 2
+    assert len(piece.warnings) == 1
