@@ -150,7 +150,7 @@ def _looked_through(qtbot, window):
         for side in range(window.side.count() or 1):
             window.side.setCurrentIndex(side)
             settle(qtbot, window)
-            with contextlib.suppress(TimeoutError):  # layouts follow a moment later
+            with contextlib.suppress(qtbot.TimeoutError):  # layouts follow a moment later
                 qtbot.waitUntil(lambda: not faults_of(window), timeout=PATIENCE)
             where = f"{window.look.scale} %, {window.teaching.tabText(at)}"
             found += [f"{where}: {fault}" for fault in faults_of(window)]
@@ -184,7 +184,7 @@ def test_nothing_is_cut_at_any_text_size_and_all_comes_back(qtbot, small_window)
         assert window.size().toTuple() == SMALL
         qtbot.waitUntil(lambda: _seen_whole(window), timeout=PATIENCE)
     window.side.setCurrentIndex(0)
-    with contextlib.suppress(TimeoutError):
+    with contextlib.suppress(qtbot.TimeoutError):
         qtbot.waitUntil(lambda: _sizes(window) == before, timeout=PATIENCE)
     assert _sizes(window) == before
 
