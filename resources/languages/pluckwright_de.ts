@@ -11230,6 +11230,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
+        <location filename="../../workbench/commands/read.py"/>
         <location filename="../../workbench/teaching/script_files.py"/>
         <location filename="../../workbench/teaching/strokes.py"/>
         <location filename="../../workbench/ui/notes/scope.py"/>
@@ -14521,6 +14522,12 @@ Ihr Text</translation>
         <location filename="../../workbench/store/documents.py"/>
         <source>{what} is damaged in the lesson store; go back to a version of the lesson or restore the store from a copy.</source>
         <translation>{what} ist im Lektionsspeicher beschädigt; gehen Sie auf eine Fassung der Lektion zurück oder stellen Sie den Speicher aus einer Kopie wieder her.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/plan_items.py"/>
+        <source>{what} {where}</source>
+        <comment>plan</comment>
+        <translation>{what}: {where}</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/plan_files.py"/>

@@ -1,4 +1,5 @@
-"""Key signatures that a converted score writes to and fro at every bar."""
+"""What converted scores carry that nobody wrote: signatures to and fro at every bar, the
+name of a file as title."""
 
 from __future__ import annotations
 
@@ -7,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from tests.cli.scores import bar_xml, score_xml
 from workbench.music.form import sections
 from workbench.music.heardkey import with_settled_keys
 from workbench.music.model import Bar, Key, Piece
@@ -48,3 +50,12 @@ def test_bars_by_turns_take_the_key_around_them():
     piece = with_settled_keys(written(*[C_MINOR, C_MAJOR] * 4, C_MAJOR))
     assert [b.key for b in piece.bars] == [C_MINOR] * 7 + [C_MAJOR] * 2
     assert len(piece.warnings) == 1
+
+
+@pytest.mark.parametrize(
+    ("title", "shown"), [("tune269.mxl", "tune269"), ("No. 3 in A.", "No. 3 in A.")]
+)
+def test_a_file_name_is_no_title(tmp_path, title, shown):
+    path = tmp_path / "x.musicxml"
+    path.write_text(score_xml([bar_xml("C4", "D4", "E4", "F4")], title), encoding="utf-8")
+    assert read_score(path).title == shown

@@ -5,6 +5,7 @@ from scipy.integrate import quad  # outside check of the summed learning curve
 
 from tests.teaching.hand_made import HAND, UKE, bar, build, n, song
 from workbench.fingering.types import Barre
+from workbench.language.speech import speaking
 from workbench.music.errors import BadInput
 from workbench.teaching.assess import assess_and_plan, grade_document
 from workbench.teaching.cautions import cautions
@@ -268,3 +269,6 @@ def test_items_in_words():
     words = item_in_words(item)
     assert words.startswith("Learn bars ") and f"to {item.tempo_to} %" in words
     assert words.endswith(f"({item.beats} crotchets a minute)")
+    with speaking("de"):
+        assert item.what == f"Lernen: {item.where}"
+        assert next(i for i in plan().items if i.kind == "warm up").what == "Aufwärmen"

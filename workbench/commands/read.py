@@ -38,7 +38,7 @@ def signs(bar: Bar) -> str:
     """What the bar says of the form, in words."""
     said = []
     if bar.pickup:
-        said.append("pickup")
+        said.append(say("pickup"))
     if bar.repeat_start:
         said.append(say("repeat from here"))
     if bar.endings:

@@ -36,6 +36,7 @@ from workbench.music.staves import (
     number_voices,
     slurs_of,
 )
+from workbench.music.suffixes import SCORES, has_suffix
 
 LONGEST_BAR = 256  # quarter lengths
 LONGEST_TEXT = 200  # characters of a title or a name
@@ -91,8 +92,8 @@ def build(
     data = score.metadata
     return Piece(
         title=title[:LONGEST_TEXT]
-        or _text(data, "bestTitle")
-        or _text(data, "movementName")
+        or _no_file(_text(data, "bestTitle"))
+        or _no_file(_text(data, "movementName"))
         or _stem(name),
         bars=bars,
         composer=_text(data, "composer"),
@@ -107,6 +108,11 @@ def build(
 
 def _stem(name: str) -> str:
     return name.rpartition(".")[0] or name
+
+
+def _no_file(title: str) -> str:
+    """A title without the ending of a score file, where some program wrote one into it."""
+    return _stem(title) if has_suffix(title, SCORES) else title
 
 
 def _text(data: Any, field: str) -> str:

@@ -79,7 +79,9 @@ class PlanItem:
     @property
     def what(self) -> str:
         """For example "Learn bars 1–4"."""
-        return " ".join(w for w in (self.kind_in_words, self.where) if w)
+        if not self.where:
+            return self.kind_in_words
+        return say("{what} {where}", sense="plan", what=self.kind_in_words, where=self.where)
 
     @property
     def tempo(self) -> str:
