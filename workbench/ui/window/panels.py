@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QDialog, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QSizePolicy, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from workbench.language.names import key_words
 from workbench.language.speech import say
@@ -14,7 +14,7 @@ from workbench.ui.bench.session import Session
 from workbench.ui.choices.panel import Choices
 from workbench.ui.kit.look import em
 from workbench.ui.kit.notice import Notice
-from workbench.ui.kit.parts import Faint, Heading
+from workbench.ui.kit.parts import Faint, Heading, plain_tip
 from workbench.ui.lesson.panel import LessonPanel
 from workbench.ui.neck.legend import Legend
 from workbench.ui.neck.moment_words import moment_words
@@ -38,6 +38,7 @@ class Panels(QWidget):
         self.notice = Notice()
         self.title = Heading("")
         self.title.setAccessibleName(say("Open lesson"))
+        self.title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.bars = BarList(session)
         self.score = ScoreView(session)
         self.neck_heading = Heading(say("Fretboard"))
@@ -162,6 +163,7 @@ class Panels(QWidget):
         if lesson.student:
             words.append(say("for {student}", student=lesson.student))
         self.title.setText("  ·  ".join(words))
+        self.title.setToolTip(plain_tip(self.title.text()))  # where it is longer than the window
 
     def tell_moment(self) -> None:
         """What the hand does in the selected bar, in words above the neck."""
