@@ -2073,6 +2073,7 @@
     <message>
         <location filename="../../workbench/ui/bars/panel.py"/>
         <location filename="../../workbench/ui/shelf/model.py"/>
+        <location filename="../../workbench/ui/window/columns.py"/>
         <source>Bars</source>
         <translation>Takte</translation>
     </message>
@@ -3320,6 +3321,7 @@
     <message>
         <location filename="../../workbench/ui/neck/moment_words.py"/>
         <location filename="../../workbench/ui/neck/view.py"/>
+        <location filename="../../workbench/ui/window/columns.py"/>
         <location filename="../../workbench/ui/window/panels.py"/>
         <source>Fretboard</source>
         <translation>Griffbrett</translation>
@@ -4175,6 +4177,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
+        <location filename="../../workbench/ui/window/columns.py"/>
         <source>Lesson</source>
         <translation>Lektion</translation>
     </message>
@@ -5421,6 +5424,11 @@
         <translation>Platz von {note}</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/window/columns.py"/>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Planning the practice</source>
         <translation>Übeplan erstellen</translation>
@@ -5528,6 +5536,7 @@
     </message>
     <message>
         <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/ui/window/columns.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Practice plan</source>
         <translation>Übeplan</translation>
@@ -7717,6 +7726,12 @@
         <translation>Das ganze Stück geht über das Gewünschte hinaus {way}: Sonst verlässt die Melodie das Instrument.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <location filename="../../workbench/ui/views/page.py"/>
+        <source>The whole view</source>
+        <translation>Die ganze Ansicht</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window/app.py"/>
         <source>The window speaks {language} now.</source>
         <translation>Das Fenster spricht jetzt {language}.</translation>
@@ -7836,6 +7851,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/score/menu.py"/>
+        <location filename="../../workbench/ui/window/columns.py"/>
         <location filename="../../workbench/ui/window/panels.py"/>
         <source>This bar</source>
         <translation>Dieser Takt</translation>
@@ -8347,6 +8363,11 @@
         <translation>Was das Einrichten geändert hat</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>What can be done about it</source>
+        <translation>Was sich damit tun lässt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/keeping/changes_list.py"/>
         <source>What changed</source>
         <translation>Was sich geändert hat</translation>
@@ -8556,6 +8577,7 @@
         <translation>Während Musik geschrieben wird</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/window/columns.py"/>
         <location filename="../../workbench/ui/window/panels.py"/>
         <source>Whole lesson</source>
         <translation>Ganze Lektion</translation>

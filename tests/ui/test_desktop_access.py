@@ -28,6 +28,7 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QPlainTextEdit,
     QRadioButton,
+    QScrollArea,
     QScrollBar,
     QTabBar,
     QTabWidget,
@@ -193,6 +194,9 @@ def _name_in_sight(widget, top):
     name, titles, around = _words(widget.accessibleName()), [top.windowTitle()], widget
     for _ in range(4):
         holder = around.parentWidget()
+        if isinstance(holder, QWidget) and isinstance(holder.parentWidget(), QScrollArea):
+            around = holder.parentWidget()  # scrolling is not seen as a part of its own
+            holder = around.parentWidget()
         if holder is None:
             break
         if isinstance(holder.parentWidget(), QTabWidget):

@@ -168,7 +168,8 @@ def test_recent_lessons_are_a_key_press_away(qtbot, lesson_window, tmp_path):
 
 def test_sizes_tabs_and_zoom_are_found_again(qtbot, lesson_window, open_window, plain_look):
     window = lesson_window
-    window.resize(window.width(), 700)  # the screen of the tests is 800 pixels high
+    wide = window.width()
+    window.resize(wide, 700)  # the screen of the tests is 800 pixels high
     window.panels.middle.setSizes([200, 400])
     window.side.setCurrentIndex(1)
     window.teaching.setCurrentIndex(0)
@@ -179,6 +180,8 @@ def test_sizes_tabs_and_zoom_are_found_again(qtbot, lesson_window, open_window, 
     window.close()
     again = open_window()
     assert again.height() == 700
+    assert again.teaching.view == 2
+    again.resize(wide, 700)  # and 800 wide, where one part is seen at a time
     assert (again.side.currentIndex(), again.teaching.currentIndex()) == (1, 2)
     assert again.score.zoom == pytest.approx(1.5)
     again.teaching.setCurrentIndex(0)

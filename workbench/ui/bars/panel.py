@@ -14,6 +14,8 @@ from workbench.ui.bars.thumbs import SHOWN, BarThumbs
 from workbench.ui.bars.view import BarView
 from workbench.ui.bench.bar_rows import FILTERS, NO_FACTS, BarRow, kept
 from workbench.ui.bench.session import Session
+from workbench.ui.kit.flow import FlowLayout
+from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Faint, Heading, Words, plain_tip
 
 KEPT = "bars.view"
@@ -110,9 +112,8 @@ class BarList(QWidget):
         head = QHBoxLayout()
         head.addWidget(self.heading, 1)
         head.addWidget(self.count)
-        choice = QHBoxLayout()
+        choice = FlowLayout(gap=em(self, 0.35))
         choice.addWidget(self.written)
-        choice.addStretch(1)
         choice.addWidget(self.pictures)
         layout.addLayout(head)
         layout.addWidget(self.filter)

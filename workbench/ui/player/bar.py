@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QHBoxLayout,
     QPushButton,
     QSizePolicy,
     QSpinBox,
@@ -16,6 +15,7 @@ from PySide6.QtWidgets import (
 from workbench.language.speech import say
 from workbench.sound.player import SILENCE, Heard
 from workbench.sound.programme import FASTEST, SLOWEST, WHO
+from workbench.ui.kit.flow import FlowLayout
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Words
 from workbench.ui.player.conductor import Conductor
@@ -60,12 +60,12 @@ class PlayerBar(QWidget):
         self.now.setProperty("role", "faint")
         self.now.setAccessibleName(say("What is heard now"))
         self.now.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        row = QHBoxLayout(self)
+        row = FlowLayout(self, em(self, 0.35))
         row.setContentsMargins(0, em(self, 0.15), 0, em(self, 0.15))
         for part in (self.play, self.what, self.tempo, self.loop, self.climb, self.count_in,
                      self.metronome, self.who, self.how):  # fmt: skip
             row.addWidget(part)
-        row.addWidget(self.now, 1)
+        row.addWidget(self.now)
         for box in (self.what, self.who):
             box.setSizeAdjustPolicy(
                 QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
@@ -87,9 +87,6 @@ class PlayerBar(QWidget):
         conductor.session.opened.connect(lambda: self._show_state(conductor.playing))
         self.show_manner()
         self._show_state(False)
-
-    def minimumSizeHint(self) -> QSize:
-        return QSize(em(self, 20), super().minimumSizeHint().height())
 
     def _set(self, **which: object) -> None:
         if not self._filling:

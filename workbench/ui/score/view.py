@@ -28,10 +28,12 @@ from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import BASE_POINTS, colours
 from workbench.ui.score.band import Band
 from workbench.ui.score.bar import ScoreBar, voice_inks
+from workbench.ui.score.chosen_paint import paint_bar, paint_notes
 from workbench.ui.score.heard_paint import NOTHING_HEARD, paint_heard
 from workbench.ui.score.menu import note_menu
 from workbench.ui.score.pictures import Pictures, make_strip, note_marks
 from workbench.ui.score.tips import tip_of
+from workbench.ui.score.whole import Whole
 
 if TYPE_CHECKING:
     from workbench.engraving.places import Place
@@ -64,6 +66,7 @@ class ScoreView(QAbstractScrollArea):
         self._fits = 0  # times that fitting may still try
         self.image: Any = None
         self.zoom = 1.0
+        self._whole = Whole()
         self.shows = {"tab": True, "left": True, "right": True, "strings": False, "voices": True}
         self.writer: Any = None  # while music is written: takes keys and clicks, paints its caret
         self.heard = NOTHING_HEARD
@@ -86,11 +89,12 @@ class ScoreView(QAbstractScrollArea):
 
     @property
     def scale(self) -> float:
-        """Pixels to an image unit: the zoom, and the text size the teacher chose."""
-        return self.zoom * self.font().pointSizeF() / BASE_POINTS
+        """Pixels to an image unit: the zoom, and the text size as far as there is room."""
+        return self.zoom * min(self.font().pointSizeF() / BASE_POINTS, self._whole.scale)
 
     def _opened(self) -> None:
         self.image = None
+        self._whole.forget()
         self._pictures.clear()
         self._band.drop()
         self.verticalScrollBar().setValue(0)
@@ -150,10 +154,17 @@ class ScoreView(QAbstractScrollArea):
     def _show(self, image: Any) -> None:
         laid_out_anew = self.image is None or self.image.size != image.size
         self.image = image
+        self._see_whole()
         self._measure()
         if laid_out_anew:
             self.follow()
         self.viewport().update()
+
+    def _see_whole(self) -> None:
+        before, around = self.scale, self.bar.height() + 2 * self.frameWidth() + 2 * MARGIN
+        self._whole.fit(self.image, self.height() - around)
+        if abs(self.scale / before - 1) > 0.01:
+            self._soon.start()
 
     def set_zoom(self, zoom: float) -> None:
         """Paint larger or smaller at once; the systems are laid out anew a little later."""
@@ -268,17 +279,10 @@ class ScoreView(QAbstractScrollArea):
         bar = self._session.bar
         rect = self.image.bar_rect(bar.index) if bar is not None else None
         if rect is not None:
-            shown = self.from_image(rect).adjusted(1, 1, -1, -1)
-            wash = QColor(accent)
-            wash.setAlphaF(0.10)
-            painter.fillRect(shown, wash)
-            painter.setPen(QPen(accent, 1.6))
-            painter.drawRoundedRect(shown, 4, 4)
+            paint_bar(painter, self.from_image(rect), accent)
         self._paint_systems(painter, QRectF(event.rect()))
-        painter.setPen(QPen(accent, 2.0))
-        for note in self._session.note_ids:
-            for rect in self.image.rects_of_note(note):
-                painter.drawRoundedRect(self.from_image(rect).adjusted(-3, -3, 3, 3), 5, 5)
+        heads = (r for note in self._session.note_ids for r in self.image.rects_of_note(note))
+        paint_notes(painter, map(self.from_image, heads), accent)
         paint_heard(painter, self, c)
         self._band.paint(painter, accent)
         if self.writer is not None:
@@ -308,11 +312,12 @@ class ScoreView(QAbstractScrollArea):
         tall = self.bar.sizeHint().height()
         self.setViewportMargins(0, tall, 0, 0)
         edge = self.frameWidth()
-        self.bar.setGeometry(edge, edge, max(0, self.width() - 2 * edge), tall)
+        self.bar.setGeometry(edge, edge, max(0, self.viewport().width()), tall)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._place_bar()
+        self._see_whole()
         self._measure()
         if event.oldSize().width() != event.size().width():
             self._soon.start()
@@ -321,6 +326,8 @@ class ScoreView(QAbstractScrollArea):
         super().changeEvent(event)
         if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
             self._place_bar()
+            self._see_whole()
+            self._measure()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         if self.image is None or event.button() != Qt.MouseButton.LeftButton:

@@ -28,7 +28,7 @@ from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.chart import STEP
 from workbench.ui.kit.look import em
-from workbench.ui.kit.parts import Words
+from workbench.ui.kit.parts import Scrolled, Words
 
 Found = TypeVar("Found")
 # Put together once: long tables have thousands of cells.
@@ -77,7 +77,8 @@ class TeachingPage(QWidget):
         self.sentence.setMargin(em(self, 1))
         self._stack = QStackedLayout(self)
         self._stack.addWidget(self.sentence)
-        self._stack.addWidget(self.body)
+        self._area = Scrolled(self.body, say("The whole view"), across=True)
+        self._stack.addWidget(self._area)
         for signal in (session.opened, session.changed, session.fingered):
             signal.connect(self.ask)
 
@@ -95,7 +96,7 @@ class TeachingPage(QWidget):
                 else say("The fingering is being worked out …")
             )
             return
-        if self._stack.currentWidget() is not self.body:
+        if self._stack.currentWidget() is not self._area:
             self.say(f"{self._label} …")
         self._fill(lesson, fingering)
 
@@ -104,7 +105,7 @@ class TeachingPage(QWidget):
             if self.session.lesson is lesson:
                 self._stale = False
                 filling.show(lesson, found)
-                self._stack.setCurrentWidget(self.body)
+                self._stack.setCurrentWidget(self._area)
                 self.shown.emit()
 
         work = filling.work(lesson, fingering)

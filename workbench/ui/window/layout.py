@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -29,38 +30,55 @@ class Layout:
     splitters: tuple[tuple[str, str], ...] = ()
 
 
+def sizes(panels: Panels) -> dict[str, QByteArray]:
+    """How the splitters share the room, also those that are not seen in a narrow window."""
+    states = {name: splitter.saveState() for name, splitter in panels.splitters.items()}
+    return states | panels.columns.states if panels.columns.narrow else states
+
+
+def put_sizes(panels: Panels, states: Mapping[str, QByteArray]) -> None:
+    """Share the room as it was; a splitter that ``states`` does not name stays as it is."""
+    columns = panels.columns
+    for name, splitter in panels.splitters.items():
+        if name not in states:
+            continue
+        if columns.narrow and name in columns.states:
+            columns.states[name] = states[name]  # for when there is room again
+            continue
+        along = splitter.orientation()
+        splitter.restoreState(states[name])
+        splitter.setOrientation(along)  # kept by an older program, it may lie the other way
+
+
 def taken(panels: Panels, shown: look.Look, geometry: QByteArray) -> Layout:
     """The layout of a window as it is now."""
+    columns = panels.columns
     return Layout(
         look=shown,
         zoom=panels.score.zoom,
         neck_zoom=panels.neck.neck.zoom,
-        side=panels.side.currentIndex(),
-        view=panels.teaching.currentIndex(),
+        side=columns.side if columns.narrow else panels.side.currentIndex(),
+        view=panels.teaching.view,
         geometry=_text(geometry),
-        splitters=tuple((name, _text(s.saveState())) for name, s in panels.splitters.items()),
+        splitters=tuple((name, _text(state)) for name, state in sizes(panels).items()),
     )
 
 
 def put(panels: Panels, layout: Layout) -> None:
     """Lay the parts out as they were; what is kept no more, or was spoilt, stays as it is."""
-    kept = dict(layout.splitters)
-    for name, splitter in panels.splitters.items():
-        if name in kept:
-            along = splitter.orientation()
-            splitter.restoreState(as_bytes(kept[name]))
-            splitter.setOrientation(along)  # kept by an older program, it may lie the other way
+    put_sizes(panels, {name: as_bytes(state) for name, state in layout.splitters})
     panels.score.zoom = layout.zoom
     panels.neck.neck.zoom = layout.neck_zoom
-    for tabs, at in ((panels.side, layout.side), (panels.teaching, layout.view)):
-        if 0 <= at < tabs.count():
-            tabs.setCurrentIndex(at)
+    if 0 <= layout.side < panels.side.count():
+        panels.side.setCurrentIndex(layout.side)
+    if 0 <= layout.view < len(panels.teaching.views):
+        panels.teaching.show_view(layout.view)
 
 
 def reset(panels: Panels) -> None:
     """Tabs and zoom as at the first start."""
     panels.side.setCurrentIndex(0)
-    panels.teaching.setCurrentIndex(0)
+    panels.teaching.show_view(0)
     panels.neck.neck.zoom = 1.0
     panels.neck.refresh()
     panels.score.set_zoom(1.0)

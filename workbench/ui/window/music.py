@@ -104,7 +104,7 @@ class MusicWriting(QObject):
 
     def _begin(self) -> None:
         if not self.hand.writing:
-            self._panels.teaching.setCurrentIndex(0)
+            self._panels.teaching.show_view(0)
             self.hand.begin()
 
     def toggle(self) -> None:

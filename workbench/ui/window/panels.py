@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QDialog, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QSizePolicy, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from workbench.language.names import key_words
 from workbench.language.speech import say
@@ -14,7 +14,7 @@ from workbench.ui.bench.session import Session
 from workbench.ui.choices.panel import Choices
 from workbench.ui.kit.look import em
 from workbench.ui.kit.notice import Notice
-from workbench.ui.kit.parts import Faint, Heading
+from workbench.ui.kit.parts import Faint, Heading, plain_tip
 from workbench.ui.lesson.panel import LessonPanel
 from workbench.ui.neck.legend import Legend
 from workbench.ui.neck.moment_words import moment_words
@@ -23,6 +23,7 @@ from workbench.ui.notes.panel import NotePanel
 from workbench.ui.player.bar import PlayerBar, space_plays
 from workbench.ui.player.conductor import Conductor
 from workbench.ui.score.view import ScoreView
+from workbench.ui.window.columns import Columns, Parts, reveal
 from workbench.ui.window.teaching_tabs import TeachingTabs
 
 
@@ -37,6 +38,7 @@ class Panels(QWidget):
         self.notice = Notice()
         self.title = Heading("")
         self.title.setAccessibleName(say("Open lesson"))
+        self.title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.bars = BarList(session)
         self.score = ScoreView(session)
         self.neck_heading = Heading(say("Fretboard"))
@@ -48,6 +50,7 @@ class Panels(QWidget):
         self.lesson_panel = LessonPanel(session)
         self.conductor = Conductor(session)
         self.player = PlayerBar(self.conductor)
+        self.below = QWidget()
         self.middle = self._middle()
         self.bar_side = QSplitter(Qt.Orientation.Vertical)
         self.side = self._side()
@@ -61,6 +64,12 @@ class Panels(QWidget):
         column.addWidget(self.across, 1)
         column.addWidget(self.player)
         self.notice.lie_over(self)
+        self.columns = Columns(
+            Parts(
+                self.title, self.bars, self.below, self.bar_side, self.lesson_panel,
+                self.teaching, self.side, self.middle, self.across,
+            )
+        )  # fmt: skip
 
         session.opened.connect(self._opened)
         session.changed.connect(self._retitle)
@@ -72,15 +81,14 @@ class Panels(QWidget):
             space_plays(part, self.conductor)
 
     def _middle(self) -> QSplitter:
-        below = QWidget()
-        under = QVBoxLayout(below)
+        under = QVBoxLayout(self.below)
         under.setContentsMargins(0, 0, 0, 0)
         for part in (self.neck_heading, self.moment, self.neck, self.legend):
             under.addWidget(part)
         under.addStretch(1)
         middle = QSplitter(Qt.Orientation.Vertical)
         middle.addWidget(self.score)
-        middle.addWidget(below)
+        middle.addWidget(self.below)
         middle.setStretchFactor(0, 1)
         middle.setChildrenCollapsible(False)
         return middle
@@ -111,16 +119,18 @@ class Panels(QWidget):
 
     # Sizes.
 
-    def make_room(self, height: int) -> None:
-        """Where large text leaves little height, the music has it, not the legend."""
-        self.legend.setVisible(height >= em(self, 34))
+    def make_room(self, width: int, height: int) -> None:
+        """In a window of so many pixels: where there is little height, the music has it, not the
+        legend; where there is little width, there is one part at a time."""
+        self.columns.fit(width)
+        self.legend.setVisible(height >= em(self, 40))
 
     def shape_sizes(self, width: int, height: int) -> None:
         """Sizes that follow the text, in a window of so many pixels."""
-        self.make_room(height)
-        self.bars.setMinimumWidth(em(self, 9))
-        self.side.setMinimumWidth(em(self, 13))
+        self.make_room(width, height)
         self.score.setMinimumHeight(em(self, 5))
+        if self.columns.narrow:
+            return
         self.middle.setSizes([em(self, 40), em(self, 10)])
         self.bar_side.setSizes([em(self, 22), em(self, 16)])
         wide = max(width, em(self, 40))
@@ -153,6 +163,7 @@ class Panels(QWidget):
         if lesson.student:
             words.append(say("for {student}", student=lesson.student))
         self.title.setText("  ·  ".join(words))
+        self.title.setToolTip(plain_tip(self.title.text()))  # where it is longer than the window
 
     def tell_moment(self) -> None:
         """What the hand does in the selected bar, in words above the neck."""
@@ -177,17 +188,22 @@ class Panels(QWidget):
 
     def new_note(self) -> None:
         """Begin a teaching note on the selected bars."""
-        self.side.setCurrentIndex(0)
+        reveal(self.notes)
         self.notes.new_note()
 
     def next_part(self, by: int) -> None:
         """Move the focus to the next part of the window."""
         parts = [self.bars.view, self.score, self.neck.neck, self.notes.list, self.choices.list]
-        if self.side.currentIndex() == 1:
+        if self.columns.narrow:
+            parts.append(self.lesson_panel.title)
+        elif self.side.currentIndex() == 1:
             parts[3:] = [self.lesson_panel.title]
+        stand = parts.copy() if self.columns.narrow else []  # behind tabs, but parts none the less
         parts[3:3] = [self.teaching.techniques.list, self.teaching.plan.table,
                       self.teaching.script.table]  # fmt: skip
-        parts = [part for part in parts if part.isVisible() and part.isEnabled()]
+        parts = [p for p in parts if (p.isVisible() or p in stand) and p.isEnabled()]
         at = next((i for i, part in enumerate(parts) if part.hasFocus()), -1 if by > 0 else 0)
         if parts:
-            parts[(at + by) % len(parts)].setFocus(Qt.FocusReason.ShortcutFocusReason)
+            part = parts[(at + by) % len(parts)]
+            reveal(part)
+            part.setFocus(Qt.FocusReason.ShortcutFocusReason)

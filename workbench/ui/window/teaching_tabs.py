@@ -42,11 +42,24 @@ class TeachingTabs(QTabWidget):
         self.addTab(self.grade, say("Grade"))
         self.arranging = ArrangingView(session)
         self.addTab(self.arranging, say("Arrangement"))
+        self.views = (
+            score, self.techniques, self.plan, self.script, self.grade, self.arranging,
+        )  # fmt: skip
         session.laid.connect(lambda: self.setCurrentWidget(self.arranging))
         self.grade.wants_learning.connect(self.learn_grades)
         self.plan.export_button.clicked.connect(self.export_plan)
         self.script.export_button.clicked.connect(self.export_script)
         self.script.read_button.clicked.connect(self.read)
+
+    @property
+    def view(self) -> int:
+        """Which of ``views`` is seen; that of the score where another part is."""
+        shown = self.currentWidget()
+        return next((at for at, view in enumerate(self.views) if view is shown), 0)
+
+    def show_view(self, at: int) -> None:
+        """Turn to one of ``views``."""
+        self.setCurrentWidget(self.views[at])
 
     def look_again(self) -> None:
         """Another grade model is in force, or another grade given: judge anew."""

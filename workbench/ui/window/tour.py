@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QPushButton, QVBoxLayout
 from workbench.language.speech import mark, say
 from workbench.ui.kit.look import colours, em
 from workbench.ui.kit.parts import Faint, Heading, Words
+from workbench.ui.window.columns import reveal
 from workbench.ui.window.panels import Panels
 
 TAKEN = "window.tour"  # the setting that says it was taken, or skipped
@@ -27,7 +28,6 @@ class Stop:
     words: str
     done: Callable[[Panels], SignalInstance] | None = None
     view: int = 0  # which view of the middle it needs
-    side: int | None = None  # which tab of the right side
 
 
 def _menu_bar(panels: Panels) -> QWidget:
@@ -72,7 +72,6 @@ STOPS = (
             "take it, or leave the bar as it is."
         ),
         lambda p: p.session.changed,
-        side=0,
     ),
     Stop(
         lambda p: p.notes,
@@ -82,7 +81,6 @@ STOPS = (
             "write a sentence; Ctrl+Return keeps it."
         ),
         lambda p: p.session.changed,
-        side=0,
     ),
     Stop(
         lambda p: p.lesson_panel,
@@ -92,7 +90,6 @@ STOPS = (
             "above the fretboard."
         ),
         lambda p: p.session.changed,
-        side=1,
     ),
     Stop(
         lambda p: p.teaching.tabBar(),
@@ -180,9 +177,8 @@ class Tour(QWidget):
         self._wait_for(None)
         self.at = max(0, at)
         stop, panels = STOPS[self.at], self._panels
-        panels.teaching.setCurrentIndex(stop.view)
-        if stop.side is not None:
-            panels.side.setCurrentIndex(stop.side)
+        panels.teaching.show_view(stop.view)
+        reveal(stop.at(panels))
         self.title.setText(say(stop.title))
         self.words.setText(say(stop.words))
         self.setAccessibleDescription(f"{self.title.text()}. {self.words.text()}")

@@ -35,6 +35,7 @@ from workbench.ui.window.tour import Guide
 VIEWS = (
     "view-score", "view-techniques", "view-plan", "view-script", "view-grade", "view-arrangement",
 )  # fmt: skip
+LEAST = (25, 18.7)  # em of the smallest window
 SCORE_PARTS = ("tab", "left", "right")  # of the row above the score, in the menu as well
 
 
@@ -53,6 +54,7 @@ class Window(QMainWindow):
         self.session = session
         self.look = look.Look()
         self._told_fault = ""
+        self._sizes: dict[Any, dict[str, Any]] = {}  # by text size and the window's size
         self.setWindowTitle("Pluckwright")
         self.setAcceptDrops(True)
         session.setParent(self)
@@ -125,7 +127,7 @@ class Window(QMainWindow):
             "learn-grades": teaching.learn_grades,
             "next-bar": lambda: session.select(session.position + 1),
             "previous-bar": lambda: session.select(session.position - 1),
-            **{name: partial(teaching.setCurrentIndex, at) for at, name in enumerate(VIEWS)},
+            **{name: partial(teaching.show_view, at) for at, name in enumerate(VIEWS)},
             "order": self.bars.written.toggle,
             "larger-text": lambda: self._scale(1),
             "smaller-text": lambda: self._scale(-1),
@@ -257,17 +259,22 @@ class Window(QMainWindow):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self.panels.make_room(self.height())
+        self.panels.make_room(self.width(), self.height())
 
     def shape_sizes(self) -> None:
         """Sizes that follow the text."""
+        # Said here, it holds while parts that need more have not made room yet.
+        self.setMinimumSize(*(em(self, side) for side in LEAST))
         self.panels.shape_sizes(self.width(), self.height())
 
     def set_look(self, theme: str | None = None, scale: int | None = None) -> None:
         """Change colours or text size; remembered."""
+        # Text made larger and plain again leaves everything where the teacher had put it.
+        self._sizes[self.look.scale, self.size().toTuple()] = layout.sizes(self.panels)
         self.look = look.Look(theme or self.look.theme, scale or self.look.scale)
         self._dress()
         self.shape_sizes()
+        layout.put_sizes(self.panels, self._sizes.get((self.look.scale, self.size().toTuple()), {}))
 
     def _dress(self) -> None:
         look.apply(self.look)

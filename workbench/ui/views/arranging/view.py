@@ -6,12 +6,11 @@ from collections.abc import Callable
 from functools import partial
 from typing import Any
 
-from PySide6.QtCore import QPoint, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QShowEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QHBoxLayout,
     QListWidgetItem,
     QMenu,
     QPushButton,
@@ -31,12 +30,15 @@ from workbench.teaching import arrangement
 from workbench.teaching.arrangement import ACCEPT, DOWN, FREED, OUT, RESTORE, UP, VOICE
 from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
-from workbench.ui.kit.parts import Caution, Faint, Heading, plain_tip
+from workbench.ui.kit.flow import FlowLayout
+from workbench.ui.kit.look import em
+from workbench.ui.kit.parts import Caution, Faint, Heading, Scrolled, plain_tip
 from workbench.ui.kit.word_list import WordList
 from workbench.ui.views.arranging.pair_view import PairView, fate_words
 
 JOB = "lay anew"
 MOST_VOICES = 4
+LEAST = 24  # em of height for scores and list together
 #: Name on the button, what it does.
 ACTS = (
     (RESTORE, mark("&Restore"), mark("Let the note sound again, in full; the rest is laid "
@@ -115,32 +117,43 @@ class ArrangingView(QWidget):
         below = QWidget()
         column = QVBoxLayout(below)
         column.setContentsMargins(0, 0, 0, 0)
-        top = QHBoxLayout()
+        top = FlowLayout(gap=em(self, 0.35))
         for control in (self.filter, self.in_key, self.hear, self.undo):
             top.addWidget(control)
-        top.addStretch(1)
         column.addLayout(top)
         column.addWidget(self.list, 1)
         column.addWidget(self.about)
-        row = QHBoxLayout()
+        row = FlowLayout(gap=em(self, 0.35))
         for act, name, words in ACTS:
             button = self.buttons[act] = QPushButton(say(name))
             button.setToolTip(say(words))
             button.clicked.connect(partial(self.act, act))
+            if act == ACCEPT:
+                row.addWidget(self.voice)
             row.addWidget(button)
-        row.insertWidget(4, self.voice)
         column.addLayout(row)
         self.splitter = QSplitter(Qt.Orientation.Vertical)
         self.splitter.setObjectName("arranging")
         self.splitter.addWidget(self.pair)
-        self.splitter.addWidget(below)
+        self.splitter.addWidget(Scrolled(below, say("What can be done about it")))
         self.splitter.setStretchFactor(0, 3)
         self.splitter.setStretchFactor(1, 2)
         self.splitter.setChildrenCollapsible(False)
         layout = QVBoxLayout(self)
         for part in (self.line, self.warning, self.hint):
             layout.addWidget(part)
-        layout.addWidget(self.splitter, 1)
+        self._shape()
+        layout.addWidget(Scrolled(self.splitter, say("The whole view")), 1)
+
+    def _shape(self) -> None:
+        """Where there is little height, the view scrolls rather than that scores and list have
+        a line each."""
+        self.splitter.setMinimumHeight(em(self, LEAST))
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._shape()
 
     # What is shown.
 

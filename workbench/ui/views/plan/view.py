@@ -32,6 +32,7 @@ from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.services import playing_of
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.chart import ChartBox, form_of
+from workbench.ui.kit.flow import FlowLayout
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint, Heading, Scrolled, Words
 from workbench.ui.views.page import ChartPage, Filling
@@ -111,7 +112,9 @@ class PlanView(ChartPage):
         return box
 
     def _lay_out(self) -> None:
-        fields = QGridLayout()
+        given = QWidget()
+        fields = QGridLayout(given)
+        fields.setContentsMargins(0, 0, 0, 0)
         named = (
             (say("Minutes a &day"), self.daily), (say("Days a &week"), self.week),
             (say("&From day"), self.first), (say("&Student's grade"), self.student),
@@ -127,17 +130,17 @@ class PlanView(ChartPage):
         sums.addWidget(self.total)
         sums.addWidget(self.left)
         sums.addStretch(1)
-        given = QHBoxLayout()
-        given.addLayout(fields)
-        given.addStretch(1)
-        at_side = QVBoxLayout()
-        at_side.addWidget(self.play_button)
-        at_side.addWidget(self.export_button)
-        at_side.addStretch(1)
-        given.addLayout(at_side)
+        beside = QWidget()
+        buttons = QHBoxLayout(beside)
+        buttons.setContentsMargins(0, 0, 0, 0)
+        buttons.addWidget(self.play_button)
+        buttons.addWidget(self.export_button)
+        asked = FlowLayout(gap=em(self, 0.6))
+        asked.addWidget(given)
+        asked.addWidget(beside)
         self.top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self.top.addLayout(sums, 1)
-        self.top.addLayout(given)
+        self.top.addLayout(asked)
         drawn = QWidget()
         self.charts = QBoxLayout(QBoxLayout.Direction.LeftToRight, drawn)
         self.charts.setContentsMargins(0, 0, em(self, 0.3), 0)
