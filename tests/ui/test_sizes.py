@@ -119,7 +119,7 @@ def faults_of(window):
     return found
 
 
-@pytest.fixture(params=["en", "de"])
+@pytest.fixture(params=["de", pytest.param("en", marks=pytest.mark.slow)])
 def small_window(request, qtbot, open_window, tmp_path):
     """A small window in one of the languages, on a lesson in three voices."""
     before = speech.chosen()
