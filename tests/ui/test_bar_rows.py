@@ -46,8 +46,8 @@ def test_marks_have_numbers_and_words(rows_of):
     assert [(row.notes, row.pins, row.cuts) for row in rows] == [
         (1, 2, 0), (1, 0, 1), (1, 2, 0), (1, 0, 0), (1, 0, 0),
     ]  # fmt: skip
-    assert rows[1].marks == (("note", "1 note"), ("cut", "1 cut"))
-    assert rows[0].marks == (("note", "1 note"), ("pin", "2 pins"))
+    assert rows[1].marks == (("note", "1 remark"), ("cut", "1 cut"))
+    assert rows[0].marks == (("note", "1 remark"), ("pin", "2 pins"))
     assert rows[1].spoken == "Bar 2, section A, 1st ending, repeat, 1 note, 1 cut"
 
 
