@@ -48,7 +48,7 @@ def test_marks_have_numbers_and_words(rows_of):
     ]  # fmt: skip
     assert rows[1].marks == (("note", "1 remark"), ("cut", "1 cut"))
     assert rows[0].marks == (("note", "1 remark"), ("pin", "2 pins"))
-    assert rows[1].spoken == "Bar 2, section A, 1st ending, repeat, 1 note, 1 cut"
+    assert rows[1].spoken == "Bar 2, section A, 1st ending, repeat, 1 remark, 1 cut"
 
 
 def test_sections_and_form(rows_of):
