@@ -95,11 +95,11 @@ def _scores(shelf: Shelf, options: argparse.Namespace) -> Result:
 def _report(options: argparse.Namespace) -> Result:
     from workbench.commands.fit_report import write_report
     from workbench.instrument.table import hand, instrument
-    from workbench.music.reading import read_score
+    from workbench.music.apart import read_apart
 
     path = file_to_write(options.report, "report.html")
     on, of = instrument(options.instrument), hand(options.hand)
-    pieces = [read_score(score, parts="all") for score in options.scores]
+    pieces = [read_apart(score, parts="all") for score in options.scores]
     with Meter(say("Comparing")) as meter:
         worst = write_report(path, pieces, on, of, meter)
     bars = [

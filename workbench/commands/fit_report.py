@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from workbench.language.speech import chosen, say
 
 if TYPE_CHECKING:
+    from workbench.engraving.small import SmallBars
     from workbench.fingering.disagreement import BarMet
     from workbench.fingering.types import FingeredBar
     from workbench.instrument.model import Hand, Instrument
@@ -74,13 +75,11 @@ def write_report(
     return worst
 
 
-def _picture(small: object, piece: Piece, bar: int, hands: FingeredBar, on: Instrument) -> str:
+def _picture(small: SmallBars, piece: Piece, bar: int, hands: FingeredBar, on: Instrument) -> str:
     from PySide6.QtCore import QBuffer, QByteArray, QIODevice
 
     from workbench.engraving.options import STAFF, SmallLook
-    from workbench.engraving.small import SmallBars
 
-    assert isinstance(small, SmallBars)
     look = SmallLook(STAFF, "#000000", WIDE, TALL, ratio=2.0, zoom=1.6)
     image = small.whole(piece, bar, hands, on, look)
     data = QByteArray()

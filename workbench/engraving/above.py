@@ -9,14 +9,13 @@ from __future__ import annotations
 from collections import defaultdict, deque
 from collections.abc import Callable
 from dataclasses import replace
-from itertools import pairwise
 
 from lxml import etree
 
 from workbench.engraving import marks, tree
 from workbench.engraving.spelling import accidentals
 from workbench.engraving.tree import add
-from workbench.engraving.voices import Layer
+from workbench.engraving.voices import Layer, tie_targets
 from workbench.music.model import Note, Piece
 
 ABOVE = "o-"
@@ -68,13 +67,7 @@ class Above:
         self.layers = layers(self.piece)
         self.lower = _low_voices(self.piece) if grand(piece) else frozenset()
         self.low = min((n.midi for n in piece.notes), default=127) < OCTAVE_CLEF_UNDER
-        rows: dict[str, list[str]] = defaultdict(list)
-        for bar in self.piece.bars:
-            for layer in self.layers[bar.index]:
-                for event in layer.events:
-                    for head in event.heads:
-                        rows[head.note.id].append(head.id)
-        self.next_ids = {a: b for ids in rows.values() for a, b in pairwise(ids)}
+        self.next_ids = tie_targets(self.layers[bar.index] for bar in self.piece.bars)
 
     def staves(self, group: etree._Element, bar: int, first: bool) -> None:
         """The staves' definitions, as they are at a bar."""

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from collections import defaultdict, deque
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from fractions import Fraction
-from itertools import pairwise
 
 from lxml import etree
 
@@ -16,7 +15,7 @@ from workbench.engraving.spelling import accidentals
 from workbench.engraving.stringmarks import strings_told
 from workbench.engraving.tree import MEI, add
 from workbench.engraving.values import strong_points
-from workbench.engraving.voices import Layer, attack_events, bar_layers, stretches
+from workbench.engraving.voices import Layer, attack_events, bar_layers, stretches, tie_targets
 from workbench.fingering.heard import sounding
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Instrument
@@ -96,7 +95,7 @@ class _Writer:
         self.layers = {bar.index: every[bar.index] for bar in self.bars}
         above = self.options.above
         self.above = None if above is None else Above(above, _piece_layers)
-        self.next_ids = _tie_targets(self.layers[bar.index] for bar in self.bars)
+        self.next_ids = tie_targets(self.layers[bar.index] for bar in self.bars)
         self.slur_ends = self._slur_ends()
 
     @property
@@ -239,16 +238,6 @@ class _Writer:
         beats = strong_points(bar.time_signature, bar.length)
         events = attack_events(attacks, bar.length, beats)
         tree.tab_layer(add(measure, "staff", n="2"), events, places)
-
-
-def _tie_targets(bars: Iterable[list[Layer]]) -> dict[str, str]:
-    rows: dict[str, list[str]] = defaultdict(list)
-    for layers in bars:
-        for layer in layers:
-            for event in layer.events:
-                for head in event.heads:
-                    rows[head.note.id].append(head.id)
-    return {a: b for ids in rows.values() for a, b in pairwise(ids)}
 
 
 def element_note(element_id: str, ids: Mapping[str, int]) -> str | None:

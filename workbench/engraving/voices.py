@@ -10,6 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from itertools import pairwise
 
 from workbench.engraving.values import PLAIN, Ratio, Value, is_binary, ratio_for, split
 from workbench.music.model import Note, Piece
@@ -305,3 +306,13 @@ def attack_events(
             first = False
     return events
 
+
+def tie_targets(bars: Iterable[list[Layer]]) -> dict[str, str]:
+    """By the id of each part of a note that is written as several, the id of the next part."""
+    rows: dict[str, list[str]] = defaultdict(list)
+    for layers in bars:
+        for layer in layers:
+            for event in layer.events:
+                for head in event.heads:
+                    rows[head.note.id].append(head.id)
+    return {a: b for ids in rows.values() for a, b in pairwise(ids)}
