@@ -5,6 +5,8 @@ from __future__ import annotations
 import threading
 
 import pytest
+from PySide6.QtCore import QObject
+from shiboken6 import delete
 
 from workbench.music.errors import BadInput
 from workbench.ui.bench.jobs import Jobs
@@ -91,3 +93,20 @@ def test_bad_input_is_one_sentence_and_a_fault_is_ours(qtbot, jobs):
     qtbot.waitUntil(lambda: jobs.idle)
     assert said == ["The file is empty."]
     assert [type(f) for f in faults] == [ZeroDivisionError]
+
+
+def test_an_answer_to_what_was_closed_meanwhile_is_nobodys(qtbot, jobs):
+    heard = []
+
+    class Listing(QObject):
+        def show(self, found: int) -> None:
+            heard.append(found)
+
+    listing, kept = Listing(), Listing()
+    go = threading.Event()
+    jobs.start("list", "Listing", lambda _: go.wait(10) and 1, listing.show)
+    jobs.start("kept", "Keeping", lambda _: go.wait(10) and 2, kept.show, lane="other")
+    delete(listing)
+    go.set()
+    qtbot.waitUntil(lambda: jobs.idle)
+    assert heard == [2]

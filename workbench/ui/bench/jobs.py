@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from typing import Any, TypeVar
 
 from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, Signal
+from shiboken6 import isValid
 
 from workbench.music.errors import BadInput
 
@@ -27,6 +28,12 @@ class Ticket:
     kind: str
     generation: int
     label: str
+
+
+def _gone(answer: object) -> bool:
+    """Whether what waits for an answer was closed meanwhile, such as a dialog's list."""
+    owner = getattr(answer, "__self__", None)
+    return isinstance(owner, QObject) and not isValid(owner)
 
 
 class _Task(QRunnable):
@@ -144,6 +151,8 @@ class Jobs(QObject):
         if not wanted or answers is None or isinstance(fault, Cancelled):
             return
         done, wrong = answers
+        if _gone(done):
+            return
         if isinstance(fault, BadInput):
             wrong(" ".join(str(fault).split()))
         elif fault is not None:
