@@ -18,8 +18,11 @@ from typing import Any
 from workbench.arranging.decisions import GONE, Decision, Decisions
 from workbench.arranging.options import UNHEARD, Heard, Option, Options
 from workbench.arranging.sounds import BASS, TUNE, Texture
-from workbench.arranging.weights import CUT_MOST, SHIFT_MOST
+from workbench.arranging.weights import CUT_MOST, EASY_FRET, SHIFT_MOST
 
+# Share of a phrase's tune that may leave its line for the phrase to lie in another octave
+# (our judgement, no source)
+PHRASE_LOST = 0.12
 Held = tuple[tuple[int, int] | None, ...]  # (sound, fret) on each string from string 1
 _Table = dict[tuple[Held, int, int | None], tuple[int, Any]]
 
@@ -118,7 +121,8 @@ class Search:
 
     def phrase_choices(self, semitones: int) -> list[list[int]]:
         """The octaves tried for the tune in every phrase: that of the piece wherever all of
-        the tune is on the instrument, or else all that lose least of it."""
+        it is on the instrument and it lies well there; or else those as well that lose
+        few of its notes, at most ``PHRASE_LOST`` of them or as few as any."""
         lines: list[list[int]] = []
         for m, number in enumerate(self.texture.phrase):
             while len(lines) <= number:
@@ -128,13 +132,18 @@ class Search:
                 for s in (self.texture.sounds[i] for i in self.texture.struck[m])
                 if s.role == TUNE
             ]
-        lost = [
-            {o: sum(not self.options.where(p + 12 * o) for p in line) for o in (0, 1, -1, 2, -2)}
-            for line in lines
-        ]
-        if not any(row[0] for row in lost):
-            return [[0] for _ in lines]
-        return [[o for o in row if row[o] == min(row.values())] for row in lost]
+        return [self._octaves(line) for line in lines]
+
+    def _octaves(self, line: list[int]) -> list[int]:
+        where = self.options.where
+        lost = {o: sum(not where(p + 12 * o) for p in line) for o in (0, 1, -1, 2, -2)}
+        lowest = [min((fret for _, fret in where(p)), default=0) for p in line]
+        high = sum(self.options.height(f, tune=True) for f in lowest if f > EASY_FRET)
+        if not lost[0] and high <= self.weights["phrase_octave"] * len(line):
+            return [0]
+        few = max(min(lost.values()), int(PHRASE_LOST * len(line)))
+        near = (0, -1) if not lost[0] else (0, 1, -1) if lost[0] <= few else tuple(lost)
+        return [o for o in near if lost[o] <= few]
 
     def heard(self, m: int, semitones: int, octave: int) -> tuple[Heard, ...]:
         """The sounds struck at a moment as its ways are looked up."""
@@ -206,7 +215,7 @@ class Search:
 
     def _step(self, m: int, table: _Table, ways: tuple[Option, ...], octave: int) -> _Table:
         w, until, struck = self.weights, self.texture.until, self.texture.struck[m]
-        shift, stretch, ease = self.shift, self.options.stretch, self.options.shapes.ease
+        shift, ease = self.shift, self.options.shapes.ease
         leap, covered, per_mm = w["bass_leap"], w["tune_covered"], w["shift"]
         out: _Table = {}
         for (held, hand, bass), (before, node) in table.items():
@@ -234,7 +243,7 @@ class Search:
                         cost += self.cut_cost(row[0], m)
                     else:
                         left.append((s, row[0], row[1]))
-                for gone, more in self._held(left, way, m, stretch, ease, covered):
+                for gone, more in self._held(left, way, m, ease, covered):
                     total = cost + more
                     now: list[tuple[int, int] | None] = [None] * len(held)
                     for at, (s, sound, fret) in enumerate(left):
@@ -250,13 +259,11 @@ class Search:
         return out
 
     def _held(
-        self, left: list[tuple[int, int, int]], way: Option, m: int, stretch: Any, ease: Any,
-        covered: int,
-    ) -> list[tuple[int, int]]:  # fmt: skip
+        self, left: list[tuple[int, int, int]], way: Option, m: int, ease: Any, covered: int
+    ) -> list[tuple[int, int]]:
         """What of the held sounds ends now (as bits), and the cost of each choice worth trying."""
         if not left:
             return [(0, 0)]
-        own = stretch(way.excess)
         found: list[tuple[int, int]] = []
         over = [self.over(sound, fret, s, m, way.tune) for s, sound, fret in left]
         for gone in range(1 << len(left)):
@@ -269,7 +276,7 @@ class Search:
                     more += covered if over[at] else 0
             got = ease(tuple(sorted(places)))
             if got is not None:
-                extra = stretch(got[0]) - own
+                extra = got.hold - way.hold
                 found.append((gone, more + extra))
                 if not gone and not more and not extra:
                     break  # to end a sound before it is in the way is never cheaper
