@@ -58,7 +58,7 @@ def demo_folder() -> Path:
     Raises BadInput where there is none.
     """
     here = Path(__file__).resolve()
-    tried = (here.parents[2], here.parents[1])
+    tried = (here.parents[3], here.parents[2])
     for root in tried:
         folder = root / "resources" / "demo"
         if (folder / "scenario.json").is_file():
