@@ -14,7 +14,7 @@ from typing import Any, Union
 
 from workbench.music.model import Piece
 from workbench.store.archive import FORMAT, SCHEMA, VERSION
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 _TIME = {"type": "string", "format": "date-time"}
 _MUSIC = {"type": "string", "pattern": r"^music/[0-9a-f]{64}\.json$"}

@@ -22,7 +22,7 @@ from workbench.store.schema import (
     StepRecord,
     VersionRecord,
 )
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 
 @dataclass(frozen=True)

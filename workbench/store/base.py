@@ -34,7 +34,7 @@ from workbench.store.schema import (
     StepRecord,
     VersionRecord,
 )
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 #: How long to wait for another program that is writing, in seconds.
 WAIT_SECONDS = 2.0

@@ -22,7 +22,7 @@ from workbench.store.schema import (
     PieceRecord,
     VersionRecord,
 )
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 #: How many solved fingerings are kept; the oldest are let go.
 MOST_FINGERINGS = 2000

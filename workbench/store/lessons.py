@@ -25,7 +25,7 @@ from workbench.store.schema import (
     PieceRecord,
     StepRecord,
 )
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 #: How many states of a lesson are kept; the oldest are let go.
 LONGEST_HISTORY = 1000

@@ -19,7 +19,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.rows import View
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.ui.bench.bar_rows import BarRow, bar_rows, notes_of_bar, section_letters
 from workbench.ui.bench.grips import pinned
 from workbench.ui.bench.jobs import Jobs

@@ -15,8 +15,8 @@ from workbench.fingering.types import Alternative, FingeredNote, Fingering, Pin
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.same_bars import bars_to_match, match_bars
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.same_bars import bars_to_match, match_bars
 from workbench.ui.bench import edits
 from workbench.ui.bench.bar_rows import bar_rows
 from workbench.ui.bench.bench import Bench, fingered_alike
