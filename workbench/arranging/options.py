@@ -206,6 +206,7 @@ class Options:
                 if midi in pitches:
                     continue
                 for place in self.where(midi):
+                    places[i] = None  # the last place tried is no neighbour of this one
                     if used >> place[0] & 1 or not self._near(place, places):
                         continue
                     octaves[i], places[i] = k, place
@@ -230,8 +231,7 @@ class Options:
     def _near(self, place: tuple[int, int], places: Sequence[tuple[int, int] | None]) -> bool:
         at, fret = self.shapes.at, place[1]
         return not fret or all(
-            p is None or not p[1] or abs(at[p[1]] - at[fret]) <= self.shapes.widest
-            for p in places
+            p is None or not p[1] or abs(at[p[1]] - at[fret]) <= self.shapes.widest for p in places
         )
 
     def _option(

@@ -17,12 +17,16 @@ from typing import Any
 
 from workbench.arranging.decisions import GONE, Decision, Decisions
 from workbench.arranging.options import UNHEARD, Heard, Option, Options
-from workbench.arranging.sounds import BASS, TUNE, Texture
+from workbench.arranging.sounds import BASS, OTHER, TUNE, Texture
 from workbench.arranging.weights import CUT_MOST, EASY_FRET, SHIFT_MOST
 
 # Share of a phrase's tune that may leave its line for the phrase to lie in another octave
 # (our judgement, no source)
 PHRASE_LOST = 0.12
+# Share of the sounds, and of the moments, that music written for the instrument may lack on it
+# (of 43 published guitar studies none has more than 0.012 on the guitar, of chorales and
+# quartets half have more)
+STAYS_LOST = 0.02
 Held = tuple[tuple[int, int] | None, ...]  # (sound, fret) on each string from string 1
 _Table = dict[tuple[Held, int, int | None], tuple[int, Any]]
 
@@ -67,9 +71,7 @@ def _pins(place: int | str | None) -> bool:
 class Search:
     """The search for one texture on one instrument."""
 
-    def __init__(
-        self, texture: Texture, options: Options, wanted: Decisions | None = None
-    ) -> None:
+    def __init__(self, texture: Texture, options: Options, wanted: Decisions | None = None) -> None:
         """``wanted`` holds the teacher's decisions by note id."""
         self.texture, self.options = texture, options
         decided = [
@@ -82,6 +84,7 @@ class Search:
         self.shift = options.shapes.shift
         self.tuning = options.instrument.open_midi
         self._cut: dict[tuple[int, int], int] = {}
+        self.stays = self._stays()
 
     def lay(
         self,
@@ -119,6 +122,29 @@ class Search:
         best = min((v for t in tables.values() for v in t.values()), key=lambda v: v[0])
         return self._told(best, proved)
 
+    def _stays(self) -> frozenset[int]:
+        """The sounds that stay as written while the piece does: where it is one player's music
+        that lies on the instrument (hardly a pitch that it lacks, hardly a moment that no hand
+        can stop), all at moments that a hand can stop; else none."""
+        texture, where = self.texture, self.options.where
+        if self.options.wishes.strict == "easy" or not texture.one_players:
+            return frozenset()
+        if sum(not where(s.midi) for s in texture.sounds) > STAYS_LOST * len(texture.sounds):
+            return frozenset()
+        known: dict[tuple[int, ...], bool] = {}
+        stays: set[int] = set()
+        missed = 0
+        for struck in texture.struck:
+            pitches = tuple(texture.sounds[i].midi for i in struck)
+            if pitches not in known:
+                heard = tuple(Heard(midi, OTHER, wanted=0) for midi in pitches)
+                ways, _ = self.options.ways(heard)
+                known[pitches] = any(None not in way.octaves for way in ways)
+            if known[pitches]:
+                stays |= set(struck)
+            missed += not known[pitches]
+        return frozenset(stays) if missed <= STAYS_LOST * len(texture.struck) else frozenset()
+
     def phrase_choices(self, semitones: int) -> list[list[int]]:
         """The octaves tried for the tune in every phrase: that of the piece wherever all of
         it is on the instrument and it lies well there; or else those as well that lose
@@ -132,18 +158,35 @@ class Search:
                 for s in (self.texture.sounds[i] for i in self.texture.struck[m])
                 if s.role == TUNE
             ]
-        return [self._octaves(line) for line in lines]
+        if self.stays and not semitones:
+            return [[0] for _ in lines]
+        lost = [
+            {o: sum(not self.options.where(p + 12 * o) for p in line) for o in (0, 1, -1, 2, -2)}
+            for line in lines
+        ]
+        few = [
+            max(min(row.values()), int(PHRASE_LOST * len(line)))
+            for row, line in zip(lost, lines, strict=True)
+        ]
+        # all of it an octave lower is another move of the whole, not one of its phrases
+        lower = all(row[-1] <= most for row, most in zip(lost, few, strict=True))
+        out = []
+        for line, row, most in zip(lines, lost, few, strict=True):
+            near: tuple[int, ...] = (0,)
+            if row[0] > most:
+                near = tuple(row)
+            elif row[0]:
+                near = (0, 1, -1)
+            elif not lower and self._high(line):
+                near = (0, -1)
+            out.append([o for o in near if row[o] <= most])
+        return out
 
-    def _octaves(self, line: list[int]) -> list[int]:
-        where = self.options.where
-        lost = {o: sum(not where(p + 12 * o) for p in line) for o in (0, 1, -1, 2, -2)}
-        lowest = [min((fret for _, fret in where(p)), default=0) for p in line]
+    def _high(self, line: list[int]) -> bool:
+        """Whether a phrase lies so high that another octave is worth a try."""
+        lowest = [min((fret for _, fret in self.options.where(p)), default=0) for p in line]
         high = sum(self.options.height(f, tune=True) for f in lowest if f > EASY_FRET)
-        if not lost[0] and high <= self.weights["phrase_octave"] * len(line):
-            return [0]
-        few = max(min(lost.values()), int(PHRASE_LOST * len(line)))
-        near = (0, -1) if not lost[0] else (0, 1, -1) if lost[0] <= few else tuple(lost)
-        return [o for o in near if lost[o] <= few]
+        return high > self.weights["phrase_octave"] * len(line)
 
     def heard(self, m: int, semitones: int, octave: int) -> tuple[Heard, ...]:
         """The sounds struck at a moment as its ways are looked up."""
@@ -151,6 +194,8 @@ class Search:
         for i in self.texture.struck[m]:
             s = self.texture.sounds[i]
             wanted = self.wanted[i]
+            if wanted is None and not semitones and i in self.stays:
+                wanted = 0
             if s.role == TUNE:
                 k = wanted - octave if isinstance(wanted, int) else wanted
                 out.append(Heard(s.midi + semitones + 12 * octave, TUNE, wanted=k))

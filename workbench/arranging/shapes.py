@@ -97,9 +97,7 @@ class Shapes:
         for size in range(1, len(lowest) + 1):
             for barred in combinations(lowest, size):
                 first, last = min(barred), max(barred)
-                if size > 1 and any(
-                    by_string.get(s, low) < low for s in range(first, last + 1)
-                ):
+                if size > 1 and any(by_string.get(s, low) < low for s in range(first, last + 1)):
                     continue
                 if size == 1:
                     continue
