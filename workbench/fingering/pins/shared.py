@@ -50,7 +50,7 @@ def lasting(
             return replace(
                 found,
                 duration=found.duration + later.duration,
-                cut_reason=fact("struck elsewhere", string=later.string, note=found.pitch),
+                cut_reason=fact("struck elsewhere", string=later.string or 0, note=found.pitch),
                 cut_kind="string",
             )
         found = replace(
