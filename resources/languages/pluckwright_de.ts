@@ -1714,6 +1714,11 @@
         <translation>Allein oder lauter als die anderen</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
+        <source>Also in this bar: {names}.</source>
+        <translation>Außerdem in diesem Takt: {names}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Alt+Up, Alt+Down</source>
@@ -5012,6 +5017,11 @@
         <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>Now play it through once, slowly, before anything gets faster.</source>
         <translation>Jetzt einmal langsam durchspielen, bevor irgendetwas schneller wird.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
+        <source>Now to this: {what}.</source>
+        <translation>Nun dazu: {what}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/notes/attach.py"/>
