@@ -3785,6 +3785,11 @@
         <translation>Zwischen Finger {a} und {b} sind {reach:.0f} mm nötig; die größte Spannweite ist dort bei dieser Hand ({hand}) {most:.0f} mm.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>It stays in {key}, for the fingering that the score prints.</source>
+        <translation>Es bleibt in {key}, wegen des Fingersatzes, den die Noten drucken.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>Its students' lessons stay</source>
         <translation>Die Lektionen ihrer Schüler bleiben</translation>
@@ -9261,6 +9266,11 @@
         <translation>wie notiert ({key})</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>as written if it lies well, else its best key</source>
+        <translation>wie notiert, wenn es gut liegt, sonst in der besten Tonart</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <source>as you wished</source>
         <translation>auf Ihren Wunsch</translation>
@@ -12503,11 +12513,6 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>what it weighs</source>
         <translation>was es gewichtet</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
-        <source>where it lies best</source>
-        <translation>wo es am besten liegt</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/lengths.py"/>
