@@ -8337,6 +8337,11 @@
         <translation>Vor dem Spielen aufwärmen, nach je zwanzig Minuten einige Minuten Pause machen und sofort aufhören, wenn etwas wehtut. Bleibt ein Schmerz oder kommt er wieder: die Lehrkraft oder Ärztin/Arzt oder Therapeut:in fragen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/choices/panel.py"/>
+        <source>Warm up first, rest often, and stop if it hurts.</source>
+        <translation>Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>Warning: {warning}</source>
         <translation>Achtung: {warning}</translation>
@@ -8634,13 +8639,13 @@
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; a {size} hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; eine Hand der Größe „{size}“ spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; a {size} hand spans {comfort} mm there in comfort.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; eine Hand der Größe „{size}“ spannt dort bequem {comfort} mm.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; this hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; diese Hand spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; this hand spans {comfort} mm there in comfort.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; diese Hand spannt dort bequem {comfort} mm.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
