@@ -88,6 +88,10 @@ class _Writer:
         self.fingered: dict[str, FingeredNote] = {
             n.id: n for b in self.fingered_bars.values() for n in sounding(b)
         }
+        self.silent = marks.strummed(
+            n for bar in self.bars if bar.index in self.fingered_bars
+            for n in sounding(self.fingered_bars[bar.index])
+        )  # fmt: skip
         self.tab = options.tab and instrument is not None
         self.strings = instrument.strings if instrument is not None else 0
         self.circled = strings_told(piece, self.fingered, instrument, options.strings)
@@ -219,7 +223,7 @@ class _Writer:
         marks.bar_marks(measure, bar, options, numbers)
         if bar.index in self.fingered_bars and options.left:
             marks.barre_marks(measure, bar, self.fingered_bars[bar.index], self.strings)
-        marks.finger_marks(measure, layers, self.fingered, options, self.tab)
+        marks.finger_marks(measure, layers, self.fingered, self.silent, options, self.tab)
         if options.strings:
             marks.string_marks(measure, layers, self.circled)
         marks.fermatas(measure, layers)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from fractions import Fraction
 
 from lxml import etree
@@ -41,12 +41,12 @@ def finger_marks(
     measure: etree._Element,
     layers: Sequence[Layer],
     fingered: Mapping[str, FingeredNote],
+    silent: Collection[str],
     options: MeiOptions,
     tab: bool,
 ) -> None:
     """Left-hand numbers at the heads of the staff, p i m a under the tablature
-    (under the staff where there is none). A strum has its letter once."""
-    silent = _strummed(fingered)
+    (under the staff where there is none). The notes in ``silent`` have no letter."""
     for layer in layers:
         place = "below" if layer.stems == "down" else "above"
         for head_id in attacked(layer):
@@ -68,10 +68,11 @@ def finger_marks(
                 fing.text = mark.right + (REST_STROKE if mark.stroke == "rest" else "")
 
 
-def _strummed(fingered: Mapping[str, FingeredNote]) -> set[str]:
-    """Notes of strums whose letter stands at the string nearest the floor already."""
+def strummed(fingered: Iterable[FingeredNote]) -> set[str]:
+    """Notes of strums whose letter stands at the string nearest the floor already: a strum has
+    its letter once."""
     chords: dict[tuple[int, Fraction], list[FingeredNote]] = {}
-    for note in fingered.values():
+    for note in fingered:
         chords.setdefault((note.bar, note.onset), []).append(note)
     out: set[str] = set()
     for chord in chords.values():
