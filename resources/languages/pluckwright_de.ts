@@ -14238,8 +14238,13 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/one_page.py"/>
-        <source>{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more (--seconds).</source>
-        <translation>{score} braucht mehr als {seconds:g} s; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--seconds).</translation>
+        <source>{score} takes more than {seconds:g} s of the processor's time; take fewer parts (--parts 1), or allow more (--seconds).</source>
+        <translation>{score} braucht mehr als {seconds:g} s Rechenzeit; nehmen Sie weniger Stimmen (--parts 1) oder erlauben Sie mehr (--seconds).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/one_page.py"/>
+        <source>{score} was given up after {minutes} min on the clock; where the machine was busy with other things, call the batch again with --resume.</source>
+        <translation>{score} wurde nach {minutes} min auf der Uhr aufgegeben; war der Rechner mit anderem beschäftigt, rufen Sie den Stapel mit --resume noch einmal auf.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/one_page.py"/>
