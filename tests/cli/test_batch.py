@@ -154,6 +154,33 @@ def test_what_is_done_is_passed_over_when_a_batch_is_taken_up_again(call, tmp_pa
     assert made_at(out)["a.pdf"] != after["a.pdf"], "other options are another page"
 
 
+def drawn(out):
+    """What every page of a folder is made of, by the title that stands on it."""
+    found = {}
+    for path in sorted(out.glob("*.pdf")):
+        pages = pypdf.PdfReader(path).pages
+        words = " ".join(pages[0].extract_text().split())
+        found[words] = [page.get_contents().get_data() for page in pages]
+    return found
+
+
+def test_the_order_and_the_number_of_processes_change_nothing(call, tmp_path):
+    tunes = [
+        TUNE.replace("Morning", "Early"),
+        TUNE.replace("<step>D", "<step>A"),
+        score_xml([bar_xml("C4", "E4", "G4", "C5")] * 9).replace("Morning", "Late"),
+    ]
+    for way, made in (("there", tunes), ("back", tunes[::-1])):
+        (tmp_path / way).mkdir()
+        for number, text in enumerate(made):
+            (tmp_path / way / f"{number}.xml").write_text(text)
+        jobs = 1 if way == "there" else 2
+        got = call("batch", tmp_path / way, "-o", tmp_path / f"{way}-out", "--jobs", jobs)
+        assert got.status == 0, got.err
+    assert len(drawn(tmp_path / "there-out")) == 3
+    assert drawn(tmp_path / "there-out") == drawn(tmp_path / "back-out")
+
+
 def test_a_link_that_leads_nowhere_is_told(call, tmp_path):
     (tmp_path / "gone.xml").symlink_to(tmp_path / "nowhere.xml")
     got = call("batch", tmp_path, "-o", tmp_path / "out", "--json")

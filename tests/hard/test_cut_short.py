@@ -16,10 +16,11 @@ import pytest
 from tests.hard import killed, killed_writing
 from tests.hard.editing import lay_out, missing, steps, unsound
 from tests.hard.killed_writing import WRITERS
+from tests.whole import number
 from workbench.store.shelf import Shelf
 
 ROOT = Path(__file__).parents[2]
-MOMENTS = int(os.environ.get("PLUCKWRIGHT_KILLS", "1000"))
+MOMENTS = number(1000, 200)
 posix = pytest.mark.skipif(os.name != "posix", reason="needs fork and signals")
 
 
@@ -37,7 +38,7 @@ def test_killed_at_some_moments(tmp_path):
 
 @posix
 @pytest.mark.slow
-def test_killed_at_a_thousand_moments(tmp_path):
+def test_killed_at_very_many_moments(tmp_path):
     said = kill(MOMENTS, tmp_path)
     print(said)
     assert f"{MOMENTS} kills" in said

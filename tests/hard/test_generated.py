@@ -4,7 +4,6 @@ read or refused with one sentence, in the process and under the limits that the 
 
 from __future__ import annotations
 
-import os
 import tempfile
 from pathlib import Path
 from xml.sax.saxutils import escape, quoteattr
@@ -13,12 +12,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.hard.readers import check_sentence, take
+from tests.whole import number
 from workbench.music.errors import BadInput
 from workbench.music.reading import apart
 from workbench.music.writing.score import musicxml_bytes
 
-EXAMPLES = int(os.environ.get("PLUCKWRIGHT_EXAMPLES", "25"))
-few = settings(max_examples=EXAMPLES, deadline=None)
+few = settings(max_examples=number(1000, 25), deadline=None)
 
 
 def read(data: bytes, ending: str) -> None:

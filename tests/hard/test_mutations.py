@@ -1,13 +1,12 @@
 """Sound scores, stores and words of the command line, spoilt in many ways: each is taken or
 refused with one sentence, within the limits of the reader; never a traceback.
 
-The slow test tries 3,000 (or as many as ``PLUCKWRIGHT_MUTATIONS`` says), and
-``python -m tests.hard.many 100000 FOLDER`` the number of the table in DEVELOPERS.md.
+The slow test tries some thousands, ``python -m tests.hard.many 100000 FOLDER`` the number of the
+table in DEVELOPERS.md.
 """
 
 from __future__ import annotations
 
-import os
 import random
 import sqlite3
 from contextlib import closing
@@ -18,13 +17,14 @@ import pytest
 from tests.hard import many
 from tests.hard.mutations import mutated, spoilt_store, spoilt_words
 from tests.hard.readers import ABC, BYTES, sound_store, take
+from tests.whole import number
 from workbench.music.errors import BadInput
 from workbench.music.reading import apart
 from workbench.music.reading.score import read_score
 from workbench.music.writing.score import musicxml_bytes, write_midi, write_musicxml
 from workbench.store.shelf import Shelf
 
-MANY = int(os.environ.get("PLUCKWRIGHT_MUTATIONS", "3000"))
+MANY = number(20_000, 3000)
 DEMO = Path(__file__).parents[2] / "resources" / "demo"
 
 
@@ -98,11 +98,11 @@ def test_a_store_with_bytes_written_over_is_a_sentence(tmp_path):
         same.execute("SELECT * FROM lessons").fetchall()
 
 
-@pytest.mark.parametrize("number", [30, pytest.param(MANY, marks=pytest.mark.slow)])
-def test_very_many_of_every_kind_go_on_where_they_were_stopped(number, tmp_path, capsys):
-    assert many.main(number - 10, tmp_path, 1, 10) == 0
+@pytest.mark.parametrize("inputs", [30, pytest.param(MANY, marks=pytest.mark.slow)])
+def test_very_many_of_every_kind_go_on_where_they_were_stopped(inputs, tmp_path, capsys):
+    assert many.main(inputs - 10, tmp_path, 1, 10) == 0
     capsys.readouterr()
-    assert many.main(number, tmp_path, 1, 10) == 0
-    assert f"{number} inputs" in capsys.readouterr().out
+    assert many.main(inputs, tmp_path, 1, 10) == 0
+    assert f"{inputs} inputs" in capsys.readouterr().out
     firsts = [entry["first"] for entry in many.done_before(tmp_path / many.BOOK)]
-    assert sorted(firsts) == list(range(0, number, 10))
+    assert sorted(firsts) == list(range(0, inputs, 10))
