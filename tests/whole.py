@@ -15,7 +15,7 @@ WHOLE = os.environ.get("PLUCKWRIGHT_WHOLE", "") == "1"
 T = TypeVar("T")
 
 
-def number(every: int, some: int) -> int:
+def so_many(every: int, some: int) -> int:
     """So many."""
     return every if WHOLE else some
 

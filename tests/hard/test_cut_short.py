@@ -16,11 +16,11 @@ import pytest
 from tests.hard import killed, killed_writing
 from tests.hard.editing import lay_out, missing, steps, unsound
 from tests.hard.killed_writing import WRITERS
-from tests.whole import number
+from tests.whole import so_many
 from workbench.store.shelf import Shelf
 
 ROOT = Path(__file__).parents[2]
-MOMENTS = number(1000, 200)
+MOMENTS = so_many(1000, 200)
 posix = pytest.mark.skipif(os.name != "posix", reason="needs fork and signals")
 
 

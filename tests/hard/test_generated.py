@@ -12,12 +12,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.hard.readers import check_sentence, take
-from tests.whole import number
+from tests.whole import so_many
 from workbench.music.errors import BadInput
 from workbench.music.reading import apart
 from workbench.music.writing.score import musicxml_bytes
 
-few = settings(max_examples=number(1000, 25), deadline=None)
+few = settings(max_examples=so_many(1000, 25), deadline=None)
 
 
 def read(data: bytes, ending: str) -> None:

@@ -17,14 +17,14 @@ import pytest
 from tests.hard import many
 from tests.hard.mutations import mutated, spoilt_store, spoilt_words
 from tests.hard.readers import ABC, BYTES, sound_store, take
-from tests.whole import number
+from tests.whole import so_many
 from workbench.music.errors import BadInput
 from workbench.music.reading import apart
 from workbench.music.reading.score import read_score
 from workbench.music.writing.score import musicxml_bytes, write_midi, write_musicxml
 from workbench.store.shelf import Shelf
 
-MANY = number(20_000, 3000)
+MANY = so_many(20_000, 3000)
 DEMO = Path(__file__).parents[2] / "resources" / "demo"
 
 

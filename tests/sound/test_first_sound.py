@@ -9,7 +9,7 @@ import pytest
 
 from tests.sound.notes_made import song
 from tests.sound.virtual_device import VirtualDevice, programme
-from tests.whole import number
+from tests.whole import so_many
 from workbench.instrument.table import instrument
 from workbench.sound.bank import Bank
 from workbench.sound.device import PERIOD_SECONDS, PERIODS, SoundCard
@@ -74,7 +74,7 @@ def test_following_a_real_clock_for_minutes():
     begun = time.perf_counter()
     player.play(plan)
     off = []
-    off_for = number(600, 120)
+    off_for = so_many(600, 120)
     while time.perf_counter() - begun < off_for:
         time.sleep(0.05)
         made, at = player.transport.at(player.device.heard)
