@@ -19,22 +19,31 @@ from workbench.commands.workers import Limits, worked_off
 
 
 def dies_at_two(job):
-    """A worker that brings its process down at one score, sleeps at another and works at a third
-    without end."""
+    """A worker that brings its process down at one score, and waits for nothing at another."""
     if job == 2:
         os._exit(9)
     if job == 3:
         time.sleep(600)
-    while job == 4:
-        pass
     return job * 10
 
 
 def test_a_process_that_dies_or_hangs_costs_only_its_own_job():
     limits = Limits(2, 2**31, slack=4)
     found = dict(worked_off(dies_at_two, range(6), 2, limits))
-    assert [found[n] for n in (0, 1, 5)] == [0, 10, 50]
-    assert found[2].why == "died" and (found[3].why, found[4].why) == ("clock", "time")
+    assert [found[n] for n in (0, 1, 4, 5)] == [0, 10, 40, 50]
+    assert found[2].why == "died" and found[3].why == "clock"
+
+
+def works_at_one(job):
+    """A worker that works without end at one score."""
+    while job == 1:
+        pass
+    return job * 10
+
+
+def test_a_process_that_works_without_end_costs_only_its_own_job():
+    found = dict(worked_off(works_at_one, range(3), 1, Limits(0.5, 2**31, slack=1000)))
+    assert (found[0], found[1].why, found[2]) == (0, "time", 20)
 
 
 def answers(job):

@@ -23,6 +23,7 @@ J = TypeVar("J")
 R = TypeVar("R")
 
 JOBS_A_PROCESS = 50  # then a fresh one, to keep memory in bounds
+LOADING = 900.0  # seconds on the clock for a process to be there, on the busiest machine
 
 
 @dataclass(frozen=True)
@@ -51,6 +52,7 @@ def _serve(work: Callable[[Any], Any], pipe: Connection, limits: Limits) -> None
     limit_memory(limits.memory)
     watch = Watch()
     with contextlib.suppress(EOFError, OSError):
+        pipe.send(None)  # what is needed is loaded, work can begin
         while (job := pipe.recv()) is not None:
             watch.allow(limits.seconds)
             answer = work(job)
@@ -67,6 +69,7 @@ class _Worker(Generic[J]):
         self._process = spawn.Process(target=_serve, args=(work, other, limits), daemon=True)
         self._process.start()
         other.close()
+        self.loaded = False
         self.job: J | None = None
         self.begun = 0.0
         self.done = 0
@@ -136,9 +139,13 @@ def _answer(worker: _Worker[Any], ready: bool, limits: Limits) -> tuple[Any] | N
     seconds = time.monotonic() - worker.begun
     if ready:
         try:
-            return (worker.pipe.recv(),)
+            answer = worker.pipe.recv()
         except (EOFError, OSError):
             return (Lost(worker.why(), seconds),)
-    if seconds > limits.seconds * limits.slack:
+        if worker.loaded:
+            return (answer,)
+        worker.loaded, worker.begun = True, time.monotonic()
+        return None
+    if seconds > (limits.seconds * limits.slack if worker.loaded else LOADING):
         return (Lost("clock", seconds),)
     return None
