@@ -8930,6 +8930,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger plucks on the other side of the instrument</source>
+        <translation>ein Finger zupft auf der anderen Seite des Instruments</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a finger slides along its string while the note still sounds</source>
         <translation>ein Finger rutscht auf seiner Saite, während der Ton noch klingt</translation>
     </message>
@@ -9593,6 +9598,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>each finger keeps its string</source>
         <translation>jeder Finger behält seine Saite</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>each finger keeps to its side</source>
+        <translation>jeder Finger bleibt auf seiner Seite</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -12211,6 +12221,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>the thumb crosses under the fingers</source>
+        <translation>der Daumen kreuzt unter den Fingern</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>the thumb plays the melody</source>
         <translation>der Daumen spielt die Melodie</translation>
     </message>
@@ -12317,6 +12332,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>thumb alone</source>
         <translation>Daumen allein</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>thumb and fingers do not cross</source>
+        <translation>Daumen und Finger kreuzen sich nicht</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
