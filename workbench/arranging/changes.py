@@ -120,6 +120,7 @@ def _note(change: Change) -> str:
         RANGE: say("the instrument does not have it where it was"),
         REENTRANT: say("it lies on the high fourth string, above the inner notes"),
         WISH: say("as you wished"),
+        GRIP: say("where it was no hand reaches it together with the others"),
     }.get(change.why, say("there it can be played with the others, below the tune"))
     return say("{pitch} ({role}) goes {way} to {other}: {why}.", pitch=before, role=what,
                way=way, other=after, why=why)  # fmt: skip
@@ -165,11 +166,7 @@ def semitones(number: int) -> str:
         return octaves(whole if number > 0 else -whole)
     interval = say(_INTERVALS[rest])
     if whole:
-        many = (
-            say("an octave")
-            if whole == 1
-            else say("{number} octaves", number=in_words(whole))
-        )
+        many = say("an octave") if whole == 1 else say("{number} octaves", number=in_words(whole))
         interval = say("{octaves} and {interval}", octaves=many, interval=interval)
     return (
         say("up {interval}", interval=interval)
