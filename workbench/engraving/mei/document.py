@@ -13,14 +13,15 @@ from workbench.engraving.mei.above import Above
 from workbench.engraving.mei.accidentals import accidentals
 from workbench.engraving.mei.stringmarks import strings_told
 from workbench.engraving.mei.tree import MEI, add
-from workbench.engraving.mei.values import strong_points
-from workbench.engraving.mei.voices import Layer, attack_events, bar_layers, stretches, tie_targets
+from workbench.engraving.mei.voices import Layer, attack_events, bar_layers, tie_targets
 from workbench.engraving.options import MeiOptions
 from workbench.fingering.telling.heard import sounding
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
+from workbench.music.notation.segments import split_at_bars
+from workbench.music.notation.values import strong_points
 from workbench.music.ringing.slurs import slurs
 
 _NAMES = ("c", "c", "d", "d", "e", "f", "f", "g", "g", "a", "a", "b")
@@ -60,13 +61,13 @@ def _piece_layers(piece: Piece) -> dict[int, list[Layer]]:
 
 
 def _make_layers(piece: Piece) -> dict[int, list[Layer]]:
-    parts = stretches(piece)
     used: dict[str, int] = {}
     out: dict[int, list[Layer]] = {}
-    for bar in piece.bars:
+    for bar, segments in zip(piece.bars, split_at_bars(piece), strict=True):
         graces = [n for n in bar.notes if n.grace]
         beats = strong_points(bar.time_signature, bar.length)
-        out[bar.index] = bar_layers(parts[bar.index], graces, bar.length, beats, used)
+        parts = [s.within(bar.length) for s in segments if s.duration and s.onset < bar.length]
+        out[bar.index] = bar_layers(parts, graces, bar.length, beats, used)
     return out
 
 

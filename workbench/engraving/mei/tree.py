@@ -10,10 +10,10 @@ from lxml import etree
 
 from workbench.engraving.mei.accidentals import SIGNS
 from workbench.engraving.mei.beams import beam_groups
-from workbench.engraving.mei.values import Value
 from workbench.engraving.mei.voices import Event, Head, Layer
 from workbench.fingering.types import FingeredNote
 from workbench.music.model import Bar, Key, Note
+from workbench.music.notation.values import Value
 
 MEI = "http://www.music-encoding.org/ns/mei"
 REST = "rest-"
