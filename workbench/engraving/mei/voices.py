@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import pairwise
 
+from workbench.engraving import ids
 from workbench.music.model import Note
 from workbench.music.notation.segments import Segment
 from workbench.music.notation.values import (
@@ -155,7 +156,7 @@ def _fill(
             for part in sorted(members, key=lambda s: (s.note.midi, s.note.id)):
                 count = heads_used.get(part.note.id, 0) + 1
                 heads_used[part.note.id] = count
-                head_id = part.note.id if count == 1 else f"{part.note.id}.{count}"
+                head_id = ids.part(part.note.id, count)
                 tie_in = k > 0 or part.tied_in
                 tie_out = k + 1 < len(values) or part.tied_out
                 heads.append(Head(head_id, part.note, tie_in, tie_out))
@@ -289,4 +290,4 @@ def tie_targets(bars: Iterable[list[Layer]]) -> dict[str, str]:
             for event in layer.events:
                 for head in event.heads:
                     rows[head.note.id].append(head.id)
-    return {a: b for ids in rows.values() for a, b in pairwise(ids)}
+    return {a: b for row in rows.values() for a, b in pairwise(row)}
