@@ -1086,6 +1086,17 @@
         <translation>„{title}“ hat keine Takte, die sich erklären lassen; wählen Sie Noten, die Takte enthalten.</translation>
     </message>
     <message>
+        <location filename="../../workbench/engraving/mei/document.py"/>
+        <source>'{title}' has no bars {first} to {last}.</source>
+        <translation>„{title}“ hat keine Takte {first} bis {last}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/engraving/mei/document.py"/>
+        <location filename="../../workbench/engraving/strip.py"/>
+        <source>'{title}' has no bars; there is nothing to engrave.</source>
+        <translation>„{title}“ hat keine Takte; es gibt nichts zu stechen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/sheets/page.py"/>
         <source>'{title}' has no bars; there is nothing to print.</source>
         <translation>„{title}“ hat keine Takte; es gibt nichts zu drucken.</translation>
@@ -1182,7 +1193,7 @@
         <translation>+, -, D, Esc</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>, then </source>
         <translation>, dann </translation>
@@ -1204,6 +1215,11 @@
         <translation>--a4 {hertz:g}: bitte 390 bis 470 Hertz wählen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>--alternatives {given}: give a number from 0 to 20.</source>
+        <translation>--alternatives {given}: eine Zahl von 0 bis 20 angeben.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/handout.py"/>
         <source>--bars goes with a picture of the music; name the file .svg or .png.</source>
         <translation>--bars gehört zu einem Notenbild; geben Sie der Datei die Endung .svg oder .png.</translation>
@@ -1212,6 +1228,11 @@
         <location filename="../../workbench/commands/sound.py"/>
         <source>--bars {text}: '{piece}' has no bar {number}; its bars are {numbers}.</source>
         <translation>--bars {text}: „{piece}“ hat keinen Takt {number}; die Takte sind {numbers}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>--bars {text}: the first bar comes after the last; write them in order.</source>
+        <translation>--bars {text}: Der erste Takt kommt nach dem letzten; schreiben Sie sie der Reihe nach.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/source.py"/>
@@ -1225,6 +1246,11 @@
     </message>
     <message>
         <location filename="../../workbench/commands/legato.py"/>
+        <source>--compare {bar}: say with --pin what to try in that bar, such as --pin n12-1=left:4.</source>
+        <translation>--compare {bar}: Sagen Sie mit --pin, was in diesem Takt versucht werden soll, etwa --pin n12-1=left:4.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
         <source>--compare {bar}: there is no bar of that number.</source>
         <translation>--compare {bar}: Einen Takt mit dieser Nummer gibt es nicht.</translation>
     </message>
@@ -1232,6 +1258,41 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>--dry-run goes with --grades; write 'fit --grades --dry-run'.</source>
         <translation>--dry-run gehört zu --grades; schreiben Sie „fit --grades --dry-run“.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/shape.py"/>
+        <source>--limit {given}: give 1 or more.</source>
+        <translation>--limit {given}: 1 oder mehr angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--parts {text}: parts count from 1, the top one.</source>
+        <translation>--parts {text}: Die Stimmen zählen ab 1, der obersten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--parts {text}: write numbers such as 1,3, or all.</source>
+        <translation>--parts {text}: Schreiben Sie Nummern wie 1,3 oder all.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--pin {note}: the piece has no note of that id; 'finger' shows the ids.</source>
+        <translation>--pin {note}: Das Stück hat keinen Ton mit dieser Kennung; „finger“ zeigt die Kennungen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--pin {text}: '{word}' is not understood; write string:2, fret:3, left:4 (0 to 4) or right:m (p i m a).</source>
+        <translation>--pin {text}: „{word}“ wird nicht verstanden; schreiben Sie string:2, fret:3, left:4 (0 bis 4) oder right:m (p i m a).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--pin {text}: left fingers are 0 (open) to 4.</source>
+        <translation>--pin {text}: Linke Finger sind 0 (leer) bis 4.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--pin {text}: write it like n12=string:2,left:4.</source>
+        <translation>--pin {text}: Schreiben Sie es wie n12=string:2,left:4.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -1929,6 +1990,7 @@
         <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/handout/sheets/pack.py"/>
         <location filename="../../workbench/handout/sheets/pack_words.py"/>
+        <location filename="../../workbench/music/edits/line.py"/>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>Bar {bar}</source>
         <translation>Takt {bar}</translation>
@@ -1995,7 +2057,7 @@
         <translation>Takt {bar}: Ein Finger der rechten Hand müsste zwei Saiten zugleich zupfen; geben Sie einen davon frei.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/leadsheet.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>Bar {bar}: the chord symbol {symbol} is not known; there the tune is alone.</source>
         <translation>Takt {bar}: Das Akkordsymbol {symbol} ist nicht bekannt; dort steht die Melodie allein.</translation>
     </message>
@@ -2036,12 +2098,12 @@
         <translation>Takt {number} (auch {others}): {what}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/building.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>Bar {number} lasts {length} quarter notes where {beats}/{unit} has {nominal}; filled up with a rest.</source>
         <translation>Takt {number} dauert {length} Viertel, wo {beats}/{unit} {nominal} hat; mit einer Pause aufgefüllt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/building.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>Bar {number} lasts {length} quarter notes where {beats}/{unit} has {nominal}; kept as written.</source>
         <translation>Takt {number} dauert {length} Viertel, wo {beats}/{unit} {nominal} hat; so belassen.</translation>
     </message>
@@ -2111,6 +2173,11 @@
         <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>Bars that push the grade up</source>
         <translation>Takte, die die Stufe anheben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/edits/bars.py"/>
+        <source>Bars {first} to {last}</source>
+        <translation>Takte {first} bis {last}</translation>
     </message>
     <message>
         <location filename="../../workbench/sound/timing.py"/>
@@ -2648,12 +2715,12 @@
         <translation>D&amp;oppelter Taktstrich</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>D.C. (from the beginning)</source>
         <translation>D.C. (von vorn)</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>D.S. (from the sign)</source>
         <translation>D.S. (vom Zeichen)</translation>
     </message>
@@ -3425,6 +3492,7 @@
         <location filename="../../workbench/engraving/charts/grades.py"/>
         <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/teaching/lessons/differences.py"/>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <location filename="../../workbench/ui/shelf/model.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
@@ -3904,6 +3972,11 @@
         <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>Keys that turn onward</source>
         <translation>Tasten zum Vorblättern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
+        <source>Kind '{kind}' is not known; choose one of {kinds}.</source>
+        <translation>Die Art „{kind}“ ist nicht bekannt; wählen Sie eine von {kinds}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/notes/scope.py"/>
@@ -4480,6 +4553,7 @@
         <translation>&amp;Minuten am Tag</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Minutes a day</source>
         <translation>Minuten am Tag</translation>
@@ -5282,7 +5356,7 @@
         <translation>Das Papier „{paper}“ ist nicht bekannt; wählen Sie a4 oder letter.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/choosing.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>Part 1 has no pitched notes; part {part} is taken instead.</source>
         <translation>Part 1 hat keine Töne mit Tonhöhe; stattdessen wird Part {part} genommen.</translation>
     </message>
@@ -5350,7 +5424,7 @@
         <translation>Auftakt bis Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>Pickup, then </source>
         <translation>Auftakt, dann </translation>
     </message>
@@ -5528,6 +5602,11 @@
         <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Practice in all</source>
         <translation>Übezeit insgesamt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
+        <source>Practice minutes</source>
+        <translation>Übeminuten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/commands.py"/>
@@ -6754,6 +6833,11 @@
         <translation>Tempo der Übung</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
+        <source>Tempo percent</source>
+        <translation>Tempo in Prozent</translation>
+    </message>
+    <message>
         <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>Tempo reached (%)</source>
         <translation>Erreichtes Tempo (%)</translation>
@@ -7034,6 +7118,11 @@
         <translation>Den Ordner {folder} gibt es nicht; legen Sie ihn an oder wählen Sie einen anderen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/engraving/app.py"/>
+        <source>The fonts that belong to the program are missing from resources/fonts; install it again.</source>
+        <translation>Die Schriften, die zum Programm gehören, fehlen in resources/fonts; installieren Sie es neu.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>The form: {form}</source>
         <translation>Die Form: {form}</translation>
@@ -7120,7 +7209,7 @@
         <translation>Das Instrument hat diese Note bis Bund {fret} in keiner Oktave.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/heardkey.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The key signature goes to and fro from bar {first} to bar {last}; {key} is kept there.</source>
         <translation>Die Vorzeichnung wechselt von Takt {first} bis Takt {last} hin und her; dort bleibt {key}.</translation>
     </message>
@@ -7357,7 +7446,7 @@
         <translation>Die Stimme, die die Melodie ist; alles andere liegt darunter</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/building.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The parts have different numbers of bars; the missing ones are rests.</source>
         <translation>Die Parts haben verschieden viele Takte; die fehlenden sind Pausen.</translation>
     </message>
@@ -7365,6 +7454,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The passage is played again and ends otherwise the second time; see the leap before it comes.</source>
         <translation>Die Stelle wird noch einmal gespielt und endet beim zweiten Mal anders; den Sprung vorher sehen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/edits/line.py"/>
+        <source>The pickup</source>
+        <translation>Der Auftakt</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/bars.py"/>
@@ -7523,7 +7617,7 @@
         <translation>Derselbe Ton mehrmals mit wechselnden Fingern, jeder so klar wie der erste.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/heardkey.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The score has no key signature; it is shown in {key}, as it is heard.</source>
         <translation>Die Noten haben keine Vorzeichen am Anfang; sie werden in {key} gezeigt, wie man sie hört.</translation>
     </message>
@@ -7533,22 +7627,22 @@
         <translation>Die Noten stehen in {key}, und Verschieben ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/score.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The score prints a finger at {n} note and does not say for what instrument; it is kept where you choose the instrument and leave the pitch as written.</source>
         <translation>Die Noten drucken bei {n} Note einen Finger und sagen nicht, für welches Instrument; er bleibt, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/score.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The score prints fingers at {n} notes and does not say for what instrument; they are kept where you choose the instrument and leave the pitch as written.</source>
         <translation>Die Noten drucken bei {n} Noten Finger und sagen nicht, für welches Instrument; sie bleiben, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/score.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The score prints the fingering of {n} note; it is kept where it fits the instrument and the key.</source>
         <translation>Die Noten enthalten den Fingersatz von {n} Ton; er bleibt erhalten, wo er zu Instrument und Tonart passt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/score.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The score prints the fingering of {n} notes; it is kept where it fits the instrument and the key.</source>
         <translation>Die Noten enthalten den Fingersatz von {n} Tönen; er bleibt erhalten, wo er zu Instrument und Tonart passt.</translation>
     </message>
@@ -7679,7 +7773,7 @@
         <translation>Die Spuren zum Mitspielen liegen im Ordner '{folder}', benannt nach Takten und Tempo.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/score.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The tune bears D.C., D.S., Fine, Segno or Coda marks whose bars cannot be told from the text; set them by hand.</source>
         <translation>Das Stück trägt D.C.-, D.S.-, Fine-, Segno- oder Coda-Zeichen, deren Takte aus dem Text nicht hervorgehen; setzen Sie sie von Hand.</translation>
     </message>
@@ -7798,6 +7892,11 @@
         <translation>Am Anfang von {bar} stehen Töne; löschen Sie sie zuerst.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>There are {last} demo pieces; write demo:1 to demo:{last}.</source>
+        <translation>Es gibt {last} Beispielstücke; schreiben Sie demo:1 bis demo:{last}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/backup.py"/>
         <source>There is no backup {n}; 'backup --list' tells the numbers.</source>
         <translation>Es gibt keine Sicherung {n}; „backup --list“ nennt die Nummern.</translation>
@@ -7806,6 +7905,11 @@
         <location filename="../../workbench/ui/window/app.py"/>
         <source>There is no display to open the window on; use a verb instead, such as 'read demo' or 'handout demo -o handout.pdf' ('--help' lists them).</source>
         <translation>Es gibt keinen Bildschirm, auf dem das Fenster aufgehen kann; nehmen Sie stattdessen einen Befehl, etwa „read demo“ oder „handout demo -o handout.pdf“ („--help“ zählt sie auf).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/cli.py"/>
+        <source>There is no display to open the window on; use a verb instead, such as 'read demo' or 'handout demo -o handout.pdf' (verbs: {verbs}).</source>
+        <translation>Es gibt keinen Bildschirm, auf dem sich das Fenster öffnen ließe; nehmen Sie ein Verb, etwa „read demo“ oder „handout demo -o handout.pdf“ (Verben: {verbs}).</translation>
     </message>
     <message>
         <location filename="../../workbench/store/grading.py"/>
@@ -8088,11 +8192,6 @@
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>Tune</source>
         <translation>Melodie</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/music/reading/choosing.py"/>
-        <source>Tune {number}</source>
-        <translation>Stück {number}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/tuner.py"/>
@@ -9990,7 +10089,7 @@
         <translation>erste und zweite Klammer</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>first and second ending</source>
         <comment>form</comment>
         <translation>erster und zweiter Klammer</translation>
@@ -10073,7 +10172,7 @@
         <translation>vier Finger zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>four times</source>
         <translation>viermal</translation>
     </message>
@@ -11142,7 +11241,7 @@
         <translation>im Notensystem: Ganze, Halbe, Viertel, Achtel, 16tel, 32stel</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>once</source>
         <translation>einmal</translation>
     </message>
@@ -11881,7 +11980,7 @@
         <translation>die Dominante</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>the end of {letter}</source>
         <translation>das Ende von {letter}</translation>
     </message>
@@ -12304,7 +12403,7 @@
         <translation>drei Finger zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>three times</source>
         <translation>dreimal</translation>
     </message>
@@ -12351,7 +12450,7 @@
         <translation>zur Coda</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>to the Fine</source>
         <translation>bis zum Fine</translation>
     </message>
@@ -12376,7 +12475,7 @@
         <translation>Melodie</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>twice</source>
         <translation>zweimal</translation>
     </message>
@@ -12558,7 +12657,7 @@
         <translation>mit den Festlegungen auf {pinned} erreicht keine Hand {pitch}; lösen Sie eine Festlegung</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>with {endings}</source>
         <translation>mit {endings}</translation>
     </message>
@@ -12779,7 +12878,7 @@ Ihr Text</translation>
         <translation>{before} nach {after}</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>{count} passes and their endings</source>
         <translation>{count} Durchgängen und ihren Klammern</translation>
     </message>
@@ -12822,6 +12921,11 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>{fault} Your change is kept in {path} meanwhile and is tried again.</source>
         <translation>{fault} Ihre Änderung liegt inzwischen in {path}, und es wird weiter versucht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
+        <source>{field}: give {least} to {most}.</source>
+        <translation>{field}: {least} bis {most} angeben.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/opening.py"/>
@@ -12993,6 +13097,11 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>{move}: new</source>
         <translation>{move}: neu</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>{named} is neither a score file nor the id of a lesson; 'lessons' lists the ids.</source>
+        <translation>{named} ist weder eine Notendatei noch die Kennung einer Lektion; „lessons“ nennt die Kennungen.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/scripts/words.py"/>
@@ -13651,7 +13760,7 @@ Ihr Text</translation>
         <translation>{n} Note mehr</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/lengthless.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>{n} note of no or negative length was left out (bars {bars}{more}); check the score.</source>
         <translation>{n} Note ohne oder mit negativer Länge wurde weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
@@ -13698,7 +13807,7 @@ Ihr Text</translation>
         <translation>{n} Noten mehr</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/lengthless.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>{n} notes of no or negative length were left out (bars {bars}{more}); check the score.</source>
         <translation>{n} Noten ohne oder mit negativer Länge wurden weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
@@ -13800,12 +13909,12 @@ Ihr Text</translation>
         <translation>{n} gedruckte Angaben, die keine Hand halten kann, blieben außer Betracht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/heardkey.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>{n} quarter tone (bar {bars}): frets give half tones, so it is read as the nearest one.</source>
         <translation>{n} Viertelton (Takt {bars}): Bünde geben Halbtöne, er wird als der nächste gelesen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/heardkey.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>{n} quarter tones (bars {bars}): frets give half tones, so they are read as the nearest ones.</source>
         <translation>{n} Vierteltöne (Takte {bars}): Bünde geben Halbtöne, sie werden als die nächsten gelesen.</translation>
     </message>
@@ -13887,7 +13996,7 @@ Ihr Text</translation>
         <translation>{n} Häkchen im Übeplan entfielen mit ihren Takten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>{n} times</source>
         <translation>{n}-mal</translation>
     </message>
@@ -14185,6 +14294,16 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/writing/writer.py"/>
         <source>{place}; note at hand {pitch}</source>
         <translation>{place}; gewählter Ton {pitch}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/cli.py"/>
+        <source>{program}: name a verb ({verbs}), or none for the window.</source>
+        <translation>{program}: Nennen Sie ein Verb ({verbs}) oder keines für das Fenster.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/cli.py"/>
+        <source>{prog}: {wrong}; see {prog} --help.</source>
+        <translation>{prog}: {wrong}; siehe {prog} --help.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/techniques/shelf.py"/>

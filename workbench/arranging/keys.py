@@ -91,9 +91,8 @@ def candidate_keys(
     """
     if not piece.notes:
         raise BadInput(
-            say("'{title}' has no notes, so no key suits it better than another.",
-                title=piece.title)
-        )  # fmt: skip
+            "'{title}' has no notes, so no key suits it better than another.", title=piece.title
+        )
     wishes = wishes or Wishes()
     piece = led(piece, wishes)
     options = Options(instrument, hand, wishes)

@@ -92,7 +92,7 @@ def _for_grade(
     from workbench.teaching.grading.easier import aimed, differs, versions
 
     if options.strict:
-        raise BadInput(say("Give either --for-grade or --strict: a version is as strict as it is."))
+        raise BadInput("Give either --for-grade or --strict: a version is as strict as it is.")
     found = versions(
         piece, instrument, hand, key=options.key, transpose=options.transpose,
         top_fret=options.top_fret, model=model_in_force(),

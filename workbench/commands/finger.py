@@ -50,7 +50,9 @@ def run(options: argparse.Namespace) -> Result:
     from workbench.fingering.engine import Solver
 
     if not 0 <= options.alternatives <= 20:
-        raise BadInput(f"--alternatives {options.alternatives}: give a number from 0 to 20.")
+        raise BadInput(
+            "--alternatives {given}: give a number from 0 to 20.", given=options.alternatives
+        )
     source = load(options, lessons=True)
     instrument, hand = player(options, source.lesson)
     placed = arranged(options, source, instrument, hand)

@@ -230,39 +230,32 @@ def _sounding(frets: Frets, instrument: Instrument) -> tuple[int, ...]:
 def _check(frets: Frets, instrument: Instrument) -> None:
     if len(frets) != instrument.strings:
         raise BadInput(
-            say(
-                "The shape has {frets} places, but {instrument} has {strings} strings; give "
-                "one fret for each, from the highest-numbered string to string 1.",
-                frets=len(frets),
-                instrument=say(instrument.name),
-                strings=instrument.strings,
-            )
+            "The shape has {frets} places, but {instrument} has {strings} strings; give "
+            "one fret for each, from the highest-numbered string to string 1.",
+            frets=len(frets),
+            instrument=say(instrument.name),
+            strings=instrument.strings,
         )
     for string, fret in zip(range(len(frets), 0, -1), frets, strict=True):
         if fret is not None and not 0 <= fret <= instrument.playable_frets:
             raise BadInput(
-                say(
-                    "String {string}: fret {fret} is not on {instrument}; give 0 to "
-                    "{playable_frets}.",
-                    string=string,
-                    fret=fret,
-                    instrument=say(instrument.name),
-                    playable_frets=instrument.playable_frets,
-                )
+                "String {string}: fret {fret} is not on {instrument}; give 0 to {playable_frets}.",
+                string=string,
+                fret=fret,
+                instrument=say(instrument.name),
+                playable_frets=instrument.playable_frets,
             )
     if all(f is None for f in frets):
-        raise BadInput(say("No string of the shape is played; give at least one fret."))
+        raise BadInput("No string of the shape is played; give at least one fret.")
 
 
 def _check_weights(weights: Weights) -> None:
     for name, _ in weights:
         if name not in TERMS:
             raise BadInput(
-                say(
-                    "'{name}' is no cost term of a shape; use {names}.",
-                    name=name,
-                    names=", ".join(TERMS),
-                )
+                "'{name}' is no cost term of a shape; use {names}.",
+                name=name,
+                names=", ".join(TERMS),
             )
 
 

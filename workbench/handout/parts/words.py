@@ -10,7 +10,8 @@ from workbench.instrument.model import Instrument
 from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import chosen, count, mark, say
 from workbench.music.model import Piece, Pitch
-from workbench.music.order.form import form_in_words, has_form, sections
+from workbench.music.order.form import has_form, sections
+from workbench.music.telling.form import form_in_words
 from workbench.teaching.grading.grade import LEVEL_WORDS
 from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.teaching.techniques.catalogue import catalogue

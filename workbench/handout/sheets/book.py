@@ -57,7 +57,7 @@ class Book:
         self, title: BookTitle, chapters: Sequence[Chapter], options: HandoutOptions
     ) -> None:
         if not chapters:
-            raise BadInput(say("A book needs a lesson at least; choose some."))
+            raise BadInput("A book needs a lesson at least; choose some.")
         ensure_gui()
         self.options, self.sheet = options, sheet(options)
         self._title, self.chapters = title, tuple(chapters)
