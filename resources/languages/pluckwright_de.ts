@@ -1893,7 +1893,7 @@
         <translation>Wie eingegeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>As written the piece does not lie on this instrument; it is moved {way}, to {key}.</source>
         <translation>Wie notiert liegt das Stück nicht auf diesem Instrument; es wird verschoben: {way}, nach {key}.</translation>
     </message>
@@ -2011,7 +2011,7 @@
         <translation>Takt {bar} gewählt</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/commands/finger.py"/>
         <source>Bar {bar}, beat {beat}</source>
         <translation>Takt {bar}, Schlag {beat}</translation>
@@ -3356,7 +3356,7 @@
         <translation>Form: {form}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shapes/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/words.py"/>
         <source>Four fingers cannot stop these frets at once, with or without a barre.</source>
         <translation>Vier Finger können diese Bünde nicht zugleich greifen, mit oder ohne Barré.</translation>
     </message>
@@ -3843,7 +3843,7 @@
         <translation>Er wird noch einmal gespielt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shapes/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/words.py"/>
         <source>It needs {reach:.0f} mm between fingers {a} and {b}; the greatest span of a {hand} hand there is {most:.0f} mm.</source>
         <translation>Zwischen Finger {a} und {b} sind {reach:.0f} mm nötig; die größte Spannweite ist dort bei dieser Hand ({hand}) {most:.0f} mm.</translation>
     </message>
@@ -4791,7 +4791,7 @@
         <translation>Unter {address} antwortet kein Verbund; die Adresse angeben, die 'dask scheduler' zeigt, etwa tcp://192.168.1.5:8786.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shapes/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/words.py"/>
         <source>No finger is needed.</source>
         <translation>Kein Finger wird gebraucht.</translation>
     </message>
@@ -5031,7 +5031,7 @@
         <translation>Hier wird nichts gesagt: Die Worte davor gelten für {bars}. Schreiben Sie, was Sie hier sagen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shapes/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/words.py"/>
         <source>Nothing is stretched, crossed or crowded.</source>
         <translation>Nichts ist gespreizt, gekreuzt oder gedrängt.</translation>
     </message>
@@ -5264,7 +5264,7 @@
         <translation>Eigene &amp;Stimmung</translation>
     </message>
     <message>
-        <location filename="../../workbench/instrument/table.py"/>
+        <location filename="../../workbench/instrument/model.py"/>
         <source>Own tuning {body}</source>
         <translation>Eigene Stimmung {body}</translation>
     </message>
@@ -7622,7 +7622,7 @@
         <translation>Die Noten haben keine Vorzeichen am Anfang; sie werden in {key} gezeigt, wie man sie hört.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>The score is marked {key}, and moving it does not change its mode: {wanted} was taken by its key signature.</source>
         <translation>Die Noten stehen in {key}, und Verschieben ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen.</translation>
     </message>
@@ -7815,7 +7815,7 @@
         <translation>Die ganze Stelle im Tempo, dreimal hintereinander ohne Fehler.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>The whole piece goes {way} beyond what was asked: elsewhere the tune leaves the instrument.</source>
         <translation>Das ganze Stück geht über das Gewünschte hinaus {way}: Sonst verlässt die Melodie das Instrument.</translation>
     </message>
@@ -8963,7 +8963,7 @@
         <translation>ein Akkord, der sich zum Durchschlagen anbietet, wird gezupft</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a fifth</source>
         <translation>eine Quinte</translation>
     </message>
@@ -9038,7 +9038,7 @@
         <translation>ein Finger löst einen anderen an seiner Stelle ab</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a fourth</source>
         <translation>eine Quarte</translation>
     </message>
@@ -9088,32 +9088,32 @@
         <translation>ein liegender Finger muss sich über eine tiefer gelegene leere Saite wölben</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a major seventh</source>
         <translation>eine große Septime</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a major sixth</source>
         <translation>eine große Sexte</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a major third</source>
         <translation>eine große Terz</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a minor seventh</source>
         <translation>eine kleine Septime</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a minor sixth</source>
         <translation>eine kleine Sexte</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a minor third</source>
         <translation>eine kleine Terz</translation>
     </message>
@@ -9163,7 +9163,7 @@
         <translation>ein Teil</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a semitone</source>
         <translation>einen Halbton</translation>
     </message>
@@ -9193,12 +9193,12 @@
         <translation>ein stärkerer Platz für Finger 2</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a tone</source>
         <translation>einen Ganzton</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a tritone</source>
         <translation>einen Tritonus</translation>
     </message>
@@ -9284,12 +9284,12 @@
         <translation>ein leichterer Saitenwechsel</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>an octave</source>
         <translation>eine Oktave</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>another note that stays has the same name</source>
         <translation>ein anderer Ton, der bleibt, hat denselben Namen</translation>
     </message>
@@ -9339,7 +9339,7 @@
         <translation>wie sie vorkommen</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>as written</source>
         <translation>wie notiert</translation>
@@ -9350,7 +9350,7 @@
         <translation>wie notiert ({key})</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>as you wished</source>
         <translation>auf Ihren Wunsch</translation>
     </message>
@@ -9669,17 +9669,17 @@
         <translation>doppelt punktierte {value}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>down an octave</source>
         <translation>eine Oktave abwärts</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>down {interval}</source>
         <translation>{interval} abwärts</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>down {word} octaves</source>
         <translation>{word} Oktaven abwärts</translation>
     </message>
@@ -9758,7 +9758,7 @@
         <translation>wie ausgeliefert schätzen, gleich was aus Ihren Stufen gelernt wurde</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>every note stays as it is</source>
         <translation>jeder Ton bleibt, wie er ist</translation>
     </message>
@@ -10507,7 +10507,7 @@
         <translation>der Ton wird nicht gespielt</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>it lies on the high fourth string, above the inner notes</source>
         <translation>er liegt auf der hohen vierten Saite, über den Mittelstimmen</translation>
     </message>
@@ -10962,7 +10962,7 @@
         <translation>kein Finger zweimal hintereinander</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>no fret above {fret}, {open} open strings</source>
         <translation>kein Bund über {fret}, {open} leere Saiten</translation>
     </message>
@@ -10977,7 +10977,7 @@
         <translation>keine Handstellung erreicht {notes} zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>no hand reaches it together with the others</source>
         <translation>keine Hand erreicht ihn mit den anderen zusammen</translation>
     </message>
@@ -11022,7 +11022,7 @@
         <translation>weder Kreuz noch Be</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/grading/features.py"/>
         <source>no sharps or flats</source>
         <translation>keine Vorzeichen</translation>
@@ -11072,7 +11072,7 @@
         <translation>keine</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>not at all</source>
         <translation>gar nicht</translation>
     </message>
@@ -11148,7 +11148,7 @@
         <translation>Töne, die gekürzt werden müssen</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>nothing</source>
         <translation>nichts</translation>
     </message>
@@ -11262,7 +11262,7 @@
         <translation>ein Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>one quarter</source>
         <translation>einer Viertel</translation>
     </message>
@@ -12120,17 +12120,17 @@
         <translation>der höhere zweier Töne liegt auf der tiefer gestimmten Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>the instrument does not have it in any octave that is free</source>
         <translation>das Instrument hat ihn in keiner freien Oktave</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>the instrument does not have it where it was</source>
         <translation>das Instrument hat ihn an seiner Stelle nicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>the instrument has it in no octave below the tune</source>
         <translation>das Instrument hat ihn in keiner Oktave unter der Melodie</translation>
     </message>
@@ -12350,12 +12350,12 @@
         <translation>das {nth} {note} auf Saite {string}, Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>there are more notes than strings</source>
         <translation>es sind mehr Töne als Saiten</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>there it can be played with the others, below the tune</source>
         <translation>dort ist er mit den anderen zu spielen, unter der Melodie</translation>
     </message>
@@ -12522,7 +12522,7 @@
         <translation>unspielbar</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>up an octave</source>
         <translation>eine Oktave aufwärts</translation>
     </message>
@@ -12532,12 +12532,12 @@
         <translation>bis zum Bund {whole}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>up {interval}</source>
         <translation>{interval} aufwärts</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>up {word} octaves</source>
         <translation>{word} Oktaven aufwärts</translation>
     </message>
@@ -12642,7 +12642,7 @@
         <translation>mit einem Griff</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>with the others it would be hard to play</source>
         <translation>mit den anderen zusammen wäre er schwer zu spielen</translation>
     </message>
@@ -13416,7 +13416,7 @@ Ihr Text</translation>
         <translation>{note} auf Saite {string}, Bund {fret}, Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{number} octaves</source>
         <translation>{number} Oktaven</translation>
     </message>
@@ -13510,12 +13510,12 @@ Ihr Text</translation>
         <translation>{n} früheren Lektionen {whose}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} end early</source>
         <translation>{n} enden früher</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} ends early</source>
         <translation>{n} endet früher</translation>
     </message>
@@ -13530,13 +13530,13 @@ Ihr Text</translation>
         <translation>{n} gekürzte Töne weniger</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} flat</source>
         <translation>{n} Be</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} flats</source>
         <translation>{n} Be</translation>
@@ -13697,12 +13697,12 @@ Ihr Text</translation>
         <translation>{n} Lektionen waren gleich.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} lie in another octave</source>
         <translation>{n} liegen in einer anderen Oktave</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} lies in another octave</source>
         <translation>{n} liegt in einer anderen Oktave</translation>
     </message>
@@ -13744,13 +13744,12 @@ Ihr Text</translation>
         <translation>{n} Note weniger</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} note is left out</source>
         <translation>{n} Ton wird weggelassen</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} note lies in another octave or ends early</source>
         <translation>{n} Ton liegt in einer anderen Oktave oder endet früher</translation>
     </message>
@@ -13765,12 +13764,12 @@ Ihr Text</translation>
         <translation>{n} Note ohne oder mit negativer Länge wurde weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} note of the tune had to change</source>
         <translation>{n} Ton der Melodie musste sich ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} note of the tune has to change</source>
         <translation>{n} Ton der Melodie muss sich ändern</translation>
     </message>
@@ -13786,8 +13785,7 @@ Ihr Text</translation>
         <translation>{n} Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} notes are left out</source>
         <translation>{n} Töne werden weggelassen</translation>
     </message>
@@ -13797,7 +13795,7 @@ Ihr Text</translation>
         <translation>{n} Noten weniger</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} notes lie in another octave or end early</source>
         <translation>{n} Töne liegen in einer anderen Oktave oder enden früher</translation>
     </message>
@@ -13812,12 +13810,12 @@ Ihr Text</translation>
         <translation>{n} Noten ohne oder mit negativer Länge wurden weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} notes of the tune had to change</source>
         <translation>{n} Töne der Melodie mussten sich ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} notes of the tune have to change</source>
         <translation>{n} Töne der Melodie müssen sich ändern</translation>
     </message>
@@ -13969,13 +13967,13 @@ Ihr Text</translation>
         <translation>{n} Halbtöne tiefer</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} sharp</source>
         <translation>{n} Kreuz</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} sharps</source>
         <translation>{n} Kreuze</translation>
@@ -14021,7 +14019,7 @@ Ihr Text</translation>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{octaves} and {interval}</source>
         <translation>{octaves} und {interval}</translation>
     </message>
@@ -14036,7 +14034,7 @@ Ihr Text</translation>
         <translation>{page}: {n} Seiten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{part} of a quarter</source>
         <translation>{part} einer Viertel</translation>
     </message>
@@ -14181,17 +14179,17 @@ Ihr Text</translation>
         <translation>{piece} – {instrument}; notiert in {key}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{pitch} ({role}) ends after {length}: its string is needed.</source>
         <translation>{pitch} ({role}) endet nach {length}: Seine Saite wird gebraucht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{pitch} ({role}) goes {way} to {other}: {why}.</source>
         <translation>{pitch} ({role}) geht {way} zu {other}: {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{pitch} ({role}) is left out: {why}.</source>
         <translation>{pitch} ({role}) wird weggelassen: {why}.</translation>
     </message>
@@ -14261,12 +14259,12 @@ Ihr Text</translation>
         <translation>{pitch} des Originals bleibt: {other}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{pitch} of the tune goes {way} to {other} with its phrase: the instrument does not have all of it as written.</source>
         <translation>{pitch} der Melodie geht mit seiner Phrase {way} zu {other}: Das Instrument hat sie nicht ganz, wie sie notiert ist.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{pitch} of the tune goes {way} to {other}: the instrument does not have it in the octave of its phrase. Listen whether the tune bears it.</source>
         <translation>{pitch} der Melodie geht {way} zu {other}: Das Instrument hat ihn nicht in der Oktave seiner Phrase. Hören Sie, ob die Melodie das verträgt.</translation>
     </message>
@@ -14376,7 +14374,7 @@ Ihr Text</translation>
         <translation>{share} % mehr Aufwand im ganzen Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{share} of the grips suit the level</source>
         <translation>{share} der Griffe passen zur Stufe</translation>
     </message>
@@ -14699,12 +14697,12 @@ Ihr Text</translation>
         <translation>{whole} verschiedene Takte</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{whole} quarters</source>
         <translation>{whole} Vierteln</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{whole} {part} quarters</source>
         <translation>{whole} {part} Vierteln</translation>
     </message>

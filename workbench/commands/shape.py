@@ -30,7 +30,8 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.fingering.shapes.shape import shape, shape_document
+    from workbench.fingering.shapes.shape import shape
+    from workbench.fingering.shapes.words import shape_document
 
     if options.limit < 1:
         raise BadInput("--limit {given}: give 1 or more.", given=options.limit)
@@ -56,7 +57,7 @@ def parse_frets(text: str, instrument: Instrument) -> tuple[int | None, ...]:
             "Shape '{text}': {instrument} has {strings} strings; give one fret for each, "
             "from the highest-numbered string to string 1.",
             text=text,
-            instrument=say(instrument.name),
+            instrument=instrument.called,
             strings=instrument.strings,
         )
     frets: list[int | None] = []
@@ -84,7 +85,7 @@ def _text(text: str, instrument: Instrument, document: dict[str, Any]) -> list[s
     if chord["inversion"] in INVERSIONS:
         name += f", {say(INVERSIONS[chord['inversion']])}"
     lines = [
-        say("{text} on {instrument}: {name}", text=text, instrument=say(instrument.name), name=name)
+        say("{text} on {instrument}: {name}", text=text, instrument=instrument.called, name=name)
     ]
     if document["impossible"]:
         return lines + wrapped(document["impossible"], "  ")

@@ -15,7 +15,6 @@ from workbench.fingering.types import LEVELS, STYLES, Pin, Settings
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.lessons.lesson import Lesson
 
@@ -229,7 +228,7 @@ def settings(
             raise BadInput(
                 "--campanella needs a re-entrant tuning such as the ukulele's with high G; "
                 "on {instrument} leave it out.",
-                instrument=say(instrument.name),
+                instrument=instrument.called,
             )
         base = replace(base, campanella=True)
     if options.rest_strokes:

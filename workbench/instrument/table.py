@@ -9,7 +9,7 @@ import re
 from dataclasses import replace
 
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import mark, say
+from workbench.language.message import mark
 from workbench.music.errors import BadInput
 from workbench.music.model import STEP_SEMITONES
 
@@ -79,7 +79,7 @@ def instrument(name: str, capo: int = 0) -> Instrument:
         raise BadInput(
             "Capo {capo}: on {base} it can sit on frets 0 to {frets}.",
             capo=capo,
-            base=base.name,
+            base=base.called,
             frets=base.frets - 5,
         )
     return replace(base, capo=capo) if capo else base
@@ -102,7 +102,7 @@ def _custom(name: str) -> Instrument:
         )
     spacing = 9.5 if len(pitches) <= 4 else 8.6
     tuning = tuple(reversed(pitches))
-    return Instrument(name, say("Own tuning {body}", body=body), tuning, scale_mm, 18, spacing)
+    return Instrument(name, f"Own tuning {body}", tuning, scale_mm, 18, spacing)
 
 
 def hand(name: str) -> Hand:

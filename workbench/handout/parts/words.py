@@ -114,7 +114,7 @@ def facts(
     capo = say("fret {fret}", fret=lesson.capo) if lesson.capo else say("none", sense="capo")
     key = key_words(lesson.key or piece.bars[0].key.name)
     rows = [
-        (say("Instrument"), say(instrument.name)),
+        (say("Instrument"), str(instrument.called)),
         (say("Tuning (string, note)"), tuning_words(instrument)),
         (say("Capo"), capo),
         (say("Key"), key),

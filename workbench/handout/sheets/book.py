@@ -158,7 +158,7 @@ class ContentsRow:
         title = (lesson.title or lesson.piece.title).replace("*", "")
         self._lines = wrap(title, self._style, width - 2 * self._number)
         instrument = instrument_of(lesson.instrument, lesson.capo)
-        said = [lesson.piece.composer, say(instrument.name)]
+        said = [lesson.piece.composer, str(instrument.called)]
         if lesson.grade is not None:
             said.append(say("grade {grade}", grade=lesson.grade))
         self._about = wrap("  ·  ".join(filter(None, said)), self._small, width - self._number)

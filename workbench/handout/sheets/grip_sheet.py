@@ -124,7 +124,7 @@ def _page(
                    lesson.piece.arranger, line, scale),
         FactsBlock(
             [
-                (say("Instrument"), say(instrument.name)),
+                (say("Instrument"), str(instrument.called)),
                 (say("Tuning (string, note)"), tuning_words(instrument)),
                 (say("Grips"), str(len(grips))),
             ],

@@ -11,7 +11,6 @@ from workbench.arranging.arrange import Arranged
 from workbench.arranging.decisions import Decisions, rows
 from workbench.arranging.weights import Wishes
 from workbench.fingering.pins.printed import PrintedPins, printed_pins
-from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredNote, Pin, Settings
 from workbench.instrument.model import Instrument
 from workbench.instrument.table import hand as find_hand
@@ -66,7 +65,7 @@ def new_lesson(
         hand=hand,
         key=placed.key,
         transposition=placed.transposition,
-        changes=tuple(told(m.reason) for m in held.left_out),
+        changes=tuple(m.reason for m in held.left_out),
         arranged=placed.changes,
         top_fret=wishes.top_fret,
         strict=wishes.strict,

@@ -19,8 +19,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.arranging.changes import counted
 from workbench.arranging.leadsheet import is_lead_sheet, patterns_for, solo
+from workbench.arranging.words import counted
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
