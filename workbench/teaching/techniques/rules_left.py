@@ -94,7 +94,8 @@ def barres(music: Music) -> Iterator[Occurrence]:
                 and n.onset >= barre.onset and n.fret == barre.fret and n.left == barre.finger
             )
             name = "full-barre" if full else "partial-barre"
-            yield Occurrence(name, bar.index, barre.onset, ids, message("fret {fret}", fret=barre.fret))
+            fret = message("fret {fret}", fret=barre.fret)
+            yield Occurrence(name, bar.index, barre.onset, ids, fret)
 
 
 def stretch(music: Music) -> Iterator[Occurrence]:
