@@ -12346,6 +12346,11 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>the {note} is struck again on string {string} and goes on there</source>
+        <translation>{note} wird auf Saite {string} neu angeschlagen und klingt dort weiter</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>the {nth} {note} on string {string}, fret {fret}</source>
         <translation>das {nth} {note} auf Saite {string}, Bund {fret}</translation>
     </message>
@@ -12597,6 +12602,11 @@
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>where it lies best</source>
         <translation>wo es am besten liegt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/words.py"/>
+        <source>where it was no hand reaches it together with the others</source>
+        <translation>wo er war, erreicht ihn keine Hand zusammen mit den anderen</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/lengths.py"/>

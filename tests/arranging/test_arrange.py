@@ -153,6 +153,22 @@ def test_five_notes_on_four_strings_lose_what_is_doubled_first():
     assert out and all(c.role != "tune" for c in out)
 
 
+def test_music_written_for_the_instrument_stays_as_it_is_written():
+    """High on the neck and with barres, but every moment lies under a hand."""
+    upper = "A4 C5 B4 A4 | G#4 B4 A4:2 | E5 D5 C5 B4 | A4:4"
+    lower = "A3+F4 A3+E4 D4+G#4 A3 | E3+B3+E4 E3 A2+E4:2 | A2 A3+F4 A3+E4 E3+D4 | A2+E4:4"
+    made = replace(piece(upper, lower), key=Key(0, "minor"))
+    for strict in ("playable", "faithful"):
+        got = arrange(made, GUITAR, wishes=Wishes(strict=strict))
+        assert got.transposition == 0 and not got.changes
+    # the same notes from two players are an ensemble's, and are arranged
+    second = tuple(
+        replace(b, notes=tuple(replace(n, part=n.voice) for n in b.notes)) for b in made.bars
+    )
+    assert arrange(replace(made, bars=second), GUITAR, transpose=0).changes
+    assert arrange(made, GUITAR, transpose=0, wishes=Wishes(strict="easy")).changes
+
+
 def test_a_keyboard_chord_keeps_tune_and_bass():
     got = arrange(piece("E5:4", "C3+E3+G3+C4+G4:4"), GUITAR, transpose=0)
     left = names(got)

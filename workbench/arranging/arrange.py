@@ -105,7 +105,7 @@ def arrange(
         move, laid = _octave(search, transpose, said, piece), None
     else:
         move, laid = 0, search.lay(0)
-        if laid is not None and not lies_well(sounds, laid):
+        if laid is not None and not (search.stays or lies_well(sounds, laid)):
             move = _best(search, piece)
             laid = None if move else laid
     if laid is None:
@@ -176,7 +176,8 @@ def _cheapest(search: Search, tried: Sequence[int], key: Key) -> int:
     return best[1] if best else 0
 
 
-SIGNATURE = 15  # thousandths a sound for each sharp or flat, for the reader's sake
+# Thousandths a sound for each sharp or flat, and more beyond three, for the reader's sake.
+SIGNATURE, MANY_SIGNS = 20, 20
 # Thousandths a sound for each semitone moved, and more beyond an octave: a tune far from its
 # pitch sounds another.
 AWAY, FAR_AWAY = 10, 30
@@ -184,15 +185,17 @@ AWAY, FAR_AWAY = 10, 30
 
 def key_cost(search: Search, key: Key, move: int) -> int:
     """What the key signature after ``move``, and the way there, add to the cost of a piece."""
-    fifths = key.fifths + shift_by(key, move).fifths
+    signs = abs(key.fifths + shift_by(key, move).fifths)
     away = AWAY * min(abs(move), 12) + FAR_AWAY * max(0, abs(move) - 12)
-    return (SIGNATURE * abs(fifths) + away) * len(search.texture.sounds)
+    return (SIGNATURE * signs + MANY_SIGNS * max(0, signs - 3) + away) * len(search.texture.sounds)
 
 
 def _octave(search: Search, asked: int, said: list[Change], piece: Piece) -> int:
     """The semitones asked for, or another octave where only that one holds the tune."""
     near = sorted((asked + 12 * k for k in range(-6, 7)), key=lambda m: abs(m - asked))
     where = search.options.where
+    if not asked and search.stays:
+        return asked
     least = min(near, key=lambda m: sum(not where(p + m) for p in search.texture.tune))
     if least != asked:
         said.append(_whole(piece, WHOLE, "", "", (least - asked) // 12))

@@ -176,8 +176,8 @@ def _level_share(search: Search, laid: Laid, level: str) -> float:
         high = max((f for _, f in places), default=0)
         good += (
             got is not None
-            and got[0] <= most_excess
-            and got[1] <= most_fingers
+            and got.excess <= most_excess
+            and got.fingers <= most_fingers
             and high <= most_fret
         )
     return good / max(1, len(search.texture.struck))

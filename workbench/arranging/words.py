@@ -81,6 +81,7 @@ def _note(change: Change) -> str:
         RANGE: say("the instrument does not have it where it was"),
         REENTRANT: say("it lies on the high fourth string, above the inner notes"),
         WISH: say("as you wished"),
+        GRIP: say("where it was no hand reaches it together with the others"),
     }.get(change.why, say("there it can be played with the others, below the tune"))
     return say("{pitch} ({role}) goes {way} to {other}: {why}.", pitch=before, role=what,
                way=way, other=after, why=why)  # fmt: skip

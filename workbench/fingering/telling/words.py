@@ -27,6 +27,7 @@ _SENTENCES = {
         "{from_bar} into bar {to_bar} and cuts the {note}"
     ),
     "string taken": mark("string {string} is taken by the {taker}, which ends the {note}"),
+    "struck elsewhere": mark("the {note} is struck again on string {string} and goes on there"),
     "open damped": mark("a finger laid over string {string} damps the open {note}"),
     "first finger moves": mark("finger 1 moves to fret {fret} and lets the {note} go"),
     "finger needed": mark(
