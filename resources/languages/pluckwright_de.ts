@@ -1775,6 +1775,11 @@
         <translation>Allein oder lauter als die anderen</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
+        <source>Also in this bar: {names}.</source>
+        <translation>Außerdem in diesem Takt: {names}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>Alt+Up, Alt+Down</source>
@@ -3848,6 +3853,11 @@
         <translation>Zwischen Finger {a} und {b} sind {reach:.0f} mm nötig; die größte Spannweite ist dort bei dieser Hand ({hand}) {most:.0f} mm.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>It stays in {key}, for the fingering that the score prints.</source>
+        <translation>Es bleibt in {key}, wegen des Fingersatzes, den die Noten drucken.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/lesson/groups_dialog.py"/>
         <source>Its students' lessons stay</source>
         <translation>Die Lektionen ihrer Schüler bleiben</translation>
@@ -5086,6 +5096,11 @@
         <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>Now play it through once, slowly, before anything gets faster.</source>
         <translation>Jetzt einmal langsam durchspielen, bevor irgendetwas schneller wird.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
+        <source>Now to this: {what}.</source>
+        <translation>Nun dazu: {what}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/notes/attach.py"/>
@@ -8421,6 +8436,11 @@
         <translation>Vor dem Spielen aufwärmen, nach je zwanzig Minuten einige Minuten Pause machen und sofort aufhören, wenn etwas wehtut. Bleibt ein Schmerz oder kommt er wieder: die Lehrkraft oder Ärztin/Arzt oder Therapeut:in fragen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/choices/panel.py"/>
+        <source>Warm up first, rest often, and stop if it hurts.</source>
+        <translation>Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>Warning: {warning}</source>
         <translation>Achtung: {warning}</translation>
@@ -8718,13 +8738,13 @@
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; a {size} hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; eine Hand der Größe „{size}“ spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; a {size} hand spans {comfort} mm there in comfort.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; eine Hand der Größe „{size}“ spannt dort bequem {comfort} mm.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
-        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; this hand spans {comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.</source>
-        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; diese Hand spannt dort bequem {comfort} mm. Erst aufwärmen, oft ausruhen und aufhören, wenn es schmerzt.</translation>
+        <source>Wide stretch: fingers {first} and {second} {reach} mm apart; this hand spans {comfort} mm there in comfort.</source>
+        <translation>Weite Spreizung: Finger {first} und {second} liegen {reach} mm auseinander; diese Hand spannt dort bequem {comfort} mm.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
@@ -9348,6 +9368,11 @@
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>as written ({key})</source>
         <translation>wie notiert ({key})</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
+        <source>as written if it lies well, else its best key</source>
+        <translation>wie notiert, wenn es gut liegt, sonst in der besten Tonart</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/words.py"/>
@@ -12597,11 +12622,6 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>what it weighs</source>
         <translation>was es gewichtet</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/lesson/playing_fields.py"/>
-        <source>where it lies best</source>
-        <translation>wo es am besten liegt</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/words.py"/>

@@ -23,6 +23,7 @@ from workbench.music.parsing.abcsigns import abc_signs
 from workbench.music.parsing.fingerxml import printed_fingering
 from workbench.music.parsing.heardkey import (
     LEAST,
+    key_of_chords,
     quarter_tones_told,
     with_heard_key,
     with_settled_keys,
@@ -75,9 +76,11 @@ def read_score(
         played=sound_signs(source.data),
         printed=printed_fingering(source.data),
     )
-    unsigned = not any(bar.key.fifths for bar in piece.bars)
-    if unsigned and sum(n.pitch.alter != 0 for n in piece.notes) >= LEAST:
-        piece = with_heard_key(piece, _heard_key(score))
+    if not any(bar.key.fifths for bar in piece.bars):
+        if chords := key_of_chords(piece):
+            piece = with_heard_key(piece, chords)
+        elif sum(n.pitch.alter != 0 for n in piece.notes) >= LEAST:
+            piece = with_heard_key(piece, _heard_key(score))
     piece = with_settled_keys(piece)
     told = quarter_tones_told(source.data.decode("utf-8", "replace"))
     if piece.written:

@@ -91,7 +91,9 @@ def barres(music: Music) -> Iterator[Occurrence]:
                 n.id
                 for n in bar.notes
                 if n.shares is None
-                and n.onset >= barre.onset and n.fret == barre.fret and n.left == barre.finger
+                and n.onset >= barre.onset
+                and n.fret == barre.fret
+                and n.left == barre.finger
             )
             name = "full-barre" if full else "partial-barre"
             fret = message("fret {fret}", fret=barre.fret)
