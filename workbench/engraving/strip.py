@@ -103,7 +103,7 @@ class Strip:
         to call it off.
         """
         if not piece.bars:
-            raise BadInput(f"'{piece.title}' has no bars; there is nothing to engrave.")
+            raise BadInput("'{title}' has no bars; there is nothing to engrave.", title=piece.title)
         line = 14000.0 if self.width is None else self.width / self.scale
         plan = self._plan
         if plan is None or not plan.fits(piece, instrument, line):

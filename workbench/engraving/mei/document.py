@@ -41,7 +41,7 @@ def to_mei(
     Raises BadInput where the piece has no bars.
     """
     if not piece.bars:
-        raise BadInput(f"'{piece.title}' has no bars; there is nothing to engrave.")
+        raise BadInput("'{title}' has no bars; there is nothing to engrave.", title=piece.title)
     return _Writer(piece, fingering, instrument, options or MeiOptions()).document()
 
 
@@ -83,7 +83,12 @@ class _Writer:
         last = piece.bars[-1].index if options.last is None else options.last
         self.bars = [b for b in piece.bars if first <= b.index <= last]
         if not self.bars:
-            raise BadInput(f"'{piece.title}' has no bars {first + 1} to {last + 1}.")
+            raise BadInput(
+                "'{title}' has no bars {first} to {last}.",
+                title=piece.title,
+                first=first + 1,
+                last=last + 1,
+            )
         self.fingered_bars = {b.index: b for b in fingering.bars} if fingering else {}
         self.fingered: dict[str, FingeredNote] = {
             n.id: n for b in self.fingered_bars.values() for n in sounding(b)
@@ -160,14 +165,24 @@ class _Writer:
         add(staff, "keySig", sig=tree.signature(first.key))
         tree.meter(staff, first, shown=first.index == self.piece.bars[0].index)
         if self.tab and self.instrument is not None:
-            lines = add(group, "staffDef", n="2", lines=str(self.instrument.strings),
-                        notationtype="tab.guitar")
+            lines = add(
+                group,
+                "staffDef",
+                n="2",
+                lines=str(self.instrument.strings),
+                notationtype="tab.guitar",
+            )
             add(lines, "clef", shape="TAB")
             tree.meter(lines, first, shown=False)
             tuning = add(lines, "tuning")
             for string, midi in enumerate(self.instrument.open_midi, 1):
-                course = add(tuning, "course", n=str(string), pname=_NAMES[midi % 12],
-                             oct=str(midi // 12 - 1))
+                course = add(
+                    tuning,
+                    "course",
+                    n=str(string),
+                    pname=_NAMES[midi % 12],
+                    oct=str(midi // 12 - 1),
+                )
                 if midi % 12 in _SHARP:
                     course.set("accid", "s")
 
@@ -205,9 +220,7 @@ class _Writer:
         signs = accidentals(layers, bar.key)
         staff = add(measure, "staff", n="1")
         for layer in layers:
-            tree.staff_layer(
-                staff, layer, bar.time_signature, bar.length, signs, bar.index
-            )
+            tree.staff_layer(staff, layer, bar.time_signature, bar.length, signs, bar.index)
         if self.tab:
             self.gathered.graces += marks.grace_figures(layers, self.fingered)
             self._tablature(measure, bar)

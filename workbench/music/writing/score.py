@@ -16,7 +16,6 @@ from typing import Protocol
 from xml.etree import ElementTree
 from xml.etree.ElementTree import Element, SubElement
 
-from workbench.language.speech import say
 from workbench.music import suffixes
 from workbench.music.errors import BadInput
 from workbench.music.files import write_whole
@@ -41,14 +40,12 @@ _CONTAINER = (
 
 
 def form_of_export(path: str | Path) -> str:
-    """"MusicXML" or "MIDI", as the name of the file asks for; BadInput for other names."""
+    """ "MusicXML" or "MIDI", as the name of the file asks for; BadInput for other names."""
     if has_suffix(path, suffixes.MUSICXML):
         return "MusicXML"
     if has_suffix(path, suffixes.MIDI):
         return "MIDI"
-    raise BadInput(
-        say("{path}: end the name with .musicxml, .mxl (packed) or .mid.", path=path)
-    )
+    raise BadInput("{path}: end the name with .musicxml, .mxl (packed) or .mid.", path=path)
 
 
 class FingeredPiece(Protocol):

@@ -225,7 +225,7 @@ class PairView(ScoreView):
 
 def fate_words(fate: Fate) -> str:
     """What became of a note, in a line."""
-    from workbench.arranging.changes import octaves
+    from workbench.arranging.words import octaves
     from workbench.language.names import pitch_words
 
     was = pitch_words(fate.source.pitch.name)
