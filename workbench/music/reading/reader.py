@@ -14,7 +14,7 @@ import sys
 import traceback
 from typing import Any, BinaryIO
 
-from workbench.language import speech
+from workbench.language.message import to_plain
 from workbench.music.codec import piece_to_dict
 from workbench.music.errors import BadInput
 from workbench.music.reading.budget import Watch, limit_memory
@@ -54,7 +54,6 @@ def answer(asked: dict[str, Any], watch: Watch) -> dict[str, Any]:
     """The piece that was asked for, or the sentence that says why there is none."""
     from workbench.music.reading.score import read_score
 
-    speech.choose(asked["language"])
     given = asked["seconds"]
     watch.allow(given or SECONDS)
     limit_memory(asked["memory"])
@@ -68,7 +67,7 @@ def answer(asked: dict[str, Any], watch: Watch) -> dict[str, Any]:
         )
         return {"piece": piece_to_dict(piece)}
     except BadInput as wrong:
-        return {"wrong": str(wrong)}
+        return {"wrong": to_plain(wrong.message)}
     except MemoryError:
         return {"memory": True}
     except Exception as fault:
