@@ -40,7 +40,7 @@ class UndoHistory(RuleBasedStateMachine):
 
     def open(self):
         shelf = Shelf(self.folder / "lessons.db")
-        shelf.longest_history = LONGEST
+        shelf.store.longest_history = LONGEST
         return shelf
 
     def push(self, label):

@@ -175,7 +175,7 @@ def test_a_fingering_is_found_by_what_it_depends_on_and_nothing_else(shelf):
 def test_a_fingering_of_another_engine_is_solved_again(shelf, tmp_path, monkeypatch):
     shelf.put_fingering(lesson(), fingering())
     assert shelf.cached_fingering(lesson()) == fingering()
-    monkeypatch.setattr("workbench.store.keeping.engine_edition", lambda: "another")
+    monkeypatch.setattr("workbench.store.fingerings.engine_edition", lambda: "another")
     assert shelf.cached_fingering(lesson()) is None
     (tmp_path / "weights.json").write_text("{}")
     before = edition_of(tmp_path)
@@ -186,7 +186,7 @@ def test_a_fingering_of_another_engine_is_solved_again(shelf, tmp_path, monkeypa
 
 
 def test_the_oldest_fingerings_are_let_go(shelf):
-    shelf.most_fingerings = 3
+    shelf.store.most_fingerings = 3
     lessons = [lesson(capo=capo) for capo in range(5)]
     for made in lessons:
         shelf.put_fingering(made, fingering(made.capo))

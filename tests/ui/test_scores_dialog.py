@@ -158,7 +158,7 @@ def test_a_full_store_is_said_in_one_sentence(qtbot, tmp_path, lesson_window, di
     def full(*_):
         raise BadInput("The disk is full.")
 
-    monkeypatch.setattr(type(lesson_window.session.shelf), "save_all", full)
+    monkeypatch.setattr(lesson_window.session.shelf, "save_all", full)
     with qtbot.waitSignal(lesson_window.session.failed) as told:
         dialog.apply_button.click()
     assert told.args == ["The disk is full."]
