@@ -16,7 +16,7 @@ from tests.sound.notes_made import bar, note, piece
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
 from workbench.teaching.lesson import Lesson
-from workbench.ui.bench.bench import LAST_LESSON
+from workbench.ui.bench.session import LAST_LESSON
 from workbench.ui.window.tour import TAKEN
 
 PATIENCE = 60.0  # seconds; reached only when something hangs

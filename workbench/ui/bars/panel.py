@@ -100,10 +100,10 @@ class BarList(QWidget):
         self.view.rename.connect(self.rename)
         self.finder.found.connect(self._measured)
         self.thumbs.drawn.connect(lambda _: self.view.viewport().update())
-        for signal in (session.opened, session.changed, session.fingered):
+        for signal in (session.opened, session.changed, session.fingers.fingered):
             signal.connect(self.refresh)
         session.opened.connect(self.view.scheduleDelayedItemsLayout)  # other strings, other height
-        session.selected.connect(self.follow)
+        session.selection.selected.connect(self.follow)
         self._order_changed(self.written.isChecked())
 
     def _lay_out(self) -> None:
@@ -182,8 +182,8 @@ class BarList(QWidget):
         """Show the selected bar."""
         written = self.written.isChecked()
         for at, row in enumerate(self.model.rows):
-            same = row.index == self._session.bar_index if written else None
-            if same or (not written and row.position == self._session.position):
+            same = row.index == self._session.selection.bar_index if written else None
+            if same or (not written and row.position == self._session.selection.position):
                 index = self.model.index(at)
                 if self.view.currentIndex() == index and self.view.selectedIndexes():
                     return
@@ -225,14 +225,14 @@ class BarList(QWidget):
 
     def _chosen(self, index: QModelIndex, _before: QModelIndex) -> None:
         if not self._follows and index.isValid():
-            self._session.select(self.model.rows[index.row()].position)
+            self._session.selection.select(self.model.rows[index.row()].position)
 
     # Sections.
 
     def make_section(self) -> None:
         """A section of the selected rows, or from the selected bar on; its letter is then
         edited in place."""
-        bars = self.selected_bars or (self._session.bar_index,)
+        bars = self.selected_bars or (self._session.selection.bar_index,)
         if bars[0] >= 0:
             self.view.section_from(bars)
 

@@ -78,7 +78,7 @@ class BarThumbs(QObject):
         return known.picture if known else None
 
     def _hands(self, index: int) -> FingeredBar | None:
-        fingering = self._session.fingering
+        fingering = self._session.fingers.fingering
         if fingering is None or index >= len(fingering.bars):
             return None
         return fingering.bars[index]

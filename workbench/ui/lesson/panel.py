@@ -167,7 +167,7 @@ class LessonPanel(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(area)
         self.music_button.clicked.connect(self.wants_music_changed)
-        for signal in (session.opened, session.changed, session.fingered):
+        for signal in (session.opened, session.changed, session.fingers.fingered):
             signal.connect(self.refresh)
         self.refresh()
 
@@ -322,7 +322,7 @@ class LessonPanel(QWidget):
         self.changes.setText("\n".join(f"– {reason}" for reason in altered(lesson)))
         for part in (self.changes, self.changes_heading):
             part.setVisible(bool(lesson.changes or lesson.arranged))
-        fingering = self._session.fingering
+        fingering = self._session.fingers.fingering
         if fingering:
             audit = fingering.audit
             self.audit.setText(

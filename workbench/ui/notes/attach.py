@@ -83,7 +83,7 @@ class Attachments(QWidget):
         hands = None
         if note is not None and note.rejected and session.lesson is not None:
             home = session.lesson.piece.bar_of.get(note.rejected[0][0], -1)
-            hands = session.hands_of(home)
+            hands = session.fingers.hands_of(home)
         self.rejected.setVisible(note is not None and bool(note.rejected))
         if note is not None and note.rejected:
             self.why.setText(note.why)

@@ -40,9 +40,7 @@ SOON = 200  # milliseconds after the last change of an option
 class HandoutDialog(QDialog):
     """Lays out and writes in the background; choices are remembered."""
 
-    def __init__(
-        self, session: Session, parent: QWidget | None = None
-    ) -> None:
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
         self.setWindowTitle(say("Handout"))
@@ -139,7 +137,7 @@ class HandoutDialog(QDialog):
         for bar in lesson.piece.bars:
             self.first.addItem(bar.number)
             self.last.addItem(bar.number)
-        here = max(0, self._session.bar_index)
+        here = max(0, self._session.selection.bar_index)
         self.first.setCurrentIndex(here)
         self.last.setCurrentIndex(min(here + 3, len(lesson.piece.bars) - 1))
         rows = sorted(self._session.shelf.lessons(), key=lambda row: row.id != lesson.id)
@@ -236,7 +234,7 @@ class HandoutDialog(QDialog):
         """Everything that is chosen, to be worked off in the background."""
         rows = [self.lessons.item(at) for at in range(self.lessons.count())]
         session = self._session
-        assert session.lesson and session.fingering
+        assert session.lesson and session.fingers.fingering
         return printed_job.Job(
             self.kind, self.options, self.booklet.isChecked(), str(self.order.currentData()),
             self.title.text().strip(),
@@ -244,13 +242,13 @@ class HandoutDialog(QDialog):
                   if row.checkState() == Qt.CheckState.Checked),
             (self.first.currentIndex(), self.last.currentIndex()),
             self.dots.value(), self.clear.isChecked(),
-            session.lesson, session.fingering, session.shelf, session.services,
+            session.lesson, session.fingers.fingering, session.shelf, session.services,
         )  # fmt: skip
 
     def _lay_out(self) -> None:
         """See the page that is chosen, as it will be printed."""
         session, preview = self._session, self.preview
-        if session.fingering is None or session.lesson is None:
+        if session.fingers.fingering is None or session.lesson is None:
             self._soon.start()
             return
         job, number = self._job(), preview.number
@@ -274,10 +272,8 @@ class HandoutDialog(QDialog):
         if path is None:
             self.problem.say(say("Say where the file goes: write a name, or choose one."))
             return
-        if session.fingering is None or session.lesson is None:
-            self.problem.say(
-                say("The fingering is still being worked out; try again in a moment.")
-            )
+        if session.fingers.fingering is None or session.lesson is None:
+            self.problem.say(say("The fingering is still being worked out; try again in a moment."))
             return
         self.question = ask_to_replace(self, path, lambda: self._make(path))
 

@@ -43,9 +43,7 @@ OPTIONS = "handout.options"  # what the handout's dialog remembers
 ZOOM = 1.2
 
 
-def compose(
-    lesson: Lesson, fingering: Fingering, options: HandoutOptions, shelf: Shelf
-) -> Handout:
+def compose(lesson: Lesson, fingering: Fingering, options: HandoutOptions, shelf: Shelf) -> Handout:
     """Lay the pages out; for a thread behind the interface."""
     engraving_in_this_thread()
     return Handout(lesson, fingering, options, extras_of(shelf, lesson, fingering))
@@ -166,7 +164,7 @@ class PrintPreview(QDialog):
         cls, session: Session, audience: str, over: QWidget, show: Callable[[QDialog], None]
     ) -> None:
         """Lay the pages out in the background, then ``show`` them in a dialog over a window."""
-        lesson, fingering = session.lesson, session.fingering
+        lesson, fingering = session.lesson, session.fingers.fingering
         if lesson is None or fingering is None:
             return
         options = HandoutOptions(**options_for(session, audience))

@@ -62,7 +62,7 @@ class Conductor(QObject):
         self._tick.setInterval(TICK)
         self._tick.timeout.connect(self._look)
         session.opened.connect(self.stop)
-        session.fingered.connect(self._warm)
+        session.fingers.fingered.connect(self._warm)
 
     # How it is played.
 
@@ -141,7 +141,7 @@ class Conductor(QObject):
     def play(self, which: str, against: Version | None = None) -> None:
         """Play a span of the open lesson, one of ``SPANS``; with another version of it, both
         in turn."""
-        if self.session.lesson is not None and self.session.order:
+        if self.session.lesson is not None and self.session.selection.order:
             span = span_of(self.session, which, tuple(self.rows()))
             self.start(self.programme(span, self.manner, against))
 
@@ -149,15 +149,15 @@ class Conductor(QObject):
         """Play written bars in a manner of their own, as a plan's item asks."""
         lesson = self.session.lesson
         if lesson is not None and bars:
-            at = self.session.position_of(bars[0])
-            self.start(self._of(lesson.piece, self.session.fingering, bars, at, manner))
+            at = self.session.selection.position_of(bars[0])
+            self.start(self._of(lesson.piece, self.session.fingers.fingering, bars, at, manner))
 
     def programme(self, span: Span, manner: Manner, against: Version | None = None) -> Programme:
         """A span of the open lesson as a programme."""
         session = self.session
         assert session.lesson
-        order = session.order[span.first : span.last + 1]
-        made = self._of(session.lesson.piece, session.fingering, order, span.first, manner)
+        order = session.selection.order[span.first : span.last + 1]
+        made = self._of(session.lesson.piece, session.fingers.fingering, order, span.first, manner)
         made.onset, made.against = span.onset, against
         return made
 
@@ -254,7 +254,7 @@ class Conductor(QObject):
     def _warm(self) -> None:
         """Make the first sounds of the lesson before anybody asks for them."""
         session = self.session
-        if session.lesson is None or not session.order:
+        if session.lesson is None or not session.selection.order:
             return
         programme = self.programme(span_of(session, SPANS[0]), Manner())
 

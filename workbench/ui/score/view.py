@@ -83,8 +83,8 @@ class ScoreView(QAbstractScrollArea):
         self._partly.connect(self._partly_arrived, Qt.ConnectionType.QueuedConnection)
         session.opened.connect(self._opened)
         session.changed.connect(self.engrave)
-        session.fingered.connect(self.engrave)
-        session.selected.connect(self.follow)
+        session.fingers.fingered.connect(self.engrave)
+        session.selection.selected.connect(self.follow)
         self._place_bar()
 
     @property
@@ -104,12 +104,12 @@ class ScoreView(QAbstractScrollArea):
         """Draw the lesson anew in the background; only changed systems cost anything."""
         self._soon.stop()
         lesson = self._session.lesson
-        if lesson is None or not self._session.order:
+        if lesson is None or not self._session.selection.order:
             self.image = None
             self.bar.tell_voices(0, False)
             self._measure()
             return
-        instrument, fingering = self._session.instrument, self._session.fingering
+        instrument, fingering = self._session.instrument, self._session.fingers.fingering
         if fingering is None and self.writer is not None:
             fingering = self.writer.stand_in()
         width = round((self.viewport().width() - 2 * MARGIN) / self.scale)
@@ -118,7 +118,7 @@ class ScoreView(QAbstractScrollArea):
         voices = voice_inks(dark) if self.shows["voices"] else ()
         wanted = (width, c.ink, voices, *self.shows.items(), *self.extra)
         marks = note_marks(lesson.notes)
-        near, asked = self._session.bar_index, object()
+        near, asked = self._session.selection.bar_index, object()
         self._asked = asked
 
         def work(progress: Progress) -> Any:
@@ -240,7 +240,7 @@ class ScoreView(QAbstractScrollArea):
 
     def follow(self) -> None:
         """Bring the selected bar into view and mark it."""
-        bar, notes = self._session.bar, len(self._session.note_ids)
+        bar, notes = self._session.selection.bar, len(self._session.selection.note_ids)
         words = say("Bar {bar} selected", bar=bar.number) if bar else say("No bar selected")
         if notes:
             words += ", " + count(notes, "{n} note", "{n} notes", sense="music")
@@ -276,12 +276,14 @@ class ScoreView(QAbstractScrollArea):
             painter.end()
             return
         accent = QColor(c.accent)
-        bar = self._session.bar
+        bar = self._session.selection.bar
         rect = self.image.bar_rect(bar.index) if bar is not None else None
         if rect is not None:
             paint_bar(painter, self.from_image(rect), accent)
         self._paint_systems(painter, QRectF(event.rect()))
-        heads = (r for note in self._session.note_ids for r in self.image.rects_of_note(note))
+        heads = (
+            r for note in self._session.selection.note_ids for r in self.image.rects_of_note(note)
+        )
         paint_notes(painter, map(self.from_image, heads), accent)
         paint_heard(painter, self, c)
         self._band.paint(painter, accent)
@@ -337,19 +339,19 @@ class ScoreView(QAbstractScrollArea):
             return
         note, session = self.image.note_at(point), self._session
         adds = bool(event.modifiers() & Qt.KeyboardModifier.ControlModifier)
-        self._band.begin(point, session.note_ids if adds else ())
+        self._band.begin(point, session.selection.note_ids if adds else ())
         if note is not None and adds:
-            session.toggle_note(note)
+            session.selection.toggle_note(note)
         elif note is not None:
-            session.select_note(note)
+            session.selection.select_note(note)
         elif not adds:
             bar = self.image.bar_at(point)
             if bar is not None:
-                session.select(session.position_of(bar), None)
+                session.selection.select(session.selection.position_of(bar), None)
 
     def choose(self, notes: Iterable[str]) -> None:
         """Select these notes; of none at all the bar stays selected."""
-        self._session.select_notes(notes)
+        self._session.selection.select_notes(notes)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         if event.buttons() & Qt.MouseButton.LeftButton:
@@ -363,8 +365,8 @@ class ScoreView(QAbstractScrollArea):
         if self.image is None or self._session.lesson is None:
             return
         note = self.image.note_at(self.to_image(QPointF(event.pos())))
-        if note is not None and note not in self._session.note_ids:
-            self._session.select_note(note)
+        if note is not None and note not in self._session.selection.note_ids:
+            self._session.selection.select_note(note)
         menu = note_menu(self._session, self, self.wants_note.emit)
         menu.popup(event.globalPos())
 
@@ -379,11 +381,11 @@ class ScoreView(QAbstractScrollArea):
         session, key, modifiers = self._session, event.key(), event.modifiers()
         arrows = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
         if key in arrows and modifiers == Qt.KeyboardModifier.ShiftModifier:
-            session.reach_note(arrows[Qt.Key(key)])
+            session.selection.reach_note(arrows[Qt.Key(key)])
             return True
         whole = key == Qt.Key.Key_A and modifiers == Qt.KeyboardModifier.ControlModifier
-        if whole and session.bar is not None:
-            session.select_notes(note.id for note in session.bar.notes)
+        if whole and session.selection.bar is not None:
+            session.selection.select_notes(note.id for note in session.selection.bar.notes)
         return whole
 
     def wheelEvent(self, event: QWheelEvent) -> None:

@@ -177,7 +177,7 @@ class Openers:
         if self._session.lesson is None:
             return
         self._panels.commit()
-        if self._session.fingering is None:
+        if self._session.fingers.fingering is None:
             self._session.failed.emit(
                 say("The fingering is still being worked out; try again in a moment.")
             )

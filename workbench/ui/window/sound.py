@@ -83,7 +83,7 @@ class Sounds(QObject):
         from dataclasses import replace
 
         session = self._session
-        fingering, choices = session.fingering, session.choices
+        fingering, choices = session.fingers.fingering, session.fingers.choices
         if session.lesson is None or not self._fingered():
             return
         assert fingering
@@ -92,7 +92,9 @@ class Sounds(QObject):
         if other is None or other.bar is None:
             session.failed.emit(say("This bar has no other fingering to compare with yet."))
             return
-        bars = tuple(other.bar if bar.index == session.bar_index else bar for bar in fingering.bars)
+        bars = tuple(
+            other.bar if bar.index == session.selection.bar_index else bar for bar in fingering.bars
+        )
         changed = replace(fingering, bars=bars)
         version = Version(session.lesson.piece, changed, session.instrument)
         self._conductor.play(SPANS[1], version)
@@ -119,7 +121,7 @@ class Sounds(QObject):
         session.guard(play)
 
     def _fingered(self) -> bool:
-        if self._session.fingering is None:
+        if self._session.fingers.fingering is None:
             self._session.failed.emit(say("Wait until the lesson is fingered, then listen."))
             return False
         return True

@@ -99,7 +99,7 @@ class TeachingTabs(QTabWidget):
 
         self.commit()
         session = self._session
-        lesson, fingering = session.lesson, session.fingering
+        lesson, fingering = session.lesson, session.fingers.fingering
         if lesson is None or fingering is None:
             session.failed.emit(
                 say("The fingering is still being worked out; try again in a moment.")

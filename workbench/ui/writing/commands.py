@@ -177,8 +177,8 @@ class MusicHand(Hand):
 
     def to_string(self, by: int) -> bool:
         """Play the note at hand on the next string (by +1) or the one before (-1)."""
-        done = self._session.step_string(by)
-        string = self.string_of(self._session.note_id or "")
+        done = self._session.hand_edits.step_string(by)
+        string = self.string_of(self._session.selection.note_id or "")
         if done and string:
             self.choose(string=string)
         return done

@@ -30,10 +30,10 @@ class Hand(QObject):
         self._led = False  # the caret moves, and the selection only follows it
         self._known: dict[str, FingeredNote] = {}
         self._figure: tuple[Caret, str, int] | None = None  # the fret just typed
-        session.selected.connect(self._follow)
+        session.selection.selected.connect(self._follow)
         session.changed.connect(self._settle)
         session.opened.connect(self._opened)
-        session.fingered.connect(self._learn)
+        session.fingers.fingered.connect(self._learn)
 
     # Beginning and ending.
 
@@ -76,14 +76,14 @@ class Hand(QObject):
     @property
     def note(self) -> Note | None:
         """The note at hand."""
-        wanted, lesson = self._session.note_id, self._session.lesson
+        wanted, lesson = self._session.selection.note_id, self._session.lesson
         if wanted is None or lesson is None or wanted not in lesson.piece.bar_of:
             return None
         return find(lesson.piece, wanted)[1]
 
     def _learn(self) -> None:
         """Remember where notes are played, for the strip to show until they are fingered."""
-        fingering = self._session.fingering
+        fingering = self._session.fingers.fingering
         if fingering is not None:
             self._known = {n.id: n for bar in fingering.bars for n in bar.notes}
 
@@ -93,7 +93,7 @@ class Hand(QObject):
             self.moved.emit()
 
     def _to_selection(self, piece: Piece, *, anew: bool = False) -> None:
-        note, bar = self.note, self._session.bar
+        note, bar = self.note, self._session.selection.bar
         if note is not None:
             self.caret = self.caret.on(piece, note, self.string_of(note.id))
         elif bar is not None and (anew or bar.index != self.caret.bar):
@@ -160,10 +160,10 @@ class Hand(QObject):
         session = self._session
         self._led = True
         try:
-            at = session.position
-            if session.bar_index != self.caret.bar:
-                at = session.position_of(self.caret.bar)
-            session.select(at, note)
+            at = session.selection.position
+            if session.selection.bar_index != self.caret.bar:
+                at = session.selection.position_of(self.caret.bar)
+            session.selection.select(at, note)
         finally:
             self._led = False
 

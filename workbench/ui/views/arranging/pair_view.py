@@ -98,8 +98,8 @@ class PairView(ScoreView):
         self.chosen = note
         session, fate = self._session, self.fates.get(note)
         if fate is not None:
-            at = session.position_of(fate.bar)
-            session.select(at, note if fate.now is not None else None)
+            at = session.selection.position_of(fate.bar)
+            session.selection.select(at, note if fate.now is not None else None)
         self.viewport().update()
         self.chosen_note.emit(note)
 
@@ -118,7 +118,7 @@ class PairView(ScoreView):
         bar = self.image.bar_at(self.to_image(event.position()))
         if bar is not None:
             self.choose_note("")
-            self._session.select(self._session.position_of(bar), None)
+            self._session.selection.select(self._session.selection.position_of(bar), None)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         pass  # notes are chosen one by one here
