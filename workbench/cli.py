@@ -23,7 +23,7 @@ from workbench.language import speech
 from workbench.music.errors import BadInput
 
 PROGRAM = "pluckwright"
-READER = "--reader"  # what the packed program tells itself; see music/apart.py
+READER = "--reader"  # what the packed program tells itself; see music/reading/apart.py
 
 
 class Parser(argparse.ArgumentParser):
@@ -56,7 +56,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     """Run the command line; the exit status."""
     words = list(sys.argv[1:] if arguments is None else arguments)
     if words == [READER]:
-        from workbench.music.reader import serve
+        from workbench.music.reading.reader import serve
 
         serve()
         return 0

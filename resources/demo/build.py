@@ -13,7 +13,7 @@ import json
 from pathlib import Path
 
 from workbench.music.codec import piece_to_dict
-from workbench.music.reading import read_score
+from workbench.music.reading.score import read_score
 
 HERE = Path(__file__).resolve().parent
 

@@ -4,18 +4,18 @@
 <context>
     <name>Pluckwright</name>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source> (practise at {tempo:.0f})</source>
         <translation> (Übetempo {tempo:.0f})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source> and </source>
         <translation> und </translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source> and more</source>
         <translation> und mehr</translation>
     </message>
@@ -1061,12 +1061,12 @@
         <translation>„{letters}“ ist kein Anschlagmuster; schreiben Sie die Buchstaben p i m a mit Leerzeichen, wie in {known}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/shape.py"/>
         <source>'{name}' is no cost term of a shape; use {names}.</source>
         <translation>„{name}“ ist kein Kostenglied einer Form; verwenden Sie {names}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/choosing.py"/>
+        <location filename="../../workbench/music/reading/choosing.py"/>
         <source>'{parts}' names no parts; write numbers such as 1,3 or the word all.</source>
         <translation>„{parts}“ nennt keine Parts; schreiben Sie Zahlen wie 1,3 oder das Wort all.</translation>
     </message>
@@ -1081,27 +1081,27 @@
         <translation>„{text}“ ist zu lang, um dort gedruckt zu werden; verwenden Sie höchstens {most} Zeichen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script.py"/>
+        <location filename="../../workbench/teaching/scripts/script.py"/>
         <source>'{title}' has no bars to explain; choose a score with music.</source>
         <translation>„{title}“ hat keine Takte, die sich erklären lassen; wählen Sie Noten, die Takte enthalten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/page.py"/>
+        <location filename="../../workbench/handout/sheets/page.py"/>
         <source>'{title}' has no bars; there is nothing to print.</source>
         <translation>„{title}“ hat keine Takte; es gibt nichts zu drucken.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_sheet.py"/>
+        <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
         <source>'{title}' has no grip of two or more stopped strings; there is no grip sheet to print.</source>
         <translation>„{title}“ hat keinen Griff mit zwei oder mehr gegriffenen Saiten; es gibt kein Griffblatt zu drucken.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grade.py"/>
+        <location filename="../../workbench/teaching/grading/grade.py"/>
         <source>'{title}' has no notes to grade; read a score with notes in it.</source>
         <translation>„{title}“ hat keine Töne, die sich einstufen lassen; lesen Sie Noten ein, die Töne enthalten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/practice.py"/>
+        <location filename="../../workbench/teaching/planning/practice.py"/>
         <source>'{title}' has no notes to learn; read a score with notes in it.</source>
         <translation>„{title}“ hat keine Töne zum Lernen; lesen Sie Noten ein, die Töne enthalten.</translation>
     </message>
@@ -1111,7 +1111,7 @@
         <translation>„{title}“ hat keine Noten, darum liegt keine Tonart besser als eine andere.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_sheet.py"/>
+        <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
         <source>'{title}' has {n} grips, more than one page can show readably; print the handout, which shows the new and hard ones.</source>
         <translation>„{title}“ hat {n} Griffe, mehr, als eine Seite lesbar zeigen kann; drucken Sie das Arbeitsblatt, das die neuen und schweren zeigt.</translation>
     </message>
@@ -1137,7 +1137,7 @@
         <translation>„{title}“ steht in Ihrem Regal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/calibrate.py"/>
+        <location filename="../../workbench/teaching/grading/calibrate.py"/>
         <source>'{title}': grade {grade} is not one of 0 to 8; correct it.</source>
         <translation>„{title}“: Stufe {grade} liegt nicht zwischen 0 und 8; berichtigen Sie sie.</translation>
     </message>
@@ -1162,7 +1162,7 @@
         <translation>(keine Angabe)</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>({n} crotchets a minute)</source>
         <translation>({n} Viertel pro Minute)</translation>
     </message>
@@ -1182,8 +1182,8 @@
         <translation>+, -, D, Esc</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
-        <location filename="../../workbench/teaching/script_files.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>, then </source>
         <translation>, dann </translation>
     </message>
@@ -1269,12 +1269,12 @@
         <translation>0, leere Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack.py"/>
+        <location filename="../../workbench/handout/sheets/pack.py"/>
         <source>00 whole piece at {tempo} percent</source>
         <translation>00 ganzes Stück mit {tempo} Prozent</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/choosing.py"/>
+        <location filename="../../workbench/music/reading/choosing.py"/>
         <source>1 to {last}</source>
         <translation>1 bis {last}</translation>
     </message>
@@ -1314,12 +1314,12 @@
         <translation>4, kleiner Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>: {n} day of {minutes} min</source>
         <translation>: {n} Tag mit {minutes} min</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>: {n} days of {minutes} min</source>
         <translation>: {n} Tage mit {minutes} min</translation>
     </message>
@@ -1329,8 +1329,8 @@
         <translation>Einen &amp;Halbton höher</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/book.py"/>
         <location filename="../../workbench/handout/products.py"/>
+        <location filename="../../workbench/handout/sheets/book.py"/>
         <source>A book needs a lesson at least; choose some.</source>
         <translation>Ein Heft braucht mindestens eine Lektion; wählen Sie welche aus.</translation>
     </message>
@@ -1350,7 +1350,7 @@
         <translation>Ein Akkord, der ungewollt gebrochen klingt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>A dash before a number: guide finger, it slides along its string.</source>
         <translation>Strich vor einer Zahl: Führungsfinger, er gleitet auf seiner Saite.</translation>
     </message>
@@ -1465,7 +1465,7 @@
         <translation>Ein Ton, der zufällig endet.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>A number in a circle: the string.</source>
         <translation>Eine Zahl im Kreis: die Saite.</translation>
     </message>
@@ -1532,12 +1532,12 @@
         <translation>Einen Halb&amp;ton tiefer</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/sectioning.py"/>
+        <location filename="../../workbench/teaching/lessons/sectioning.py"/>
         <source>A section needs a first and a last bar of the piece, in this order.</source>
         <translation>Ein Teil braucht einen ersten und einen letzten Takt des Stücks, in dieser Reihenfolge.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/sectioning.py"/>
+        <location filename="../../workbench/teaching/lessons/sectioning.py"/>
         <source>A section needs a letter or a name.</source>
         <translation>Ein Teil braucht einen Buchstaben oder einen Namen.</translation>
     </message>
@@ -1592,12 +1592,12 @@
         <translation>Bea&amp;rbeitung</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>About {n} minute in all.</source>
         <translation>Insgesamt etwa {n} Minute.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>About {n} minutes in all.</source>
         <translation>Insgesamt etwa {n} Minuten.</translation>
     </message>
@@ -1642,7 +1642,7 @@
         <translation>Nach diesem Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>Against the one printed: {reason}</source>
         <translation>Gegenüber dem gedruckten: {reason}</translation>
     </message>
@@ -1674,22 +1674,22 @@
         <translation>Alle Lektionen für {name}, der Name in Gruppen und früheren Ständen und die älteren Sicherungen sind dann endgültig fort. Das lässt sich nicht rückgängig machen. Um Archive und gedruckte Blätter kümmern Sie sich selbst.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>All notes are {n} semitone higher.</source>
         <translation>Alle Töne sind {n} Halbton höher.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>All notes are {n} semitone lower.</source>
         <translation>Alle Töne sind {n} Halbton tiefer.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>All notes are {n} semitones higher.</source>
         <translation>Alle Töne sind {n} Halbtöne höher.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>All notes are {n} semitones lower.</source>
         <translation>Alle Töne sind {n} Halbtöne tiefer.</translation>
     </message>
@@ -1735,7 +1735,7 @@
         <translation>Eine leere Saite hat Finger 0, ein gegriffener Ton einen von 1 bis 4.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>Another pattern: {what}.</source>
         <translation>Ein anderes Muster: {what}.</translation>
     </message>
@@ -1837,7 +1837,7 @@
         <translation>Wie notiert liegt das Stück nicht auf diesem Instrument; es wird verschoben: {way}, nach {key}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>At the joins</source>
         <translation>An den Übergängen</translation>
     </message>
@@ -1857,7 +1857,7 @@
         <translation>Die Zielgruppe „{audience}“ ist nicht bekannt; wählen Sie student oder teacher.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>B with a numeral: barre at that fret; ½B: half barre, over some of the strings.</source>
         <translation>B mit römischer Zahl: Barré in diesem Bund; ½B: halber Barré über einen Teil der Saiten.</translation>
     </message>
@@ -1903,8 +1903,8 @@
         <translation>Sicherungen des Lektionsspeichers</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <location filename="../../workbench/ui/views/script/view.py"/>
         <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>Bar</source>
@@ -1921,20 +1921,20 @@
         <translation>Takt {bars} hat so keinen Fingersatz.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/arrangement.py"/>
+        <location filename="../../workbench/teaching/lessons/arrangement.py"/>
         <source>Bar {bars}: no hand can play all the notes you hold to at once; let one of them go first, or allow higher frets.</source>
         <translation>Takt {bars}: Keine Hand kann alle Noten, an denen Sie festhalten, zugleich spielen; geben Sie zuerst eine davon auf oder erlauben Sie höhere Bünde.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack.py"/>
-        <location filename="../../workbench/handout/pack_words.py"/>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/handout/sheets/pack.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>Bar {bar}</source>
         <translation>Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>Bar {bar} gives nothing to '{kind}'; choose another exercise.</source>
         <translation>Takt {bar} gibt für „{kind}“ nichts her; wählen Sie eine andere Übung.</translation>
     </message>
@@ -1955,17 +1955,17 @@
         <translation>Takt {bar}, Schlag {beat}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>Bar {bar}, beat {beat}: the printed finger {finger} on {pitch} is left out: {why}.</source>
         <translation>Takt {bar}, Schlag {beat}: Der gedruckte Finger {finger} auf {pitch} entfällt: {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>Bar {bar}, beat {beat}: the printed fret {fret} for {pitch} is left out: {why}.</source>
         <translation>Takt {bar}, Schlag {beat}: Der gedruckte Bund {fret} für {pitch} entfällt: {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>Bar {bar}, beat {beat}: the printed string {string} for {pitch} is left out: {why}.</source>
         <translation>Takt {bar}, Schlag {beat}: Die gedruckte Saite {string} für {pitch} entfällt: {why}.</translation>
     </message>
@@ -1975,22 +1975,22 @@
         <translation>Takt {bar}, Runde {round}, {tempo} %</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>Bar {bar}, {why}.</source>
         <translation>Takt {bar}, {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>Bar {bar}: no hand can hold these fingers together; free one of the notes.</source>
         <translation>Takt {bar}: Keine Hand kann diese Finger zusammen halten; geben Sie einen der Töne frei.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>Bar {bar}: notes and tablature</source>
         <translation>Takt {bar}: Noten und Tabulatur</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>Bar {bar}: one right finger would have to pluck two strings at once; free one of them.</source>
         <translation>Takt {bar}: Ein Finger der rechten Hand müsste zwei Saiten zugleich zupfen; geben Sie einen davon frei.</translation>
     </message>
@@ -2000,12 +2000,12 @@
         <translation>Takt {bar}: Das Akkordsymbol {symbol} ist nicht bekannt; dort steht die Melodie allein.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/teaching/bars/strokes.py"/>
         <source>Bar {bar}: the fingering does not belong to this piece (note {note} is not in it); finger the piece again.</source>
         <translation>Takt {bar}: Der Fingersatz gehört nicht zu diesem Stück (Ton {note} kommt darin nicht vor); setzen Sie die Finger des Stücks neu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/playing.py"/>
+        <location filename="../../workbench/music/order/playing.py"/>
         <source>Bar {bar}: the repeats ask for more than {most} bars; lower the number of times the passage is repeated.</source>
         <translation>Takt {bar}: Die Wiederholungen ergeben mehr als {most} Takte; verringern Sie die Zahl der Durchgänge.</translation>
     </message>
@@ -2021,32 +2021,32 @@
     </message>
     <message>
         <location filename="../../workbench/commands/legato.py"/>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>Bar {bar}: {reason}</source>
         <translation>Takt {bar}: {reason}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/easier.py"/>
+        <location filename="../../workbench/teaching/grading/easier.py"/>
         <source>Bar {bar}: {what}.</source>
         <translation>Takt {bar}: {what}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grade.py"/>
+        <location filename="../../workbench/teaching/grading/grade.py"/>
         <source>Bar {number} (also {others}): {what}.</source>
         <translation>Takt {number} (auch {others}): {what}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/building.py"/>
+        <location filename="../../workbench/music/reading/building.py"/>
         <source>Bar {number} lasts {length} quarter notes where {beats}/{unit} has {nominal}; filled up with a rest.</source>
         <translation>Takt {number} dauert {length} Viertel, wo {beats}/{unit} {nominal} hat; mit einer Pause aufgefüllt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/building.py"/>
+        <location filename="../../workbench/music/reading/building.py"/>
         <source>Bar {number} lasts {length} quarter notes where {beats}/{unit} has {nominal}; kept as written.</source>
         <translation>Takt {number} dauert {length} Viertel, wo {beats}/{unit} {nominal} hat; so belassen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/building.py"/>
+        <location filename="../../workbench/music/reading/building.py"/>
         <source>Bar {number} lasts {length} quarter notes; mend its length.</source>
         <translation>Takt {number} dauert {length} Viertel; berichtigen Sie seine Länge.</translation>
     </message>
@@ -2056,7 +2056,7 @@
         <translation>Takt {number}, anders: {reason}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grade.py"/>
+        <location filename="../../workbench/teaching/grading/grade.py"/>
         <source>Bar {number}: {what}.</source>
         <translation>Takt {number}: {what}.</translation>
     </message>
@@ -2066,7 +2066,7 @@
         <translation>Baritonukulele</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/cautions.py"/>
+        <location filename="../../workbench/teaching/planning/cautions.py"/>
         <source>Barre in {bars}: use the weight of the arm, not the grip of the thumb, and let go between tries.</source>
         <translation>Barré in {bars}: das Gewicht des Arms nutzen, nicht den Druck des Daumens, und zwischen den Versuchen loslassen.</translation>
     </message>
@@ -2118,12 +2118,12 @@
         <translation>Takt {first} bis {last}: „{piece}“ hat {count} Takte; nennen Sie einen ersten und einen letzten davon.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>Bars {first}–{last}</source>
         <translation>Takt {first}–{last}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <location filename="../../workbench/ui/choices/why_table.py"/>
         <location filename="../../workbench/ui/views/techniques/harmony.py"/>
         <source>Beat</source>
@@ -2151,12 +2151,12 @@
         <translation>Wird berechnet …</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>Beside the notes: {hand}, 1 index, 2 middle, 3 ring, 4 little finger.</source>
         <translation>Bei den Noten: {hand}, 1 Zeige-, 2 Mittel-, 3 Ringfinger, 4 kleiner Finger.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_boxes.py"/>
+        <location filename="../../workbench/handout/parts/grip_boxes.py"/>
         <source>Black: the finger is set down. Ring: it stays from before.</source>
         <translation>Schwarz: Der Finger wird aufgesetzt. Ring: Er bleibt von vorher liegen.</translation>
     </message>
@@ -2203,7 +2203,7 @@
         <translation>Abgebrochen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Campanella now: scales ring across the strings.</source>
         <translation>Jetzt Campanella: Tonleitern klingen über die Saiten hinweg.</translation>
     </message>
@@ -2220,13 +2220,13 @@
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>Cannot be played as written</source>
         <translation>Wie notiert nicht spielbar</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Capo</source>
         <translation>Kapodaster</translation>
     </message>
@@ -2353,7 +2353,7 @@
         <translation>Änderungen, die nicht gespeichert wurden</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/text_file.py"/>
+        <location filename="../../workbench/handout/files/text_file.py"/>
         <source>Chapter list</source>
         <translation>Kapitelliste</translation>
     </message>
@@ -2378,12 +2378,12 @@
         <translation>Wählen Sie eine Note im Notenbild oder eine Zeile der Liste.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/passage.py"/>
+        <location filename="../../workbench/handout/files/passage.py"/>
         <source>Choose a resolution from 36 to 1200 dots an inch.</source>
         <translation>Wählen Sie eine Auflösung von 36 bis 1200 Punkten je Zoll.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/passage.py"/>
+        <location filename="../../workbench/handout/files/passage.py"/>
         <source>Choose a width of the picture from 50 to 1000 mm.</source>
         <translation>Wählen Sie für das Bild eine Breite von 50 bis 1000 mm.</translation>
     </message>
@@ -2414,7 +2414,7 @@
         <translation>Akkordname über der Schreibmarke; leer entfernt ihn. Eingabe übernimmt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Chord names have changed.</source>
         <translation>Akkordnamen sind geändert.</translation>
     </message>
@@ -2424,12 +2424,12 @@
         <translation>Akkorde des Stücks</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>Clap and count the rhythm of {bar}, then play it on the open first string.</source>
         <translation>Den Rhythmus von {bar} klatschen und zählen, dann auf der leeren ersten Saite spielen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Clap and count the rhythm, then play it on one string.</source>
         <translation>Den Rhythmus klatschen und zählen, dann auf einer Saite spielen.</translation>
     </message>
@@ -2501,7 +2501,7 @@
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_files.py"/>
+        <location filename="../../workbench/teaching/scripts/files.py"/>
         <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Closing</source>
         <translation>Schluss</translation>
@@ -2581,7 +2581,7 @@
         <translation>Konzertukulele, tiefes G</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/book.py"/>
+        <location filename="../../workbench/handout/sheets/book.py"/>
         <source>Contents</source>
         <translation>Inhalt</translation>
     </message>
@@ -2628,7 +2628,7 @@
         <translation>Strg+Eingabe</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>Cut notes</source>
         <translation>Gekürzt</translation>
     </message>
@@ -2648,43 +2648,43 @@
         <translation>D&amp;oppelter Taktstrich</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>D.C. (from the beginning)</source>
         <translation>D.C. (von vorn)</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>D.S. (from the sign)</source>
         <translation>D.S. (vom Zeichen)</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_boxes.py"/>
+        <location filename="../../workbench/handout/parts/grip_boxes.py"/>
         <source>Dash: guide finger, it slides here.</source>
         <translation>Strich: Führungsfinger, er gleitet hierher.</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>Day</source>
         <translation>Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>Day {day}, free</source>
         <translation>Tag {day}, frei</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>Day {day}, {n} minute</source>
         <translation>Tag {day}, {n} Minute</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>Day {day}, {n} minutes</source>
         <translation>Tag {day}, {n} Minuten</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan.py"/>
+        <location filename="../../workbench/teaching/planning/plan.py"/>
         <source>Day {n}: the days of a plan count from 1.</source>
         <translation>Tag {n}: Die Tage eines Plans zählen ab 1.</translation>
     </message>
@@ -2719,22 +2719,22 @@
         <translation>{bars} löschen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/demo.py"/>
+        <location filename="../../workbench/teaching/lessons/demo.py"/>
         <source>Demo file {file} cannot be read: {why}.</source>
         <translation>Beispieldatei {file} kann nicht gelesen werden: {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/demo.py"/>
+        <location filename="../../workbench/teaching/lessons/demo.py"/>
         <source>Demo file {file} is damaged at {place}.</source>
         <translation>Beispieldatei {file} ist bei {place} beschädigt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/demo.py"/>
+        <location filename="../../workbench/teaching/lessons/demo.py"/>
         <source>Demo file {file} is missing from {folder}.</source>
         <translation>Beispieldatei {file} fehlt in {folder}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/demo.py"/>
+        <location filename="../../workbench/teaching/lessons/demo.py"/>
         <source>Demo file {file}: there is no note '{place}' in {title}.</source>
         <translation>Beispieldatei {file}: In {title} gibt es keinen Ton „{place}“.</translation>
     </message>
@@ -2754,7 +2754,7 @@
         <translation>Klammern auflösen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Do not stop for slips; afterwards mark where they were and loop those bars.</source>
         <translation>Bei Fehlern nicht anhalten; danach die Stellen anstreichen und diese Takte in der Schleife üben.</translation>
     </message>
@@ -2764,7 +2764,7 @@
         <translation>Wirkung</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>Done</source>
         <translation>Erledigt</translation>
     </message>
@@ -2794,7 +2794,7 @@
         <translation>Erledigt: {what}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_boxes.py"/>
+        <location filename="../../workbench/handout/parts/grip_boxes.py"/>
         <source>Dotted ring: it may stay, though nothing sounds there.</source>
         <translation>Punktierter Ring: Er darf liegen bleiben, obwohl dort nichts klingt.</translation>
     </message>
@@ -2861,7 +2861,7 @@
         <translation>Bearbeitung</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>Effort and cut notes along the bars</source>
         <translation>Aufwand und gekürzte Töne im Verlauf der Takte</translation>
     </message>
@@ -2919,7 +2919,7 @@
         <translation>Schätzung</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>Estimate: {estimate}. What asks most: {names}.</source>
         <translation>Schätzung: {estimate}. Am meisten fordern: {names}.</translation>
     </message>
@@ -2934,7 +2934,7 @@
         <translation>Schätzung: …</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>Estimates before and after, beside your grades</source>
         <translation>Schätzungen vorher und nachher neben Ihren Stufen</translation>
     </message>
@@ -2944,19 +2944,19 @@
         <translation>Jeden Takt einmal wie notiert statt wie gespielt ({key})</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_sheet.py"/>
+        <location filename="../../workbench/handout/sheets/plan_sheet.py"/>
         <source>Everything in the plan of '{title}' is done; there is nothing to print.</source>
         <translation>Im Plan von „{title}“ ist alles erledigt; es gibt nichts zu drucken.</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Everything is done.</source>
         <translation>Alles ist erledigt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>Everything of the plan is done.</source>
         <translation>Alles im Plan ist erledigt.</translation>
     </message>
@@ -2966,7 +2966,7 @@
         <translation>Übung</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>Exercise '{kind}' is not known; choose one of {known}.</source>
         <translation>Die Übung „{kind}“ ist nicht bekannt; wählen Sie eine von {known}.</translation>
     </message>
@@ -2976,7 +2976,7 @@
         <translation>Übung mit {percent} % des Tempos: {what}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>Exercise: the piece has no written bar {bar}.</source>
         <translation>Übung: Das Stück hat keinen notierten Takt {bar}.</translation>
     </message>
@@ -3051,12 +3051,12 @@
         <translation>Treu behält, was zu behalten ist; leicht lässt weg, was es schwer macht</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/typed.py"/>
+        <location filename="../../workbench/fingering/pins/typed.py"/>
         <source>Figure {at}, '{word}', cannot be read; write a fret such as 3, string and fret such as 2/3, a finger after a dot such as 2/3.1, p i m or a, or - for any.</source>
         <translation>Angabe {at}, „{word}“, ist nicht lesbar; schreiben Sie einen Bund wie 3, Saite und Bund wie 2/3, einen Finger nach einem Punkt wie 2/3.1, p, i, m oder a, oder - für beliebig.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/cautions.py"/>
+        <location filename="../../workbench/teaching/planning/cautions.py"/>
         <source>Figures about hands are guidance, not medical advice.</source>
         <translation>Angaben zu Händen sind Anhaltspunkte, kein ärztlicher Rat.</translation>
     </message>
@@ -3213,7 +3213,7 @@
         <translation>Ohne sie angepasst</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/calibrate.py"/>
+        <location filename="../../workbench/teaching/grading/calibrate.py"/>
         <source>Fitted to {n} pieces: with each piece left out in turn it misses your grade by {error} on average, the shipped model by {shipped}.</source>
         <translation>An {n} Stücke angepasst: Wird jedes Stück einmal ausgelassen, verfehlt das Modell Ihre Stufe im Mittel um {error}, das ausgelieferte um {shipped}.</translation>
     </message>
@@ -3274,22 +3274,22 @@
         <translation>Form und Tonarten</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/form_map.py"/>
+        <location filename="../../workbench/handout/parts/form_map.py"/>
         <source>Form map: {sections}</source>
         <translation>Formübersicht: {sections}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/material.py"/>
+        <location filename="../../workbench/handout/parts/material.py"/>
         <source>Form:</source>
         <translation>Form:</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>Form: {form}</source>
         <translation>Form: {form}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/shape.py"/>
         <source>Four fingers cannot stop these frets at once, with or without a barre.</source>
         <translation>Vier Finger können diese Bünde nicht zugleich greifen, mit oder ohne Barré.</translation>
     </message>
@@ -3362,12 +3362,12 @@
         <translation>Von Saite {strings} bis Saite 1: 0 ist leer, x wird nicht gespielt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>From the last beat of {first} into {second}, then both whole.</source>
         <translation>Übergang ab dem letzten Schlag: {first} – {second}; danach beide ganz.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>From {before} into {after}: {reason}</source>
         <translation>Von {before} in {after}: {reason}</translation>
     </message>
@@ -3422,9 +3422,9 @@
         <translation>Vorschlagsnote</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <location filename="../../workbench/ui/shelf/model.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
@@ -3437,12 +3437,12 @@
         <translation>Stufe {grade}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/easier.py"/>
+        <location filename="../../workbench/teaching/grading/easier.py"/>
         <source>Grade {grade}: choose a grade from 0 to 8.</source>
         <translation>Grad {grade}: Wählen Sie einen Grad von 0 bis 8.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>Grade {number}{level} ({band})</source>
         <translation>Stufe {number}{level} ({band})</translation>
     </message>
@@ -3468,12 +3468,12 @@
         <translation>Griff</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grip_words.py"/>
+        <location filename="../../workbench/teaching/bars/grip_words.py"/>
         <source>Grip '{grip}': at least one string has to be played.</source>
         <translation>Griff „{grip}“: Mindestens eine Saite muss gespielt werden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grip_words.py"/>
+        <location filename="../../workbench/teaching/bars/grip_words.py"/>
         <source>Grip '{grip}': give one fret for each of the {strings} strings, from string {strings} to string 1, such as {example}.</source>
         <translation>Griff „{grip}“: Geben Sie für jede der {strings} Saiten einen Bund an, von Saite {strings} bis Saite 1, etwa {example}.</translation>
     </message>
@@ -3493,17 +3493,17 @@
         <translation>Griff {grip}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grip_words.py"/>
+        <location filename="../../workbench/teaching/bars/grip_words.py"/>
         <source>Grip: '{word}' is no fret of this instrument; write 0 (open) to {highest}, or x for a string that is not played.</source>
         <translation>Griff: „{word}“ ist kein Bund dieses Instruments; schreiben Sie 0 (leer) bis {highest} oder x für eine Saite, die nicht gespielt wird.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_sheet.py"/>
+        <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
         <source>Grips</source>
         <translation>Griffe</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_files.py"/>
+        <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>Grips {grips}</source>
         <translation>Griffe {grips}</translation>
     </message>
@@ -3523,7 +3523,7 @@
         <translation>Aus zu großer Höhe schlagen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Hand</source>
         <translation>Hand</translation>
     </message>
@@ -3568,12 +3568,12 @@
         <translation>Gesundheitshinweise</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>Hear {what} at {tempo} percent</source>
         <translation>{what} mit {tempo} Prozent anhören</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>Held</source>
         <translation>Gehalten</translation>
     </message>
@@ -3633,7 +3633,7 @@
         <translation>Wie</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>How a bar comes up to tempo</source>
         <translation>Wie ein Takt ins Tempo kommt</translation>
     </message>
@@ -3648,7 +3648,7 @@
         <translation>W&amp;ie oft …</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>How the weights moved</source>
         <translation>Wie sich die Gewichte verschoben haben</translation>
     </message>
@@ -3704,9 +3704,9 @@
         <translation>Takt da&amp;vor einfügen</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_sheet.py"/>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <location filename="../../workbench/ui/shelf/model.py"/>
         <source>Instrument</source>
@@ -3760,7 +3760,7 @@
         <translation>Darin stehen die Namen Ihrer Schüler: Behalten Sie es für sich.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>It is as {before}.</source>
         <translation>Er ist wie {before}.</translation>
     </message>
@@ -3770,12 +3770,12 @@
         <translation>Es gilt: für neue Lektionen und, als ein Schritt, in den vorhandenen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>It is played again.</source>
         <translation>Er wird noch einmal gespielt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/shape.py"/>
         <source>It needs {reach:.0f} mm between fingers {a} and {b}; the greatest span of a {hand} hand there is {most:.0f} mm.</source>
         <translation>Zwischen Finger {a} und {b} sind {reach:.0f} mm nötig; die größte Spannweite ist dort bei dieser Hand ({hand}) {most:.0f} mm.</translation>
     </message>
@@ -3790,7 +3790,7 @@
         <translation>J</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Join</source>
         <translation>Verbinden</translation>
     </message>
@@ -3857,8 +3857,8 @@
         <translation>Gesicherte Fassungen, neueste zuerst</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/help/shortcut_list.py"/>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <location filename="../../workbench/ui/shelf/model.py"/>
@@ -3936,7 +3936,7 @@
         <translation>Größere Noten</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>Larger text</source>
         <translation>Größere Schrift</translation>
     </message>
@@ -4021,7 +4021,7 @@
         <translation>&amp;Weglassen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Learn</source>
         <translation>Lernen</translation>
     </message>
@@ -4116,7 +4116,7 @@
         <translation>Finger links</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Left hand alone: set each grip in turn, lift, set again without looking.</source>
         <translation>Linke Hand allein: jeden Griff der Reihe nach setzen, abheben, ohne hinzusehen wieder setzen.</translation>
     </message>
@@ -4146,12 +4146,12 @@
         <translation>Griffbrett für Links&amp;händer</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>Left-hand effort</source>
         <translation>Aufwand links</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>Left-handed</source>
         <translation>Linkshändig</translation>
     </message>
@@ -4161,17 +4161,17 @@
         <translation>Legato</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>Legato audit</source>
         <translation>Legato-Prüfung</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_files.py"/>
+        <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>Length about {time}.</source>
         <translation>Dauer etwa {time}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Length: {old}, now {new}.</source>
         <translation>Länge: {old}, jetzt {new}.</translation>
     </message>
@@ -4197,12 +4197,12 @@
         <translation>Die Lektion „{title}“ wurde inzwischen in einem anderen Fenster geändert; nichts wurde überschrieben. Wählen Sie, welcher der beiden Stände gilt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>Lesson history</source>
         <translation>Verlauf der Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/material.py"/>
+        <location filename="../../workbench/handout/parts/material.py"/>
         <source>Lesson record</source>
         <translation>Stundenprotokoll</translation>
     </message>
@@ -4280,7 +4280,7 @@
         <translation>Mit der bewegten Stimme loslassen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Level: {old}, now {new}.</source>
         <translation>Niveau: {old}, jetzt {new}.</translation>
     </message>
@@ -4356,23 +4356,23 @@
         <translation>Regal durchsehen</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <location filename="../../workbench/ui/player/bar.py"/>
         <source>Loop</source>
         <translation>Schleife</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>Loop {bar} {times} times without a gap at the bar line.</source>
         <translation>{bar} {times}-mal als Schleife, ohne Lücke am Taktstrich.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Loop {bar}, the hardest here, a little faster each time it is right twice; then the whole passage.</source>
         <translation>Schleife: {bar}, hier am schwersten, jedes Mal etwas schneller, wenn es zweimal gelungen ist; dann die ganze Stelle.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan.py"/>
+        <location filename="../../workbench/teaching/planning/plan.py"/>
         <source>Loosen hands and shoulders; slow open strings, then one easy bar you know well.</source>
         <translation>Hände und Schultern lockern; langsam leere Saiten, dann ein leichter, gut bekannter Takt.</translation>
     </message>
@@ -4438,7 +4438,7 @@
         <translation>Angelegte Anschläge markieren</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/text_file.py"/>
+        <location filename="../../workbench/handout/files/text_file.py"/>
         <source>Markdown</source>
         <translation>Markdown</translation>
     </message>
@@ -4468,8 +4468,8 @@
         <translation>Mein Stand wird eine eigene Lektion; der andere wird gezeigt</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <location filename="../../workbench/ui/views/plan/table.py"/>
         <source>Minutes</source>
         <translation>Minuten</translation>
@@ -4485,12 +4485,12 @@
         <translation>Minuten am Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>Minutes spent on the bar</source>
         <translation>Minuten für den Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>Most effort:</source>
         <translation>Größter Aufwand:</translation>
     </message>
@@ -4520,12 +4520,12 @@
         <translation>Verschoben: {way}. Erhalten: {tune} der Melodie, {bass} des Basses, {inner} der Mittelstimmen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/blocks.py"/>
+        <location filename="../../workbench/handout/setting/blocks.py"/>
         <source>Music</source>
         <translation>Musik</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Music added: {bars}.</source>
         <translation>Musik hinzugefügt: {bars}.</translation>
     </message>
@@ -4535,7 +4535,7 @@
         <translation>Musik und Listen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Music taken out: {bars}.</source>
         <translation>Musik herausgenommen: {bars}.</translation>
     </message>
@@ -4545,9 +4545,9 @@
         <translation>MusicXML enthält Saiten, Bünde und die Finger beider Hände; MIDI die Töne, wie sie klingen, in Spielfolge.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/material.py"/>
-        <location filename="../../workbench/handout/notes.py"/>
-        <location filename="../../workbench/handout/plan_sheet.py"/>
+        <location filename="../../workbench/handout/parts/material.py"/>
+        <location filename="../../workbench/handout/setting/remarks.py"/>
+        <location filename="../../workbench/handout/sheets/plan_sheet.py"/>
         <source>My notes</source>
         <translation>Meine Notizen</translation>
     </message>
@@ -4587,7 +4587,7 @@
         <translation>Benachbarte Töne einer Tonleiter liegen auf verschiedenen Saiten und klingen weiter; für rückläufige Stimmungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/material.py"/>
+        <location filename="../../workbench/handout/parts/material.py"/>
         <source>New and hard grips</source>
         <translation>Neue und schwere Griffe</translation>
     </message>
@@ -4597,7 +4597,7 @@
         <translation>Neu und danach</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/material.py"/>
+        <location filename="../../workbench/handout/parts/material.py"/>
         <source>New grips</source>
         <translation>Neue Griffe</translation>
     </message>
@@ -4607,17 +4607,17 @@
         <translation>Neue Gruppe</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>New here: positions {most} and {last}.</source>
         <translation>Neu hier: Lagen {most} und {last}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>New here: {what}.</source>
         <translation>Neu hier: {what}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>New in it: {names}.</source>
         <translation>Neu darin: {names}.</translation>
     </message>
@@ -4707,7 +4707,7 @@
         <translation>Kein Takt gewählt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>No campanella any more: scales lie where they lie best.</source>
         <translation>Keine Campanella mehr: Tonleitern liegen, wo sie am besten liegen.</translation>
     </message>
@@ -4717,7 +4717,7 @@
         <translation>Unter {address} antwortet kein Verbund; die Adresse angeben, die 'dask scheduler' zeigt, etwa tcp://192.168.1.5:8786.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/shape.py"/>
         <source>No finger is needed.</source>
         <translation>Kein Finger wird gebraucht.</translation>
     </message>
@@ -4773,8 +4773,8 @@
         <translation>Hier ist kein Ton; setzen Sie die Schreibmarke auf einen oder klicken Sie ihn an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>No note is cut.</source>
         <translation>Kein Ton ist gekürzt.</translation>
     </message>
@@ -4789,7 +4789,7 @@
         <translation>Keine Note von „{title}“ liegt auf dem Griffbrett dieses Instruments; wählen Sie eine andere Stimmung.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/legato.py"/>
+        <location filename="../../workbench/fingering/telling/legato.py"/>
         <source>No note of it can be played as it is; choose another key, octave or tuning.</source>
         <translation>So ist kein Ton davon spielbar; eine andere Tonart, Oktave oder Stimmung wählen.</translation>
     </message>
@@ -4819,12 +4819,12 @@
         <translation>Noch ohne Hinweise</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/sectioning.py"/>
+        <location filename="../../workbench/teaching/lessons/sectioning.py"/>
         <source>No section begins at this bar; choose a bar where one does.</source>
         <translation>In diesem Takt beginnt kein Teil; wählen Sie einen Takt, in dem einer beginnt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/shape.py"/>
         <source>No string of the shape is played; give at least one fret.</source>
         <translation>Keine Saite der Form wird gespielt; geben Sie mindestens einen Bund an.</translation>
     </message>
@@ -4884,7 +4884,7 @@
         <translation>So nicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <location filename="../../workbench/ui/choices/why_table.py"/>
         <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>Note</source>
@@ -4896,12 +4896,12 @@
         <translation>Gemeinter Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>Notes are cut in</source>
         <translation>Gekürzte Töne in</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Notes changed: {bars}.</source>
         <translation>Töne geändert: {bars}.</translation>
     </message>
@@ -4957,7 +4957,7 @@
         <translation>Hier wird nichts gesagt: Die Worte davor gelten für {bars}. Schreiben Sie, was Sie hier sagen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/shape.py"/>
         <source>Nothing is stretched, crossed or crowded.</source>
         <translation>Nichts ist gespreizt, gekreuzt oder gedrängt.</translation>
     </message>
@@ -5009,7 +5009,7 @@
         <translation>Jetzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>Now play it through once, slowly, before anything gets faster.</source>
         <translation>Jetzt einmal langsam durchspielen, bevor irgendetwas schneller wird.</translation>
     </message>
@@ -5089,7 +5089,7 @@
         <translation>Ein Ton klingt weiter, während sich eine andere Stimme darüber oder darunter bewegt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/booklet.py"/>
+        <location filename="../../workbench/handout/sheets/booklet.py"/>
         <source>One page stays blank.</source>
         <translation>Eine Seite bleibt leer.</translation>
     </message>
@@ -5149,7 +5149,7 @@
         <translation>Die Lektion mit den Änderungen öffnen; Rückgängig nimmt sie zurück</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_files.py"/>
+        <location filename="../../workbench/teaching/scripts/files.py"/>
         <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Opening</source>
         <translation>Einleitung</translation>
@@ -5250,7 +5250,7 @@
         <translation>Bild auf, Bild ab, Pos1, Ende</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/paged.py"/>
+        <location filename="../../workbench/handout/setting/paged.py"/>
         <location filename="../../workbench/ui/kit/page_preview.py"/>
         <location filename="../../workbench/ui/paper/printing.py"/>
         <source>Page {page} of {pages}</source>
@@ -5282,7 +5282,7 @@
         <translation>Das Papier „{paper}“ ist nicht bekannt; wählen Sie a4 oder letter.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/choosing.py"/>
+        <location filename="../../workbench/music/reading/choosing.py"/>
         <source>Part 1 has no pitched notes; part {part} is taken instead.</source>
         <translation>Part 1 hat keine Töne mit Tonhöhe; stattdessen wird Part {part} genommen.</translation>
     </message>
@@ -5333,7 +5333,7 @@
         <translation>Pedaltasten</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Pickup</source>
@@ -5345,12 +5345,12 @@
         <translation>Auftakt vor dem ersten Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>Pickup to bar {bar}</source>
         <translation>Auftakt bis Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>Pickup, then </source>
         <translation>Auftakt, dann </translation>
     </message>
@@ -5365,7 +5365,7 @@
         <translation>Bild jedes Takts</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_files.py"/>
+        <location filename="../../workbench/teaching/scripts/files.py"/>
         <location filename="../../workbench/ui/notes/figures.py"/>
         <source>Picture of the grip {grip}</source>
         <translation>Griffbild {grip}</translation>
@@ -5444,7 +5444,7 @@
         <translation>Einen Ton auf zwei Saiten spielen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Play it from memory of the hands first, then look and mend what was lost.</source>
         <translation>Zuerst aus dem Gedächtnis der Hände spielen, dann nachsehen und ausbessern, was verloren ging.</translation>
     </message>
@@ -5474,12 +5474,12 @@
         <translation>Den gewählten Punkt, oder den ersten von heute, in seinem Tempo als Schleife spielen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Play through</source>
         <translation>Durchspielen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>Play {bar} at half the tempo, every note as long as it is written; then a little faster, as long as nothing slips.</source>
         <translation>{bar} im halben Tempo spielen, jeden Ton so lang wie notiert; dann etwas schneller, solange nichts verrutscht.</translation>
     </message>
@@ -5499,7 +5499,7 @@
         <translation>Gespielt: {bars}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <location filename="../../workbench/ui/player/bar.py"/>
         <source>Player</source>
         <translation>Abspielen</translation>
@@ -5520,12 +5520,12 @@
         <translation>Üben pro &amp;Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Practice a day</source>
         <translation>Übezeit am Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Practice in all</source>
         <translation>Übezeit insgesamt</translation>
     </message>
@@ -5535,7 +5535,7 @@
         <translation>Übe&amp;plan</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <location filename="../../workbench/ui/window/columns.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Practice plan</source>
@@ -5547,28 +5547,28 @@
         <translation>Übeplan nach Tagen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Practice plan: {n} item is open again.</source>
         <translation>Übeplan: {n} Punkt ist wieder offen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Practice plan: {n} item more is done.</source>
         <translation>Übeplan: {n} weiterer Punkt ist erledigt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Practice plan: {n} items are open again.</source>
         <translation>Übeplan: {n} Punkte sind wieder offen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Practice plan: {n} items more are done.</source>
         <translation>Übeplan: {n} weitere Punkte sind erledigt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_sheet.py"/>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/handout/sheets/plan_sheet.py"/>
         <source>Practice time</source>
         <translation>Übezeit</translation>
     </message>
@@ -5614,7 +5614,7 @@
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
-        <location filename="../../workbench/handout/booklet.py"/>
+        <location filename="../../workbench/handout/sheets/booklet.py"/>
         <source>Print on both sides, flipped on the short edge; fold in the middle.</source>
         <translation>Beidseitig drucken, über die kurze Kante gewendet; in der Mitte falten.</translation>
     </message>
@@ -5742,12 +5742,12 @@
         <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>Rejected:</source>
         <translation>Verworfen:</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>Relative keys: {key} and {relative} have the same signature, {signs}.</source>
         <translation>Paralleltonarten: {key} und {relative} haben dieselbe Vorzeichnung: {signs}.</translation>
     </message>
@@ -5762,7 +5762,7 @@
         <translation>Unterrichtshinweis, an den es gehängt wird</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/page.py"/>
+        <location filename="../../workbench/handout/sheets/page.py"/>
         <location filename="../../workbench/ui/notes/panel.py"/>
         <location filename="../../workbench/ui/window/tour.py"/>
         <source>Remarks</source>
@@ -5809,7 +5809,7 @@
         <translation>Wiederholung &amp;endet hier</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Repeats, endings or jumps have changed.</source>
         <translation>Wiederholungen, Klammern oder Sprünge sind geändert.</translation>
     </message>
@@ -5824,12 +5824,12 @@
         <translation>Datei ersetzen?</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Rest strokes are marked now.</source>
         <translation>Angelegte Anschläge sind jetzt bezeichnet.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Rest strokes are not marked any more.</source>
         <translation>Angelegte Anschläge sind nicht mehr bezeichnet.</translation>
     </message>
@@ -5844,7 +5844,7 @@
         <translation>Eingabe</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Review</source>
         <translation>Auffrischen</translation>
     </message>
@@ -5869,17 +5869,17 @@
         <translation>Finger rechts</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Right hand alone on open strings, counting aloud, until it runs by itself.</source>
         <translation>Rechte Hand allein auf leeren Saiten, laut zählen, bis es von selbst läuft.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>Right hand, {what}: {difference}.</source>
         <translation>Rechte Hand, {what}: {difference}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Right hand: {old}, now {new}.</source>
         <translation>Rechte Hand: {old}, jetzt {new}.</translation>
     </message>
@@ -5959,12 +5959,12 @@
         <translation>Gespeicherte Daten: {where}.{field} fehlt; die Daten sind beschädigt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>Say</source>
         <translation>Sagen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Say the note names in time, then play them slowly.</source>
         <translation>Die Tonnamen im Takt sprechen, dann langsam spielen.</translation>
     </message>
@@ -5975,7 +5975,7 @@
         <translation>Geben Sie an, wohin die Datei soll: Schreiben Sie einen Namen oder wählen Sie einen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>School of fingering: {old}, now {new}.</source>
         <translation>Fingersatzschule: {old}, jetzt {new}.</translation>
     </message>
@@ -6033,7 +6033,7 @@
         <translation>Noten, aus denen gelernt wird</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Script</source>
@@ -6045,17 +6045,17 @@
         <translation>Skript in Spielfolge</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Script: the words of {n} bar changed.</source>
         <translation>Skript: Der Text zu {n} Takt ist geändert.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Script: the words of {n} bars changed.</source>
         <translation>Skript: Der Text zu {n} Takten ist geändert.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script.py"/>
+        <location filename="../../workbench/teaching/scripts/script.py"/>
         <source>Script: there is no bar {bar} in playing order (it has {count}); remove that edit.</source>
         <translation>Skript: In der Spielfolge gibt es keinen Takt {bar} (sie hat {count}); entfernen Sie diese Änderung.</translation>
     </message>
@@ -6081,19 +6081,19 @@
         <translation>Gemeinter Teil</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/page.py"/>
-        <location filename="../../workbench/teaching/form_words.py"/>
-        <location filename="../../workbench/teaching/script.py"/>
+        <location filename="../../workbench/handout/sheets/page.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
+        <location filename="../../workbench/teaching/scripts/script.py"/>
         <source>Section {letter}</source>
         <translation>Teil {letter}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>Section {letter}, {bars}</source>
         <translation>Teil {letter}, {bars}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Sections have changed.</source>
         <translation>Teile sind geändert.</translation>
     </message>
@@ -6352,7 +6352,7 @@
         <translation>Den Auftakt wie eine Eins betonen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/cautions.py"/>
+        <location filename="../../workbench/teaching/planning/cautions.py"/>
         <source>Stretch well beyond what a {hand} hand spans in comfort in {bars}: begin at a higher fret or with a capo, a minute at a time, and let the thumb give way behind the neck.</source>
         <translation>In {bars} eine Spreizung weit über das hinaus, was bei Handgröße „{hand}“ bequem ist: in einem höheren Bund oder mit Kapodaster beginnen, jeweils eine Minute lang, und den Daumen hinter dem Hals nachgeben lassen.</translation>
     </message>
@@ -6382,7 +6382,7 @@
         <translation>Saite {string}, leer</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/shape.py"/>
         <source>String {string}: fret {fret} is not on {instrument}; give 0 to {playable_frets}.</source>
         <translation>Saite {string}: Bund {fret} gibt es auf {instrument} nicht; geben Sie 0 bis {playable_frets} an.</translation>
     </message>
@@ -6412,9 +6412,9 @@
         <translation>Starke Worte (Strg+B)</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_sheet.py"/>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/handout/sheets/plan_sheet.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/shelf/model.py"/>
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
         <source>Student</source>
@@ -6446,7 +6446,7 @@
         <translation>Stufe des Schülers</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/practice.py"/>
+        <location filename="../../workbench/teaching/planning/practice.py"/>
         <source>Student's grade {grade}: give a grade from 0 to 8.</source>
         <translation>Schülerstufe {grade}: Geben Sie eine Stufe von 0 bis 8 an.</translation>
     </message>
@@ -6471,7 +6471,7 @@
         <translation>Schüler im Regal: {names}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/text_file.py"/>
+        <location filename="../../workbench/handout/files/text_file.py"/>
         <source>SubRip cues</source>
         <translation>SubRip-Untertitel</translation>
     </message>
@@ -6540,16 +6540,16 @@
     <message>
         <location filename="../../workbench/commands/grade.py"/>
         <location filename="../../workbench/commands/plan.py"/>
-        <location filename="../../workbench/handout/pack_words.py"/>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>Take care</source>
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/book.py"/>
-        <location filename="../../workbench/handout/grip_sheet.py"/>
-        <location filename="../../workbench/handout/material.py"/>
-        <location filename="../../workbench/handout/plan_sheet.py"/>
+        <location filename="../../workbench/handout/parts/material.py"/>
+        <location filename="../../workbench/handout/sheets/book.py"/>
+        <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
+        <location filename="../../workbench/handout/sheets/plan_sheet.py"/>
         <source>Take care.</source>
         <translation>Vorsicht.</translation>
     </message>
@@ -6627,7 +6627,7 @@
         <translation>Eigenen Text zurücknehmen: Im Takt steht wieder, was vorher dort stand</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>Takes up again {again}; adds {added}.</source>
         <translation>Greift auf: {again}; dazu kommt: {added}.</translation>
     </message>
@@ -6637,7 +6637,7 @@
         <translation>Das Archiv wird aufgenommen</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>Tap a bar to hear it and what follows. With Loop on, tap the first bar, then the last. Keys: Space plays and stops, arrows go to a bar, Enter plays it, L loops, plus and minus change the tempo.</source>
         <translation>Tippe auf einen Takt, um ihn und was folgt zu hören. Mit Schleife: erst auf den ersten Takt tippen, dann auf den letzten. Tasten: Leertaste spielt und hält an, Pfeile gehen zu einem Takt, Eingabe spielt ihn, L schaltet die Schleife, Plus und Minus ändern das Tempo.</translation>
     </message>
@@ -6683,7 +6683,7 @@
         <translation>Technik</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/techniques.py"/>
+        <location filename="../../workbench/teaching/techniques/catalogue.py"/>
         <source>Technique '{name}' is not in the catalogue; choose one that it lists.</source>
         <translation>Die Technik „{name}“ steht nicht im Katalog; wählen Sie eine, die er aufführt.</translation>
     </message>
@@ -6694,7 +6694,7 @@
         <translation>Techniken</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Techniques added: {names}.</source>
         <translation>Neue Techniken: {names}.</translation>
     </message>
@@ -6704,7 +6704,7 @@
         <translation>Techniken im Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Techniques taken out: {names}.</source>
         <translation>Herausgenommene Techniken: {names}.</translation>
     </message>
@@ -6719,7 +6719,7 @@
         <translation>Techniken, Neues, Form und Harmonik</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/material.py"/>
+        <location filename="../../workbench/handout/parts/material.py"/>
         <source>Techniques:</source>
         <translation>Techniken:</translation>
     </message>
@@ -6734,10 +6734,10 @@
         <translation>Die Stimmen farblich unterscheiden</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
-        <location filename="../../workbench/handout/plan_sheet.py"/>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/plan_sheet.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/views/plan/table.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Tempo</source>
@@ -6754,7 +6754,7 @@
         <translation>Tempo der Übung</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>Tempo reached (%)</source>
         <translation>Erreichtes Tempo (%)</translation>
     </message>
@@ -6774,7 +6774,7 @@
         <translation>Tempo {percent:g} %: Wählen Sie {slowest} bis {fastest} Prozent des notierten Tempos.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/practice.py"/>
+        <location filename="../../workbench/teaching/planning/practice.py"/>
         <source>Tempo {percent} %: aim at 20 to 200 % of the written tempo.</source>
         <translation>Tempo {percent} %: Wählen Sie 20 bis 200 % des notierten Tempos.</translation>
     </message>
@@ -6849,7 +6849,7 @@
         <translation>Dort klingt dieser Ton nicht; nehmen Sie einen gestrichelten Ring.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>That was {title}.</source>
         <translation>Das war {title}.</translation>
     </message>
@@ -6915,7 +6915,7 @@
         <translation>Der Papierkorb ist leer.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>The chords met most: {chords}.</source>
         <translation>Die häufigsten Akkorde: {chords}.</translation>
     </message>
@@ -6930,7 +6930,7 @@
         <translation>Der Verbund unter {address} ist weggefallen; was fertig war, bleibt: Den Verbund starten und den Stapel mit --resume noch einmal aufrufen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/demo.py"/>
+        <location filename="../../workbench/teaching/lessons/demo.py"/>
         <source>The demo pieces are missing; they belong in {folder}: install the program from its complete folder.</source>
         <translation>Die Beispielstücke fehlen; sie gehören in {folder}: Installieren Sie das Programm aus seinem vollständigen Ordner.</translation>
     </message>
@@ -6999,12 +6999,12 @@
         <translation>Der Fingersatz, der in „{title}“ gedruckt ist, gilt einem anderen Instrument ({instrument} ist gewählt); wählen Sie jenes, oder lassen Sie die Noten weg.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>The fingering that the score prints is for another instrument than the {instrument} and is left out.</source>
         <translation>Der Fingersatz, den die Noten drucken, gilt einem anderen Instrument als dem gewählten ({instrument}) und entfällt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/passage.py"/>
+        <location filename="../../workbench/handout/files/passage.py"/>
         <source>The first bar comes after the last; choose them in order.</source>
         <translation>Der erste Takt kommt nach dem letzten; wählen Sie sie der Reihe nach.</translation>
     </message>
@@ -7019,22 +7019,22 @@
         <translation>Der erste Finger liegt über allen Saiten, nah am Bundstab, gerade und zur Seite gedreht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/sectioning.py"/>
+        <location filename="../../workbench/teaching/lessons/sectioning.py"/>
         <source>The first section begins with the piece; move where the next begins.</source>
         <translation>Der erste Teil beginnt mit dem Stück; verschieben Sie den Anfang des nächsten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/sectioning.py"/>
+        <location filename="../../workbench/teaching/lessons/sectioning.py"/>
         <source>The first section has none before it to join; give it a letter.</source>
         <translation>Vor dem ersten Teil gibt es keinen, mit dem er verbunden werden könnte; geben Sie ihm einen Buchstaben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pdf.py"/>
+        <location filename="../../workbench/handout/files/pdf.py"/>
         <source>The folder {folder} does not exist; make it or choose another.</source>
         <translation>Den Ordner {folder} gibt es nicht; legen Sie ihn an oder wählen Sie einen anderen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>The form: {form}</source>
         <translation>Die Form: {form}</translation>
     </message>
@@ -7059,12 +7059,12 @@
         <translation>Die Hand wandert zum Sattel zurück, sobald eine leere Saite kommt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>The hand is not relaxed any more.</source>
         <translation>Die Hand ist nicht mehr locker.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>The hand is relaxed now: 1 and 3 on neighbouring frets.</source>
         <translation>Die Hand ist jetzt locker: 1 und 3 in benachbarten Bünden.</translation>
     </message>
@@ -7105,22 +7105,22 @@
         <translation>Auf dem Arbeitsblatt steht {grade}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grade.py"/>
+        <location filename="../../workbench/teaching/grading/grade.py"/>
         <source>The handout says {printed}; the estimate is {now} now. The printed grade stays until you change it.</source>
         <translation>Auf dem Arbeitsblatt steht {printed}; die Schätzung ist jetzt {now}. Die gedruckte Stufe bleibt, bis Sie sie ändern.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/arrangement.py"/>
+        <location filename="../../workbench/teaching/lessons/arrangement.py"/>
         <source>The instrument does not have this note in that octave up to fret {fret}.</source>
         <translation>Das Instrument hat diese Note in dieser Oktave bis Bund {fret} nicht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/arrangement.py"/>
+        <location filename="../../workbench/teaching/lessons/arrangement.py"/>
         <source>The instrument has this note in no octave up to fret {fret}.</source>
         <translation>Das Instrument hat diese Note bis Bund {fret} in keiner Oktave.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/heardkey.py"/>
+        <location filename="../../workbench/music/parsing/heardkey.py"/>
         <source>The key signature goes to and fro from bar {first} to bar {last}; {key} is kept there.</source>
         <translation>Die Vorzeichnung wechselt von Takt {first} bis Takt {last} hin und her; dort bleibt {key}.</translation>
     </message>
@@ -7145,12 +7145,12 @@
         <translation>Die letzten Änderungen von {n} Lektionen sind nicht darin: {titles}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>The left hand of {bar} alone: {n} grip, set all fingers together, press, let go, and on to the next without looking.</source>
         <translation>Die linke Hand von {bar} allein: {n} Griff, alle Finger zugleich aufsetzen, drücken, loslassen und ohne Hinsehen weiter zum nächsten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>The left hand of {bar} alone: {n} grips, set all fingers together, press, let go, and on to the next without looking.</source>
         <translation>Die linke Hand von {bar} allein: {n} Griffe, alle Finger zugleich aufsetzen, drücken, loslassen und ohne Hinsehen weiter zum nächsten.</translation>
     </message>
@@ -7296,7 +7296,7 @@
         <translation>Der untere Ton kommt zu spät.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/calibrate.py"/>
+        <location filename="../../workbench/teaching/grading/calibrate.py"/>
         <source>The model is as shipped; grade pieces of your own to fit it to your judgement.</source>
         <translation>Das Modell ist wie ausgeliefert; stufen Sie eigene Stücke ein, um es an Ihr Urteil anzupassen.</translation>
     </message>
@@ -7322,7 +7322,7 @@
         <translation>Die Musik wurde in dieser Lektion korrigiert und wird darum nicht neu aus dem Original gelegt; korrigieren Sie einzelne Noten im Menü Musik.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>The music, bar by bar</source>
         <translation>Die Musik, Takt für Takt</translation>
     </message>
@@ -7357,7 +7357,7 @@
         <translation>Die Stimme, die die Melodie ist; alles andere liegt darunter</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/building.py"/>
+        <location filename="../../workbench/music/reading/building.py"/>
         <source>The parts have different numbers of bars; the missing ones are rests.</source>
         <translation>Die Parts haben verschieden viele Takte; die fehlenden sind Pausen.</translation>
     </message>
@@ -7382,18 +7382,18 @@
         <translation>Der Auftakt ist nicht kürzer als ein {beats}/{unit}-Takt; kürzen Sie ihn zuerst.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/passage.py"/>
+        <location filename="../../workbench/handout/files/passage.py"/>
         <source>The picture would be {width} by {height} pixels; choose fewer bars or a lower resolution.</source>
         <translation>Das Bild wäre {width} mal {height} Pixel groß; wählen Sie weniger Takte oder eine geringere Auflösung.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
-        <location filename="../../workbench/teaching/script.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
+        <location filename="../../workbench/teaching/scripts/script.py"/>
         <source>The piece</source>
         <translation>Das Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/passage.py"/>
+        <location filename="../../workbench/handout/files/passage.py"/>
         <source>The piece has {n} bars; choose others.</source>
         <translation>Das Stück hat {n} Takte; wählen Sie andere.</translation>
     </message>
@@ -7403,17 +7403,17 @@
         <translation>Das Stück braucht am Anfang ein Tempo; geben Sie eines an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>The plan by days</source>
         <translation>Der Plan nach Tagen</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>The plan goes on to day {last}.</source>
         <translation>Der Plan geht bis Tag {last} weiter.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>The plan goes on to day {last}; what is ticked is remembered here.</source>
         <translation>Der Plan geht bis Tag {last}; was abgehakt ist, bleibt hier gemerkt.</translation>
     </message>
@@ -7438,12 +7438,12 @@
         <translation>Der ganze Hinweis</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
+        <location filename="../../workbench/teaching/lessons/music_changed.py"/>
         <source>The remark “{words}” speaks of its bar from now on.</source>
         <translation>Der Hinweis „{words}“ gilt von jetzt an für seinen ganzen Takt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
+        <location filename="../../workbench/teaching/lessons/music_changed.py"/>
         <source>The remark “{words}” went with its bar.</source>
         <translation>Der Hinweis „{words}“ entfiel mit seinem Takt.</translation>
     </message>
@@ -7478,7 +7478,7 @@
         <translation>Der ruhende Finger dämpft eine Saite, die klingen soll.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>The right hand of {bar} alone on open strings, fingers as written: the left hand rests. Until it runs by itself.</source>
         <translation>Die rechte Hand von {bar} allein auf leeren Saiten, Finger wie notiert: Die linke Hand ruht. Bis es von selbst läuft.</translation>
     </message>
@@ -7523,7 +7523,7 @@
         <translation>Derselbe Ton mehrmals mit wechselnden Fingern, jeder so klar wie der erste.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/heardkey.py"/>
+        <location filename="../../workbench/music/parsing/heardkey.py"/>
         <source>The score has no key signature; it is shown in {key}, as it is heard.</source>
         <translation>Die Noten haben keine Vorzeichen am Anfang; sie werden in {key} gezeigt, wie man sie hört.</translation>
     </message>
@@ -7533,22 +7533,22 @@
         <translation>Die Noten stehen in {key}, und Verschieben ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading.py"/>
+        <location filename="../../workbench/music/reading/score.py"/>
         <source>The score prints a finger at {n} note and does not say for what instrument; it is kept where you choose the instrument and leave the pitch as written.</source>
         <translation>Die Noten drucken bei {n} Note einen Finger und sagen nicht, für welches Instrument; er bleibt, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading.py"/>
+        <location filename="../../workbench/music/reading/score.py"/>
         <source>The score prints fingers at {n} notes and does not say for what instrument; they are kept where you choose the instrument and leave the pitch as written.</source>
         <translation>Die Noten drucken bei {n} Noten Finger und sagen nicht, für welches Instrument; sie bleiben, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading.py"/>
+        <location filename="../../workbench/music/reading/score.py"/>
         <source>The score prints the fingering of {n} note; it is kept where it fits the instrument and the key.</source>
         <translation>Die Noten enthalten den Fingersatz von {n} Ton; er bleibt erhalten, wo er zu Instrument und Tonart passt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading.py"/>
+        <location filename="../../workbench/music/reading/score.py"/>
         <source>The score prints the fingering of {n} notes; it is kept where it fits the instrument and the key.</source>
         <translation>Die Noten enthalten den Fingersatz von {n} Tönen; er bleibt erhalten, wo er zu Instrument und Tonart passt.</translation>
     </message>
@@ -7593,17 +7593,17 @@
         <translation>Der Server des Lektionsspeichers {place} lässt diesen Benutzer nicht ein; prüfen Sie Benutzernamen und Passwort in PLUCKWRIGHT_DB.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/shape.py"/>
         <source>The shape has {frets} places, but {instrument} has {strings} strings; give one fret for each, from the highest-numbered string to string 1.</source>
         <translation>Die Form hat {frets} Stellen, aber {instrument} hat {strings} Saiten; geben Sie für jede einen Bund an, von der Saite mit der höchsten Nummer bis zu Saite 1.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>The sheet (PDF)</source>
         <translation>Das Blatt (PDF)</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/calibrate.py"/>
+        <location filename="../../workbench/teaching/grading/calibrate.py"/>
         <source>The shipped model does better; keep it, or grade more pieces.</source>
         <translation>Das ausgelieferte Modell ist besser; behalten Sie es oder stufen Sie mehr Stücke ein.</translation>
     </message>
@@ -7674,12 +7674,12 @@
         <translation>Der Ton wird dünn, wenn der linke Finger zu früh loslässt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>The tracks to play along with lie in the folder '{folder}', named by bars and tempo.</source>
         <translation>Die Spuren zum Mitspielen liegen im Ordner '{folder}', benannt nach Takten und Tempo.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading.py"/>
+        <location filename="../../workbench/music/reading/score.py"/>
         <source>The tune bears D.C., D.S., Fine, Segno or Coda marks whose bars cannot be told from the text; set them by hand.</source>
         <translation>Das Stück trägt D.C.-, D.S.-, Fine-, Segno- oder Coda-Zeichen, deren Takte aus dem Text nicht hervorgehen; setzen Sie sie von Hand.</translation>
     </message>
@@ -7716,7 +7716,7 @@
         <translation>Die ganze Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>The whole passage in tempo, three times in a row without a slip.</source>
         <translation>Die ganze Stelle im Tempo, dreimal hintereinander ohne Fehler.</translation>
     </message>
@@ -7737,12 +7737,12 @@
         <translation>Das Fenster spricht jetzt {language}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
+        <location filename="../../workbench/teaching/lessons/music_changed.py"/>
         <source>The words of the script for {n} bar that is no longer played went with it.</source>
         <translation>Der Skripttext zu {n} Takt, der nicht mehr gespielt wird, entfiel mit ihm.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
+        <location filename="../../workbench/teaching/lessons/music_changed.py"/>
         <source>The words of the script for {n} bars that are no longer played went with them.</source>
         <translation>Der Skripttext zu {n} Takten, die nicht mehr gespielt werden, entfiel mit ihnen.</translation>
     </message>
@@ -7762,12 +7762,12 @@
         <translation>Gespeichert ({what}): {path}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Then both hands slowly, one bar at a time.</source>
         <translation>Dann beide Hände langsam, Takt für Takt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Then the passage, a little faster each time it is right twice.</source>
         <translation>Dann die Stelle, jedes Mal etwas schneller, wenn sie zweimal gelungen ist.</translation>
     </message>
@@ -7877,7 +7877,7 @@
         <translation>Dieser Takt oder die ganze Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>This browser cannot play the sound; open the files in the folder tracks.</source>
         <translation>Dieser Browser kann den Klang nicht abspielen; bitte die Dateien im Ordner tracks öffnen.</translation>
     </message>
@@ -7967,7 +7967,7 @@
         <translation>Kreuzen Sie mindestens einen Part an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>Tick what is done. The number is the tempo to reach, in quarter notes a minute; the letter says how to practise.</source>
         <translation>Erledigtes abhaken. Die Zahl ist das Zieltempo in Vierteln je Minute; der Buchstabe sagt, wie geübt wird.</translation>
     </message>
@@ -7977,7 +7977,7 @@
         <translation>Zwei Töne mit Haltebogen verbinden</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <location filename="../../workbench/ui/views/script/view.py"/>
         <source>Time</source>
         <translation>Zeit</translation>
@@ -8008,7 +8008,7 @@
         <translation>Die Taktart {beats}/{unit} lässt sich nicht schreiben; nehmen Sie 1 bis {most} Schläge über 1, 2, 4, 8, 16 oder 32.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/shelf/model.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Title</source>
@@ -8050,7 +8050,7 @@
         <translation>Aufgabe</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>Today: day {day} of the plan</source>
         <translation>Heute: Tag {day} des Plans</translation>
     </message>
@@ -8090,7 +8090,7 @@
         <translation>Melodie</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/choosing.py"/>
+        <location filename="../../workbench/music/reading/choosing.py"/>
         <source>Tune {number}</source>
         <translation>Stück {number}</translation>
     </message>
@@ -8120,8 +8120,8 @@
         <translation>Stimmung „{whole}“: „{name}“ ist kein Ton; schreiben Sie jede Saite wie G4 oder F#3.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_sheet.py"/>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
         <source>Tuning (string, note)</source>
         <translation>Stimmung (Saite, Ton)</translation>
     </message>
@@ -8176,7 +8176,7 @@
         <translation>&amp;Rückgängig</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>Under the tablature: {hand}, p thumb, i index, m middle, a ring finger.</source>
         <translation>Unter der Tabulatur: {hand}, p Daumen, i Zeige-, m Mittel-, a Ringfinger.</translation>
     </message>
@@ -8307,17 +8307,17 @@
         <translation>Bitte warten, bis der Fingersatz da ist, dann das Paket machen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>Warm up</source>
         <translation>Aufwärmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/cautions.py"/>
+        <location filename="../../workbench/teaching/planning/cautions.py"/>
         <source>Warm up before playing and stop at once where anything hurts; pain that stays or comes back belongs before a teacher and a health professional.</source>
         <translation>Vor dem Spielen aufwärmen und sofort aufhören, wo etwas wehtut; mit einem Schmerz, der bleibt oder wiederkommt, zur Lehrkraft und zu Ärztin/Arzt oder Therapeut:in gehen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>Warm up before you play, rest for a few minutes after every twenty, and stop at once if anything hurts. Pain that stays or comes back: ask your teacher or a health professional.</source>
         <translation>Vor dem Spielen aufwärmen, nach je zwanzig Minuten einige Minuten Pause machen und sofort aufhören, wenn etwas wehtut. Bleibt ein Schmerz oder kommt er wieder: die Lehrkraft oder Ärztin/Arzt oder Therapeut:in fragen.</translation>
     </message>
@@ -8332,12 +8332,12 @@
         <translation>Achtung: {what}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/text_file.py"/>
+        <location filename="../../workbench/handout/files/text_file.py"/>
         <source>WebVTT cues</source>
         <translation>WebVTT-Untertitel</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>Weight</source>
         <translation>Gewicht</translation>
     </message>
@@ -8348,7 +8348,7 @@
         <translation>Geänderte Gewichte</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>What</source>
         <translation>Was</translation>
     </message>
@@ -8436,7 +8436,7 @@
         <translation>Was er brächte</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>What makes up the grade</source>
         <translation>Woraus sich die Stufe ergibt</translation>
     </message>
@@ -8446,7 +8446,7 @@
         <translation>Was soll man hier wissen, spüren oder hören?</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>What the fingering prefers has changed: weights learnt from choices.</source>
         <translation>Die Vorlieben des Fingersatzes haben sich geändert: Gewichte aus Entscheidungen gelernt.</translation>
     </message>
@@ -8522,7 +8522,7 @@
         <translation>Was Sie geschrieben haben, kann nirgends abgelegt werden; kopieren Sie es, bevor Sie noch einmal schließen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>When</source>
         <translation>Wann</translation>
     </message>
@@ -8588,7 +8588,7 @@
         <translation>Warum</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>Why it is cut</source>
         <translation>Grund der Kürzung</translation>
     </message>
@@ -8603,7 +8603,7 @@
         <translation>Warum kein anderer Fingersatz, {bar}?</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_files.py"/>
+        <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>Why not the other fingering: {why}</source>
         <translation>Warum nicht der andere Fingersatz: {why}</translation>
     </message>
@@ -8774,7 +8774,7 @@
         <translation>Wird gespeichert: {what}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>Written</source>
         <translation>Notiert</translation>
     </message>
@@ -8844,7 +8844,7 @@
         <translation>ein Barré muss gelegt werden</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/legato.py"/>
+        <location filename="../../workbench/fingering/telling/legato.py"/>
         <source>a barre is laid or lifted</source>
         <translation>ein Barré wird gelegt oder gelöst</translation>
     </message>
@@ -8874,7 +8874,7 @@
         <translation>ein Finger muss aufgesetzt werden</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/legato.py"/>
+        <location filename="../../workbench/fingering/telling/legato.py"/>
         <source>a finger hops</source>
         <translation>ein Finger springt</translation>
     </message>
@@ -8904,7 +8904,7 @@
         <translation>ein Finger ist gespreizt und muss zudem flach liegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>a finger laid over string {string} damps the open {note}</source>
         <translation>ein über Saite {string} gelegter Finger dämpft das leere {note}</translation>
     </message>
@@ -9059,7 +9059,7 @@
         <translation>eine Wiederholung beginnt oder endet mit dem Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/teaching/lessons/lesson.py"/>
         <source>a section</source>
         <translation>ein Teil</translation>
     </message>
@@ -9114,17 +9114,17 @@
         <translation>a, Ringfinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/practice.py"/>
+        <location filename="../../workbench/teaching/planning/practice.py"/>
         <source>about {low} to {high} hours</source>
         <translation>etwa {low} bis {high} Stunden</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/practice.py"/>
+        <location filename="../../workbench/teaching/planning/practice.py"/>
         <source>about {low} to {high} minutes</source>
         <translation>etwa {low} bis {high} Minuten</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>about {time}</source>
         <translation>etwa {time}</translation>
     </message>
@@ -9140,7 +9140,7 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/types.py"/>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>advanced</source>
         <translation>fortgeschritten</translation>
     </message>
@@ -9200,12 +9200,12 @@
         <translation>zerlegter Akkord</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/blocks.py"/>
+        <location filename="../../workbench/handout/setting/blocks.py"/>
         <source>arranged by {arranger}</source>
         <translation>bearbeitet von {arranger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>as easy</source>
         <translation>gleich leicht</translation>
     </message>
@@ -9256,17 +9256,17 @@
         <translation>auf Ihren Wunsch</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>asks a reach of {reach} mm</source>
         <translation>verlangt eine Spannweite von {reach} mm</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>asks a reach of {reach} mm (your setting for this hand is {comfort} mm)</source>
         <translation>verlangt eine Spannweite von {reach} mm (für diese Hand eingestellt: {comfort} mm)</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>asks no two fingers at once, where there is a reach of {other} mm</source>
         <translation>verlangt keine zwei Finger zugleich, statt einer Spanne von {other} mm</translation>
     </message>
@@ -9276,7 +9276,7 @@
         <translation>{bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>at {percent} %</source>
         <translation>bei {percent} %</translation>
     </message>
@@ -9294,32 +9294,32 @@
         <translation>Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/teaching/bars/strokes.py"/>
         <source>bar {bars}</source>
         <translation>Takt {bars}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_sheet.py"/>
-        <location filename="../../workbench/handout/grips.py"/>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/grips.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
         <location filename="../../workbench/music/edits/line.py"/>
         <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>bar {bar}</source>
         <translation>Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grips.py"/>
+        <location filename="../../workbench/handout/parts/grips.py"/>
         <source>bar {bar}, beat {beat}</source>
         <translation>Takt {bar}, Schlag {beat}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>bar {bar}, beat {beat}: {why}</source>
         <translation>Takt {bar}, Schlag {beat}: {why}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_files.py"/>
-        <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/teaching/scripts/files.py"/>
         <location filename="../../workbench/ui/notes/scope.py"/>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <location filename="../../workbench/ui/views/script/page.py"/>
@@ -9328,7 +9328,7 @@
         <translation>Takt {number}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grips.py"/>
+        <location filename="../../workbench/handout/parts/grips.py"/>
         <source>barre</source>
         <comment>grip</comment>
         <translation>Barré</translation>
@@ -9340,31 +9340,31 @@
     </message>
     <message>
         <location filename="../../resources/techniques/grading.json"/>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>barres</source>
         <translation>Barrés</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_sheet.py"/>
-        <location filename="../../workbench/teaching/script_files.py"/>
-        <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
+        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>bars {bars}</source>
         <translation>Takt {bars}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_sheet.py"/>
+        <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
         <source>bars {bars}, {n} in all</source>
         <translation>Takt {bars}, insgesamt {n}</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/bars.py"/>
-        <location filename="../../workbench/teaching/script_spans.py"/>
+        <location filename="../../workbench/teaching/scripts/spans.py"/>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <source>bars {first} to {last}</source>
         <translation>Takt {first} bis {last}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/ui/notes/scope.py"/>
         <source>bars {first}–{last}</source>
         <translation>Takt {first}–{last}</translation>
@@ -9382,24 +9382,24 @@
         <translation>Schlag</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>beat {beat}: {why}</source>
         <translation>Schlag {beat}: {why}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>beats cut off</source>
         <translation>abgeschnittene Schläge</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>before</source>
         <translation>vorher</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/types.py"/>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>beginner</source>
         <translation>Anfänger</translation>
     </message>
@@ -9452,8 +9452,8 @@
         <translation>kann nicht geschrieben werden, weil das System die Dateigröße begrenzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/lesson.py"/>
         <source>caution</source>
         <translation>Vorsicht</translation>
     </message>
@@ -9499,17 +9499,17 @@
         <translation>gekürzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>cuts the {note}</source>
         <translation>kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>cuts the {note} by a quarter note</source>
         <translation>kürzt das {note} um ein Viertel</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>cuts the {note} by {much} quarter notes</source>
         <translation>kürzt das {note} um {much} Viertel</translation>
     </message>
@@ -9549,7 +9549,7 @@
         <translation>punktierte Halbe</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>dotted quarter note</source>
         <translation>punktierte Viertel</translation>
@@ -9605,7 +9605,7 @@
         <translation>jeder Ton des gebrochenen Akkords behält seine Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grade.py"/>
+        <location filename="../../workbench/teaching/grading/grade.py"/>
         <source>early</source>
         <translation>Anfang</translation>
     </message>
@@ -9644,12 +9644,12 @@
         <translation>Klammer {endings}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_music.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_music.py"/>
         <source>ending {number}</source>
         <translation>Klammer {number}</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>estimate</source>
         <translation>Schätzung</translation>
     </message>
@@ -9714,7 +9714,7 @@
         <translation>Datei</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>finger 1 moves to fret {fret} and lets the {note} go</source>
         <translation>Finger 1 geht in Bund {fret} und lässt {note} los</translation>
     </message>
@@ -9854,48 +9854,48 @@
         <translation>Fingertausch</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>finger {finger}</source>
         <translation>Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>finger {finger} cannot stop frets {first} and {second} at once</source>
         <translation>Finger {finger} kann die Bünde {first} und {second} nicht zugleich greifen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>finger {finger} cannot stop two strings there; only finger 1 lies as a barre, and nothing may sound below it</source>
         <translation>Finger {finger} kann dort nicht zwei Saiten greifen; nur Finger 1 liegt als Barré, und darunter darf nichts klingen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>finger {finger} hops from string {string} to string {to} (fret {fret}) and cuts the {note}</source>
         <translation>Finger {finger} springt von Saite {string} auf Saite {to} (Bund {fret}) und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>finger {finger} hops from string {string} to string {to} (fret {fret}) from bar {from_bar} into bar {to_bar} and cuts the {note}</source>
         <translation>Finger {finger} springt von Saite {string} auf Saite {to} (Bund {fret}) von Takt {from_bar} in Takt {to_bar} und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>finger {finger} is needed on string {to} (fret {fret}) and cuts the {note}</source>
         <translation>Finger {finger} wird auf Saite {to} (Bund {fret}) gebraucht und kürzt {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>finger {finger} on the {note}</source>
         <translation>Finger {finger} auf {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>finger {finger} on the {nth} {note}</source>
         <translation>Finger {finger} auf dem {nth} {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>finger {first} would stand in front of finger {second}: fret {one} and fret {other}</source>
         <translation>Finger {first} stünde vor Finger {second}: Bund {one} und Bund {other}</translation>
     </message>
@@ -9955,7 +9955,7 @@
         <translation>Finger in einem Bund stehen näher beieinander</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>fingers put down</source>
         <translation>aufgesetzte Finger</translation>
     </message>
@@ -9975,7 +9975,7 @@
         <translation>Finger {fingers}   Spannweite {reach:.0f} mm, Aufwand {effort}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>fingers {first} and {second} would be {apart} mm apart; this hand reaches {most} mm at most</source>
         <translation>Finger {first} und {second} wären {apart} mm auseinander; diese Hand reicht höchstens {most} mm</translation>
     </message>
@@ -9990,18 +9990,18 @@
         <translation>erste und zweite Klammer</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>first and second ending</source>
         <comment>form</comment>
         <translation>erster und zweiter Klammer</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/harmony.py"/>
+        <location filename="../../workbench/teaching/bars/harmony.py"/>
         <source>first inversion</source>
         <translation>erste Umkehrung</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>first steps</source>
         <translation>erste Schritte</translation>
     </message>
@@ -10037,7 +10037,7 @@
         <translation>für die Lehrkraft</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <location filename="../../workbench/ui/window/panels.py"/>
         <location filename="../../workbench/ui/window/recent.py"/>
         <source>for {student}</source>
@@ -10045,8 +10045,8 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/lesson.py"/>
         <source>form</source>
         <translation>Form</translation>
     </message>
@@ -10063,22 +10063,22 @@
         <translation>vier</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grips.py"/>
+        <location filename="../../workbench/handout/parts/grips.py"/>
         <source>four fingers</source>
         <translation>vier Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>four fingers together</source>
         <translation>vier Finger zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>four times</source>
         <translation>viermal</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>free day</source>
         <translation>freier Tag</translation>
     </message>
@@ -10089,20 +10089,20 @@
         <translation>Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_boxes.py"/>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/handout/parts/grip_boxes.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>fret {fret}</source>
         <translation>Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_boxes.py"/>
+        <location filename="../../workbench/handout/parts/grip_boxes.py"/>
         <source>fret {fret}, finger {finger}</source>
         <translation>Bund {fret}, Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>from the last beats of the one into the other, then both whole</source>
         <translation>von den letzten Schlägen des einen in den anderen, dann beide ganz</translation>
     </message>
@@ -10113,7 +10113,7 @@
         <translation>ab der Note</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>from {low} to {high} %</source>
         <translation>von {low} auf {high} %</translation>
     </message>
@@ -10123,7 +10123,7 @@
         <translation>großes Barré</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/harmony.py"/>
+        <location filename="../../workbench/teaching/bars/harmony.py"/>
         <source>full close</source>
         <translation>Ganzschluss</translation>
     </message>
@@ -10154,34 +10154,34 @@
         <translation>Stufe</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/book.py"/>
+        <location filename="../../workbench/handout/sheets/book.py"/>
         <source>grade {grade}</source>
         <translation>Stufe {grade}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/calibrate.py"/>
+        <location filename="../../workbench/teaching/grading/calibrate.py"/>
         <location filename="../../workbench/ui/views/grading/view.py"/>
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>grade {number}</source>
         <translation>Stufe {number}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grade.py"/>
+        <location filename="../../workbench/teaching/grading/grade.py"/>
         <source>grade {number}, early</source>
         <translation>Stufe {number}, Anfang</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grade.py"/>
+        <location filename="../../workbench/teaching/grading/grade.py"/>
         <source>grade {number}, late</source>
         <translation>Stufe {number}, Ende</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grade.py"/>
+        <location filename="../../workbench/teaching/grading/grade.py"/>
         <source>grade {number}, middle</source>
         <translation>Stufe {number}, Mitte</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>greatest reach</source>
         <translation>größte Spannweite</translation>
     </message>
@@ -10196,17 +10196,17 @@
         <translation>Führungsfinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>guide fingers</source>
         <translation>Führungsfinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/harmony.py"/>
+        <location filename="../../workbench/teaching/bars/harmony.py"/>
         <source>half close</source>
         <translation>Halbschluss</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/music/edits/lengths.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>half note</source>
@@ -10244,7 +10244,7 @@
         <translation>{held} von {duration} gehalten</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>held {held} of {written}</source>
         <translation>gehalten {held} von {written}</translation>
     </message>
@@ -10264,17 +10264,17 @@
         <translation>höchster Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>holds the {note} longer, by a quarter note</source>
         <translation>hält das {note} um ein Viertel länger</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>holds the {note} longer, by {much} quarter notes</source>
         <translation>hält das {note} um {much} Viertel länger</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>hops</source>
         <translation>Sprünge</translation>
     </message>
@@ -10358,12 +10358,12 @@
         <translation>Instrument</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>intermediate</source>
         <translation>Mittelstufe</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/harmony.py"/>
+        <location filename="../../workbench/teaching/bars/harmony.py"/>
         <source>interrupted close</source>
         <translation>Trugschluss</translation>
     </message>
@@ -10403,7 +10403,7 @@
         <translation>er ist nicht spielbar</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>it is not played</source>
         <translation>der Ton wird nicht gespielt</translation>
     </message>
@@ -10413,12 +10413,12 @@
         <translation>er liegt auf der hohen vierten Saite, über den Mittelstimmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>its string is needed for another note</source>
         <translation>seine Saite wird für einen anderen Ton gebraucht</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/legato.py"/>
+        <location filename="../../workbench/fingering/telling/legato.py"/>
         <source>its string is taken</source>
         <translation>die Saite wird gebraucht</translation>
     </message>
@@ -10428,23 +10428,23 @@
         <translation>ihre Texte sind keine Texte mehr</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>join</source>
         <comment>plan</comment>
         <translation>Übergang</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>join {where}</source>
         <translation>Übergang {where}</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>joins</source>
         <translation>Übergänge</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>keeps the {note} to its full length</source>
         <translation>hält {note} in voller Länge</translation>
     </message>
@@ -10472,7 +10472,7 @@
         <translation>groß</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grade.py"/>
+        <location filename="../../workbench/teaching/grading/grade.py"/>
         <source>late</source>
         <translation>Ende</translation>
     </message>
@@ -10519,20 +10519,20 @@
         <translation>linker Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>left fingers are 0 for the open string and 1 to 4</source>
         <translation>Finger der linken Hand sind 0 für die leere Saite und 1 bis 4</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/lesson.py"/>
         <source>left hand</source>
         <translation>linke Hand</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>left hand alone</source>
         <translation>linke Hand allein</translation>
     </message>
@@ -10582,7 +10582,7 @@
         <translation>weniger Spreizung</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>less than {value}</source>
         <translation>weniger als {value}</translation>
     </message>
@@ -10632,8 +10632,8 @@
         <translation>hell</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/lesson.py"/>
         <source>listening</source>
         <translation>Hören</translation>
     </message>
@@ -10644,7 +10644,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>loop</source>
         <translation>Schleife</translation>
     </message>
@@ -10660,7 +10660,7 @@
         <translation>lauter</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>lower intermediate</source>
         <translation>untere Mittelstufe</translation>
     </message>
@@ -10686,7 +10686,7 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/types.py"/>
-        <location filename="../../workbench/teaching/grade.py"/>
+        <location filename="../../workbench/teaching/grading/grade.py"/>
         <source>middle</source>
         <translation>Mitte</translation>
     </message>
@@ -10701,7 +10701,7 @@
         <translation>Übeminuten am Tag (sonst 20)</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>most effort</source>
         <translation>größter Aufwand</translation>
     </message>
@@ -10726,7 +10726,7 @@
         <translation>den Ton auf die Saite darüber oder darunter setzen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>moves of the hand</source>
         <translation>Lagenwechsel</translation>
     </message>
@@ -10756,7 +10756,7 @@
         <translation>nahe am Sattel verlässt die ganze Hand die Ordnung Finger 1 im 1., 2 im 2., 3 im 3. Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>needs only {reach} mm of reach instead of {other}</source>
         <translation>braucht nur {reach} mm Spannweite statt {other}</translation>
     </message>
@@ -10766,7 +10766,7 @@
         <translation>benachbarte Finger verdrehen sich gegen die Schräge der Hand</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>new bars</source>
         <translation>neue Takte</translation>
     </message>
@@ -10788,7 +10788,7 @@
         <translation>kein</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/teaching/bars/strokes.py"/>
         <source>no bar</source>
         <translation>kein Takt</translation>
     </message>
@@ -10868,12 +10868,12 @@
         <translation>kein Bund über {fret}, {open} leere Saiten</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>no hand holds {notes} like this together</source>
         <translation>keine Hand hält {notes} so zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>no hand position reaches {notes} together</source>
         <translation>keine Handstellung erreicht {notes} zusammen</translation>
     </message>
@@ -10898,7 +10898,7 @@
         <translation>kein neues Barré</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>no other difference</source>
         <translation>kein weiterer Unterschied</translation>
     </message>
@@ -10918,13 +10918,13 @@
         <translation>kein Rollen von Finger 1</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>no sharp or flat</source>
         <translation>weder Kreuz noch Be</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>no sharps or flats</source>
         <translation>keine Vorzeichen</translation>
     </message>
@@ -10934,7 +10934,7 @@
         <translation>kein gespreizter Finger, der flach liegt</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>no string sounds {pitch} at fret {fret}</source>
         <translation>keine Saite gibt im Bund {fret} den Ton {pitch}</translation>
     </message>
@@ -10954,20 +10954,20 @@
         <translation>jemanden ohne Namen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>none</source>
         <translation>keine Angabe</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>none</source>
         <comment>capo</comment>
         <translation>keiner</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>none</source>
         <comment>demand</comment>
         <translation>keine</translation>
@@ -10989,8 +10989,8 @@
         <translation>noch nicht angegeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
-        <location filename="../../workbench/handout/grip_boxes.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
+        <location filename="../../workbench/handout/parts/grip_boxes.py"/>
         <source>not played</source>
         <translation>nicht gespielt</translation>
     </message>
@@ -11007,7 +11007,7 @@
         <translation>Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>note</source>
         <comment>music</comment>
         <translation>Ton</translation>
@@ -11034,7 +11034,7 @@
         <translation>Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>notes cut</source>
         <translation>gekürzte Töne</translation>
     </message>
@@ -11054,7 +11054,7 @@
         <translation>nichts</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grade.py"/>
+        <location filename="../../workbench/teaching/grading/grade.py"/>
         <source>nothing beyond first lessons</source>
         <translation>nichts über den Anfangsunterricht hinaus</translation>
     </message>
@@ -11069,12 +11069,12 @@
         <translation>es ließ sich nichts schreiben</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>nothing in particular</source>
         <translation>nichts Bestimmtes</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>nothing new</source>
         <translation>nichts Neues</translation>
     </message>
@@ -11086,7 +11086,7 @@
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <location filename="../../workbench/ui/keeping/history_dialog.py"/>
         <source>now</source>
         <translation>jetzt</translation>
@@ -11142,7 +11142,7 @@
         <translation>im Notensystem: Ganze, Halbe, Viertel, Achtel, 16tel, 32stel</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>once</source>
         <translation>einmal</translation>
     </message>
@@ -11153,12 +11153,12 @@
         <translation>ein</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/teaching/lessons/lesson.py"/>
         <source>one bar</source>
         <translation>ein Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/teaching/lessons/lesson.py"/>
         <source>one note</source>
         <translation>ein Ton</translation>
     </message>
@@ -11168,18 +11168,18 @@
         <translation>einer Viertel</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/choosing.py"/>
+        <location filename="../../workbench/music/reading/choosing.py"/>
         <source>one tune</source>
         <translation>ein Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_boxes.py"/>
+        <location filename="../../workbench/handout/parts/grip_boxes.py"/>
         <source>open</source>
         <comment>string</comment>
         <translation>leer</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>open strings only</source>
         <translation>nur leere Saiten</translation>
     </message>
@@ -11209,7 +11209,7 @@
         <translation>Part</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>part {k} of {of}: {first} to {last} as played</source>
         <translation>Abschnitt {k} von {of}: {first} bis {last} in Spielfolge</translation>
     </message>
@@ -11231,15 +11231,15 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../workbench/commands/read.py"/>
-        <location filename="../../workbench/teaching/script_files.py"/>
-        <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/teaching/scripts/files.py"/>
         <location filename="../../workbench/ui/notes/scope.py"/>
         <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>pickup</source>
         <translation>Auftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/teaching/bars/strokes.py"/>
         <source>pickup, {bars}</source>
         <translation>Auftakt, {bars}</translation>
     </message>
@@ -11259,7 +11259,7 @@
         <translation>Zangengriff mit Daumen und Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>pinch of thumb and fingers</source>
         <translation>Zangengriff mit Daumen und Fingern</translation>
     </message>
@@ -11287,12 +11287,12 @@
         <translation>Tonhöhen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/harmony.py"/>
+        <location filename="../../workbench/teaching/bars/harmony.py"/>
         <source>plagal close</source>
         <translation>Plagalschluss</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>planted</source>
         <translation>liegen gelassen</translation>
     </message>
@@ -11302,7 +11302,7 @@
         <translation>liegen gelassener Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>play through</source>
         <translation>Durchspielen</translation>
     </message>
@@ -11322,7 +11322,7 @@
         <translation>Spiel in der Lage</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>playing through</source>
         <translation>Durchspielen</translation>
     </message>
@@ -11337,9 +11337,9 @@
         <translation>bitte melden Sie ihn mit der Datei {log}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_left.py"/>
-        <location filename="../../workbench/teaching/script_words.py"/>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>position {position}</source>
         <translation>Lage {position}</translation>
     </message>
@@ -11370,7 +11370,7 @@
         <translation>nachweislich minimal</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/music/edits/lengths.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>quarter note</source>
@@ -11397,7 +11397,7 @@
         <translation>Grund</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grips.py"/>
+        <location filename="../../workbench/handout/parts/grips.py"/>
         <source>remark {number}</source>
         <translation>Hinweis {number}</translation>
     </message>
@@ -11424,7 +11424,7 @@
         <translation>Tonwiederholung</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>rest</source>
         <comment>day</comment>
         <translation>frei</translation>
@@ -11435,21 +11435,21 @@
         <translation>angelegter Anschlag</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>review</source>
         <translation>Auffrischen</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../resources/techniques/grading.json"/>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/lesson.py"/>
         <source>rhythm</source>
         <translation>Rhythmus</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>rhythm alone</source>
         <translation>Rhythmus allein</translation>
     </message>
@@ -11460,7 +11460,7 @@
         <translation>rechts</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/bench/grips.py"/>
         <location filename="../../workbench/ui/score/tips.py"/>
         <source>right finger {finger}</source>
@@ -11473,19 +11473,19 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/lesson.py"/>
         <source>right hand</source>
         <translation>rechte Hand</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>right hand alone</source>
         <translation>rechte Hand allein</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_files.py"/>
+        <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>right hand {pattern}</source>
         <translation>rechte Hand {pattern}</translation>
     </message>
@@ -11500,42 +11500,42 @@
         <translation>Grundton</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/likeness.py"/>
+        <location filename="../../workbench/teaching/bars/likeness.py"/>
         <source>same grips as bar {bar}</source>
         <translation>gleiche Griffe wie in Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/likeness.py"/>
+        <location filename="../../workbench/teaching/bars/likeness.py"/>
         <source>same grips as the pickup</source>
         <translation>gleiche Griffe wie im Auftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/likeness.py"/>
+        <location filename="../../workbench/teaching/bars/likeness.py"/>
         <source>same music as bar {bar}</source>
         <translation>gleiche Musik wie in Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>same music as bar {bar}, other fingers: alike they would cost {dearer} more effort in their surroundings</source>
         <translation>gleiche Musik wie Takt {bar}, andere Finger: gleich gegriffen kosteten sie in ihrer Umgebung {dearer} mehr Aufwand</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>same music as bar {bar}, other fingers: what stands around it leaves no fingering in common</source>
         <translation>gleiche Musik wie Takt {bar}, andere Finger: die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/likeness.py"/>
+        <location filename="../../workbench/teaching/bars/likeness.py"/>
         <source>same music as the pickup</source>
         <translation>gleiche Musik wie im Auftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/likeness.py"/>
+        <location filename="../../workbench/teaching/bars/likeness.py"/>
         <source>same right-hand pattern as bar {bar}</source>
         <translation>rechte Hand wie in Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/likeness.py"/>
+        <location filename="../../workbench/teaching/bars/likeness.py"/>
         <source>same right-hand pattern as the pickup</source>
         <translation>rechte Hand wie im Auftakt</translation>
     </message>
@@ -11550,7 +11550,7 @@
         <translation>Skript</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/harmony.py"/>
+        <location filename="../../workbench/teaching/bars/harmony.py"/>
         <source>second inversion</source>
         <translation>zweite Umkehrung</translation>
     </message>
@@ -11588,7 +11588,7 @@
         <translation>Septime</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/teaching/lessons/lesson.py"/>
         <source>several bars</source>
         <translation>mehrere Takte</translation>
     </message>
@@ -11629,7 +11629,7 @@
         <translation>sechs</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>sixths</source>
         <translation>Sexten</translation>
     </message>
@@ -11640,7 +11640,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>slow</source>
         <translation>langsam</translation>
     </message>
@@ -11671,8 +11671,8 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/lesson.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/lesson.py"/>
         <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>sound</source>
         <translation>Klang</translation>
@@ -11723,7 +11723,7 @@
         <translation>Spreizung</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grips.py"/>
+        <location filename="../../workbench/handout/parts/grips.py"/>
         <source>stretch</source>
         <comment>grip</comment>
         <translation>Spreizung</translation>
@@ -11735,18 +11735,18 @@
         <translation>Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_right.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_right.py"/>
         <source>string {first} to {second}</source>
         <translation>Saite {first} zu {second}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/writing/caret.py"/>
         <source>string {string}</source>
         <translation>Saite {string}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>string {string} does not sound {pitch}</source>
         <translation>Saite {string} gibt {pitch} nicht her</translation>
     </message>
@@ -11756,12 +11756,12 @@
         <translation>Saite {string} Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>string {string} fret {fret} finger {finger} {right}</source>
         <translation>Saite {string} Bund {fret} Finger {finger} {right}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>string {string} is taken by the {taker}, which ends the {note}</source>
         <translation>Saite {string} wird für {taker} gebraucht, damit endet {note}</translation>
     </message>
@@ -11772,19 +11772,19 @@
         <translation>Saite {string} leer</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_boxes.py"/>
+        <location filename="../../workbench/handout/parts/grip_boxes.py"/>
         <source>string {string} {words}</source>
         <translation>Saite {string} {words}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/choices/why_table.py"/>
         <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>string {string}, fret {fret}</source>
         <translation>Saite {string}, Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>string {string}, fret {fret} sounds {sounds}, not {pitch}</source>
         <translation>auf Saite {string} klingt im Bund {fret} {sounds}, nicht {pitch}</translation>
     </message>
@@ -11794,7 +11794,7 @@
         <translation>Saiten in der Folge der Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>strings played open</source>
         <translation>leer gespielte Saiten</translation>
     </message>
@@ -11830,7 +11830,7 @@
         <translation>die letzte Anpassung zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>teacher's grade</source>
         <translation>Stufe der Lehrkraft</translation>
     </message>
@@ -11856,7 +11856,7 @@
         <translation>Merkmal</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>the barre comes or goes</source>
         <translation>der Barré kommt oder geht</translation>
     </message>
@@ -11876,17 +11876,17 @@
         <translation>den Schluss</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>the dominant</source>
         <translation>die Dominante</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>the end of {letter}</source>
         <translation>das Ende von {letter}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>the finger is needed on another string</source>
         <translation>der Finger wird auf einer anderen Saite gebraucht</translation>
     </message>
@@ -11911,12 +11911,12 @@
         <translation>die erste Wahl</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>the grip {grip}</source>
         <translation>der Griff {grip}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>the hand cannot hold the {note} and reach the next grip in comfort</source>
         <translation>die Hand kann {note} nicht halten und zugleich den nächsten Griff bequem erreichen</translation>
     </message>
@@ -11931,7 +11931,7 @@
         <translation>die Hand wechselt die Lage ohne Führungsfinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>the hand does not reach so far</source>
         <translation>die Hand reicht nicht so weit</translation>
     </message>
@@ -11966,7 +11966,7 @@
         <translation>die Hand verlässt die erste Lage</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>the hand moves on</source>
         <translation>die Hand wandert weiter</translation>
     </message>
@@ -11981,12 +11981,12 @@
         <translation>die Hand öffnet sich weiter als ein Finger je Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/legato.py"/>
+        <location filename="../../workbench/fingering/telling/legato.py"/>
         <source>the hand shifts</source>
         <translation>die Hand wechselt die Lage</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>the hand shifts to fret {fret} and lets the {note} go</source>
         <translation>die Hand wechselt in Bund {fret} und lässt {note} los</translation>
     </message>
@@ -12036,7 +12036,7 @@
         <translation>das Instrument hat ihn in keiner Oktave unter der Melodie</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>the key of {key}</source>
         <translation>die Tonart {key}</translation>
     </message>
@@ -12066,7 +12066,7 @@
         <translation>die Noten für andere Programme</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/legato.py"/>
+        <location filename="../../workbench/fingering/telling/legato.py"/>
         <source>the next grip lies out of reach</source>
         <translation>der nächste Griff liegt außer Reichweite</translation>
     </message>
@@ -12091,25 +12091,25 @@
         <translation>der andere Fingersatz</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>the parallel major</source>
         <translation>die gleichnamige Durtonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>the parallel minor</source>
         <translation>die gleichnamige Molltonart</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/teaching/bars/strokes.py"/>
         <location filename="../../workbench/ui/choices/why_not.py"/>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <source>the pickup</source>
         <translation>Auftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_spans.py"/>
+        <location filename="../../workbench/teaching/scripts/spans.py"/>
         <source>the pickup to bar {last}</source>
         <translation>der Auftakt bis Takt {last}</translation>
     </message>
@@ -12119,7 +12119,7 @@
         <translation>das Bild ließ sich nicht speichern</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>the pin on {pitch} asks a place or finger that does not sound it</source>
         <translation>die Festlegung auf {pitch} verlangt einen Platz oder Finger, der diesen Ton nicht ergibt</translation>
     </message>
@@ -12134,32 +12134,32 @@
         <translation>der abgelehnte Fingersatz</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>the relative major</source>
         <translation>die Durparallele</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>the relative major of the dominant</source>
         <translation>die Durparallele der Dominante</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>the relative major of the subdominant</source>
         <translation>die Durparallele der Subdominante</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>the relative minor</source>
         <translation>die Mollparallele</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>the relative minor of the dominant</source>
         <translation>die Mollparallele der Dominante</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>the relative minor of the subdominant</source>
         <translation>die Mollparallele der Subdominante</translation>
     </message>
@@ -12169,7 +12169,7 @@
         <translation>derselbe Finger zupft zweimal hintereinander</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>the same key</source>
         <translation>dieselbe Tonart</translation>
     </message>
@@ -12200,7 +12200,7 @@
         <translation>Stufe des Schülers (sonst die des Stücks)</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>the subdominant</source>
         <translation>die Subdominante</translation>
     </message>
@@ -12246,7 +12246,7 @@
         <translation>das ganze Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>the {nth} {note} on string {string}, fret {fret}</source>
         <translation>das {nth} {note} auf Saite {string}, Bund {fret}</translation>
     </message>
@@ -12266,12 +12266,12 @@
         <translation>Terz</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/harmony.py"/>
+        <location filename="../../workbench/teaching/bars/harmony.py"/>
         <source>third inversion</source>
         <translation>dritte Umkehrung</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>thirds</source>
         <translation>Terzen</translation>
     </message>
@@ -12299,12 +12299,12 @@
         <translation>drei</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>three fingers together</source>
         <translation>drei Finger zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>three times</source>
         <translation>dreimal</translation>
     </message>
@@ -12341,22 +12341,22 @@
         <translation>zur Coda</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_left.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>to position {position}</source>
         <translation>in die Lage {position}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_music.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_music.py"/>
         <source>to the Coda</source>
         <translation>zur Coda</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>to the Fine</source>
         <translation>bis zum Fine</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_music.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_music.py"/>
         <source>to {time}</source>
         <translation>zu {time}</translation>
     </message>
@@ -12376,7 +12376,7 @@
         <translation>Melodie</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>twice</source>
         <translation>zweimal</translation>
     </message>
@@ -12407,7 +12407,7 @@
         <translation>zwei Finger stehen gekreuzt in einem Bund</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>two fingers together</source>
         <translation>zwei Finger zusammen</translation>
     </message>
@@ -12428,7 +12428,7 @@
         <translation>eine Oktave aufwärts</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>up to fret {whole}</source>
         <translation>bis zum Bund {whole}</translation>
     </message>
@@ -12475,12 +12475,12 @@
         <translation>Stimmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_grid.py"/>
+        <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>warm up</source>
         <translation>Einspielen</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>warm-up</source>
         <translation>Einspielen</translation>
     </message>
@@ -12507,7 +12507,7 @@
     <message>
         <location filename="../../workbench/arranging/changes.py"/>
         <location filename="../../workbench/sound/tracks.py"/>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>whole piece</source>
         <translation>ganzes Stück</translation>
     </message>
@@ -12553,17 +12553,17 @@
         <translation>mit den Festlegungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>with the pins on {pinned} no hand reaches {pitch}; lift a pin</source>
         <translation>mit den Festlegungen auf {pinned} erreicht keine Hand {pitch}; lösen Sie eine Festlegung</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>with {endings}</source>
         <translation>mit {endings}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>with {held} held like this no hand reaches {notes}</source>
         <translation>mit {held} in dieser Haltung erreicht keine Hand {notes}</translation>
     </message>
@@ -12609,13 +12609,13 @@
         <translation>notiert</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>written length held</source>
         <translation>gehaltener Anteil der Notenlängen</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>your grade</source>
         <translation>Ihre Stufe</translation>
     </message>
@@ -12625,17 +12625,17 @@
         <translation>Noten oder Griffbrett vergrößern und verkleinern</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_spans.py"/>
+        <location filename="../../workbench/teaching/scripts/spans.py"/>
         <source>{bars} again.</source>
         <translation>{bars} noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_spans.py"/>
+        <location filename="../../workbench/teaching/scripts/spans.py"/>
         <source>{bars} are as {before}.</source>
         <translation>{bars} sind wie {before}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/material.py"/>
+        <location filename="../../workbench/handout/parts/material.py"/>
         <source>{bars} in notes and tablature</source>
         <translation>{bars} in Noten und Tabulatur</translation>
     </message>
@@ -12650,37 +12650,37 @@
         <translation>{bars} wäre eine spätere Klammer ohne eine erste davor; markieren Sie zuerst die erste Klammer.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_spans.py"/>
+        <location filename="../../workbench/teaching/scripts/spans.py"/>
         <source>{bars}: as before.</source>
         <translation>{bars}: wie bisher.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_spans.py"/>
+        <location filename="../../workbench/teaching/scripts/spans.py"/>
         <source>{bars}: nothing new.</source>
         <translation>{bars}: nichts Neues.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{bars}: remark added: “{text}”</source>
         <translation>{bars}: Hinweis hinzugefügt: „{text}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{bars}: remark changed: “{text}”</source>
         <translation>{bars}: Hinweis geändert: „{text}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{bars}: remark deleted: “{text}”</source>
         <translation>{bars}: Hinweis gelöscht: „{text}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{bars}: remark was “{old}”, now “{new}”</source>
         <translation>{bars}: Hinweis war „{old}“, jetzt „{new}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_spans.py"/>
+        <location filename="../../workbench/teaching/scripts/spans.py"/>
         <source>{bars}: rest.</source>
         <translation>{bars}: Pause.</translation>
     </message>
@@ -12692,12 +12692,12 @@ your words</source>
 Ihr Text</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_spans.py"/>
+        <location filename="../../workbench/teaching/scripts/spans.py"/>
         <source>{bar} again.</source>
         <translation>{bar} noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_spans.py"/>
+        <location filename="../../workbench/teaching/scripts/spans.py"/>
         <source>{bar} is as in {before}.</source>
         <translation>{bar}: genauso wie {before}.</translation>
     </message>
@@ -12712,12 +12712,12 @@ Ihr Text</translation>
         <translation>{bar} von {last}, bei {time}</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>{bar} takes longest: {low} to {high} minutes until it is in tempo. The bands lie between quick and slow learners.</source>
         <translation>{bar} dauert am längsten: {low} bis {high} Minuten, bis das Tempo erreicht ist. Die Bänder liegen zwischen schnellen und langsamen Lernenden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>{bar}, beat {beat}</source>
         <translation>{bar}, Schlag {beat}</translation>
@@ -12728,32 +12728,32 @@ Ihr Text</translation>
         <translation>{bar}, Schlag {beat}, Stimme {voice}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{bar}, beat {beat}, {pitch}</source>
         <translation>{bar}, Schlag {beat}, {pitch}</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>{bar}, in the middle</source>
         <translation>{bar}, im Mittelfeld</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>{bar}, takes longest</source>
         <translation>{bar}, dauert am längsten</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>{bar}.</source>
         <translation>{bar}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{bar}: {n} pin changed.</source>
         <translation>{bar}: {n} Festlegung geändert.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{bar}: {n} pins changed.</source>
         <translation>{bar}: {n} Festlegungen geändert.</translation>
     </message>
@@ -12763,23 +12763,23 @@ Ihr Text</translation>
         <translation>{beats} Viertel pro Minute.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/teaching/bars/strokes.py"/>
         <source>{beat} and</source>
         <translation>{beat} und</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/strokes.py"/>
+        <location filename="../../workbench/teaching/bars/strokes.py"/>
         <source>{beat} and a bit</source>
         <translation>{beat} und etwas</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/rules_music.py"/>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
+        <location filename="../../workbench/teaching/techniques/rules_music.py"/>
         <source>{before} to {after}</source>
         <translation>{before} nach {after}</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>{count} passes and their endings</source>
         <translation>{count} Durchgängen und ihren Klammern</translation>
     </message>
@@ -12794,22 +12794,22 @@ Ihr Text</translation>
         <translation>{cut} gekürzt (jetzt {was})</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>{days}, the last of them day {last}; {minutes} minutes in all.</source>
         <translation>{days}, der letzte davon ist Tag {last}; insgesamt {minutes} Minuten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{demand}: {amount}</source>
         <translation>{demand}: {amount}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{demand}: {amount}, as in first lessons</source>
         <translation>{demand}: {amount}, wie im Anfangsunterricht</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{demand}: {amount}, as in grade {grade}</source>
         <translation>{demand}: {amount}, wie in Stufe {grade}</translation>
     </message>
@@ -12839,12 +12839,12 @@ Ihr Text</translation>
         <translation>{file}: {days}, insgesamt {time}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{finger} on the {note}</source>
         <translation>{finger} auf {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{finger} plucks twice running at the {pitch}</source>
         <translation>{finger} zupft bei {pitch} zweimal hintereinander</translation>
     </message>
@@ -12854,7 +12854,7 @@ Ihr Text</translation>
         <translation>{first} bis {last}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>{first} to {second}</source>
         <translation>{first} bis {second}</translation>
     </message>
@@ -12884,23 +12884,23 @@ Ihr Text</translation>
         <translation>{found} Der Lektionsspeicher ist {place}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{good}, but {bad}</source>
         <translation>{good}, aber {bad}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>{grade}, estimated</source>
         <translation>{grade}, geschätzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/notes.py"/>
+        <location filename="../../workbench/handout/setting/remarks.py"/>
         <source>{heading} (continued)</source>
         <translation>{heading} (Fortsetzung)</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_sheet.py"/>
-        <location filename="../../workbench/handout/material.py"/>
+        <location filename="../../workbench/handout/parts/material.py"/>
+        <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
         <source>{heading} (left-handed: string 1 on the left)</source>
         <translation>{heading} (Linkshänder: Saite 1 links)</translation>
     </message>
@@ -12935,7 +12935,7 @@ Ihr Text</translation>
         <translation>{key} kann nicht in beide Richtungen blättern; leeren Sie eine davon.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{key}, {relation} of {home}</source>
         <translation>{key}, {relation} von {home}</translation>
     </message>
@@ -12945,7 +12945,7 @@ Ihr Text</translation>
         <translation>{key}, {tempo:g} Viertel je Minute, {bars} Takte notiert, {order} gespielt, {notes} Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/choosing.py"/>
+        <location filename="../../workbench/music/reading/choosing.py"/>
         <source>{last} tunes</source>
         <translation>{last} Stücke</translation>
     </message>
@@ -12955,7 +12955,7 @@ Ihr Text</translation>
         <translation>{length}, {sign}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/form_map.py"/>
+        <location filename="../../workbench/handout/parts/form_map.py"/>
         <source>{letter} bars {bars}</source>
         <translation>{letter} Takt {bars}</translation>
     </message>
@@ -12965,7 +12965,7 @@ Ihr Text</translation>
         <translation>{met} von {printed} gedruckten Fingern getroffen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/cautions.py"/>
+        <location filename="../../workbench/teaching/planning/cautions.py"/>
         <source>{minutes} minutes in a day: split them, with a break of five minutes after every twenty-five.</source>
         <translation>{minutes} Minuten am Tag: aufteilen, mit fünf Minuten Pause nach je fünfundzwanzig.</translation>
     </message>
@@ -12985,94 +12985,94 @@ Ihr Text</translation>
         <translation>{move}, ab {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>{move}: known from '{title}'</source>
         <translation>{move}: bekannt aus „{title}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>{move}: new</source>
         <translation>{move}: neu</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
-        <location filename="../../workbench/teaching/seen.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
+        <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>{names} and {n} more</source>
         <translation>{names} und {n} weitere</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <location filename="../../workbench/store/archive.py"/>
         <source>{name} cannot be read: {reason}.</source>
         <translation>{name} kann nicht gelesen werden: {reason}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading.py"/>
+        <location filename="../../workbench/music/reading/score.py"/>
         <source>{name} cannot be understood as {format}{reason}; export the score again.</source>
         <translation>{name} lässt sich nicht als {format} verstehen{reason}; exportieren Sie die Noten neu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/midifile.py"/>
+        <location filename="../../workbench/music/parsing/midifile.py"/>
         <source>{name} counts in film frames (SMPTE), not in beats; export it in beats.</source>
         <translation>{name} zählt in Filmbildern (SMPTE), nicht in Schlägen; exportieren Sie die Datei in Schlägen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} declares XML entities, which a score does not need and which can do harm; it is not opened. Export the score again.</source>
         <translation>{name} deklariert XML-Entitäten, die Noten nicht brauchen und die Schaden anrichten können; die Datei wird nicht geöffnet. Exportieren Sie die Noten neu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} has a text encoding that is not known; save it as UTF-8.</source>
         <translation>{name} hat eine unbekannte Textkodierung; speichern Sie die Datei als UTF-8.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/midifile.py"/>
+        <location filename="../../workbench/music/parsing/midifile.py"/>
         <source>{name} has no length for the quarter note; export it again.</source>
         <translation>{name} nennt keine Länge für die Viertelnote; exportieren Sie die Datei neu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/building.py"/>
+        <location filename="../../workbench/music/reading/building.py"/>
         <source>{name} has no notes in it; choose a score with notes.</source>
         <translation>{name} enthält keine Töne; wählen Sie Noten mit Tönen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/choosing.py"/>
+        <location filename="../../workbench/music/reading/choosing.py"/>
         <source>{name} has no notes; choose a score with notes in it.</source>
         <translation>{name} enthält keine Töne; wählen Sie Noten, in denen welche stehen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/midifile.py"/>
+        <location filename="../../workbench/music/parsing/midifile.py"/>
         <source>{name} has no tracks; choose a MIDI file with notes.</source>
         <translation>{name} hat keine Spuren; wählen Sie eine MIDI-Datei mit Tönen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/choosing.py"/>
+        <location filename="../../workbench/music/reading/choosing.py"/>
         <source>{name} has {n} part: there is no part {number}.</source>
         <translation>{name} hat {n} Part: Einen Part {number} gibt es nicht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/choosing.py"/>
+        <location filename="../../workbench/music/reading/choosing.py"/>
         <source>{name} has {n} parts: there is no part {number}.</source>
         <translation>{name} hat {n} Parts: Einen Part {number} gibt es nicht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/building.py"/>
+        <location filename="../../workbench/music/reading/building.py"/>
         <source>{name} holds only percussion; a fretted instrument needs notes with pitch.</source>
         <translation>{name} enthält nur Schlagzeug; ein Bundinstrument braucht Töne mit Tonhöhe.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/choosing.py"/>
+        <location filename="../../workbench/music/reading/choosing.py"/>
         <source>{name} holds {holds}: there is no tune {tune}; choose {choice}.</source>
         <translation>{name} enthält {holds}: Ein Stück {tune} gibt es nicht; wählen Sie {choice}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is XML but no score (it begins with '{tag}'); give {formats}.</source>
         <translation>{name} ist XML, aber keine Notendatei (der Anfang ist „{tag}“); geben Sie {formats} an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is a folder; give a score file: {formats}.</source>
         <translation>{name} ist ein Ordner; geben Sie eine Notendatei an: {formats}.</translation>
     </message>
@@ -13087,72 +13087,72 @@ Ihr Text</translation>
         <translation>{name} ist ein Verweis ins Leere; berichtigen oder löschen Sie ihn.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is a web page, not a score; use the download link of the page itself.</source>
         <translation>{name} ist eine Webseite, keine Notendatei; verwenden Sie den Download-Link auf der Seite selbst.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is an archive without a score in it; give {formats}.</source>
         <translation>{name} ist ein Archiv ohne Noten darin; geben Sie {formats} an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/midifile.py"/>
+        <location filename="../../workbench/music/parsing/midifile.py"/>
         <source>{name} is cut off in track {tracks}; download it again.</source>
         <translation>{name} bricht in Spur {tracks} ab; laden Sie die Datei noch einmal herunter.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/midifile.py"/>
+        <location filename="../../workbench/music/parsing/midifile.py"/>
         <source>{name} is cut off: the MIDI header is not whole; export it again.</source>
         <translation>{name} ist abgeschnitten: Der MIDI-Kopf ist nicht vollständig; exportieren Sie die Datei neu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/midifile.py"/>
+        <location filename="../../workbench/music/parsing/midifile.py"/>
         <source>{name} is damaged in track {tracks}; export it again.</source>
         <translation>{name} ist in Spur {tracks} beschädigt; exportieren Sie die Datei neu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is damaged or cut off: the packed MusicXML cannot be unpacked; download or export it again.</source>
         <translation>{name} ist beschädigt oder abgeschnitten: Das gepackte MusicXML lässt sich nicht entpacken; laden Sie die Datei noch einmal herunter oder exportieren Sie sie neu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is damaged: it cannot be unpacked; download or export it again.</source>
         <translation>{name} ist beschädigt: Die Datei lässt sich nicht entpacken; laden Sie sie noch einmal herunter oder exportieren Sie sie neu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is damaged: it cannot be unpacked; export it again.</source>
         <translation>{name} ist beschädigt: Die Datei lässt sich nicht entpacken; exportieren Sie sie neu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is damaged: the XML breaks off or is wrong in line {line}; export the score again.</source>
         <translation>{name} ist beschädigt: Das XML bricht in Zeile {line} ab oder ist dort falsch; exportieren Sie die Noten neu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is empty; save or download the score again.</source>
         <translation>{name} ist leer; speichern Sie die Noten neu oder laden Sie sie noch einmal herunter.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is larger than {most} MB; that is no score, or it has to be split into its movements.</source>
         <translation>{name} ist größer als {most} MB; das ist keine Notendatei, oder sie muss in ihre Sätze geteilt werden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading.py"/>
+        <location filename="../../workbench/music/reading/score.py"/>
         <source>{name} is nested too deeply to be a score.</source>
         <translation>{name} ist zu tief verschachtelt für eine Notendatei.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is nested too deeply to be a score; export it again.</source>
         <translation>{name} ist zu tief verschachtelt für Noten; exportieren Sie die Datei noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is no MIDI file: its header is missing; export it again.</source>
         <translation>{name} ist keine MIDI-Datei: Der Kopf fehlt; exportieren Sie die Datei neu.</translation>
     </message>
@@ -13162,17 +13162,17 @@ Ihr Text</translation>
         <translation>{name} ist kein Archiv von Lektionen oder ist beschädigt; holen Sie es noch einmal von dort, wo es gemacht wurde.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is no ordinary file; give a score file: {formats}.</source>
         <translation>{name} ist keine gewöhnliche Datei; geben Sie eine Notendatei an: {formats}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is no packed MusicXML file (.mxl); export the score again.</source>
         <translation>{name} ist keine gepackte MusicXML-Datei (.mxl); exportieren Sie die Noten neu.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} is no score that can be read; give {formats}.</source>
         <translation>{name} enthält keine lesbaren Noten; geben Sie {formats} an.</translation>
     </message>
@@ -13182,32 +13182,32 @@ Ihr Text</translation>
         <translation>{name} ist schon da.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading.py"/>
+        <location filename="../../workbench/music/reading/score.py"/>
         <source>{name} is too large to be read.</source>
         <translation>{name} ist zu groß, um gelesen zu werden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/midifile.py"/>
+        <location filename="../../workbench/music/parsing/midifile.py"/>
         <source>{name} lasts more than {most} quarter notes; its times are damaged.</source>
         <translation>{name} dauert mehr als {most} Viertel; die Zeitangaben sind beschädigt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} may not be read; ask for the right to read it.</source>
         <translation>{name} darf nicht gelesen werden; lassen Sie sich das Leserecht geben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/apart.py"/>
+        <location filename="../../workbench/music/reading/apart.py"/>
         <source>{name} needs more than {most} MB of memory to read and was given up; it is damaged, or it has to be split into its movements.</source>
         <translation>{name} braucht zum Lesen mehr als {most} MB Speicher und wurde aufgegeben; die Datei ist beschädigt, oder sie muss in ihre Sätze geteilt werden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/apart.py"/>
+        <location filename="../../workbench/music/reading/apart.py"/>
         <source>{name} takes too long to read and was given up; it is damaged, or it has to be split into its movements.</source>
         <translation>{name} zu lesen dauert zu lange und wurde aufgegeben; die Datei ist beschädigt, oder sie muss in ihre Sätze geteilt werden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} unpacks to far more than a score needs; it is not opened.</source>
         <translation>{name} wird entpackt weit größer, als Noten es je brauchen; die Datei wird nicht geöffnet.</translation>
     </message>
@@ -13217,7 +13217,7 @@ Ihr Text</translation>
         <translation>{name} enthält ausgepackt mehr, als Lektionen brauchen; es wird nicht geöffnet.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <source>{name} unpacks to {size} MB, far more than a score needs; it is not opened. Export the score again.</source>
         <translation>{name} wird entpackt {size} MB groß, weit mehr, als Noten brauchen; die Datei wird nicht geöffnet. Exportieren Sie die Noten neu.</translation>
     </message>
@@ -13227,7 +13227,7 @@ Ihr Text</translation>
         <translation>{name} wurde von einer neueren Version des Programms geschrieben; aktualisieren Sie dieses.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/building.py"/>
+        <location filename="../../workbench/music/reading/building.py"/>
         <source>{name}, bar {bar}</source>
         <translation>{name}, Takt {bar}</translation>
     </message>
@@ -13237,32 +13237,32 @@ Ihr Text</translation>
         <translation>{name}, Stimme {voice}</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/choosing.py"/>
+        <location filename="../../workbench/music/reading/choosing.py"/>
         <source>{name}: the chosen part has no notes; choose another.</source>
         <translation>{name}: Der gewählte Part enthält keine Töne; wählen Sie einen anderen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/meters.py"/>
+        <location filename="../../workbench/music/parsing/meters.py"/>
         <source>{name}: the time signature '{said}' cannot be read; mend it (at most {most} beats in a bar) and try again.</source>
         <translation>{name}: Die Taktart „{said}“ ist nicht lesbar; berichtigen Sie sie (höchstens {most} Schläge im Takt) und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading.py"/>
+        <location filename="../../workbench/music/reading/score.py"/>
         <source>{name}: tune {tune} has no notes; choose another.</source>
         <translation>{name}: Stück {tune} hat keine Töne; wählen Sie ein anderes.</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>{name}: {before} before, {after} after, your grade {wanted}.</source>
         <translation>{name}: vorher {before}, nachher {after}, Ihre Stufe {wanted}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts_grade.py"/>
+        <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>{name}: {before} before, {after} now.</source>
         <translation>{name}: vorher {before}, jetzt {after}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{name}: {old}, now {new}.</source>
         <translation>{name}: {old}, jetzt {new}.</translation>
     </message>
@@ -13272,7 +13272,7 @@ Ihr Text</translation>
         <translation>{name}; der Ton wird wiederholt, bis ein anderer oder Stille gewählt wird. Das übliche A4 hat 440 Hz.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{notes} notes at once, but only {strings} strings</source>
         <translation>{notes} Töne zugleich, aber nur {strings} Saiten</translation>
     </message>
@@ -13282,27 +13282,27 @@ Ihr Text</translation>
         <translation>{notes} Töne, {cut} gekürzt, {share:.1%} der notierten Länge gehalten; Aufwand {cost:.1f} ({proved})</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>{notes} notes. {cut} {held} of the written length is held.</source>
         <translation>{notes} Töne. {cut} {held} der notierten Länge werden gehalten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grips.py"/>
+        <location filename="../../workbench/handout/parts/grips.py"/>
         <source>{notes}, {number}</source>
         <translation>{notes}, {number}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>{note} at beat {beat}</source>
         <translation>{note} auf Schlag {beat}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{note} on string {string}, fret {fret}</source>
         <translation>{note} auf Saite {string}, Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>{note} on string {string}, fret {fret}, finger {finger}</source>
         <translation>{note} auf Saite {string}, Bund {fret}, Finger {finger}</translation>
     </message>
@@ -13317,7 +13317,7 @@ Ihr Text</translation>
         <translation>{number} {where} mit {tempo} Prozent</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>{n} bar</source>
         <translation>{n} Takt</translation>
@@ -13334,7 +13334,7 @@ Ihr Text</translation>
         <translation>{n} Takt, etwa {time}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>{n} bars</source>
         <translation>{n} Takte</translation>
@@ -13361,32 +13361,32 @@ Ihr Text</translation>
         <translation>{n} gekürzt</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/teacher.py"/>
+        <location filename="../../workbench/handout/parts/teacher.py"/>
         <source>{n} cut short.</source>
         <translation>{n} gekürzt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>{n} day</source>
         <translation>{n} Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>{n} day with practice</source>
         <translation>{n} Übetag</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>{n} days</source>
         <translation>{n} Tage</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan.py"/>
+        <location filename="../../workbench/teaching/planning/plan.py"/>
         <source>{n} days a week: plan between 1 and 7.</source>
         <translation>{n} Tage pro Woche: Planen Sie zwischen 1 und 7.</translation>
     </message>
     <message>
-        <location filename="../../workbench/engraving/charts.py"/>
+        <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>{n} days with practice</source>
         <translation>{n} Übetage</translation>
     </message>
@@ -13422,28 +13422,28 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} flat</source>
         <translation>{n} Be</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} flats</source>
         <translation>{n} Be</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/calibrate.py"/>
+        <location filename="../../workbench/teaching/grading/calibrate.py"/>
         <source>{n} graded pieces are too few to learn from; grade at least {fewest}, of two or more different grades.</source>
         <translation>{n} eingestufte Stücke sind zu wenige, um daraus zu lernen; stufen Sie mindestens {fewest} ein, in zwei oder mehr verschiedene Stufen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>{n} h</source>
         <translation>{n} h</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/easier.py"/>
+        <location filename="../../workbench/teaching/grading/easier.py"/>
         <source>{n} in another octave</source>
         <translation>{n} in anderer Oktave</translation>
     </message>
@@ -13453,7 +13453,7 @@ Ihr Text</translation>
         <translation>{n} weggelassen</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/book.py"/>
+        <location filename="../../workbench/handout/sheets/book.py"/>
         <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
@@ -13518,7 +13518,7 @@ Ihr Text</translation>
         <translation>{n} Lektion war gleich.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/book.py"/>
+        <location filename="../../workbench/handout/sheets/book.py"/>
         <location filename="../../workbench/ui/keeping/backups_dialog.py"/>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
@@ -13598,13 +13598,13 @@ Ihr Text</translation>
         <translation>{n} liegt in einer anderen Oktave</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{n} min</source>
         <translation>{n} min</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan.py"/>
+        <location filename="../../workbench/teaching/planning/plan.py"/>
         <source>{n} minutes a day: plan between 5 and 240.</source>
         <translation>{n} Minuten pro Tag: Planen Sie zwischen 5 und 240.</translation>
     </message>
@@ -13630,7 +13630,7 @@ Ihr Text</translation>
         <translation>{n} Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/easier.py"/>
+        <location filename="../../workbench/teaching/grading/easier.py"/>
         <source>{n} note fewer</source>
         <translation>{n} Note weniger</translation>
     </message>
@@ -13646,12 +13646,12 @@ Ihr Text</translation>
         <translation>{n} Ton liegt in einer anderen Oktave oder endet früher</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/easier.py"/>
+        <location filename="../../workbench/teaching/grading/easier.py"/>
         <source>{n} note more</source>
         <translation>{n} Note mehr</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/lengthless.py"/>
+        <location filename="../../workbench/music/parsing/lengthless.py"/>
         <source>{n} note of no or negative length was left out (bars {bars}{more}); check the score.</source>
         <translation>{n} Note ohne oder mit negativer Länge wurde weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
@@ -13683,7 +13683,7 @@ Ihr Text</translation>
         <translation>{n} Töne werden weggelassen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/easier.py"/>
+        <location filename="../../workbench/teaching/grading/easier.py"/>
         <source>{n} notes fewer</source>
         <translation>{n} Noten weniger</translation>
     </message>
@@ -13693,12 +13693,12 @@ Ihr Text</translation>
         <translation>{n} Töne liegen in einer anderen Oktave oder enden früher</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/easier.py"/>
+        <location filename="../../workbench/teaching/grading/easier.py"/>
         <source>{n} notes more</source>
         <translation>{n} Noten mehr</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/lengthless.py"/>
+        <location filename="../../workbench/music/parsing/lengthless.py"/>
         <source>{n} notes of no or negative length were left out (bars {bars}{more}); check the score.</source>
         <translation>{n} Noten ohne oder mit negativer Länge wurden weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
@@ -13723,7 +13723,7 @@ Ihr Text</translation>
         <translation>{n} Seiten sind unterwegs zum Drucker.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/booklet.py"/>
+        <location filename="../../workbench/handout/sheets/booklet.py"/>
         <source>{n} pages stay blank.</source>
         <translation>{n} Seiten bleiben leer.</translation>
     </message>
@@ -13753,13 +13753,13 @@ Ihr Text</translation>
         <translation>{n} Festlegung</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
+        <location filename="../../workbench/teaching/lessons/music_changed.py"/>
         <source>{n} pin was let go: its note has another pitch.</source>
         <translation>{n} Festlegung wurde aufgehoben: Ihr Ton hat eine andere Höhe.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/teaching/music_changed.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/music_changed.py"/>
         <source>{n} pin went with its note.</source>
         <translation>{n} Festlegung ist mit ihrem Ton weggefallen.</translation>
     </message>
@@ -13769,13 +13769,13 @@ Ihr Text</translation>
         <translation>{n} Festlegungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
-        <location filename="../../workbench/teaching/music_changed.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/music_changed.py"/>
         <source>{n} pins went with their notes.</source>
         <translation>{n} Festlegungen sind mit ihren Tönen weggefallen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
+        <location filename="../../workbench/teaching/lessons/music_changed.py"/>
         <source>{n} pins were let go: their notes have another pitch.</source>
         <translation>{n} Festlegungen wurden aufgehoben: Ihre Töne haben eine andere Höhe.</translation>
     </message>
@@ -13800,12 +13800,12 @@ Ihr Text</translation>
         <translation>{n} gedruckte Angaben, die keine Hand halten kann, blieben außer Betracht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/heardkey.py"/>
+        <location filename="../../workbench/music/parsing/heardkey.py"/>
         <source>{n} quarter tone (bar {bars}): frets give half tones, so it is read as the nearest one.</source>
         <translation>{n} Viertelton (Takt {bars}): Bünde geben Halbtöne, er wird als der nächste gelesen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/heardkey.py"/>
+        <location filename="../../workbench/music/parsing/heardkey.py"/>
         <source>{n} quarter tones (bars {bars}): frets give half tones, so they are read as the nearest ones.</source>
         <translation>{n} Vierteltöne (Takte {bars}): Bünde geben Halbtöne, sie werden als die nächsten gelesen.</translation>
     </message>
@@ -13861,33 +13861,33 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} sharp</source>
         <translation>{n} Kreuz</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/keys.py"/>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} sharps</source>
         <translation>{n} Kreuze</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/booklet.py"/>
+        <location filename="../../workbench/handout/sheets/booklet.py"/>
         <source>{n} sheets, laid in one another.</source>
         <translation>{n} Bögen, ineinandergelegt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
+        <location filename="../../workbench/teaching/lessons/music_changed.py"/>
         <source>{n} tick of the practice plan went with its bars.</source>
         <translation>{n} Häkchen im Übeplan entfiel mit seinen Takten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/music_changed.py"/>
+        <location filename="../../workbench/teaching/lessons/music_changed.py"/>
         <source>{n} ticks of the practice plan went with their bars.</source>
         <translation>{n} Häkchen im Übeplan entfielen mit ihren Takten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/form.py"/>
+        <location filename="../../workbench/music/order/form.py"/>
         <source>{n} times</source>
         <translation>{n}-mal</translation>
     </message>
@@ -13938,13 +13938,13 @@ Ihr Text</translation>
         <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack.py"/>
+        <location filename="../../workbench/handout/sheets/pack.py"/>
         <location filename="../../workbench/sound/files.py"/>
         <source>{path} cannot be written ({reason}); choose another place.</source>
         <translation>{path} kann nicht geschrieben werden ({reason}); wählen Sie einen anderen Ort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/text_file.py"/>
+        <location filename="../../workbench/handout/files/text_file.py"/>
         <location filename="../../workbench/ui/paper/exercise_files.py"/>
         <source>{path} cannot be written ({why}); choose another place.</source>
         <translation>{path} kann nicht geschrieben werden ({why}); wählen Sie einen anderen Ort.</translation>
@@ -13955,18 +13955,18 @@ Ihr Text</translation>
         <translation>{path} kann nicht in {parent} geschrieben werden: {reason}; wählen Sie einen anderen Ordner oder schaffen Sie Platz.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pdf.py"/>
+        <location filename="../../workbench/handout/files/pdf.py"/>
         <source>{path} could not be written ({why}); free some space or choose another folder.</source>
         <translation>{path} konnte nicht geschrieben werden ({why}); schaffen Sie Platz oder wählen Sie einen anderen Ordner.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/loading.py"/>
+        <location filename="../../workbench/music/reading/loading.py"/>
         <location filename="../../workbench/store/archive.py"/>
         <source>{path} does not exist; check the name and the folder.</source>
         <translation>{path} gibt es nicht; prüfen Sie Namen und Ordner.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack.py"/>
+        <location filename="../../workbench/handout/sheets/pack.py"/>
         <source>{path} is a file; name a folder for the pack, or a .zip file.</source>
         <translation>{path} ist eine Datei; bitte einen Ordner für das Paket nennen oder eine .zip-Datei.</translation>
     </message>
@@ -13976,7 +13976,7 @@ Ihr Text</translation>
         <translation>{path} ist eine Datei; bitte einen Ordner für die Spuren nennen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack.py"/>
+        <location filename="../../workbench/handout/sheets/pack.py"/>
         <source>{path} is a folder with other things in it; name a new folder or a .zip file.</source>
         <translation>{path} ist ein Ordner mit anderen Dingen; bitte einen neuen Ordner oder eine .zip-Datei nennen.</translation>
     </message>
@@ -13986,7 +13986,7 @@ Ihr Text</translation>
         <translation>{path} ist ein Ordner; geben Sie den Namen einer Datei an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/text_file.py"/>
+        <location filename="../../workbench/handout/files/text_file.py"/>
         <source>{path} is a folder; name the file to write in it.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die darin geschrieben werden soll.</translation>
     </message>
@@ -13996,7 +13996,7 @@ Ihr Text</translation>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pdf.py"/>
+        <location filename="../../workbench/handout/files/pdf.py"/>
         <source>{path} is a folder; name the file to write, such as {path}/handout.pdf.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {path}/handout.pdf.</translation>
     </message>
@@ -14006,17 +14006,17 @@ Ihr Text</translation>
         <translation>{path} ist geschrieben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/passage.py"/>
+        <location filename="../../workbench/handout/files/passage.py"/>
         <source>{path}: a picture is written as .svg or .png; end the name with one of them.</source>
         <translation>{path}: Ein Bild wird als .svg oder .png geschrieben; der Name muss auf eines von beiden enden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/text_file.py"/>
+        <location filename="../../workbench/handout/files/text_file.py"/>
         <source>{path}: a script is not written as '{suffix}'; end the name with one of {known}.</source>
         <translation>{path}: Ein Skript wird nicht als „{suffix}“ geschrieben; der Name muss auf eines von {known} enden.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/writing.py"/>
+        <location filename="../../workbench/music/writing/score.py"/>
         <source>{path}: end the name with .musicxml, .mxl (packed) or .mid.</source>
         <translation>{path}: Der Name muss auf .musicxml, .mxl (gepackt) oder .mid enden.</translation>
     </message>
@@ -14032,7 +14032,7 @@ Ihr Text</translation>
         <translation>{path}: Das ist mehr Klang, als eine WAVE-Datei fasst; wählen Sie weniger Takte.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/text_file.py"/>
+        <location filename="../../workbench/handout/files/text_file.py"/>
         <source>{path}: the name says no form; end it with one of {known}.</source>
         <translation>{path}: Der Name nennt kein Format; er muss auf eines von {known} enden.</translation>
     </message>
@@ -14062,7 +14062,7 @@ Ihr Text</translation>
         <translation>{path}: {size}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{percent} % of the greatest span</source>
         <translation>{percent} % der größten Spannweite</translation>
     </message>
@@ -14087,7 +14087,7 @@ Ihr Text</translation>
         <translation>{pitch} ({role}) wird weggelassen: {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{pitch} and {other} need the same string at once</source>
         <translation>{pitch} und {other} brauchen zugleich dieselbe Saite</translation>
     </message>
@@ -14102,12 +14102,12 @@ Ihr Text</translation>
         <translation>{pitch} in {bar} ist nicht über den Taktstrich gebunden; es gibt keinen Haltebogen zu lösen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{pitch} is an open string there and takes no finger</source>
         <translation>{pitch} ist dort eine leere Saite und braucht keinen Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{pitch} is stopped there and needs a finger, 1 to 4</source>
         <translation>{pitch} ist dort gegriffen und braucht einen Finger, 1 bis 4</translation>
     </message>
@@ -14117,17 +14117,17 @@ Ihr Text</translation>
         <translation>{pitch} wird dort in dieser Stimme schon angeschlagen; wählen Sie eine andere Tonhöhe.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{pitch} lies above the range of the {instrument}</source>
         <translation>{pitch} liegt über dem Umfang ({instrument})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{pitch} lies below the range of the {instrument}</source>
         <translation>{pitch} liegt unter dem Umfang ({instrument})</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{pitch} lies outside the range of the {instrument}</source>
         <translation>{pitch} liegt außerhalb des Umfangs ({instrument})</translation>
     </message>
@@ -14177,7 +14177,7 @@ Ihr Text</translation>
         <translation>{place} enthält etwas anderes als Lektionen und wurde nicht angetastet; nennen Sie in {variable} einen anderen Ort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/staves.py"/>
+        <location filename="../../workbench/music/parsing/staves.py"/>
         <source>{place}: {pitch} lies outside the range of MIDI notes (0 to 127); mend the pitch in the score.</source>
         <translation>{place}: {pitch} liegt außerhalb der MIDI-Töne (0 bis 127); berichtigen Sie die Tonhöhe in den Noten.</translation>
     </message>
@@ -14217,22 +14217,22 @@ Ihr Text</translation>
         <translation>{score}: Der Prozess brach ab; vielleicht braucht er mehr Speicher (--memory) oder weniger Stimmen (--parts 1).</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>{sections}. Order: {order}</source>
         <translation>{sections}. Ablauf: {order}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{section} ({bars}) is in {key}, and ends with a {close} ({before} to {last}).</source>
         <translation>{section} ({bars}) steht in {key} und endet mit einem {close} ({before} nach {last}).</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/form_words.py"/>
+        <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{section} ({bars}) is in {key}.</source>
         <translation>{section} ({bars}) steht in {key}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script.py"/>
+        <location filename="../../workbench/teaching/scripts/script.py"/>
         <source>{section}, time {time}</source>
         <translation>{section}, {time}. Mal</translation>
     </message>
@@ -14282,7 +14282,7 @@ Ihr Text</translation>
         <translation>{technique} ({family})</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/techniques.py"/>
+        <location filename="../../workbench/teaching/techniques/catalogue.py"/>
         <source>{technique} in {bars}: {asks}</source>
         <translation>{technique} ({bars}): {asks}</translation>
     </message>
@@ -14292,12 +14292,12 @@ Ihr Text</translation>
         <translation>{technique}, neu</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>{text} beat</source>
         <translation>{text} Schlag</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/comparing.py"/>
+        <location filename="../../workbench/fingering/telling/comparing.py"/>
         <source>{text} beats</source>
         <translation>{text} Schläge</translation>
     </message>
@@ -14312,22 +14312,22 @@ Ihr Text</translation>
         <translation>{time} insgesamt</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_sheet.py"/>
+        <location filename="../../workbench/handout/sheets/plan_sheet.py"/>
         <source>{time} in {n} day</source>
         <translation>{time} an {n} Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_sheet.py"/>
+        <location filename="../../workbench/handout/sheets/plan_sheet.py"/>
         <source>{time} in {n} days, {minutes} min a day</source>
         <translation>{time} an {n} Tagen, {minutes} min am Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>{time} of practice, {minutes} minutes a day, to day {last}.</source>
         <translation>{time} Üben, {minutes} Minuten pro Tag, bis Tag {last}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>{time} of practice, {minutes} minutes a day.</source>
         <translation>{time} Üben, {minutes} Minuten pro Tag.</translation>
     </message>
@@ -14337,7 +14337,7 @@ Ihr Text</translation>
         <translation>{time} von {whole}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>{time}, {minutes} min a day</source>
         <translation>{time}, {minutes} min am Tag</translation>
     </message>
@@ -14352,7 +14352,7 @@ Ihr Text</translation>
         <translation>{title} – {instrument}: {grade} (geschätzt)</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>{title} by {composer}, in {key}.</source>
         <translation>{title} von {composer}, in {key}.</translation>
     </message>
@@ -14362,7 +14362,7 @@ Ihr Text</translation>
         <translation>{title}, Takt {number}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/passage.py"/>
+        <location filename="../../workbench/handout/files/passage.py"/>
         <source>{title}, bars {first}–{last}</source>
         <translation>{title}, Takt {first}–{last}</translation>
     </message>
@@ -14378,18 +14378,18 @@ Ihr Text</translation>
         <translation>{title}, Stufe {grade}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/script_words.py"/>
+        <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>{title}, in {key}.</source>
         <translation>{title}, in {key}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/grip_sheet.py"/>
+        <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
         <source>{title}: grips</source>
         <translation>{title}: Griffe</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/plan_sheet.py"/>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/handout/sheets/plan_sheet.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>{title}: practice plan</source>
         <translation>{title}: Übeplan</translation>
     </message>
@@ -14399,7 +14399,7 @@ Ihr Text</translation>
         <translation>{title}: Skript</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/exercises.py"/>
+        <location filename="../../workbench/teaching/techniques/exercises.py"/>
         <source>{title}: {bar}, {kind}</source>
         <translation>{title}: {bar}, {kind}</translation>
     </message>
@@ -14414,87 +14414,87 @@ Ihr Text</translation>
         <translation>{title}: insgesamt {time}, {minutes} Minuten am Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/typed.py"/>
+        <location filename="../../workbench/fingering/pins/typed.py"/>
         <source>{typed} figures for {notes} notes; type one figure for each note.</source>
         <translation>{typed} Angaben für {notes} Töne; tippen Sie für jeden Ton eine Angabe.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} a bar</source>
         <translation>{value} je Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} a bar (a full barre counts twice)</source>
         <translation>{value} je Takt (ein großes Barré zählt doppelt)</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} a second</source>
         <translation>{value} je Sekunde</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} on average</source>
         <translation>{value} im Mittel</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} pattern</source>
         <translation>{value} Muster</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} patterns</source>
         <translation>{value} Muster</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} place for a finger</source>
         <translation>{value} Platz für einen Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} places for a finger</source>
         <translation>{value} Plätze für Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} point</source>
         <translation>{value} Punkt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} points</source>
         <translation>{value} Punkte</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} position</source>
         <translation>{value} Lage</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} positions</source>
         <translation>{value} Lagen</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} semitone</source>
         <translation>{value} Halbton</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} semitones</source>
         <translation>{value} Halbtöne</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} sharp, flat or note outside the key</source>
         <translation>{value} Vorzeichen oder leiterfremder Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} sharps, flats and notes outside the key</source>
         <translation>{value} Vorzeichen und leiterfremde Töne</translation>
     </message>
@@ -14524,38 +14524,38 @@ Ihr Text</translation>
         <translation>{what} ist im Lektionsspeicher beschädigt; gehen Sie auf eine Fassung der Lektion zurück oder stellen Sie den Speicher aus einer Kopie wieder her.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_items.py"/>
+        <location filename="../../workbench/teaching/planning/items.py"/>
         <source>{what} {where}</source>
         <comment>plan</comment>
         <translation>{what}: {where}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>{what}, {n} minute</source>
         <translation>{what}, {n} Minute</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/plan_files.py"/>
+        <location filename="../../workbench/teaching/planning/files.py"/>
         <source>{what}, {n} minutes</source>
         <translation>{what}, {n} Minuten</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/telling.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>{what}: {difference}.</source>
         <translation>{what}: {difference}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{where}: not pinned any more.</source>
         <translation>{where}: nicht mehr festgelegt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{where}: pinned to {old}, now {new}.</source>
         <translation>{where}: war auf {old} festgelegt, jetzt {new}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/differences.py"/>
+        <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>{where}: pinned to {pin}.</source>
         <translation>{where}: festgelegt auf {pin}.</translation>
     </message>
@@ -14570,12 +14570,12 @@ Ihr Text</translation>
         <translation>{which} Mal</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{whole} different bar</source>
         <translation>{whole} verschiedener Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/features.py"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{whole} different bars</source>
         <translation>{whole} verschiedene Takte</translation>
     </message>
@@ -14595,17 +14595,17 @@ Ihr Text</translation>
         <translation>{words} und {n} weitere</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/material.py"/>
+        <location filename="../../workbench/handout/parts/material.py"/>
         <source>{words}; chords {chords}</source>
         <translation>{words}; Akkorde {chords}</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/words.py"/>
+        <location filename="../../workbench/handout/parts/words.py"/>
         <source>ˇ after a letter: rest stroke, the finger comes to rest on the next string.</source>
         <translation>ˇ nach einem Buchstaben: angelegter Anschlag, der Finger kommt auf der nächsten Saite zur Ruhe.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <location filename="../../workbench/ui/player/bar.py"/>
         <source>■ Stop</source>
         <translation>■ Halt</translation>
@@ -14616,7 +14616,7 @@ Ihr Text</translation>
         <translation>▶ Ü&amp;ben</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/pack_words.py"/>
+        <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <location filename="../../workbench/ui/player/bar.py"/>
         <source>▶ Play</source>
         <translation>▶ Abspielen</translation>

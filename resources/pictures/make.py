@@ -19,9 +19,9 @@ from PySide6.QtWidgets import QApplication
 
 from workbench.commands.prepare import fingering_of
 from workbench.handout.options import HandoutOptions, page_size
-from workbench.handout.page import Handout
+from workbench.handout.sheets.page import Handout
 from workbench.store.shelf import Shelf
-from workbench.teaching.demo import demo_lessons
+from workbench.teaching.lessons.demo import demo_lessons
 from workbench.ui.window.app import begin, build
 
 HERE = Path(__file__).resolve().parent

@@ -30,7 +30,7 @@ from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Note, Piece
-from workbench.music.reading import read_score
+from workbench.music.reading.score import read_score
 
 STUDIES = Path(__file__).parents[1] / "data" / "guitar-editions"
 #: Kind of source, folder of the corpus, parts taken.

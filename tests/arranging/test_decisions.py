@@ -18,7 +18,7 @@ from workbench.arranging.sounds import texture
 from workbench.arranging.weights import Wishes
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
-from workbench.teaching.arrangement import (
+from workbench.teaching.lessons.arrangement import (
     ACCEPT,
     DOWN,
     FREED,
@@ -31,7 +31,7 @@ from workbench.teaching.arrangement import (
     fates,
     laid_anew,
 )  # fmt: skip
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 MEDIUM = hand("medium")
 UKULELE, LOW_G = instrument("ukulele"), instrument("ukulele-low-g")

@@ -14,7 +14,7 @@ from workbench.fingering.types import Settings
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Key
-from workbench.music.reading import read_score
+from workbench.music.reading.score import read_score
 
 STUDIES = Path(__file__).parents[1] / "data" / "guitar-editions"
 

@@ -8,7 +8,7 @@ import pytest
 from tests.arranging import proof
 from workbench.arranging.arrange import arrange
 from workbench.instrument.table import instrument
-from workbench.music.reading import read_score
+from workbench.music.reading.score import read_score
 
 FEW = ("carcassi-op60-17", "sor-op35-no16", "sor-op60-08")
 

@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from workbench.arranging.shapes import shapes
-from workbench.fingering.grips import PAIRS, apart, grips, neck
+from workbench.fingering.hand.grips import PAIRS, apart, grips, neck
 from workbench.fingering.types import Pin
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Note, Pitch

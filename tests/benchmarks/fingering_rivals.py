@@ -7,7 +7,7 @@ import numpy as np
 from scipy.sparse import csr_matrix
 from scipy.sparse.csgraph import dijkstra
 
-from workbench.fingering.lattice import Lattice
+from workbench.fingering.lattice.growth import Lattice
 
 
 def numbered(lattice: Lattice) -> tuple[np.ndarray, np.ndarray, np.ndarray, int]:

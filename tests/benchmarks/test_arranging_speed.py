@@ -11,7 +11,7 @@ from workbench.arranging.arrange import arrange
 from workbench.arranging.keys import candidate_keys
 from workbench.fingering.engine import solve
 from workbench.instrument.table import instrument
-from workbench.music.reading import read_score
+from workbench.music.reading.score import read_score
 
 
 @pytest.mark.slow

@@ -15,7 +15,7 @@ from tests.benchmarks.fingering_rivals import networkx_graph, networkx_least, sc
 from tests.fingering.cp_model import cp_sat
 from tests.fingering.excerpts import excerpt, files, two_voices
 from workbench.fingering.engine import Solver, solve
-from workbench.fingering.paths import Sweeper
+from workbench.fingering.lattice.paths import Sweeper
 from workbench.fingering.types import Pin
 from workbench.instrument.table import hand, instrument
 
@@ -195,7 +195,7 @@ def test_memory_and_time_of_1024_bars(benchmark: Any) -> None:
 def test_throughput_of_a_fiddle_collection(benchmark: Any) -> None:
     """Ryan's Mammoth Collection (1883, in music21's corpus), every tune fingered for ukulele."""
     from workbench.arranging.arrange import arrange
-    from workbench.music.reading import read_score
+    from workbench.music.reading.score import read_score
 
     tunes = [arrange(read_score(p), UKULELE).piece for p in files("ryansMammoth")]
     assert len(tunes) >= 1000

@@ -20,11 +20,11 @@ from matplotlib.patches import Rectangle
 
 from workbench.engraving.app import ensure_gui
 from workbench.fingering.engine import solve
-from workbench.handout import engraved
-from workbench.handout.page import Handout, HandoutOptions
-from workbench.handout.pdf_file import PdfFile
+from workbench.handout.files.pdf_file import PdfFile
+from workbench.handout.setting import engraved
+from workbench.handout.sheets.page import Handout, HandoutOptions
 from workbench.instrument.table import hand, instrument
-from workbench.teaching.demo import demo_lessons
+from workbench.teaching.lessons.demo import demo_lessons
 
 PAGES = 4
 ROUNDS = 5

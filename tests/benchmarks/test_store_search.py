@@ -15,7 +15,7 @@ import pytest
 
 from tests.store.lessons_made import lesson, piece
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import BarNote
+from workbench.teaching.lessons.lesson import BarNote
 
 LESSONS = 2000
 

@@ -20,10 +20,10 @@ from tests.fingering.excerpts import two_voices
 from workbench.fingering.engine import solve
 from workbench.instrument.table import hand, instrument
 from workbench.teaching.assess import assess_and_plan
-from workbench.teaching.form_words import chord_rows, form_and_harmony
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.script import make_script
-from workbench.teaching.techniques import find_techniques
+from workbench.teaching.bars.form_words import chord_rows, form_and_harmony
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.scripts.script import make_script
+from workbench.teaching.techniques.catalogue import find_techniques
 
 UKULELE, HAND = instrument("ukulele"), hand("medium")
 BARS = 64

@@ -250,7 +250,7 @@ def test_without_a_display_one_sentence_points_at_the_verbs(call, monkeypatch):
 
 
 def test_a_fault_of_ours_is_one_sentence_with_a_log(call, tune, tmp_path, monkeypatch):
-    import workbench.music.apart as reading
+    import workbench.music.reading.apart as reading
 
     def broken(*_args, **_kwargs):
         raise RuntimeError("a wheel came off")

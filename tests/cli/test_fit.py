@@ -9,7 +9,7 @@ import pytest
 from tests.fingering.build import piece
 from workbench.fingering.types import Pin
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 
 @pytest.fixture

@@ -7,12 +7,12 @@ from dataclasses import replace
 import pypdf
 import pytest
 
-from workbench.handout.words import grade_words
+from workbench.handout.parts.words import grade_words
 from workbench.music.model import Bar, Note, Piece, Pitch
 from workbench.store.grading import apply_fit, printed_grade
 from workbench.store.shelf import Shelf
-from workbench.teaching.grade import shipped_model
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.grading.grade import shipped_model
+from workbench.teaching.lessons.lesson import Lesson
 
 
 @pytest.fixture

@@ -63,7 +63,7 @@ def test_script_where_nothing_can_be_written(call, tune, tmp_path):
 
 
 def test_script_of_a_lesson_says_its_notes(call):
-    from workbench.teaching.demo import demo_lessons
+    from workbench.teaching.lessons.demo import demo_lessons
 
     lesson = demo_lessons()[0]
     said = " ".join(cue["say"] for cue in call("script", "demo", "--json").json["cues"])
@@ -72,7 +72,7 @@ def test_script_of_a_lesson_says_its_notes(call):
 
 
 def test_each_technique_is_explained_once(call):
-    from workbench.teaching.techniques import catalogue
+    from workbench.teaching.techniques.catalogue import catalogue
 
     cues = call("script", "demo", "--json").json["cues"]
     said = " ".join(cue["say"] for cue in cues)
@@ -86,7 +86,7 @@ def test_what_a_students_earlier_lessons_taught_is_passed_over(call):
     from dataclasses import replace
 
     from workbench.store.shelf import Shelf
-    from workbench.teaching.demo import demo_lessons
+    from workbench.teaching.lessons.demo import demo_lessons
 
     first = replace(demo_lessons()[0], id="first", title="First one", student="Ada")
     again = replace(first, id="second", title="Second one", script_edits=())

@@ -18,11 +18,11 @@ from workbench.fingering.engine import solve
 from workbench.instrument.table import hand, instrument
 from workbench.music.codec import piece_from_dict
 from workbench.music.errors import BadInput
-from workbench.music.form import playing_order
-from workbench.music.reading import read_score
-from workbench.teaching.demo import demo_folder, demo_lesson, demo_lessons, demo_scenario
-from workbench.teaching.lesson import NOTE_KINDS
-from workbench.teaching.plan import make_plan
+from workbench.music.order.form import playing_order
+from workbench.music.reading.score import read_score
+from workbench.teaching.lessons.demo import demo_folder, demo_lesson, demo_lessons, demo_scenario
+from workbench.teaching.lessons.lesson import NOTE_KINDS
+from workbench.teaching.planning.plan import make_plan
 
 LESSONS = {lesson.id: lesson for lesson in demo_lessons()}
 FOLDER = demo_folder()
@@ -240,7 +240,7 @@ def test_everyone_in_the_scenario_has_their_lesson():
 def test_the_shelf_opens_without_the_score_reader():
     code = (
         "import sys\n"
-        "from workbench.teaching.demo import demo_lessons\n"
+        "from workbench.teaching.lessons.demo import demo_lessons\n"
         "assert len(demo_lessons()) >= 5\n"
         "assert 'music21' not in sys.modules\n"
     )

@@ -14,8 +14,9 @@ from PySide6.QtSvg import QSvgRenderer
 from tests.teaching.hand_made import bar as bar_of
 from tests.teaching.hand_made import build, n
 from workbench.commands.prepare import fingering_of
-from workbench.engraving.chart_kit import Format, Ink
-from workbench.engraving.charts import (
+from workbench.engraving.charts.grades import Moved, demands_chart, grades_chart
+from workbench.engraving.charts.kit import Format, Ink
+from workbench.engraving.charts.lesson import (
     charts_for,
     curve_chart,
     effort_chart,
@@ -23,13 +24,12 @@ from workbench.engraving.charts import (
     plan_of,
     section_starts,
 )
-from workbench.engraving.charts_grade import Moved, demands_chart, grades_chart
 from workbench.instrument.table import hand, instrument
 from workbench.language.fact import fact
 from workbench.language.speech import speaking
 from workbench.teaching.assess import assess
-from workbench.teaching.demo import demo_lessons
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.demo import demo_lessons
+from workbench.teaching.lessons.lesson import Lesson
 
 FORM = Format(500.0, 8.0, Ink(alarm="#aa0000"))  # black would be no colour in the drawing
 NS = {"s": "http://www.w3.org/2000/svg"}

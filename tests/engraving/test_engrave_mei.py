@@ -20,7 +20,7 @@ from tests.engraving.small_pieces import (
     two_voices,
     walk,
 )
-from workbench.engraving.mei import to_mei
+from workbench.engraving.mei.document import to_mei
 from workbench.engraving.options import MeiOptions
 from workbench.instrument.table import instrument
 from workbench.music.errors import BadInput

@@ -27,8 +27,8 @@ from tests.engraving.small_pieces import (
     walk,
 )
 from workbench.engraving.app import FONT_FOLDER, ensure_gui
+from workbench.engraving.drawing.render import Engraver
 from workbench.engraving.options import MeiOptions
-from workbench.engraving.render import Engraver
 from workbench.engraving.strip import Strip
 from workbench.instrument.table import instrument
 from workbench.music.errors import BadInput

@@ -9,7 +9,7 @@ from PySide6.QtCore import QPointF, QRectF
 
 from tests.engraving.small_pieces import bar, fingered, piece, walk
 from workbench.engraving.app import ensure_gui
-from workbench.engraving.places import Place
+from workbench.engraving.pointing import Place
 from workbench.engraving.strip import Strip
 from workbench.instrument.table import instrument
 

@@ -16,19 +16,19 @@ from lxml import etree
 
 from tests.fingering.build import piece as build
 from workbench.engraving.app import ensure_gui
-from workbench.engraving.flatten import Flat
-from workbench.engraving.mei import to_mei
+from workbench.engraving.drawing.flatten import Flat
+from workbench.engraving.drawing.render import Engraver
+from workbench.engraving.mei.document import to_mei
 from workbench.engraving.options import EVERY, PRINTED, MeiOptions
-from workbench.engraving.render import Engraver
 from workbench.engraving.strip import Strip
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Barre, Fingering, Pin
 from workbench.handout.options import HandoutOptions
-from workbench.handout.page import Handout
+from workbench.handout.sheets.page import Handout
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Piece, WrittenFingers
-from workbench.music.reading import read_score
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.music.reading.score import read_score
+from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.ui.score.bar import VOICE_INKS
 
 EDITIONS = Path(__file__).parents[1] / "data" / "guitar-editions"

@@ -21,17 +21,17 @@ from pathlib import Path
 
 from tests.fingering.charts import Charts, shares
 from tests.shape.shape_charts import Published, usable
-from workbench.fingering.among import AMONG
-from workbench.fingering.field import Field
-from workbench.fingering.fitting import Agreement, agreement, fit
-from workbench.fingering.holding import HOLDING
-from workbench.fingering.observed import Chain, chain
-from workbench.fingering.terms import LEFT_TERMS
+from workbench.fingering.hand.among import AMONG
+from workbench.fingering.hand.holding import HOLDING
+from workbench.fingering.lattice.terms import LEFT_TERMS
+from workbench.fingering.learning.field import Field
+from workbench.fingering.learning.fitting import Agreement, agreement, fit
+from workbench.fingering.learning.observed import Chain, chain
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import RESOURCES, least, weights_for
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Piece, WrittenFingers
-from workbench.music.reading import read_score
+from workbench.music.reading.score import read_score
 
 EDITIONS = Path(__file__).resolve().parents[1] / "data" / "guitar-editions"
 FOLDS = 5

@@ -9,11 +9,11 @@ from functools import lru_cache
 import numpy as np
 
 from tests.shape.shape_charts import Published
-from workbench.fingering.holding import IntArray
-from workbench.fingering.reach import pair_limits
-from workbench.fingering.shape import TERMS, shape_terms
-from workbench.fingering.shape_grips import Frets, Grip, grips
-from workbench.fingering.terms import LEFT_TERMS
+from workbench.fingering.hand.holding import IntArray
+from workbench.fingering.hand.reach import pair_limits
+from workbench.fingering.lattice.terms import LEFT_TERMS
+from workbench.fingering.shapes.grips import Frets, Grip, grips
+from workbench.fingering.shapes.shape import TERMS, shape_terms
 from workbench.instrument.table import hand, instrument
 
 WORTH = 0.1  # what a row of a chart counts beside one printed finger of a study
@@ -26,7 +26,7 @@ OWN_FRET_ROWS = 3
 def ways(name: str, frets: Frets) -> tuple[tuple[tuple[int, ...], ...], IntArray]:
     """Every fingering of a shape that a medium hand reaches, and its terms in the order of
     LEFT_TERMS."""
-    from workbench.fingering.shape import shape
+    from workbench.fingering.shapes.shape import shape
 
     on, of = instrument(name), hand("medium")
     assert pair_limits(of)

@@ -19,7 +19,7 @@ from workbench.fingering.engine import Solver
 from workbench.fingering.types import FingeredNote
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import WrittenFingers
-from workbench.music.sounds import sounds
+from workbench.music.ringing.sounds import sounds
 
 CHOICES = 4
 

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 import numpy as np
 from ortools.sat.python import cp_model
 
-from workbench.fingering.lattice import Lattice
-from workbench.fingering.paths import Sweeper
+from workbench.fingering.lattice.growth import Lattice
+from workbench.fingering.lattice.paths import Sweeper
 
 STATUS = {cp_model.OPTIMAL: "optimal", cp_model.FEASIBLE: "feasible"}
 

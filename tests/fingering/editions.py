@@ -15,7 +15,7 @@ import pytest
 
 from workbench.arranging.arrange import arrange
 from workbench.instrument.table import instrument
-from workbench.music.reading import read_score
+from workbench.music.reading.score import read_score
 
 STUDIES = Path(__file__).parent.parent / "data" / "guitar-editions"
 NAMES = sorted(path.stem for path in STUDIES.glob("*.mxl"))

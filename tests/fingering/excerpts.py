@@ -17,7 +17,7 @@ from workbench.arranging.arrange import arrange
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Piece
-from workbench.music.reading import read_score
+from workbench.music.reading.score import read_score
 
 FOLDERS = ("ryansMammoth", "essenFolksong", "airdsAirs", "oneills1850", "bach", "monteverdi")
 

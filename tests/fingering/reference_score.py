@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from workbench.music.figures import ringing
-from workbench.music.form import playing_order
 from workbench.music.model import Note, Piece
-from workbench.music.slurs import slurred
-from workbench.music.sounds import sounds
+from workbench.music.order.form import playing_order
+from workbench.music.ringing.figures import ringing
+from workbench.music.ringing.slurs import slurred
+from workbench.music.ringing.sounds import sounds
 
 AHEAD = 4  # beginnings over which a silent finger waits for a note that returns
 Q0 = Fraction(0)

@@ -14,8 +14,8 @@ from dataclasses import dataclass
 from tests.fingering.giuliani import ALSO, FIGURES, study
 from tests.fingering.right_printed import PRELUDES, printed
 from workbench.fingering.engine import solve
-from workbench.fingering.frame import build_frame
-from workbench.fingering.right import solve_right
+from workbench.fingering.lattice.layers import build_frame
+from workbench.fingering.right.fingers import solve_right
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import weights_for
 from workbench.instrument.table import hand, instrument

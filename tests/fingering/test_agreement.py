@@ -18,11 +18,11 @@ from tests.fingering.agreement import (
     total,
 )
 from tests.fingering.charts import Charts
-from workbench.fingering.field import Field
-from workbench.fingering.fitting import Agreement, agreement
-from workbench.fingering.observed import chain
-from workbench.fingering.printfit import fit_to_print
-from workbench.fingering.terms import LEFT_TERMS
+from workbench.fingering.lattice.terms import LEFT_TERMS
+from workbench.fingering.learning.field import Field
+from workbench.fingering.learning.fitting import Agreement, agreement
+from workbench.fingering.learning.observed import chain
+from workbench.fingering.learning.printfit import fit_to_print
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import least, weights_for
 from workbench.instrument.table import hand, instrument

@@ -7,7 +7,7 @@ import pytest
 from tests.fingering.agreement import load
 from tests.fingering.build import piece
 from workbench.fingering.engine import Solver
-from workbench.fingering.telling import words
+from workbench.fingering.telling.words import words
 from workbench.instrument.table import hand, instrument
 
 

@@ -21,8 +21,8 @@ from tests.fingering.small_music import (
     spelled,
 )
 from workbench.fingering.engine import Solver
-from workbench.fingering.lattice import Lattice
-from workbench.fingering.terms import LEFT_TERMS
+from workbench.fingering.lattice.growth import Lattice
+from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.types import Pin, Settings
 from workbench.fingering.weights import weights_for
 from workbench.instrument.model import Instrument
@@ -133,7 +133,7 @@ def test_every_step_of_a_path_has_the_terms_of_the_reference(
     hand=st.sampled_from(sorted(HANDS)),
 )
 def test_the_grips_are_all_the_grips(midis: list[int], on: Instrument, hand: str) -> None:
-    from workbench.fingering.grips import grips, neck
+    from workbench.fingering.hand.grips import grips, neck
 
     notes = tuple(
         Note(f"n{i}", Fraction(0), Fraction(1), spelled(m))

@@ -19,7 +19,7 @@ from workbench.fingering.engine import Solver, solve
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import weights_for
 from workbench.instrument.table import HANDS, instrument
-from workbench.music.campanella import overlapping
+from workbench.music.ringing.campanella import overlapping
 from workbench.sound.timing import bar_times, soundings
 from workbench.sound.tracks import held_lengths
 

@@ -8,7 +8,7 @@ import pytest
 
 from tests.fingering.build import piece
 from workbench.fingering.engine import Solver
-from workbench.fingering.telling import words
+from workbench.fingering.telling.words import words
 from workbench.fingering.types import Fingering, Pin, Settings
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Piece

@@ -10,20 +10,20 @@ from fractions import Fraction
 
 from lxml import etree
 
-from workbench.engraving.mei import to_mei
+from workbench.engraving.mei.document import to_mei
+from workbench.engraving.mei.tree import XML_ID
 from workbench.engraving.options import MeiOptions
-from workbench.engraving.tree import XML_ID
-from workbench.fingering.heard import heard, sounding
+from workbench.fingering.telling.heard import heard, sounding
 from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingering
-from workbench.handout.grips import grips_of
+from workbench.handout.parts.grips import grips_of
 from workbench.instrument.table import hand, instrument
-from workbench.music.midiwriting import midi_bytes
 from workbench.music.model import Bar, Note, Piece, Pitch
-from workbench.music.writing import musicxml_bytes
+from workbench.music.writing.midiwriting import midi_bytes
+from workbench.music.writing.score import musicxml_bytes
 from workbench.sound.timing import bar_times, soundings
-from workbench.teaching.harmony import chords
-from workbench.teaching.measure import measure_bars
-from workbench.teaching.strokes import strokes
+from workbench.teaching.bars.harmony import chords
+from workbench.teaching.bars.measure import measure_bars
+from workbench.teaching.bars.strokes import strokes
 
 GUITAR = instrument("guitar")
 HALF = Fraction(1, 2)

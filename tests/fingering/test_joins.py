@@ -6,7 +6,7 @@ import pytest
 
 from tests.fingering.build import piece
 from workbench.fingering.engine import Solver, solve
-from workbench.fingering.telling import words
+from workbench.fingering.telling.words import words
 from workbench.fingering.types import Pin
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput

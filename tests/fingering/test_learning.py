@@ -7,7 +7,8 @@ from dataclasses import replace
 
 from tests.fingering.build import piece
 from workbench.fingering.engine import Solver
-from workbench.fingering.preferences import (
+from workbench.fingering.lattice.terms import LEFT_TERMS
+from workbench.fingering.learning.preferences import (
     FACTOR,
     Choice,
     apply,
@@ -16,8 +17,7 @@ from workbench.fingering.preferences import (
     reproduced,
     undo,
 )
-from workbench.fingering.telling import sentence
-from workbench.fingering.terms import LEFT_TERMS
+from workbench.fingering.telling.words import sentence
 from workbench.fingering.types import Pin, Settings
 from workbench.fingering.weights import weights_for
 from workbench.instrument.table import hand, instrument

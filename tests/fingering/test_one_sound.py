@@ -12,9 +12,9 @@ from workbench.fingering.engine import solve
 from workbench.fingering.types import Pin
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Piece
-from workbench.music.reading import read_score
-from workbench.music.slurs import slurred
-from workbench.music.sounds import sounds
+from workbench.music.reading.score import read_score
+from workbench.music.ringing.slurs import slurred
+from workbench.music.ringing.sounds import sounds
 
 UKULELE = instrument("ukulele")
 HAND = hand("medium")

@@ -18,12 +18,12 @@ from tests.fingering.editions import (
     rest_slow,
 )
 from workbench.arranging.arrange import arrange
-from workbench.fingering.grips import grips, neck
-from workbench.fingering.telling import words
-from workbench.fingering.written import printed_pins
+from workbench.fingering.hand.grips import grips, neck
+from workbench.fingering.pins.printed import printed_pins
+from workbench.fingering.telling.words import words
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Bar, Note, Piece, Pitch, WrittenFingers
-from workbench.music.reading import read_score
+from workbench.music.reading.score import read_score
 
 MEDIUM = hand("medium")
 SPELT = (("C", 0), ("C", 1), ("D", 0), ("E", -1), ("E", 0), ("F", 0), ("F", 1), ("G", 0),

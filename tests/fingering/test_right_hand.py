@@ -11,10 +11,10 @@ from hypothesis import strategies as st
 from tests.fingering.build import piece
 from tests.fingering.right_agreement import editions, summed
 from workbench.fingering.engine import Solver, solve
-from workbench.fingering.frame import build_frame
-from workbench.fingering.plucking import together
-from workbench.fingering.right import solve_right
-from workbench.fingering.right_figures import QUICK
+from workbench.fingering.lattice.layers import build_frame
+from workbench.fingering.right.figures import QUICK
+from workbench.fingering.right.fingers import solve_right
+from workbench.fingering.right.plucking import together
 from workbench.fingering.types import Pin, Settings
 from workbench.fingering.weights import weights_for
 from workbench.instrument.table import hand, instrument

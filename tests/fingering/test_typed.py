@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.fingering.build import piece
-from workbench.fingering.typed import complete, figure, in_order, read_figures, write_figures
+from workbench.fingering.pins.typed import complete, figure, in_order, read_figures, write_figures
 from workbench.fingering.types import Pin
 from workbench.instrument.table import INSTRUMENTS
 from workbench.music.errors import BadInput

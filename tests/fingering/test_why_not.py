@@ -7,10 +7,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.fingering.build import piece
-from workbench.fingering.conflicts import conflict
 from workbench.fingering.engine import Solver
-from workbench.fingering.grips import grips
-from workbench.fingering.telling import words
+from workbench.fingering.hand.grips import grips
+from workbench.fingering.pins.conflicts import conflict
+from workbench.fingering.telling.words import words
 from workbench.fingering.types import Pin
 from workbench.instrument.table import HANDS, INSTRUMENTS
 from workbench.music.errors import BadInput

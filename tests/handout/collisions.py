@@ -15,9 +15,9 @@ from lxml import etree
 from PySide6.QtCore import QPointF, QRectF
 
 from tests.engraving.painted import PIXELS, SVG, ink
-from workbench.engraving.flatten import Flat
+from workbench.engraving.drawing.flatten import Flat
+from workbench.engraving.drawing.render import SystemDrawing
 from workbench.engraving.paint import PaintedSystem
-from workbench.engraving.render import SystemDrawing
 
 INKED = 100  # of 255
 

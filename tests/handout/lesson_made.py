@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from tests.engraving.small_pieces import walk
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import BarNote, Lesson
 
 NOTES = (
     BarNote("k1", "left hand", "Keep finger 1 *down*, it is **needed** again.", 1, 1),

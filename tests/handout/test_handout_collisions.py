@@ -10,12 +10,12 @@ from tests.handout.collisions import collisions, mark_rects
 from tests.music.outside import corpus_files
 from workbench.arranging.arrange import arrange
 from workbench.fingering.engine import solve
-from workbench.handout.page import Handout, HandoutOptions
+from workbench.handout.sheets.page import Handout, HandoutOptions
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
-from workbench.music.reading import read_score
-from workbench.teaching.demo import demo_lessons
-from workbench.teaching.lesson import Lesson
+from workbench.music.reading.score import read_score
+from workbench.teaching.lessons.demo import demo_lessons
+from workbench.teaching.lessons.lesson import Lesson
 
 LESSONS = demo_lessons()
 PIECES = 100

@@ -12,12 +12,12 @@ from PySide6.QtGui import QImage, QPainter
 from tests.engraving.small_pieces import fingered
 from tests.handout.lesson_made import lesson
 from workbench.engraving.app import ensure_gui
-from workbench.handout.grip_boxes import draw_grip, grip_words, signs
-from workbench.handout.grips import Grip, grips_of, with_pictures
-from workbench.handout.page import Handout, HandoutOptions
-from workbench.handout.paged import page_image
+from workbench.handout.parts.grip_boxes import draw_grip, grip_words, signs
+from workbench.handout.parts.grips import Grip, grips_of, with_pictures
+from workbench.handout.setting.paged import page_image
+from workbench.handout.sheets.page import Handout, HandoutOptions
 from workbench.instrument.table import instrument
-from workbench.teaching.lesson import BarNote
+from workbench.teaching.lessons.lesson import BarNote
 
 PLACED = Grip("F", "bar 1, beat 1", (1, 0, None, 2), (1, 0, 0, 2))
 

@@ -10,10 +10,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.engraving.small_pieces import bar, fingered, piece
-from workbench.handout.blocks import Space
-from workbench.handout.compose import Flow, Loose, Together
-from workbench.handout.form_map import FormMap
-from workbench.handout.layout import (
+from workbench.handout.options import HandoutOptions, sheet
+from workbench.handout.parts.form_map import FormMap
+from workbench.handout.parts.words import form_words
+from workbench.handout.setting.blocks import Space
+from workbench.handout.setting.compose import Flow, Loose, Together
+from workbench.handout.setting.layout import (
     EMPTY,
     LONELY,
     PAGE,
@@ -23,11 +25,9 @@ from workbench.handout.layout import (
     repeat_spans,
     turns_back,
 )
-from workbench.handout.options import HandoutOptions, sheet
-from workbench.handout.page import Handout
-from workbench.handout.words import form_words
+from workbench.handout.sheets.page import Handout
 from workbench.instrument.table import instrument
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 
 def cost_of(starts, heights, room, head, feet, tail, bad) -> float | None:

@@ -19,15 +19,15 @@ from pypdf import PdfReader
 
 from tests.engraving.small_pieces import bar, fingered, piece, walk
 from tests.handout.lesson_made import lesson
-from workbench.handout.blocks import SystemBlock
-from workbench.handout.grips import grips_of
-from workbench.handout.page import Handout, HandoutOptions, make_handout
+from workbench.handout.parts.grips import grips_of
+from workbench.handout.setting.blocks import SystemBlock
+from workbench.handout.sheets.page import Handout, HandoutOptions, make_handout
 from workbench.instrument.table import hand, instrument
 from workbench.language.fact import Fact
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.teaching.lesson import BarNote
-from workbench.teaching.plan import make_plan
+from workbench.teaching.lessons.lesson import BarNote
+from workbench.teaching.planning.plan import make_plan
 
 
 def written(tmp_path, options=None, **changes):

@@ -15,8 +15,8 @@ from pypdf import PdfReader
 
 from tests.engraving.small_pieces import fingered
 from tests.handout.lesson_made import lesson
-from workbench.handout.page import Extras, Handout, HandoutOptions
-from workbench.handout.pdf_file import PdfFile
+from workbench.handout.files.pdf_file import PdfFile
+from workbench.handout.sheets.page import Extras, Handout, HandoutOptions
 from workbench.instrument.table import instrument
 from workbench.language.speech import choose
 

@@ -11,13 +11,13 @@ from lxml import etree
 from PySide6.QtGui import QImage
 
 from workbench.commands.prepare import fingering_of
-from workbench.handout.booklet import booklet_order
+from workbench.handout.files.passage import PassageOptions, make_passage
 from workbench.handout.options import HandoutOptions
-from workbench.handout.paged import pdf_of
-from workbench.handout.passage import PassageOptions, make_passage
 from workbench.handout.products import Prepared, Request, laid_out, make_product
+from workbench.handout.setting.paged import pdf_of
+from workbench.handout.sheets.booklet import booklet_order
 from workbench.music.errors import BadInput
-from workbench.teaching.demo import demo_lessons
+from workbench.teaching.lessons.demo import demo_lessons
 
 
 @pytest.fixture(scope="module")

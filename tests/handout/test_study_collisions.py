@@ -12,14 +12,14 @@ from pathlib import Path
 import pytest
 
 from tests.handout.collisions import collisions, rest_collisions
+from workbench.engraving.drawing.render import Engraver
 from workbench.engraving.options import MeiOptions
-from workbench.engraving.render import Engraver
 from workbench.fingering.engine import solve
-from workbench.handout.page import Handout, HandoutOptions
+from workbench.handout.sheets.page import Handout, HandoutOptions
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Piece
-from workbench.music.reading import read_score
-from workbench.teaching.lesson import Lesson
+from workbench.music.reading.score import read_score
+from workbench.teaching.lessons.lesson import Lesson
 
 STUDIES = sorted((Path(__file__).parents[1] / "data" / "guitar-editions").glob("*.mxl"))
 GUITAR = instrument("guitar")

@@ -7,10 +7,10 @@ import io
 import pypdf
 
 from workbench.engraving.app import ensure_gui
+from workbench.handout.files.pdf import pdf_bytes
+from workbench.handout.files.pdf_file import with_spaces
 from workbench.handout.options import HandoutOptions, page_size
-from workbench.handout.pdf import pdf_bytes
-from workbench.handout.pdf_file import with_spaces
-from workbench.handout.typeset import Style, draw
+from workbench.handout.setting.typeset import Style, draw
 
 
 def test_words_are_parted_by_spaces():

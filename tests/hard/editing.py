@@ -13,7 +13,7 @@ from sqlalchemy import text
 
 from tests.store.lessons_made import fingering, lesson, piece
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import NOTE_KINDS, BarNote
+from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote
 
 LESSONS = ("l0", "l1", "l2")
 Told = tuple[str, str, int]  # what was done, to which lesson, and its number

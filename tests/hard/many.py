@@ -21,10 +21,10 @@ from pathlib import Path
 from tests.hard.mutations import mutated
 from tests.store.lessons_made import lesson
 from workbench.commands.workers import limit_memory
-from workbench.music import apart
 from workbench.music.errors import BadInput
-from workbench.music.reading import read_score
-from workbench.music.writing import musicxml_bytes, write_midi, write_musicxml
+from workbench.music.reading import apart
+from workbench.music.reading.score import read_score
+from workbench.music.writing.score import musicxml_bytes, write_midi, write_musicxml
 from workbench.store.archive import read_archive
 from workbench.store.shelf import Shelf
 

@@ -20,10 +20,10 @@ from tests.hard.mutations import mutated
 from tests.store.lessons_made import fingering, lesson, piece
 from workbench.cli import main
 from workbench.commands import VERBS
-from workbench.music import apart
 from workbench.music.errors import BadInput
-from workbench.music.reading import read_score
-from workbench.music.writing import musicxml_bytes, write_midi, write_musicxml
+from workbench.music.reading import apart
+from workbench.music.reading.score import read_score
+from workbench.music.writing.score import musicxml_bytes, write_midi, write_musicxml
 from workbench.store.shelf import Shelf
 
 MANY = int(os.environ.get("PLUCKWRIGHT_MUTATIONS", "300"))

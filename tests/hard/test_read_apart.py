@@ -10,10 +10,10 @@ from pathlib import Path
 
 import pytest
 
-from workbench.music import apart, reader
 from workbench.music.errors import BadInput
-from workbench.music.reading import read_score
-from workbench.music.writing import musicxml_bytes
+from workbench.music.reading import apart, reader
+from workbench.music.reading.score import read_score
+from workbench.music.writing.score import musicxml_bytes
 
 FILES = Path(__file__).parent / "files"
 DEMO = Path(__file__).parents[2] / "resources" / "demo" / "harbour-waltz.musicxml"
@@ -118,7 +118,7 @@ def test_a_fault_in_the_reader_comes_back_with_its_traceback(monkeypatch):
     def broken(*_given, **_named):
         raise RuntimeError("a wheel came off")
 
-    monkeypatch.setattr("workbench.music.reading.read_score", broken)
+    monkeypatch.setattr("workbench.music.reading.score.read_score", broken)
     watch = reader.Watch()
     asked = {"language": "en", "seconds": None, "memory": reader.MEMORY, "folder": os.getcwd()}
     monkeypatch.setattr(reader, "_limit", lambda *_: None)  # not in the process of the tests

@@ -9,7 +9,7 @@ import pytest
 
 from tests.fingering.build import piece
 from workbench.fingering.engine import Solver, solve
-from workbench.fingering.telling import words
+from workbench.fingering.telling.words import words
 from workbench.fingering.types import FingeredBar, Fingering, Pin
 from workbench.instrument.table import hand, instrument
 from workbench.language.fact import Fact
@@ -17,7 +17,7 @@ from workbench.language.kept import kept, shown
 from workbench.language.speech import choose, say
 from workbench.music.codec import from_dict, to_dict
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 FINGERING = Path(__file__).resolve().parents[2] / "workbench" / "fingering"
 UKULELE, HAND = instrument("ukulele"), hand("medium")
@@ -89,24 +89,24 @@ def test_the_engine_says_nothing_itself():
     that refuse what was typed."""
     speaking = {
         path.name
-        for path in FINGERING.glob("*.py")
+        for path in FINGERING.rglob("*.py")
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
         if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("say", "count")
     }
-    assert speaking <= {"telling.py", "comparing.py", "typed.py", "shape.py"}
+    assert speaking <= {"words.py", "comparing.py", "typed.py", "shape.py"}
 
 
 def test_every_kind_of_fact_that_the_engine_makes_has_its_words():
     """Each kind named in the code can be told; found by reading the code."""
     made = {
         node.args[0].value
-        for path in FINGERING.glob("*.py")
+        for path in FINGERING.rglob("*.py")
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
         if isinstance(node, ast.Call)
         and getattr(node.func, "id", "") == "fact"
         and isinstance(node.args[0], ast.Constant)
     }
-    told_kinds = (FINGERING / "telling.py").read_text(encoding="utf-8")
+    told_kinds = (FINGERING / "telling" / "words.py").read_text(encoding="utf-8")
     assert len(made) > 30
     assert [kind for kind in sorted(made) if f'"{kind}"' not in told_kinds] == []
 

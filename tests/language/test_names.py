@@ -9,7 +9,7 @@ from music21 import pitch
 
 from tests.fingering.build import piece as build
 from workbench.fingering.types import Audit, Fingering
-from workbench.handout.words import facts, pretty_pitch, tuning_words
+from workbench.handout.parts.words import facts, pretty_pitch, tuning_words
 from workbench.instrument.table import hand, instrument
 from workbench.language.names import (
     chord_words,
@@ -22,10 +22,10 @@ from workbench.language.names import (
 )
 from workbench.language.speech import choose, say, speaking
 from workbench.music.model import Key
-from workbench.teaching.form_words import form_and_harmony
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.occurrence import Music
-from workbench.teaching.rules_music import accidentals
+from workbench.teaching.bars.form_words import form_and_harmony
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.techniques.occurrence import Music
+from workbench.teaching.techniques.rules_music import accidentals
 
 
 @pytest.fixture

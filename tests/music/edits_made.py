@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 from workbench.music.edits import bars, fresh, lengths, meters, notes, signs
 from workbench.music.edits.lengths import VALUES, Length
 from workbench.music.edits.line import rows_of
-from workbench.music.form import playing_order
 from workbench.music.model import Key, Pitch
+from workbench.music.order.form import playing_order
 
 F = Fraction
 QUARTER, HALF, EIGHTH = Length(), Length(F(2)), Length(F(1, 2))

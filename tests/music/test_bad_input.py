@@ -11,7 +11,7 @@ import pytest
 
 from tests.music import small_scores as make
 from workbench.music.errors import BadInput
-from workbench.music.reading import read_score
+from workbench.music.reading.score import read_score
 
 BAR = make.note("C", 48, "whole")
 GOOD = make.score(BAR)

@@ -24,7 +24,7 @@ from workbench.language.fact import fact
 from workbench.music.codec import from_dict, piece_from_dict, piece_to_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, ChordName, Key, Note, PartInfo, Piece, Pitch
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import BarNote, Lesson
 
 TEXT = st.text(max_size=12)
 TIME = st.fractions(min_value=0, max_value=64, max_denominator=1920)

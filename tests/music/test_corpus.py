@@ -22,9 +22,9 @@ from tests.music.outside import (
 )
 from tests.music.small_scores import sounded
 from workbench.music.errors import BadInput
-from workbench.music.form import playing_order
-from workbench.music.reading import read_score
-from workbench.music.writing import write_musicxml
+from workbench.music.order.form import playing_order
+from workbench.music.reading.score import read_score
+from workbench.music.writing.score import write_musicxml
 
 # Why our order may differ from the expander's, each proved by taking the cause away
 AGREES = "same order"

@@ -8,13 +8,13 @@ from hypothesis import strategies as st
 
 from tests.music.edits_made import STARTS, edit, faults
 from tests.music.small_scores import sounded
-from workbench.engraving.mei import to_mei
+from workbench.engraving.mei.document import to_mei
 from workbench.instrument.table import INSTRUMENTS
 from workbench.music.codec import piece_from_dict, piece_to_dict
 from workbench.music.errors import BadInput
-from workbench.music.form import form_in_words, playing_order
-from workbench.music.reading import read_score
-from workbench.music.writing import write_musicxml
+from workbench.music.order.form import form_in_words, playing_order
+from workbench.music.reading.score import read_score
+from workbench.music.writing.score import write_musicxml
 
 
 def carried_out(piece, row):
@@ -57,8 +57,8 @@ def test_what_was_written_is_read_back(tmp_path_factory, piece, row):
 @settings(max_examples=25, deadline=None)
 @given(STARTS, st.lists(edit(), min_size=5, max_size=25))
 def test_it_can_be_engraved(piece, row):
+    from workbench.engraving.drawing.render import Engraver
     from workbench.engraving.options import MeiOptions
-    from workbench.engraving.render import Engraver
 
     piece = carried_out(piece, row)
     engraver = _engraver(Engraver)

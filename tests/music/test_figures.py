@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.fingering.build import piece
-from workbench.music.figures import ringing
 from workbench.music.model import Piece
+from workbench.music.ringing.figures import ringing
 
 
 def lasts(music: Piece) -> dict[str, Fraction]:

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from workbench.music import reading
 from workbench.music.errors import BadInput
-from workbench.music.reading import read_score
+from workbench.music.reading import score as reading
+from workbench.music.reading.score import read_score
 
 SCORE = """<?xml version="1.0" encoding="UTF-8"?>
 <score-partwise version="4.0"><part-list><score-part id="P1"><part-name>A</part-name>

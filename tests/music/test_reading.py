@@ -8,9 +8,9 @@ import pytest
 
 from tests.music import small_scores as make
 from workbench.music.document import read_document
-from workbench.music.form import playing_order
 from workbench.music.model import Key
-from workbench.music.reading import read_score
+from workbench.music.order.form import playing_order
+from workbench.music.reading.score import read_score
 
 WHOLE = make.note("C", 48, "whole")
 
@@ -399,7 +399,7 @@ def test_a_tablature_staff_that_repeats_the_music_is_not_read_twice(read):
 
 def test_wedges_are_read_and_written_again(read, tmp_path):
     """Between the notes at which MusicXML begins and stops them."""
-    from workbench.music.writing import write_musicxml
+    from workbench.music.writing.score import write_musicxml
 
     wedge = '<direction><direction-type><wedge type="{}"/></direction-type></direction>'
     notes = [make.note(step, 12, "quarter") for step in "CDEF"]

@@ -9,10 +9,10 @@ from pathlib import Path
 import pytest
 
 from tests.cli.scores import bar_xml, score_xml
-from workbench.music.form import sections
-from workbench.music.heardkey import with_settled_keys
 from workbench.music.model import Bar, Key, Piece
-from workbench.music.reading import read_score
+from workbench.music.order.form import sections
+from workbench.music.parsing.heardkey import with_settled_keys
+from workbench.music.reading.score import read_score
 
 STUDIES = Path(__file__).parents[1] / "data" / "guitar-editions"
 C_MINOR, C_MAJOR, G_MAJOR = Key(-3, "minor"), Key(0), Key(1)

@@ -18,9 +18,9 @@ from hypothesis import strategies as st
 from tests.music import small_scores as make
 from tests.music.outside import parsed
 from workbench.music.model import Bar, Note, Piece, Pitch
-from workbench.music.reading import read_score
-from workbench.music.slurs import LEAP, slurred, slurs
-from workbench.music.writing import musicxml_bytes
+from workbench.music.reading.score import read_score
+from workbench.music.ringing.slurs import LEAP, slurred, slurs
+from workbench.music.writing.score import musicxml_bytes
 
 STUDIES = Path(__file__).parent.parent / "data" / "guitar-editions"
 SPELT = (("C", 0), ("C", 1), ("D", 0), ("E", -1), ("E", 0), ("F", 0), ("F", 1), ("G", 0),

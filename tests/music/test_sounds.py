@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from tests.fingering.build import piece
 from workbench.music.model import Bar, Note, Piece, Pitch
-from workbench.music.sounds import sounds
+from workbench.music.ringing.sounds import sounds
 
 
 def test_two_stems_of_one_pitch_are_one_sound_for_the_longer_value() -> None:

@@ -7,9 +7,9 @@ from fractions import Fraction
 import pytest
 
 from workbench.music.model import Bar, Key, Note, Piece, Pitch
-from workbench.music.reading import read_score
-from workbench.music.spelling import spell
-from workbench.music.writing import write_midi
+from workbench.music.parsing.spelling import spell
+from workbench.music.reading.score import read_score
+from workbench.music.writing.score import write_midi
 
 
 @pytest.mark.parametrize(

@@ -20,15 +20,15 @@ from tests.music.outside import corpus_files
 from tests.music.small_scores import piece, sounded
 from workbench.arranging.arrange import arrange
 from workbench.fingering.engine import solve
-from workbench.fingering.written import printed_pins
+from workbench.fingering.pins.printed import printed_pins
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
-from workbench.music.form import playing_order
 from workbench.music.model import Bar, ChordName, Key, Note, Piece, Pitch
-from workbench.music.notation import values
-from workbench.music.reading import read_score
-from workbench.music.writing import musicxml_bytes, write_midi, write_musicxml
-from workbench.teaching.demo import demo_lessons
+from workbench.music.order.form import playing_order
+from workbench.music.reading.score import read_score
+from workbench.music.writing.notation import values
+from workbench.music.writing.score import musicxml_bytes, write_midi, write_musicxml
+from workbench.teaching.lessons.demo import demo_lessons
 
 F = Fraction
 

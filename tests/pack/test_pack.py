@@ -14,10 +14,10 @@ import soundfile
 from tests.pack.browser import Browser, browser_or_skip
 from tests.sound.notes_made import bar, note, piece
 from workbench.fingering.engine import solve
-from workbench.handout.pack import PackOptions, write_pack
+from workbench.handout.sheets.pack import PackOptions, write_pack
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 
 def small_lesson():

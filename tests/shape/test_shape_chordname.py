@@ -8,7 +8,7 @@ import pytest
 from music21 import chord, harmony, pitch
 
 from tests.shape.shape_charts import usable
-from workbench.fingering.chordname import KINDS, name_chord
+from workbench.fingering.shapes.chordname import KINDS, name_chord
 from workbench.music.model import STEP_SEMITONES
 
 # music21 9 writes these otherwise or not at all.

@@ -13,8 +13,8 @@ import pytest
 
 from tests.fingering.agreement import chart_rows, learn_alone
 from tests.shape.shape_charts import Published, read, usable
-from workbench.fingering.shape import TERMS, shape
-from workbench.fingering.shape_grips import Frets
+from workbench.fingering.shapes.grips import Frets
+from workbench.fingering.shapes.shape import TERMS, shape
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import alone_for, weights_for
 from workbench.instrument.table import hand, instrument

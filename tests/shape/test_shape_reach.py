@@ -6,8 +6,8 @@ from itertools import combinations
 
 import pytest
 
-from workbench.fingering.reach import pair_limits, span_mm, tip_mm
-from workbench.fingering.shape import shape
+from workbench.fingering.hand.reach import pair_limits, span_mm, tip_mm
+from workbench.fingering.shapes.shape import shape
 from workbench.instrument.table import HANDS, INSTRUMENTS, hand, instrument
 
 

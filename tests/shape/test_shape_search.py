@@ -9,8 +9,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from workbench.fingering.reach import pair_limits, span_mm
-from workbench.fingering.shape import TERMS, ShapeFingering, shape, shape_document
+from workbench.fingering.hand.reach import pair_limits, span_mm
+from workbench.fingering.shapes.shape import TERMS, ShapeFingering, shape, shape_document
 from workbench.fingering.weights import alone_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand, instrument

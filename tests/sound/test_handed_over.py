@@ -13,7 +13,7 @@ from music21 import midi as midi21
 from tests.sound.notes_made import F, bar, fingered, note, piece
 from workbench.cli import main
 from workbench.instrument.table import INSTRUMENTS
-from workbench.music.writing import write_midi
+from workbench.music.writing.score import write_midi
 from workbench.sound.plucked import RATE, Tone, grid, pluck
 from workbench.sound.tone import body, string_tone
 from workbench.sound.tracks import held_lengths

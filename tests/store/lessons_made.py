@@ -18,7 +18,7 @@ from workbench.fingering.types import (
 )
 from workbench.language.fact import fact
 from workbench.music.model import Bar, ChordName, Key, Note, PartInfo, Piece, Pitch
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import BarNote, Lesson
 
 SCALE = "CDEFGAB"
 

@@ -12,7 +12,7 @@ import pytest
 
 from tests.store.lessons_made import lesson, piece
 from workbench.music.errors import BadInput
-from workbench.music.reading import read_score
+from workbench.music.reading.score import read_score
 from workbench.store import archive, archive_schema
 from workbench.store.shelf import Shelf
 

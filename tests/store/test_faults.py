@@ -16,7 +16,7 @@ from tests.store.lessons_made import fingering, lesson, piece
 from workbench.music.errors import BadInput
 from workbench.store import opening
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import BarNote
+from workbench.teaching.lessons.lesson import BarNote
 
 
 def sentence(caught) -> str:

@@ -16,8 +16,8 @@ from workbench.store.grading import (
     studio_model,
     undo_grade_fit,
 )
-from workbench.teaching.grade import shipped_model
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.grading.grade import shipped_model
+from workbench.teaching.lessons.lesson import Lesson
 
 
 def test_a_printed_grade_outlives_another_model_until_it_is_forgotten(shelf):

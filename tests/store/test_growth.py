@@ -12,7 +12,7 @@ from sqlalchemy import text
 from tests.store.lessons_made import fingering, lesson
 from workbench.store.conflict import Conflict
 from workbench.store.documents import lesson_state
-from workbench.teaching.lesson import NOTE_KINDS, BarNote
+from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote
 
 
 def test_an_edit_of_a_lesson_with_a_thousand_notes_costs_little_room(shelf):

@@ -17,7 +17,7 @@ from tests.store.lessons_made import lesson, piece
 from workbench.fingering.types import Pin
 from workbench.store.rows import View
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import BarNote
+from workbench.teaching.lessons.lesson import BarNote
 
 LONGEST = 6
 

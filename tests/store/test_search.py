@@ -13,7 +13,7 @@ from tests.store.lessons_made import lesson, piece
 from workbench.music.errors import BadInput
 from workbench.store.documents import fold, words
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import BarNote
+from workbench.teaching.lessons.lesson import BarNote
 
 
 def note(words):

@@ -10,7 +10,7 @@ from workbench.fingering.engine import solve
 from workbench.instrument.table import hand, instrument
 from workbench.store.sheet_facts import known_grips, lesson_history
 from workbench.store.shelf import Shelf
-from workbench.teaching.demo import demo_lessons
+from workbench.teaching.lessons.demo import demo_lessons
 
 
 @pytest.fixture

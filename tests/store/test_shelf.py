@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -10,8 +13,8 @@ from hypothesis import HealthCheck, given, settings
 from tests.store.lessons_made import any_lesson, fingering, lesson, piece
 from workbench.music.errors import BadInput
 from workbench.music.model import Pitch
-from workbench.music.reading import read_score
-from workbench.store.edition import edition_of
+from workbench.music.reading.score import read_score
+from workbench.store.edition import edition_of, engine_places
 from workbench.store.rows import View
 from workbench.store.shelf import Shelf
 
@@ -183,6 +186,28 @@ def test_a_fingering_of_another_engine_is_solved_again(shelf, tmp_path, monkeypa
     assert edition_of(tmp_path) == before
     (tmp_path / "weights.json").write_text("{ }")
     assert edition_of(tmp_path) != before
+    before = edition_of(tmp_path)
+    room = tmp_path / "hand"
+    room.mkdir()
+    (room / "reach.py").write_text("FAR = 1")
+    nested = edition_of(tmp_path)
+    (room / "reach.py").rename(room / "near.py")
+    assert len({before, nested, edition_of(tmp_path)}) == 3
+
+
+def test_the_edition_covers_all_that_a_fingering_depends_on():
+    """Every module of the program that the engine has imported, words and tables apart."""
+    program = (
+        "import sys, workbench.fingering.engine;"
+        "print(*(m.__file__ for n, m in sys.modules.items() if n.startswith('workbench.')))"
+    )
+    shown = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True)
+    counted = [place.resolve() for place in engine_places()]
+    for name in shown.stdout.split():
+        file = Path(name).resolve()
+        if "language" in file.parts or file.name in ("__init__.py", "errors.py", "remembered.py"):
+            continue
+        assert any(file == place or place in file.parents for place in counted), file
 
 
 def test_the_oldest_fingerings_are_let_go(shelf):

@@ -53,10 +53,13 @@ def test_no_circle_among_the_modules_and_none_among_the_folders():
 
 
 def folder_of(module: str) -> str:
-    """The folder that a module lies in; a module beside them stands for itself."""
+    """The folder that a module lies in; a module beside folders stands for itself."""
     whole = ROOT.joinpath(*module.split("."))
-    folder = module if whole.is_dir() else module.rpartition(".")[0]
-    return module if folder == "workbench" else folder
+    if whole.is_dir():
+        return module
+    rooms = [place for place in whole.parent.iterdir() if (place / "__init__.py").exists()]
+    return module if rooms else module.rpartition(".")[0]
+
 
 
 def test_the_search_for_circles_counts_imports_for_types():

@@ -17,7 +17,7 @@ from workbench.handout.options import HandoutOptions
 from workbench.handout.products import Request
 from workbench.music import suffixes
 from workbench.music.errors import BadInput
-from workbench.teaching.grade import LEVELS as THIRDS
+from workbench.teaching.grading.grade import LEVELS as THIRDS
 
 ROOT = Path(__file__).resolve().parents[2]
 LISTS = {
@@ -26,7 +26,7 @@ LISTS = {
     "products": (set(OFFERED) - {"music"}, "workbench/handout/offered.py"),
     "levels of a student": (set(LEVELS), "workbench/fingering/types.py"),
     "styles": (set(STYLES), "workbench/fingering/types.py"),
-    "thirds of a grade": (set(THIRDS), "workbench/teaching/grade.py"),
+    "thirds of a grade": (set(THIRDS), "workbench/teaching/grading/grade.py"),
     "audiences": ({"student", "teacher"}, "workbench/handout/offered.py"),
     "papers": ({"a4", "letter"}, "workbench/handout/offered.py"),
 }

@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 
 from tests.teaching.hand_made import bar, build, n, song
 from workbench.music.errors import BadInput
-from workbench.teaching.likeness import Likeness, grips_of, likenesses
-from workbench.teaching.strokes import by_bar, strokes
+from workbench.teaching.bars.likeness import Likeness, grips_of, likenesses
+from workbench.teaching.bars.strokes import by_bar, strokes
 
 
 def chord(*right, order=(0, 1, 2), each=1):

@@ -7,8 +7,8 @@ from scipy import optimize
 from scipy.optimize import check_grad  # outside check: scipy's finite differences
 
 from workbench.music.errors import BadInput
-from workbench.teaching import calibrate
-from workbench.teaching.calibrate import (
+from workbench.teaching.grading import calibrate
+from workbench.teaching.grading.calibrate import (
     GradedPiece,
     bounds_of,
     fit_in_words,
@@ -16,9 +16,9 @@ from workbench.teaching.calibrate import (
     refit,
     thirds,
 )
-from workbench.teaching.demands import table
-from workbench.teaching.features import features_from
-from workbench.teaching.grade import (
+from workbench.teaching.grading.demands import table
+from workbench.teaching.grading.features import features_from
+from workbench.teaching.grading.grade import (
     LEVELS,
     Grade,
     GradeModel,

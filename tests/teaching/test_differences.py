@@ -12,8 +12,8 @@ from hypothesis import given
 from tests.teaching.hand_made import bar, build, n, spelled
 from workbench.fingering.types import Pin, Settings
 from workbench.music.model import ChordName
-from workbench.teaching.differences import LONGEST_QUOTE, differences
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.lessons.differences import LONGEST_QUOTE, differences
+from workbench.teaching.lessons.lesson import BarNote, Lesson
 
 PIECE, _ = build(
     bar(n("C4"), n("E4"), n("G4"), n("A4")),

@@ -7,7 +7,7 @@ import pytest
 from tests.arranging.make import piece
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
-from workbench.teaching.easier import aimed, differs, versions
+from workbench.teaching.grading.easier import aimed, differs, versions
 
 PAGE = piece(
     "E5 G5 E5 C5 | C5 E5 D5 C5",

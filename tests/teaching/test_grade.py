@@ -11,9 +11,9 @@ from workbench.fingering.types import Barre, Fingering
 from workbench.language.speech import speaking
 from workbench.music.errors import BadInput
 from workbench.music.model import Key
-from workbench.teaching.demands import read_table, table
-from workbench.teaching.features import features_from, piece_features
-from workbench.teaching.grade import (
+from workbench.teaching.grading.demands import read_table, table
+from workbench.teaching.grading.features import features_from, piece_features
+from workbench.teaching.grading.grade import (
     Grade,
     GradeModel,
     evidence,
@@ -26,7 +26,7 @@ from workbench.teaching.grade import (
     shown_grade,
     unchanged_in_print,
 )
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 
 def graded(piece, fingering, instrument=UKE):

@@ -16,8 +16,8 @@ from tests.teaching.hand_made import faster, spelled
 from workbench.fingering.engine import solve
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Key
-from workbench.teaching.features import piece_features
-from workbench.teaching.grade import score, shipped_model
+from workbench.teaching.grading.features import piece_features
+from workbench.teaching.grading.grade import score, shipped_model
 
 GUITAR, HAND = instrument("guitar"), hand("medium")
 #: Folder of the corpus and which of its parts are taken.

@@ -2,7 +2,7 @@ import pytest
 
 from tests.teaching.hand_made import GUITAR, UKE
 from workbench.music.errors import BadInput
-from workbench.teaching.grip_words import grip_from_text, grip_text
+from workbench.teaching.bars.grip_words import grip_from_text, grip_text
 
 
 @pytest.mark.parametrize(

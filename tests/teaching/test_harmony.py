@@ -5,8 +5,8 @@ import pytest
 from tests.fingering.build import piece as written
 from tests.teaching.hand_made import bar, build, n
 from workbench.music.model import ChordName, Key
-from workbench.teaching.form_words import ChordRow, chord_rows, form_and_harmony, relation
-from workbench.teaching.harmony import cadences, chords, key_heard, key_on, section_keys, tonic
+from workbench.teaching.bars.form_words import ChordRow, chord_rows, form_and_harmony, relation
+from workbench.teaching.bars.harmony import cadences, chords, key_heard, key_on, section_keys, tonic
 
 
 def block(*names, length=4, onset=0):
@@ -167,8 +167,8 @@ def test_chord_roots_agree_with_music21_on_chorales():
     # its package; agreement is on the root, since the names follow other customs
     from music21 import corpus
 
-    from workbench.fingering.chordname import name_chord
-    from workbench.teaching.harmony import PLAIN, root_class
+    from workbench.fingering.shapes.chordname import name_chord
+    from workbench.teaching.bars.harmony import PLAIN, root_class
 
     same = every = 0
     for path in corpus.getComposer("bach")[:30]:
@@ -217,7 +217,7 @@ def test_a_printed_symbol_sounded_is_named_as_it_is_printed():
     music21; the name of the sound is the symbol."""
     from music21 import corpus, harmony
 
-    from workbench.fingering.chordname import name_chord
+    from workbench.fingering.shapes.chordname import name_chord
 
     met, same = 0, []
     for sheet in ("leadSheet/fosterBrownHair", "leadSheet/berlinAlexandersRagtime"):

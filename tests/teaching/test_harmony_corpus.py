@@ -32,8 +32,8 @@ def agreement(paths):
     """
     from music21 import converter
 
-    from workbench.music.reading import read_score
-    from workbench.teaching.harmony import chords, key_heard, root_class, tonic
+    from workbench.music.reading.score import read_score
+    from workbench.teaching.bars.harmony import chords, key_heard, root_class, tonic
 
     roots = turns = every = beats = moving = keys = scores = 0
     for path in paths:

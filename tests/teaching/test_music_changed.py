@@ -13,8 +13,8 @@ from workbench.music.edits.lengths import Length
 from workbench.music.edits.notes import delete_notes, move_steps, write_note
 from workbench.music.edits.signs import set_repeat, set_titles
 from workbench.music.model import Pitch
-from workbench.teaching.lesson import OPENING, BarNote, Lesson
-from workbench.teaching.music_changed import with_piece
+from workbench.teaching.lessons.lesson import OPENING, BarNote, Lesson
+from workbench.teaching.lessons.music_changed import with_piece
 
 
 @pytest.fixture

@@ -9,14 +9,14 @@ from hypothesis import strategies as st
 
 from tests.teaching.hand_made import HAND, UKE, B, bar, build, n
 from workbench.teaching.assess import assess_and_plan, grade_document
-from workbench.teaching.exercises import KINDS, exercises_for
-from workbench.teaching.form_words import chord_rows, form_and_harmony
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.plan import make_plan
-from workbench.teaching.script import make_script
-from workbench.teaching.script_files import chapters, markdown, srt, webvtt
-from workbench.teaching.seen import moves_of
-from workbench.teaching.techniques import find_techniques
+from workbench.teaching.bars.form_words import chord_rows, form_and_harmony
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.planning.plan import make_plan
+from workbench.teaching.scripts.files import chapters, markdown, srt, webvtt
+from workbench.teaching.scripts.script import make_script
+from workbench.teaching.techniques.catalogue import find_techniques
+from workbench.teaching.techniques.exercises import KINDS, exercises_for
+from workbench.teaching.techniques.news import moves_of
 
 
 def through_everything(piece, fingering):

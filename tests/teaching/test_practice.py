@@ -8,10 +8,10 @@ from workbench.fingering.types import Barre
 from workbench.language.speech import speaking
 from workbench.music.errors import BadInput
 from workbench.teaching.assess import assess_and_plan, grade_document
-from workbench.teaching.cautions import cautions
-from workbench.teaching.plan import make_plan, rest_day
-from workbench.teaching.plan_files import item_in_words, markdown
-from workbench.teaching.practice import (
+from workbench.teaching.planning.cautions import cautions
+from workbench.teaching.planning.files import item_in_words, markdown
+from workbench.teaching.planning.plan import make_plan, rest_day
+from workbench.teaching.planning.practice import (
     PAUSE,
     practice_time,
     seconds_of_tries,

@@ -5,12 +5,12 @@ import pytest
 
 from tests.teaching.hand_made import HAND, UKE, bar, build, n
 from workbench.music.errors import BadInput
-from workbench.teaching.formatting import Span, as_html, plain, spans
-from workbench.teaching.lesson import CLOSING, OPENING, BarNote, Lesson
-from workbench.teaching.script import make_script, spoken_seconds, with_edit
-from workbench.teaching.script_files import chapters, clock, markdown, shown, srt, webvtt
-from workbench.teaching.script_words import at_bar
-from workbench.teaching.seen import Move
+from workbench.teaching.lessons.formatting import Span, as_html, plain, spans
+from workbench.teaching.lessons.lesson import CLOSING, OPENING, BarNote, Lesson
+from workbench.teaching.scripts.files import chapters, clock, markdown, shown, srt, webvtt
+from workbench.teaching.scripts.script import make_script, spoken_seconds, with_edit
+from workbench.teaching.scripts.words import at_bar
+from workbench.teaching.techniques.news import Move
 
 
 def lesson(**fields):

@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 
 from tests.teaching.hand_made import bar, build, n
 from workbench.music.errors import BadInput
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.sectioning import (
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.sectioning import (
     letters_of,
     make_section,
     move_start,

@@ -4,7 +4,7 @@ from fractions import Fraction as F
 import pytest
 
 from tests.teaching.hand_made import GUITAR, HAND, UKE, bar, build, n
-from workbench.teaching.seen import (
+from workbench.teaching.techniques.news import (
     Move,
     Profile,
     moves_of,

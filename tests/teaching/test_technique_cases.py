@@ -10,9 +10,14 @@ import pytest
 from tests.teaching.hand_made import GUITAR, HAND, UKE, bar, build, n
 from workbench.fingering.types import Barre
 from workbench.music.model import Key
-from workbench.teaching import rules_left, rules_music, rules_right
-from workbench.teaching.occurrence import Music
-from workbench.teaching.techniques import catalogue, find_techniques
+from workbench.teaching.techniques.catalogue import (
+    catalogue,
+    find_techniques,
+    rules_left,
+    rules_music,
+    rules_right,
+)
+from workbench.teaching.techniques.occurrence import Music
 
 H = F(1, 2)
 T = F(1, 3)

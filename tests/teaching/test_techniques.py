@@ -6,14 +6,14 @@ from tests.teaching.hand_made import GUITAR, HAND, UKE, bar, build, n, song
 from workbench.fingering.types import Barre
 from workbench.music.errors import BadInput
 from workbench.music.model import Key
-from workbench.teaching.exercises import KINDS, exercise, exercises_for
-from workbench.teaching.lesson import NOTE_KINDS
-from workbench.teaching.techniques import (
+from workbench.teaching.lessons.lesson import NOTE_KINDS
+from workbench.teaching.techniques.catalogue import (
     FAMILIES,
     catalogue,
     find_techniques,
     technique,
 )
+from workbench.teaching.techniques.exercises import KINDS, exercise, exercises_for
 
 
 def places(name, *bars, instrument=UKE, **options):

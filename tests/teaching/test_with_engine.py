@@ -10,11 +10,11 @@ from tests.teaching.hand_made import HAND, UKE, B, Event, bar, build, faster, n,
 from workbench.fingering.engine import solve
 from workbench.music.model import Key
 from workbench.teaching.assess import assess_and_plan, grade_document
-from workbench.teaching.exercises import KINDS, exercise
-from workbench.teaching.grade import grade_piece
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.script import make_script
-from workbench.teaching.techniques import find_techniques
+from workbench.teaching.grading.grade import grade_piece
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.scripts.script import make_script
+from workbench.teaching.techniques.catalogue import find_techniques
+from workbench.teaching.techniques.exercises import KINDS, exercise
 
 
 def graded(piece):

@@ -8,7 +8,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QScrollBar, QStyle, QStyleOptionViewItem, QWidget
 
 from tests.ui.conftest import WAIT
-from workbench.teaching.lesson import NOTE_KINDS
+from workbench.teaching.lessons.lesson import NOTE_KINDS
 
 LEFT = Qt.MouseButton.LeftButton
 CTRL = Qt.KeyboardModifier.ControlModifier

@@ -10,8 +10,8 @@ from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Pin
 from workbench.language.fact import Fact
 from workbench.music.model import ChordName
-from workbench.teaching.lesson import BarNote, Lesson
-from workbench.teaching.likeness import Likeness
+from workbench.teaching.bars.likeness import Likeness
+from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.ui.bars.facts import facts_of
 from workbench.ui.bench.bar_rows import FILTERS, BarFacts, bar_rows, kept, ordinal
 

@@ -17,8 +17,8 @@ from workbench.sound.device import SoundCard
 from workbench.sound.player import Player
 from workbench.sound.programme import WHO
 from workbench.store.shelf import Shelf
-from workbench.teaching.demo import demo_lessons
-from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
+from workbench.teaching.lessons.demo import demo_lessons
+from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote, Lesson
 from workbench.ui.bench.services import Services
 from workbench.ui.player.spans import SPANS
 from workbench.ui.window import app as ui_app

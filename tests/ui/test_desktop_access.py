@@ -38,9 +38,9 @@ from PySide6.QtWidgets import (
 
 import workbench.ui
 from tests.ui.conftest import WAIT, settle
-from workbench.fingering.preferences import Fit
+from workbench.fingering.learning.preferences import Fit
 from workbench.handout.options import HandoutOptions
-from workbench.teaching.demo import demo_folder, demo_lesson
+from workbench.teaching.lessons.demo import demo_folder, demo_lesson
 from workbench.ui.bench.keeper import Meeting
 from workbench.ui.bench.services import Services
 from workbench.ui.choices.compare_dialog import Compared

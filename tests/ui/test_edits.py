@@ -10,7 +10,7 @@ from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Pin
 from workbench.instrument.table import INSTRUMENTS
 from workbench.music.errors import BadInput
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.ui.bench import edits
 
 UKULELE = INSTRUMENTS["ukulele"]

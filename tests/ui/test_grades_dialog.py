@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QComboBox
 
 from tests.fingering.build import piece
 from workbench.store.grading import studio_model
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.views.grading.grades_dialog import CHOICES, OWN, GradesDialog
 
 TUNES = ("C4:4 E4:4", "C4:2 E4:2 G4:2 A4:2", "G4:1 A4:1 C5:1 B4:1", "Bb4:1 F4:1 D4:1 C5:1",

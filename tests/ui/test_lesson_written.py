@@ -9,7 +9,7 @@ from PySide6.QtTest import QTest
 
 from tests.ui.conftest import WAIT, write_score
 from tests.ui.helpers import choose, click_bar, click_tick, settle, show, write, write_words
-from workbench.teaching.lesson import CLOSING, NOTE_KINDS, OPENING
+from workbench.teaching.lessons.lesson import CLOSING, NOTE_KINDS, OPENING
 from workbench.ui.notes.scope import BARS, NOTE, SECTION
 
 CTRL = Qt.KeyboardModifier.ControlModifier

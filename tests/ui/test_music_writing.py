@@ -8,8 +8,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QInputDialog
 
 from tests.ui.conftest import WAIT
-from workbench.music.form import playing_order
-from workbench.teaching.lesson import BarNote
+from workbench.music.order.form import playing_order
+from workbench.teaching.lessons.lesson import BarNote
 from workbench.ui.help.shortcut_list import ShortcutList
 from workbench.ui.writing.marks import MusicMarks
 

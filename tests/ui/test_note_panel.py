@@ -8,8 +8,8 @@ from PySide6.QtTest import QTest
 
 from tests.ui.conftest import WAIT, make_lesson, write_score
 from tests.ui.helpers import choose, click_bar, nameless, write
-from workbench.fingering.telling import words
-from workbench.teaching.lesson import NOTE_KINDS, SCOPES
+from workbench.fingering.telling.words import words
+from workbench.teaching.lessons.lesson import NOTE_KINDS, SCOPES
 from workbench.ui.notes.scope import BAR, BARS, NOTE, SECTION
 from workbench.ui.notes.words import RICH
 

@@ -137,7 +137,7 @@ def test_two_windows_on_one_lesson_keep_each_others_notes(lesson_window, open_wi
 
 
 def note_of(words, bar):
-    from workbench.teaching.lesson import NOTE_KINDS, BarNote
+    from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote
 
     note = BarNote(edits.fresh_id("note"), NOTE_KINDS[0], words, bar, bar)
     return lambda lesson: edits.put_note(lesson, note)

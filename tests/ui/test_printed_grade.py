@@ -10,9 +10,9 @@ from PySide6.QtPrintSupport import QPrinter
 
 from workbench.handout.offered import OFFERED
 from workbench.handout.options import HandoutOptions
-from workbench.handout.words import grade_words
+from workbench.handout.parts.words import grade_words
 from workbench.store.grading import apply_fit, printed_grade
-from workbench.teaching.grade import shipped_model
+from workbench.teaching.grading.grade import shipped_model
 from workbench.ui.paper.handout_dialog import HandoutDialog
 from workbench.ui.paper.printing import PrintPreview, compose
 

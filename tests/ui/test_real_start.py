@@ -15,7 +15,7 @@ import pytest
 from tests.sound.notes_made import bar, note, piece
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.session import LAST_LESSON
 from workbench.ui.window.tour import TAKEN
 

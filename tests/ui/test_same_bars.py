@@ -6,7 +6,7 @@ import pytest
 
 from tests.ui.conftest import make_lesson, write_score
 from workbench.fingering.types import Pin
-from workbench.teaching.same_bars import bars_to_match, match_bars
+from workbench.teaching.lessons.same_bars import bars_to_match, match_bars
 
 TUNE = ("C4 E4 G4 A4", "A4 G4 F4 E4", "C4 E4 G4 A4", "D4 F4 B4 C5", "C4 E4 G4 A4")
 

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QInputDialog
 
 from tests.ui.conftest import WAIT
 from tests.ui.helpers import listed, on_shelf, pick
-from workbench.teaching.lesson import BarNote
+from workbench.teaching.lessons.lesson import BarNote
 
 
 @pytest.fixture

@@ -16,7 +16,7 @@ from tests.ui.conftest import WAIT
 from workbench.fingering.types import FingeredNote
 from workbench.language.fact import fact
 from workbench.music.model import Note, Pitch
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.score.tips import note_tip
 
 LEFT = Qt.MouseButton.LeftButton

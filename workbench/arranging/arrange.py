@@ -20,7 +20,7 @@ from workbench.arranging.transpose import (
     transposed,
 )
 from workbench.arranging.weights import EASY_FRET, Wishes
-from workbench.fingering.written import prints_for
+from workbench.fingering.pins.printed import prints_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import HANDS
 from workbench.language.speech import say

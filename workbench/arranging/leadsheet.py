@@ -13,11 +13,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.fingering.chordname import KINDS
+from workbench.fingering.shapes.chordname import KINDS
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import STEP_SEMITONES, Bar, ChordName, Note, Piece
-from workbench.music.spelling import spell
+from workbench.music.parsing.spelling import spell
 
 FINGERS = "pima"
 LINE_SHARE = 0.9  # of its moments at which a lead sheet has one note alone

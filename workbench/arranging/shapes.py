@@ -11,8 +11,8 @@ from __future__ import annotations
 from functools import lru_cache
 from itertools import combinations, permutations
 
-from workbench.fingering.grips import Neck, apart, neck
-from workbench.fingering.holding import PAIRS
+from workbench.fingering.hand.grips import Neck, apart, neck
+from workbench.fingering.hand.holding import PAIRS
 from workbench.instrument.model import Hand, Instrument
 
 Places = tuple[tuple[int, int], ...]  # (string, fret), by string

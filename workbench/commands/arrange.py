@@ -47,7 +47,7 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.music.writing import form_of_export, write_midi, write_musicxml
+    from workbench.music.writing.score import form_of_export, write_midi, write_musicxml
 
     path = file_to_write(options.output, "piece.musicxml") if options.output else None
     form = form_of_export(path) if path else ""
@@ -89,7 +89,7 @@ def _for_grade(
 ) -> tuple[Arranged, list[dict[str, Any]]]:
     """The version for a grade, and a row for each, with what it has otherwise."""
     from workbench.store.grading import model_in_force
-    from workbench.teaching.easier import aimed, differs, versions
+    from workbench.teaching.grading.easier import aimed, differs, versions
 
     if options.strict:
         raise BadInput(say("Give either --for-grade or --strict: a version is as strict as it is."))

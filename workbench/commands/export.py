@@ -24,8 +24,8 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.fingering.heard import sounding
-    from workbench.music.writing import form_of_export, write_midi, write_musicxml
+    from workbench.fingering.telling.heard import sounding
+    from workbench.music.writing.score import form_of_export, write_midi, write_musicxml
 
     path = file_to_write(options.output, "piece.musicxml")
     form = form_of_export(path)

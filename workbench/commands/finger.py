@@ -18,16 +18,16 @@ from workbench.commands.source import (
     score_options,
     settings,
 )
-from workbench.fingering.legato import NOTHING_PLAYED
-from workbench.fingering.telling import words as told
+from workbench.fingering.telling.legato import NOTHING_PLAYED
+from workbench.fingering.telling.words import words as told
 from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
+    from workbench.fingering.pins.printed import PrintedPins
     from workbench.fingering.types import Alternative, FingeredBar, FingeredNote, Fingering
-    from workbench.fingering.written import PrintedPins
     from workbench.instrument.model import Instrument
     from workbench.music.model import Bar
 

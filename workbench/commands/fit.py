@@ -7,14 +7,14 @@ import argparse
 from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter, Result, file_to_write, table, wrapped
-from workbench.fingering.telling import sentence
+from workbench.fingering.telling.words import sentence
 from workbench.language.names import decimal
 from workbench.language.speech import say
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from workbench.fingering.preferences import Change
+    from workbench.fingering.learning.preferences import Change
     from workbench.store.shelf import Shelf
 
 
@@ -67,7 +67,7 @@ def run(options: argparse.Namespace) -> Result:
 
 def _scores(shelf: Shelf, options: argparse.Namespace) -> Result:
     from workbench.instrument.table import hand, instrument
-    from workbench.music.apart import read_apart
+    from workbench.music.reading.apart import read_apart
     from workbench.store.learning import fit_of_scores, put_in_force, studio_weights, told
 
     on, of = instrument(options.instrument), hand(options.hand)
@@ -95,7 +95,7 @@ def _scores(shelf: Shelf, options: argparse.Namespace) -> Result:
 def _report(options: argparse.Namespace) -> Result:
     from workbench.commands.fit_report import write_report
     from workbench.instrument.table import hand, instrument
-    from workbench.music.apart import read_apart
+    from workbench.music.reading.apart import read_apart
 
     path = file_to_write(options.report, "report.html")
     on, of = instrument(options.instrument), hand(options.hand)
@@ -168,8 +168,8 @@ def _changes(changes: Sequence[Change]) -> list[str]:
 
 def _undo_grades(shelf: Shelf) -> Result:
     from workbench.store.grading import undo_grade_fit
-    from workbench.teaching.calibrate import fit_in_words
-    from workbench.teaching.grade import shipped_model
+    from workbench.teaching.grading.calibrate import fit_in_words
+    from workbench.teaching.grading.grade import shipped_model
 
     model = undo_grade_fit(shelf) or shipped_model()
     words = say("Grades are estimated again as before the last fit.")
@@ -178,7 +178,7 @@ def _undo_grades(shelf: Shelf) -> Result:
 
 def _grades(shelf: Shelf, dry_run: bool) -> Result:
     from workbench.store.grading import apply_fit, fit_to_grades
-    from workbench.teaching.calibrate import fit_in_words
+    from workbench.teaching.grading.calibrate import fit_in_words
 
     with Meter(say("Learning")) as meter:
         found = fit_to_grades(shelf, meter)

@@ -12,7 +12,7 @@ from workbench.language.speech import chosen, say
 
 if TYPE_CHECKING:
     from workbench.engraving.small import SmallBars
-    from workbench.fingering.disagreement import BarMet
+    from workbench.fingering.learning.disagreement import BarMet
     from workbench.fingering.types import FingeredBar
     from workbench.instrument.model import Hand, Instrument
     from workbench.music.model import Piece
@@ -38,12 +38,12 @@ def write_report(
     """Write the page; the bars on it, worst first. Left: as printed, all else solved around
     it; right: the engine's own first choice."""
     from workbench.engraving.small import SmallBars
-    from workbench.fingering.disagreement import worst_bars
     from workbench.fingering.engine import solve
-    from workbench.fingering.observed import chain
+    from workbench.fingering.learning.disagreement import worst_bars
+    from workbench.fingering.learning.observed import chain
+    from workbench.fingering.pins.printed import printed_pins
     from workbench.fingering.types import Settings
     from workbench.fingering.weights import schools, weights_for
-    from workbench.fingering.written import printed_pins
     from workbench.music.files import appearing
 
     weights = weights_for(Settings(), on.scale_mm).left

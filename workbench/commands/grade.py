@@ -35,8 +35,8 @@ def practice_options(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> Result:
     from workbench.store.grading import model_in_force
     from workbench.teaching.assess import assess_and_plan, grade_document
-    from workbench.teaching.grade import shown_grade
-    from workbench.teaching.plan_files import days_in_words
+    from workbench.teaching.grading.grade import shown_grade
+    from workbench.teaching.planning.files import days_in_words
 
     lesson = lesson_of(options, load(options, lessons=True))
     instrument, hand = playing_of(lesson)

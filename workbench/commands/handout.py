@@ -111,7 +111,7 @@ def run(options: argparse.Namespace) -> Result:
 
 def make(options: argparse.Namespace, page: Path) -> int:
     """Write what the options ask for as PDF; the number of pages."""
-    from workbench.handout.kept import remember_grades
+    from workbench.handout.from_shelf import remember_grades
     from workbench.handout.products import Request, make_product
     from workbench.store.shelf import Shelf
 
@@ -138,7 +138,7 @@ def make(options: argparse.Namespace, page: Path) -> int:
 
 def _picture(options: argparse.Namespace, path: Path) -> Result:
     from workbench.commands.sound import passage
-    from workbench.handout.passage import PassageOptions, make_passage
+    from workbench.handout.files.passage import PassageOptions, make_passage
 
     if options.what != "page" or options.booklet or options.others:
         raise BadInput(
@@ -175,9 +175,9 @@ def _page(options: argparse.Namespace) -> HandoutOptions:
 
 def _prepared(options: argparse.Namespace, name: str) -> tuple[Prepared, bool]:
     """A score or lesson ready to be laid out, and whether it is a lesson of the shelf."""
-    from workbench.handout.kept import extras_of
-    from workbench.handout.page import Extras
+    from workbench.handout.from_shelf import extras_of
     from workbench.handout.products import Prepared
+    from workbench.handout.sheets.page import Extras
     from workbench.store.grading import model_in_force
     from workbench.store.shelf import Shelf
 

@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter, Result, beat, table, wrapped
 from workbench.commands.source import pins, printed, settings
-from workbench.fingering.legato import NOTHING_PLAYED
-from workbench.fingering.telling import words as told
+from workbench.fingering.telling.legato import NOTHING_PLAYED
+from workbench.fingering.telling.words import words as told
 from workbench.language.names import percent, pitch_words
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 def audited(placed: Arranged, fingering: Fingering) -> Result:
     """The notes held too short, worst first, with a figure for each bar that has any."""
-    from workbench.fingering.legato import CAUSES, causes, held_fraction, lost, worst_first
+    from workbench.fingering.telling.legato import CAUSES, causes, held_fraction, lost, worst_first
 
     piece, audit = placed.piece, fingering.audit
     names = {note.id: pitch_words(note.pitch.name) for note in piece.notes}
@@ -99,8 +99,8 @@ def compared(
     hand: Hand,
 ) -> Result:
     """A bar as the engine fingers it beside the same bar with the teacher's pins."""
-    from workbench.fingering.comparing import compare
     from workbench.fingering.engine import Solver
+    from workbench.fingering.telling.comparing import compare
 
     piece = placed.piece
     bar = next((b for b in piece.bars if b.number == options.compare), None)

@@ -9,7 +9,7 @@ from workbench.commands.output import Result, table
 from workbench.instrument.table import INSTRUMENTS
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
-from workbench.teaching.grade import LEVEL_WORDS
+from workbench.teaching.grading.grade import LEVEL_WORDS
 
 if TYPE_CHECKING:
     from workbench.store.rows import LessonRow

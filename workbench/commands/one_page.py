@@ -21,7 +21,7 @@ Report = dict[str, Any]
 
 def make_one(job: Job) -> Report:
     """One page in a process of its own. Never raises: what went wrong is in the report."""
-    from workbench.music import apart
+    from workbench.music.reading import apart
 
     options, score, page = job
     begun = time.monotonic()

@@ -29,7 +29,7 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.handout.pack import PackOptions, write_pack
+    from workbench.handout.sheets.pack import PackOptions, write_pack
 
     target = Path(options.output)
     if not 390 <= options.a4 <= 470:

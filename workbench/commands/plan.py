@@ -25,15 +25,15 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.handout.text_file import write_text
+    from workbench.handout.files.text_file import write_text
     from workbench.store.grading import model_in_force
-    from workbench.teaching.plan import make_plan
-    from workbench.teaching.plan_files import (
+    from workbench.teaching.planning.files import (
         day_in_words,
         days_in_words,
         item_in_words,
         markdown,
     )
+    from workbench.teaching.planning.plan import make_plan
 
     target = Path(options.output) if options.output else None
     if target is not None and target.suffix.lower() != ".md":

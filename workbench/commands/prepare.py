@@ -16,11 +16,11 @@ from workbench.commands.source import (
     settings,
     wishes,
 )
-from workbench.fingering.telling import words as told
+from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 if TYPE_CHECKING:
     from workbench.instrument.model import Hand, Instrument

@@ -10,11 +10,11 @@ from workbench.commands.output import Result, table, wrapped
 from workbench.commands.source import load, score_options
 from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import say
-from workbench.teaching.strokes import bars_in_words
+from workbench.teaching.bars.strokes import bars_in_words
 
 if TYPE_CHECKING:
-    from workbench.music.form import Section
     from workbench.music.model import Bar, Piece
+    from workbench.music.order.form import Section
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -23,7 +23,7 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> Result:
     from workbench.music.document import read_document
-    from workbench.music.form import playing_order, sections
+    from workbench.music.order.form import playing_order, sections
 
     piece = load(options).piece
     return Result(read_document(piece), _text(piece, playing_order(piece), sections(piece)))

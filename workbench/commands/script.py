@@ -10,12 +10,12 @@ from workbench.commands.prepare import fingering_of, lesson_of, playing_of
 from workbench.commands.source import load, playing_options, score_options
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
-from workbench.teaching.formatting import plain
+from workbench.teaching.lessons.formatting import plain
 
 if TYPE_CHECKING:
     from workbench.store.shelf import Shelf
-    from workbench.teaching.lesson import Lesson
-    from workbench.teaching.seen import Profile
+    from workbench.teaching.lessons.lesson import Lesson
+    from workbench.teaching.techniques.news import Profile
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -37,9 +37,9 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.handout.text_file import script_form, write_text
-    from workbench.teaching.script import make_script
-    from workbench.teaching.script_files import chapters, clock
+    from workbench.handout.files.text_file import script_form, write_text
+    from workbench.teaching.scripts.files import chapters, clock
+    from workbench.teaching.scripts.script import make_script
 
     target = file_to_write(options.output, "script.md") if options.output else None
     form = script_form(target) if target is not None else None
@@ -124,7 +124,7 @@ def taught_before(student: str, lesson: Lesson) -> tuple[Profile, ...]:
 
 def _profile(shelf: Shelf, lesson: Lesson) -> Profile | None:
     """What a kept lesson teaches; None where it has no notes to play."""
-    from workbench.teaching.seen import profile
+    from workbench.teaching.techniques.news import profile
 
     if not lesson.piece.notes:
         return None

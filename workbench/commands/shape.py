@@ -11,7 +11,7 @@ from workbench.instrument.model import Instrument
 from workbench.language.names import chord_words
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.teaching.harmony import INVERSIONS
+from workbench.teaching.bars.harmony import INVERSIONS
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -30,7 +30,7 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.fingering.shape import shape, shape_document
+    from workbench.fingering.shapes.shape import shape, shape_document
 
     if options.limit < 1:
         raise BadInput(f"--limit {options.limit}: give 1 or more.")

@@ -12,7 +12,7 @@ from workbench.commands.source import load, playing_options, score_options
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 WHAT = ("music", "clicks", "tracks")
 #: As on the command line, and as the programme names them.
@@ -111,9 +111,9 @@ def _music(
 
 def _tracks(options: argparse.Namespace, folder: Path) -> Result:
     """A folder of practice tracks."""
-    from workbench.music.form import playing_order
+    from workbench.music.order.form import playing_order
     from workbench.sound.tracks import tracks_of, write_tracks
-    from workbench.teaching.plan import make_plan
+    from workbench.teaching.planning.plan import make_plan
 
     if folder.is_file():
         raise BadInput(say("{path} is a file; name a folder for the tracks.", path=folder))

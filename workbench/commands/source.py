@@ -10,14 +10,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from workbench.arranging.weights import STRICT, Wishes
+from workbench.fingering.pins.printed import PrintedPins, printed_pins
 from workbench.fingering.types import LEVELS, STYLES, Pin, Settings
-from workbench.fingering.written import PrintedPins, printed_pins
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
@@ -159,13 +159,13 @@ def load(options: argparse.Namespace, lessons: bool = False) -> Source:
                 f"{named} is neither a score file nor the id of a lesson; 'lessons' lists the ids."
             )
         return Source(kept.piece, kept)
-    from workbench.music.apart import read_apart
+    from workbench.music.reading.apart import read_apart
 
     return Source(read_apart(Path(named), tune=options.tune, parts=parts))
 
 
 def _demo(number: int) -> Source:
-    from workbench.teaching.demo import demo_lessons
+    from workbench.teaching.lessons.demo import demo_lessons
 
     shelf = demo_lessons()
     if not 1 <= number <= len(shelf):

@@ -12,9 +12,9 @@ from PySide6.QtCore import QPointF, QRectF, QSizeF
 from PySide6.QtGui import QPainter
 from PySide6.QtSvg import QSvgRenderer
 
-from workbench.engraving.mei import element_note
-from workbench.engraving.places import Geometry, Place
-from workbench.engraving.render import SystemDrawing
+from workbench.engraving.drawing.render import SystemDrawing
+from workbench.engraving.mei.document import element_note
+from workbench.engraving.pointing import Geometry, Place
 from workbench.music.model import Piece
 
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from workbench.engraving.above import ABOVE, together
-from workbench.engraving.flatten import Tint
+from workbench.engraving.drawing.flatten import Tint
+from workbench.engraving.mei.above import ABOVE, together
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.strip import Strip
 from workbench.music.model import Piece

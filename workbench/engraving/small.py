@@ -10,11 +10,11 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QImage, QPainter
 
 from workbench.engraving.app import ensure_gui
-from workbench.engraving.mei import to_mei
+from workbench.engraving.drawing.render import Engraver, SystemDrawing
+from workbench.engraving.mei.document import to_mei
+from workbench.engraving.mei.tree import MEI
 from workbench.engraving.options import TABLATURE, MeiOptions, SmallLook
 from workbench.engraving.paint import PaintedSystem
-from workbench.engraving.render import Engraver, SystemDrawing
-from workbench.engraving.tree import MEI
 from workbench.fingering.types import Audit, FingeredBar, Fingering
 from workbench.instrument.model import Instrument
 from workbench.music.model import Piece

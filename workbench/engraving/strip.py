@@ -11,12 +11,12 @@ from itertools import cycle
 from PySide6.QtCore import QPointF
 
 from workbench.engraving.app import ensure_gui
-from workbench.engraving.flatten import Flat, Tint
-from workbench.engraving.mei import OCTAVE_CLEF_BELOW, element_note, to_mei
+from workbench.engraving.drawing.flatten import Flat, Tint
+from workbench.engraving.drawing.render import STAFF_HEIGHT, Engraver, SystemDrawing
+from workbench.engraving.mei.document import OCTAVE_CLEF_BELOW, element_note, to_mei
+from workbench.engraving.mei.tree import voice_of_layer
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.paint import PaintedSystem, Placed, ScoreImage
-from workbench.engraving.render import STAFF_HEIGHT, Engraver, SystemDrawing
-from workbench.engraving.tree import voice_of_layer
 from workbench.fingering.types import FingeredBar, Fingering
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput

@@ -7,16 +7,16 @@ from typing import Protocol
 
 import numpy as np
 
-from workbench.fingering.conflicts import conflict
-from workbench.fingering.frame import Frame
-from workbench.fingering.grips import Neck
-from workbench.fingering.holding import IntArray
-from workbench.fingering.lattice import Lattice
-from workbench.fingering.paths import FAR, Path, Sweeper
-from workbench.fingering.reasons import difference
-from workbench.fingering.telling import words
+from workbench.fingering.hand.grips import Neck
+from workbench.fingering.hand.holding import IntArray
+from workbench.fingering.lattice.growth import Lattice
+from workbench.fingering.lattice.layers import Frame
+from workbench.fingering.lattice.paths import FAR, Path, Sweeper
+from workbench.fingering.lattice.window import Window
+from workbench.fingering.pins.conflicts import conflict
+from workbench.fingering.telling.reasons import difference
+from workbench.fingering.telling.words import words
 from workbench.fingering.types import Alternative, Fingering, Pin
-from workbench.fingering.window import Window
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import fact
 from workbench.music.errors import BadInput

@@ -7,20 +7,20 @@ from dataclasses import replace
 
 import numpy as np
 
-from workbench.fingering.audit import Told, audit, tell
-from workbench.fingering.campanella import ringing_frame, suited
-from workbench.fingering.consistency import settle
-from workbench.fingering.frame import Frame
-from workbench.fingering.grips import neck
-from workbench.fingering.holding import IntArray
-from workbench.fingering.lattice import Lattice, build_lattice
-from workbench.fingering.paths import Path, Sweeper
-from workbench.fingering.playable import split_playable
-from workbench.fingering.plucking import plucked_frame, rests
-from workbench.fingering.right import Memo, faults, solve_right, window_frame
-from workbench.fingering.shared import apart, lasting, shortened, together
-from workbench.fingering.telling import words
-from workbench.fingering.terms import LEFT_TERMS
+from workbench.fingering.hand.grips import neck
+from workbench.fingering.hand.holding import IntArray
+from workbench.fingering.lattice.campanella import ringing_frame, suited
+from workbench.fingering.lattice.consistency import settle
+from workbench.fingering.lattice.growth import Lattice, build_lattice
+from workbench.fingering.lattice.layers import Frame
+from workbench.fingering.lattice.paths import Path, Sweeper
+from workbench.fingering.lattice.playable import split_playable
+from workbench.fingering.lattice.terms import LEFT_TERMS
+from workbench.fingering.pins.shared import apart, lasting, shortened, together
+from workbench.fingering.right.fingers import Memo, faults, solve_right, window_frame
+from workbench.fingering.right.plucking import plucked_frame, rests
+from workbench.fingering.telling.audit import Told, audit, tell
+from workbench.fingering.telling.words import words
 from workbench.fingering.types import (
     Alternative,
     FingeredBar,
@@ -34,8 +34,8 @@ from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import Fact, fact
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.music.slurs import slurred
-from workbench.music.sounds import sounds
+from workbench.music.ringing.slurs import slurred
+from workbench.music.ringing.sounds import sounds
 
 Progress = Callable[[int, int], None]
 
@@ -313,7 +313,7 @@ class Solver:
 
     def right_alternatives(self, bar: int, count: int = 2) -> tuple[Alternative, ...]:
         """Other right hands for a written bar, easiest first; its left hand stays as it is."""
-        from workbench.fingering.right_choices import other_rights
+        from workbench.fingering.right.choices import other_rights
 
         present = self.solution()
         played = {n.id: n for b in present.bars for n in b.notes if n.string and n.right}
@@ -356,8 +356,8 @@ class Solver:
 
         Raises BadInput where the right hand cannot do it.
         """
-        from workbench.fingering.reasons import moved
-        from workbench.fingering.right_choices import asked_right
+        from workbench.fingering.right.choices import asked_right
+        from workbench.fingering.telling.reasons import moved
 
         rest = [n for b in self.solution().bars if b.index != bar for n in b.notes]
         played = [n for n in (*told.notes, *rest) if n.string and n.right]

@@ -7,18 +7,18 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from workbench.fingering.types import Fingering
-from workbench.handout.book import Book, BookTitle, Chapter
-from workbench.handout.booklet import Booklet
-from workbench.handout.grip_sheet import Order, grip_sheet
+from workbench.handout.files.pdf import write_whole
 from workbench.handout.offered import PAGED
 from workbench.handout.options import HandoutOptions
-from workbench.handout.page import Extras, Handout
-from workbench.handout.paged import Printed, pdf_of
-from workbench.handout.pdf import write_whole
-from workbench.handout.plan_sheet import plan_sheet
+from workbench.handout.setting.paged import Printed, pdf_of
+from workbench.handout.sheets.book import Book, BookTitle, Chapter
+from workbench.handout.sheets.booklet import Booklet
+from workbench.handout.sheets.grip_sheet import Order, grip_sheet
+from workbench.handout.sheets.page import Extras, Handout
+from workbench.handout.sheets.plan_sheet import plan_sheet
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 #: The setting that keeps what was chosen last, studio and contact among it.
 REMEMBERED = "handout.options"

@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import Any
 
 from workbench.music.codec import to_dict
-from workbench.music.form import form_in_words, playing_order, sections
 from workbench.music.model import Bar, Piece
+from workbench.music.order.form import form_in_words, playing_order, sections
 
 
 def read_document(piece: Piece) -> dict[str, Any]:

@@ -6,15 +6,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.fingering.heard import heard
+from workbench.fingering.telling.heard import heard
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.music.form import playing_order
 from workbench.music.model import Bar, Note, Piece
-from workbench.music.slurs import slurred
-from workbench.music.sounds import sounds
+from workbench.music.order.form import playing_order
+from workbench.music.ringing.slurs import slurred
+from workbench.music.ringing.sounds import sounds
 from workbench.sound.loudness import Loudness, gain_of
 from workbench.sound.manner import as_played
 from workbench.sound.sounding import GRACE_SECONDS, Sounding

@@ -22,7 +22,7 @@ from workbench.sound.plucked import RATE
 from workbench.sound.programme import FASTEST, Manner, Programme
 from workbench.sound.render import PEAK
 from workbench.sound.transport import Transport
-from workbench.teaching.plan_items import PlanItem
+from workbench.teaching.planning.items import PlanItem
 
 FULL = 100.0
 STEP = 5  # percent: tracks of tempos nearer than this are one

@@ -25,9 +25,9 @@ from workbench.music.codec import from_dict, piece_from_dict, piece_to_dict, to_
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
 from workbench.music.model import Piece
-from workbench.music.writing import musicxml_bytes
+from workbench.music.writing.score import musicxml_bytes
 from workbench.store.documents import as_text, music_document
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 FORMAT, VERSION = "pluckwright-archive", 1
 ENDING = ".pluckwright"

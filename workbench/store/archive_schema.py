@@ -1,6 +1,6 @@
 """The JSON schema of the archive, made from the values that it holds.
 
-    python -m workbench.store.archive_schema      writes resources/schema/archive.schema.json
+python -m workbench.store.archive_schema      writes resources/schema/archive.schema.json
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ from typing import Any, Union
 
 from workbench.music.model import Piece
 from workbench.store.archive import FORMAT, SCHEMA, VERSION
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 _TIME = {"type": "string", "format": "date-time"}
 _MUSIC = {"type": "string", "pattern": r"^music/[0-9a-f]{64}\.json$"}

@@ -25,7 +25,7 @@ from workbench.store.schema import (
 from workbench.store.scores import Scores
 from workbench.store.states import States
 from workbench.store.versions import Versions
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 
 @dataclass(frozen=True)

@@ -17,7 +17,7 @@ from workbench.language.speech import say
 from workbench.music.codec import from_dict, piece_to_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 T = TypeVar("T")
 

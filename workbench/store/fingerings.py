@@ -14,7 +14,7 @@ from workbench.store.documents import fingering_key, pack, unpack
 from workbench.store.edition import engine_edition
 from workbench.store.schema import FingeringRecord
 from workbench.store.scores import Scores
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 _TICK = timedelta(microseconds=1)
 

@@ -14,12 +14,12 @@ from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.store.location import store_place
 from workbench.store.shelf import Shelf
-from workbench.teaching.features import piece_features
-from workbench.teaching.grade import Grade, GradeModel, grade_piece, shown_grade
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.grading.features import piece_features
+from workbench.teaching.grading.grade import Grade, GradeModel, grade_piece, shown_grade
+from workbench.teaching.lessons.lesson import Lesson
 
 if TYPE_CHECKING:
-    from workbench.teaching.calibrate import GradedPiece, Refit
+    from workbench.teaching.grading.calibrate import GradedPiece, Refit
 
 MODEL = "grade model"  # name of the studio setting
 BEFORE = "grade model before the fit"
@@ -78,7 +78,7 @@ def graded_lessons(shelf: Shelf, progress: Progress | None = None) -> tuple[Grad
             continue
         if lesson.grade is None or not lesson.piece.notes:
             continue
-        from workbench.teaching.calibrate import GradedPiece
+        from workbench.teaching.grading.calibrate import GradedPiece
 
         piece = GradedPiece(lesson.title, features, lesson.grade, lesson.grade_level)
         out.append(GradedLesson(row.id, piece))
@@ -109,7 +109,7 @@ def fit_to_grades(shelf: Shelf, progress: Progress | None = None) -> Refit:
     Raises BadInput with fewer than five graded lessons, or all of one grade.
     """
     pieces = [g.piece for g in graded_lessons(shelf, progress)]
-    from workbench.teaching.calibrate import refit
+    from workbench.teaching.grading.calibrate import refit
 
     return refit(pieces, NAME, force=studio_model(shelf))
 

@@ -10,13 +10,13 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from workbench.fingering.engine import Solver
-from workbench.fingering.fitting import agreement
-from workbench.fingering.observed import chain
-from workbench.fingering.preferences import Choice, Fit, choice_from, fit
-from workbench.fingering.printfit import FEWEST, FOLDS, PrintFit, fit_to_print
+from workbench.fingering.learning.fitting import agreement
+from workbench.fingering.learning.observed import chain
+from workbench.fingering.learning.preferences import Choice, Fit, choice_from, fit
+from workbench.fingering.learning.printfit import FEWEST, FOLDS, PrintFit, fit_to_print
+from workbench.fingering.pins.printed import can_mean
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import is_small, weights_for
-from workbench.fingering.written import can_mean
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand, instrument
 from workbench.language.speech import count, say
@@ -24,7 +24,7 @@ from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.store.location import store_place
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 WEIGHTS = {False: "fitted weights", True: "fitted weights, small"}  # settings of the studio
 BEFORE = "weights before the fit"  # {"small": ..., "weights": ...}

@@ -27,7 +27,7 @@ from workbench.store.schema import (
 )
 from workbench.store.scores import Scores
 from workbench.store.states import States, read_view, view_text
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 
 class Lessons:

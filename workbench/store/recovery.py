@@ -21,7 +21,7 @@ from workbench.music.errors import BadInput
 from workbench.music.files import write_private
 from workbench.store.location import log_folder
 from workbench.store.opening import Place
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 FOLDER = "not-saved"
 

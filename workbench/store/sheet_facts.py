@@ -10,8 +10,8 @@ from workbench.instrument.table import hand, instrument
 from workbench.language.speech import count, say
 from workbench.store.earlier import earlier_lessons
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.seen import moves_of
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.techniques.news import moves_of
 
 MOST_ROWS = 40
 _MOST_LABELS = 4

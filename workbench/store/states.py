@@ -12,7 +12,7 @@ from workbench.store.documents import as_text, lesson_from, read_text
 from workbench.store.rows import View
 from workbench.store.schema import LessonRecord, StepRecord, VersionRecord
 from workbench.store.scores import Scores
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 
 class States:

@@ -14,7 +14,7 @@ from workbench.store.rows import Version
 from workbench.store.schema import LessonRecord, VersionRecord
 from workbench.store.scores import Scores
 from workbench.store.states import States
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 
 class Versions:

@@ -8,8 +8,9 @@ from typing import Any
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
 from workbench.music.model import Piece
-from workbench.teaching.features import Feature, piece_features
-from workbench.teaching.grade import (
+from workbench.teaching.bars.measure import BarMeasure, measure_bars
+from workbench.teaching.grading.features import Feature, piece_features
+from workbench.teaching.grading.grade import (
     Grade,
     GradeModel,
     HardBar,
@@ -18,8 +19,7 @@ from workbench.teaching.grade import (
     hard_bar_in_words,
     hardest_bars,
 )
-from workbench.teaching.measure import BarMeasure, measure_bars
-from workbench.teaching.plan import Plan, make_plan
+from workbench.teaching.planning.plan import Plan, make_plan
 
 
 @dataclass(frozen=True)

@@ -17,8 +17,8 @@ from workbench.music.edits.line import (
     rows_of,
 )
 from workbench.music.errors import BadInput
-from workbench.music.form import playing_order
 from workbench.music.model import Bar, Note, Piece
+from workbench.music.order.form import playing_order
 
 MOST_BARS = 2000
 _NUMBER = re.compile(r"(\d+)(.*)\Z", re.DOTALL)
@@ -174,7 +174,7 @@ def _indexed(piece: Piece, bars: list[Bar]) -> Piece:
 def settled_form(piece: Piece) -> Piece:
     """The piece without endings that belong to no repeat, and without jumps to signs
     that are gone. Raises BadInput where the repeats ask for too much."""
-    from workbench.music.endings import ending_groups
+    from workbench.music.order.endings import ending_groups
 
     bars = list(piece.bars)
     for group in ending_groups(piece.bars):

@@ -11,7 +11,7 @@ from workbench.music.edits.lengths import struck_anew
 from workbench.music.edits.line import Row, bar_words, finished, rows_of
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, ChordName, Key, Piece
-from workbench.music.spelling import spell
+from workbench.music.parsing.spelling import spell
 
 UNITS = (1, 2, 4, 8, 16, 32)
 MOST_BEATS = 32

@@ -25,7 +25,7 @@ from workbench.music.edits.line import (
 )
 from workbench.music.errors import BadInput
 from workbench.music.model import STEPS, Key, Note, Piece, Pitch
-from workbench.music.spelling import spell
+from workbench.music.parsing.spelling import spell
 
 _SHARPS = "FCGDAEB"
 

@@ -10,11 +10,11 @@ from fractions import Fraction
 from workbench.language.speech import say
 from workbench.music.edits.bars import span_words
 from workbench.music.edits.line import bar_words
-from workbench.music.endings import ending_groups
 from workbench.music.errors import BadInput
-from workbench.music.form import playing_order
 from workbench.music.model import Bar, ChordName, Piece
-from workbench.music.signs import MOST_TIMES
+from workbench.music.order.endings import ending_groups
+from workbench.music.order.form import playing_order
+from workbench.music.parsing.signs import MOST_TIMES
 
 JUMPS = ("", "D.C.", "D.C. al Fine", "D.C. al Coda", "D.S.", "D.S. al Fine", "D.S. al Coda")
 LONGEST_NAME = 24  # characters of a chord name

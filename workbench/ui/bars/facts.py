@@ -6,10 +6,10 @@ from PySide6.QtCore import QObject, Signal
 
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
-from workbench.teaching.grade import bar_scores
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.likeness import likenesses
-from workbench.teaching.measure import measure_bars
+from workbench.teaching.bars.likeness import likenesses
+from workbench.teaching.bars.measure import measure_bars
+from workbench.teaching.grading.grade import bar_scores
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.bar_rows import BarFacts
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.services import playing_of

@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QAbstractItemView, QLineEdit, QListView
 from workbench.engraving.options import STAFF, TABLATURE, SmallLook
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.sectioning import (
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.sectioning import (
     letters_of,
     make_section,
     move_start,

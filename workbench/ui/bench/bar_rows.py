@@ -8,15 +8,15 @@ from dataclasses import dataclass
 from typing import TypeVar
 from weakref import finalize
 
-from workbench.fingering.telling import words as told
+from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredBar, Fingering
 from workbench.language.names import decimal
 from workbench.language.speech import count, mark, say
-from workbench.music.form import playing_order
 from workbench.music.model import Bar, Piece
-from workbench.teaching.lesson import BarNote, Lesson
-from workbench.teaching.likeness import Likeness
-from workbench.teaching.sectioning import letters_of, section_starts
+from workbench.music.order.form import playing_order
+from workbench.teaching.bars.likeness import Likeness
+from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.teaching.lessons.sectioning import letters_of, section_starts
 
 #: Which bars are listed: what they are called in code, and on the screen.
 FILTERS = (

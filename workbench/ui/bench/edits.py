@@ -10,15 +10,15 @@ from uuid import uuid4
 from workbench.arranging.arrange import Arranged
 from workbench.arranging.decisions import Decisions, rows
 from workbench.arranging.weights import Wishes
-from workbench.fingering.telling import words as told
+from workbench.fingering.pins.printed import PrintedPins, printed_pins
+from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredNote, Pin, Settings
-from workbench.fingering.written import PrintedPins, printed_pins
 from workbench.instrument.model import Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.music.sounds import stems_of
-from workbench.teaching.lesson import NOTE_KINDS, BarNote, Lesson
+from workbench.music.ringing.sounds import stems_of
+from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote, Lesson
 
 RIGHT = ("p", "i", "m", "a")
 

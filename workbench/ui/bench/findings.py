@@ -15,12 +15,12 @@ from workbench.store.grading import studio_model
 from workbench.store.rows import LessonRow
 from workbench.store.shelf import Shelf
 from workbench.teaching.assess import assess
-from workbench.teaching.features import Feature
-from workbench.teaching.grade import LEVELS, Grade, GradeModel, grade_piece, shown_grade
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.measure import BarMeasure
-from workbench.teaching.seen import MoveAt, Profile, moves_of, profile, tune_of
-from workbench.teaching.techniques import Found, find_techniques
+from workbench.teaching.bars.measure import BarMeasure
+from workbench.teaching.grading.features import Feature
+from workbench.teaching.grading.grade import LEVELS, Grade, GradeModel, grade_piece, shown_grade
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.techniques.catalogue import Found, find_techniques
+from workbench.teaching.techniques.news import MoveAt, Profile, moves_of, profile, tune_of
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.services import Services, playing_of
 

@@ -15,7 +15,7 @@ from workbench.fingering.types import Alternative, FingeredBar, FingeredNote, Fi
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.grips import pinned
 from workbench.ui.bench.jobs import Jobs, Progress
 from workbench.ui.bench.selecting import Selection

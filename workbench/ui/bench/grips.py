@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.fingering.telling import words as told
+from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Barre, FingeredBar, FingeredNote, Pin
 from workbench.language.speech import say
 

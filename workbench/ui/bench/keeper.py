@@ -14,8 +14,8 @@ from workbench.music.errors import BadInput
 from workbench.store.conflict import Conflict, Refused
 from workbench.store.recovery import Recovery, Unsaved
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.merging import merged
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.merging import merged
 
 Step = Callable[[str, "int | None"], "Lesson | None"]  # lesson id, base
 AGAIN = 3000  # milliseconds until the store is asked again

@@ -13,12 +13,12 @@ from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
 from workbench.music.model import Piece
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
     from workbench.arranging.keys import Candidate
-    from workbench.handout.page import Extras
+    from workbench.handout.sheets.page import Extras
 
 
 Done = Callable[[int, int], None]  # done, of all
@@ -56,14 +56,14 @@ def _solver(
 
 
 def _read(path: str, **choice: Any) -> Piece:
-    from workbench.music.apart import read_apart
+    from workbench.music.reading.apart import read_apart
 
     return read_apart(Path(path), **choice)
 
 
 def expect_a_score() -> None:
     """Make ready for a score that the teacher is about to choose."""
-    from workbench.music.apart import warm
+    from workbench.music.reading.apart import warm
 
     warm()
 
@@ -99,14 +99,14 @@ def _handout(
     options: dict[str, Any],
     extras: Extras | None = None,
 ) -> int:
-    from workbench.handout.page import HandoutOptions, make_handout
+    from workbench.handout.sheets.page import HandoutOptions, make_handout
 
     engraving_in_this_thread()
     return make_handout(lesson, fingering, Path(path), HandoutOptions(**options), extras)
 
 
 def _demo() -> tuple[Lesson, ...]:
-    from workbench.teaching.demo import demo_lessons
+    from workbench.teaching.lessons.demo import demo_lessons
 
     return demo_lessons()
 

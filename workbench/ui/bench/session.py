@@ -18,7 +18,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.rows import View
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.ui.bench.bar_rows import BarRow, bar_rows, notes_of_bar, section_letters
 from workbench.ui.bench.fingers import Fingers, fingered_alike
 from workbench.ui.bench.hand_edits import HandEdits

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.fingering.comparing import compare
+from workbench.fingering.telling.comparing import compare
 from workbench.fingering.types import FingeredBar
 from workbench.language.speech import say
 from workbench.ui.kit.look import em

@@ -17,10 +17,10 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.engraving.options import TABLATURE, SmallLook
-from workbench.fingering.telling import words as told
+from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Alternative, FingeredBar, FingeredNote
 from workbench.language.speech import count, say
-from workbench.teaching.strokes import bars_in_words
+from workbench.teaching.bars.strokes import bars_in_words
 from workbench.ui.bench import edits
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session

@@ -17,14 +17,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.fingering.comparing import compare
-from workbench.fingering.telling import words as told
-from workbench.fingering.typed import in_order, read_figures, write_figures
+from workbench.fingering.pins.typed import in_order, read_figures, write_figures
+from workbench.fingering.telling.comparing import compare
+from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Alternative, FingeredBar, Pin
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
-from workbench.teaching.lesson import NOTE_KINDS, BarNote
-from workbench.teaching.strokes import beat_number
+from workbench.teaching.bars.strokes import beat_number
+from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote
 from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.choices.why_table import EntryTable

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.fingering.typed import complete
+from workbench.fingering.pins.typed import complete
 from workbench.fingering.types import FingeredNote, Pin
 from workbench.instrument.model import Instrument
 from workbench.language.names import pitch_words

@@ -7,8 +7,8 @@ from collections.abc import Callable
 from PySide6.QtWidgets import QWidget
 
 from workbench.language.speech import say
-from workbench.teaching.differences import differences
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.differences import differences
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.word_list import WordList
 

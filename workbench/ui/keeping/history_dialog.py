@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import say
 from workbench.store.rows import History
-from workbench.teaching.strokes import bar_name
+from workbench.teaching.bars.strokes import bar_name
 from workbench.ui.bench.session import Session
 from workbench.ui.keeping.changes_list import ChangesList
 from workbench.ui.kit.look import colours, em

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import say
-from workbench.teaching.differences import differences
+from workbench.teaching.lessons.differences import differences
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Heading, Words, Wrapped
 

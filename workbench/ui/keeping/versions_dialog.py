@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import say
 from workbench.store.rows import Version
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.session import Session
 from workbench.ui.keeping.changes_list import ChangesList
 from workbench.ui.kit.look import em

@@ -16,7 +16,7 @@ from PySide6.QtGui import (
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
-from workbench.engraving.chart_kit import Chart, Format, Ink
+from workbench.engraving.charts.kit import Chart, Format, Ink
 from workbench.language.speech import say
 from workbench.ui.kit.look import DARK, colours, em
 from workbench.ui.kit.parts import Faint, Heading

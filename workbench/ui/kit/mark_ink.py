@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QSyntaxHighlighter, QTextCharFormat, QTextDocument
 
-from workbench.teaching.formatting import marked
+from workbench.teaching.lessons.formatting import marked
 
 
 class MarkInk(QSyntaxHighlighter):

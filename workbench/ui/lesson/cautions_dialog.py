@@ -6,7 +6,7 @@ from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
 from workbench.language.speech import say
-from workbench.teaching.cautions import ALWAYS, GUIDANCE, cautions
+from workbench.teaching.planning.cautions import ALWAYS, GUIDANCE, cautions
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Heading, Words

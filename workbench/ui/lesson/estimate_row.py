@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from workbench.language.speech import say
 from workbench.store.grading import printed_grade
-from workbench.teaching.grade import Grade, shown_grade, unchanged_in_print
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.grading.grade import Grade, shown_grade, unchanged_in_print
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.findings import LANE, Findings
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Faint

@@ -20,16 +20,16 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.fingering.legato import NOTHING_PLAYED
+from workbench.fingering.telling.legato import NOTHING_PLAYED
 from workbench.fingering.types import LEVELS, STYLES, Settings
 from workbench.fingering.weights import COMMON, schools
 from workbench.instrument.table import HANDS
 from workbench.instrument.table import instrument as find_instrument
 from workbench.language.names import key_words
 from workbench.language.speech import mark, say
-from workbench.music.building import LONGEST_TEXT
-from workbench.teaching.grade import LEVEL_WORDS
-from workbench.teaching.lesson import Lesson, altered
+from workbench.music.reading.building import LONGEST_TEXT
+from workbench.teaching.grading.grade import LEVEL_WORDS
+from workbench.teaching.lessons.lesson import Lesson, altered
 from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Caution, Faint, Heading, Words

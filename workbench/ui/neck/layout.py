@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from workbench.fingering.reach import tip_mm
+from workbench.fingering.hand.reach import tip_mm
 from workbench.instrument.model import Instrument
 
 

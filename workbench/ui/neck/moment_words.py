@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from workbench.fingering.telling import words as told
+from workbench.fingering.telling.words import words as told
 from workbench.language.speech import say
 
 if TYPE_CHECKING:

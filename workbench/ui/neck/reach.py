@@ -9,7 +9,7 @@ from itertools import combinations
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen
 
-from workbench.fingering.reach import Place, pair_limits, span_mm
+from workbench.fingering.hand.reach import Place, pair_limits, span_mm
 from workbench.fingering.types import Barre, FingeredBar
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import say

@@ -18,7 +18,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QToolTip, QWidget
 
-from workbench.fingering.telling import words as told
+from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
 from workbench.ui.bench import finger_keys as note_keys

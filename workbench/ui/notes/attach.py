@@ -17,8 +17,8 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.teaching.grip_words import grip_text
-from workbench.teaching.lesson import BarNote
+from workbench.teaching.bars.grip_words import grip_text
+from workbench.teaching.lessons.lesson import BarNote
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Heading, Wrapped

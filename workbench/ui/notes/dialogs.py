@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.teaching.grip_words import Frets, grip_from_text, grip_text
+from workbench.teaching.bars.grip_words import Frets, grip_from_text, grip_text
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.look import em

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from workbench.fingering.types import FingeredBar
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
-from workbench.teaching.grip_words import Frets, grip_text
+from workbench.teaching.bars.grip_words import Frets, grip_text
 from workbench.ui.bench.grips import moment_of
 from workbench.ui.kit.look import colours, em
 from workbench.ui.kit.parts import plain_tip

@@ -19,8 +19,8 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import say
-from workbench.teaching.grip_words import grip_text
-from workbench.teaching.lesson import NOTE_KINDS, BarNote
+from workbench.teaching.bars.grip_words import grip_text
+from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote
 from workbench.ui.bench import edits
 from workbench.ui.bench.bar_rows import note_numbers
 from workbench.ui.bench.session import Session

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.fingering.telling import words as told
+from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredBar, Pin
 from workbench.language.speech import say
 from workbench.ui.bench.services import playing_of

@@ -18,8 +18,8 @@ from PySide6.QtWidgets import (
 from workbench.language.names import pitch_words
 from workbench.language.speech import say
 from workbench.music.model import Bar, Note, Piece
-from workbench.teaching.lesson import NOTE_KINDS, SCOPES, BarNote
-from workbench.teaching.strokes import as_first_word, beat_number
+from workbench.teaching.bars.strokes import as_first_word, beat_number
+from workbench.teaching.lessons.lesson import NOTE_KINDS, SCOPES, BarNote
 from workbench.ui.bench.bar_rows import section_letters
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Words, plain_tip

@@ -38,8 +38,8 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import say
-from workbench.teaching.formatting import as_html, plain
-from workbench.teaching.lesson import BarNote
+from workbench.teaching.lessons.formatting import as_html, plain
+from workbench.teaching.lessons.lesson import BarNote
 from workbench.ui.kit.look import em
 from workbench.ui.kit.mark_ink import MarkInk
 from workbench.ui.kit.parts import plain_tip

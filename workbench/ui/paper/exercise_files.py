@@ -15,7 +15,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
 from workbench.music.suffixes import PDF
-from workbench.teaching.exercises import Exercise
+from workbench.teaching.techniques.exercises import Exercise
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.score.short import engraved
 

@@ -9,11 +9,11 @@ from typing import TYPE_CHECKING, Any
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.services import Services, engraving_in_this_thread, playing_of
 
 if TYPE_CHECKING:
-    from workbench.handout.passage import PassageOptions
+    from workbench.handout.files.passage import PassageOptions
     from workbench.handout.products import Prepared, Request
 
 
@@ -48,10 +48,10 @@ class Seen:
 
 def seen(job: Job, number: int, wide: int, ratio: float) -> Seen:
     """Page ``number`` of what the job makes, ``wide`` pixels of the screen across."""
-    from workbench.handout.booklet import Booklet, flip_words
-    from workbench.handout.paged import page_image
-    from workbench.handout.passage import passage_image, passage_systems
+    from workbench.handout.files.passage import passage_image, passage_systems
     from workbench.handout.products import laid_out
+    from workbench.handout.setting.paged import page_image
+    from workbench.handout.sheets.booklet import Booklet, flip_words
 
     engraving_in_this_thread()
     if job.kind in ("picture", "music"):
@@ -75,19 +75,19 @@ def made(job: Job, path: str, progress: Callable[[float], None]) -> int:
     """Write what the job makes; the number of pages, 0 for what has none."""
     engraving_in_this_thread()
     if job.kind == "picture":
-        from workbench.handout.passage import make_passage
+        from workbench.handout.files.passage import make_passage
 
         make_passage(job.lesson, job.fingering, path, _passage(job))
         return 0
     if job.kind == "music":
-        from workbench.music.writing import form_of_export, write_midi, write_musicxml
+        from workbench.music.writing.score import form_of_export, write_midi, write_musicxml
 
         if form_of_export(path) == "MIDI":
             write_midi(job.lesson.piece, path)
         else:
             write_musicxml(job.lesson.piece, path, job.fingering, playing_of(job.lesson)[0])
         return 0
-    from workbench.handout.kept import remember_grades
+    from workbench.handout.from_shelf import remember_grades
     from workbench.handout.products import make_product
 
     lessons = _lessons(job)
@@ -107,7 +107,7 @@ def _request(job: Job) -> Request:
 
 
 def _passage(job: Job) -> PassageOptions:
-    from workbench.handout.passage import PassageOptions
+    from workbench.handout.files.passage import PassageOptions
 
     first, last = job.bars
     if job.kind == "music":
@@ -116,7 +116,7 @@ def _passage(job: Job) -> PassageOptions:
 
 
 def _lessons(job: Job) -> list[Prepared]:
-    from workbench.handout.kept import extras_of
+    from workbench.handout.from_shelf import extras_of
     from workbench.handout.products import Prepared
 
     ids = job.ids if job.kind == "book" else (job.lesson.id,)

@@ -24,15 +24,15 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Fingering
-from workbench.handout.kept import extras_of, remember_grades
+from workbench.handout.from_shelf import extras_of, remember_grades
 from workbench.handout.offered import AUDIENCES, PAPERS
 from workbench.handout.options import HandoutOptions, page_size
-from workbench.handout.page import Handout
 from workbench.handout.products import Prepared
+from workbench.handout.sheets.page import Handout
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.services import engraving_in_this_thread
 from workbench.ui.bench.session import Session

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from workbench.fingering.telling import words as told
+from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredNote
-from workbench.handout.words import pretty_pitch
+from workbench.handout.parts.words import pretty_pitch
 from workbench.language.speech import say
 from workbench.music.edits.lengths import length_of
 from workbench.music.model import Note

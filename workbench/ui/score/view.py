@@ -36,7 +36,7 @@ from workbench.ui.score.tips import tip_of
 from workbench.ui.score.whole import Whole
 
 if TYPE_CHECKING:
-    from workbench.engraving.places import Place
+    from workbench.engraving.pointing import Place
 
 ZOOMS = (0.5, 3.0)
 FIT = (0.5, 1.5)  # least and greatest zoom that fitting chooses

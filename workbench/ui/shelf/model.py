@@ -15,7 +15,7 @@ from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.store.documents import fold
 from workbench.store.rows import LessonRow, PieceRow
-from workbench.teaching.techniques import technique
+from workbench.teaching.techniques.catalogue import technique
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import plain_tip
 

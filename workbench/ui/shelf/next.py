@@ -16,8 +16,8 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import count, say
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.seen import Move, Pair, Suggestion, pairs, teach_next
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.techniques.news import Move, Pair, Suggestion, pairs, teach_next
 from workbench.ui.bench.findings import LANE, Findings
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.services import playing_of

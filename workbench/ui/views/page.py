@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.findings import LANE, Findings
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session

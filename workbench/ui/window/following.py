@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject
 
-from workbench.engraving.above import ABOVE
+from workbench.engraving.mei.above import ABOVE
 from workbench.language.speech import say
 from workbench.sound.player import SILENCE, Heard
 from workbench.ui.player.conductor import Conductor

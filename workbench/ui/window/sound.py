@@ -9,15 +9,15 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 
 from workbench.language.speech import say
-from workbench.music.form import playing_order
+from workbench.music.order.form import playing_order
 from workbench.sound.programme import Manner, Programme, Trainer, Version
 from workbench.ui.player.spans import SPANS
 from workbench.ui.window.dialogs import Dialogs
 from workbench.ui.window.panels import Panels
 
 if TYPE_CHECKING:
-    from workbench.teaching.exercises import Exercise
-    from workbench.teaching.plan_items import PlanItem
+    from workbench.teaching.planning.items import PlanItem
+    from workbench.teaching.techniques.exercises import Exercise
 
 #: Commands in the order of SPANS.
 PLAYS = ("play-note", "play-bar", "play-selected", "play-section", "play-whole")

@@ -53,7 +53,7 @@ def export_sound(
     programme = conductor.programme(span, conductor.manner)
 
     def work(progress: Progress) -> Path:
-        from workbench.music.writing import write_midi
+        from workbench.music.writing.score import write_midi
         from workbench.sound.files import write_sound
         from workbench.sound.tracks import click_track, held_lengths, programme_samples
 
@@ -94,14 +94,14 @@ def make_pack(conductor: Conductor, over: QWidget, path: str = "") -> None:
             path += ".zip"
     if not path:
         return
-    from workbench.handout.kept import extras_of
+    from workbench.handout.from_shelf import extras_of
 
     target = Path(path)
     left_handed, a4 = session.left_handed, conductor.a4
     extras = extras_of(session.shelf, lesson, fingering)
 
     def work(progress: Progress) -> Path:
-        from workbench.handout.pack import PackOptions, write_pack
+        from workbench.handout.sheets.pack import PackOptions, write_pack
         from workbench.ui.bench.services import engraving_in_this_thread
 
         engraving_in_this_thread()

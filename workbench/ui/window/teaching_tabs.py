@@ -8,7 +8,7 @@ from typing import Any
 from PySide6.QtWidgets import QDialog, QTabWidget, QWidget
 
 from workbench.language.speech import say
-from workbench.teaching.script import Script
+from workbench.teaching.scripts.script import Script
 from workbench.ui.bench.findings import LANE, Findings
 from workbench.ui.bench.session import Session
 from workbench.ui.views.arranging.view import ArrangingView

@@ -15,8 +15,8 @@ from workbench.music.edits import lengths, notes, signs
 from workbench.music.edits.bars import Rebarred, span_words
 from workbench.music.edits.line import MOST_VOICES, end_of, find
 from workbench.music.model import Piece, Pitch
-from workbench.music.spelling import spell
-from workbench.teaching.lesson import Lesson
+from workbench.music.parsing.spelling import spell
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench import edits
 from workbench.ui.writing.correct import Change, correct
 from workbench.ui.writing.hand import Hand

@@ -6,8 +6,8 @@ from collections.abc import Callable
 
 from workbench.music.edits.bars import Rebarred
 from workbench.music.model import Piece
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.music_changed import with_piece
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.music_changed import with_piece
 from workbench.ui.bench.session import Session
 
 Change = Callable[[Piece], Piece | Rebarred]

@@ -10,7 +10,7 @@ from workbench.language.names import key_words
 from workbench.language.speech import mark, say
 from workbench.music.edits import meters, signs
 from workbench.music.model import Bar, Key
-from workbench.music.signs import MOST_TIMES
+from workbench.music.parsing.signs import MOST_TIMES
 from workbench.ui.bench.session import Session
 from workbench.ui.writing.commands import MusicHand
 from workbench.ui.writing.correct import Change, correct

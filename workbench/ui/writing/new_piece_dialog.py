@@ -21,7 +21,7 @@ from workbench.music.edits.signs import FASTEST, SLOWEST
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.store.learning import as_learnt
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.edits import fresh_id
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em

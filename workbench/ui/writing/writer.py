@@ -125,7 +125,7 @@ class MusicWriter(QObject):
 
     def _spot(self) -> tuple[QPointF, QRectF] | None:
         """The caret's own line at its moment, and the column it stands in, in the viewport."""
-        from workbench.engraving.places import Place
+        from workbench.engraving.pointing import Place
 
         caret, score = self._hand.caret, self._score
         here = Place(caret.bar, caret.onset)

@@ -17,10 +17,10 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
-from workbench.engraving.above import ABOVE
+from workbench.engraving.mei.above import ABOVE
 from workbench.language.speech import say
 from workbench.music.model import STEPS, Piece
-from workbench.teaching.arrangement import Fate
+from workbench.teaching.lessons.arrangement import Fate
 from workbench.ui.bench.services import engraving_in_this_thread
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import colours
@@ -72,7 +72,7 @@ class PairView(ScoreView):
         self.above, self.fates = above, fates
         self.extra = (id(above),)
         if above is not None:
-            from workbench.engraving.above import grand
+            from workbench.engraving.mei.above import grand
 
             self._grand = grand(above)
         if self.chosen not in fates:
@@ -203,8 +203,8 @@ class PairView(ScoreView):
         if item is None or lesson is None or self.above is None:
             return None
         from workbench.arranging.transpose import move_pitch, shift_by
-        from workbench.engraving.mei import OCTAVE_CLEF_BELOW
-        from workbench.engraving.places import BOTTOM_LINE
+        from workbench.engraving.mei.document import OCTAVE_CLEF_BELOW
+        from workbench.engraving.pointing import BOTTOM_LINE
 
         pitch = move_pitch(fate.source.pitch, shift_by(self.above.key, lesson.transposition))
         first = 10 if self._grand else 5

@@ -26,8 +26,8 @@ from workbench.arranging.transpose import shift_by, transposed
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.teaching import arrangement
-from workbench.teaching.arrangement import ACCEPT, DOWN, FREED, OUT, RESTORE, UP, VOICE
+from workbench.teaching.lessons import arrangement
+from workbench.teaching.lessons.arrangement import ACCEPT, DOWN, FREED, OUT, RESTORE, UP, VOICE
 from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.flow import FlowLayout

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.engraving.chart_kit import Chart
+from workbench.engraving.charts.kit import Chart
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.grading import (
@@ -33,8 +33,8 @@ from workbench.store.grading import (
     undo_grade_fit,
 )
 from workbench.store.rows import LessonRow
-from workbench.teaching.calibrate import GradedPiece, Refit, fit_in_words, refit
-from workbench.teaching.grade import LEVELS, Grade, grade_features, place_of
+from workbench.teaching.grading.calibrate import GradedPiece, Refit, fit_in_words, refit
+from workbench.teaching.grading.grade import LEVELS, Grade, grade_features, place_of
 from workbench.ui.bench.findings import LANE
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
@@ -222,7 +222,7 @@ class GradesDialog(QDialog):
         shelf, form = self.session.shelf, form_of(self, 0.95)
 
         def work(progress: Progress) -> Learnt:
-            from workbench.engraving.charts_grade import Moved, grades_chart
+            from workbench.engraving.charts.grades import Moved, grades_chart
 
             graded = graded_lessons(shelf, lambda done, of: progress(done / max(1, of)))
             force = studio_model(shelf)

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.fingering.telling import sentence
+from workbench.fingering.telling.words import sentence
 from workbench.language.names import decimal
 from workbench.language.speech import say
 from workbench.ui.kit.chart import ChartView, form_of
@@ -23,8 +23,8 @@ from workbench.ui.kit.parts import Heading, Words, plain_tip
 from workbench.ui.kit.rows_table import RowsTable
 
 if TYPE_CHECKING:
-    from workbench.engraving.chart_kit import Chart, Format
-    from workbench.fingering.preferences import Fit
+    from workbench.engraving.charts.kit import Chart, Format
+    from workbench.fingering.learning.preferences import Fit
     from workbench.ui.bench.jobs import Progress
     from workbench.ui.bench.session import Session
 
@@ -43,7 +43,7 @@ def summary(found: Fit) -> str:
 
 def chart_of(found: Fit, form: Format) -> Chart | None:
     """The weights that a fit moved; None where it moved none."""
-    from workbench.engraving.charts_grade import Moved, weights_chart
+    from workbench.engraving.charts.grades import Moved, weights_chart
 
     rows = [Moved(sentence(c.term), c.before / 1000, c.after / 1000) for c in found.changes]
     return weights_chart(rows, form) if rows else None

@@ -8,18 +8,18 @@ from dataclasses import dataclass
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
-from workbench.engraving.chart_kit import Chart
+from workbench.engraving.charts.kit import Chart
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
 from workbench.store.grading import printed_grade, remember_printed
-from workbench.teaching.grade import (
+from workbench.teaching.grading.grade import (
     Grade,
     place_of,
     shipped_model,
     shown_grade,
     unchanged_in_print,
 )
-from workbench.teaching.lesson import Lesson
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.findings import Analysis, Findings
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
@@ -107,8 +107,8 @@ class GradeView(ChartPage):
         shelf = self.session.shelf
 
         def work(_: Progress) -> Judged:
-            from workbench.engraving.charts import effort_chart
-            from workbench.engraving.charts_grade import demands_chart
+            from workbench.engraving.charts.grades import demands_chart
+            from workbench.engraving.charts.lesson import effort_chart
 
             analysis = self.findings.analysis(lesson, fingering)
             word = lesson.grade
@@ -137,7 +137,7 @@ class GradeView(ChartPage):
         )
         self.grade.setAccessibleName(self.grade.text())
         beside = say("The estimate stands beside your word and never changes it.")
-        from workbench.teaching.calibrate import fit_in_words  # takes long to load
+        from workbench.teaching.grading.calibrate import fit_in_words  # takes long to load
 
         self.model.setText(f"{beside} {fit_in_words(analysis.model or shipped_model())}")
         now = shown_grade(lesson, estimate)

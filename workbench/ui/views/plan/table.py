@@ -7,9 +7,9 @@ from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QHeaderView, QStyle, QStyleOptionViewItem, QTableWidgetItem
 
 from workbench.language.speech import say
-from workbench.teaching.plan import Plan
-from workbench.teaching.plan_files import day_in_words
-from workbench.teaching.plan_items import PlanItem
+from workbench.teaching.planning.files import day_in_words
+from workbench.teaching.planning.items import PlanItem
+from workbench.teaching.planning.plan import Plan
 from workbench.ui.kit.look import colours
 from workbench.ui.views.page import QuietTable, RowDelegate, cell
 

@@ -20,12 +20,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.engraving.chart_kit import Chart
+from workbench.engraving.charts.kit import Chart
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.plan import Plan, make_plan
-from workbench.teaching.plan_files import markdown
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.planning.files import markdown
+from workbench.teaching.planning.plan import Plan, make_plan
 from workbench.ui.bench import edits
 from workbench.ui.bench.findings import Findings
 from workbench.ui.bench.jobs import Progress
@@ -226,7 +226,7 @@ class PlanView(ChartPage):
         days, curve = form_of(self, 0.57 if wide else 0.94), form_of(self, 0.38 if wide else 0.94)
 
         def work(_: Progress) -> Planned:
-            from workbench.engraving.charts import curve_chart, plan_chart
+            from workbench.engraving.charts.lesson import curve_chart, plan_chart
 
             plan = make()
             return Planned(

@@ -14,11 +14,11 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import say
-from workbench.teaching.exercises import excerpt
-from workbench.teaching.lesson import CLOSING, OPENING
-from workbench.teaching.script import Script, with_edit
-from workbench.teaching.script_files import clock, place_words, shown
-from workbench.teaching.strokes import as_first_word
+from workbench.teaching.bars.strokes import as_first_word
+from workbench.teaching.lessons.lesson import CLOSING, OPENING
+from workbench.teaching.scripts.files import clock, place_words, shown
+from workbench.teaching.scripts.script import Script, with_edit
+from workbench.teaching.techniques.exercises import excerpt
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.mark_ink import MarkInk

@@ -23,11 +23,11 @@ from PySide6.QtWidgets import (
 
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
-from workbench.teaching.exercises import alone
-from workbench.teaching.formatting import as_html
-from workbench.teaching.script import Cue, Script
-from workbench.teaching.script_files import clock
-from workbench.teaching.strokes import as_first_word
+from workbench.teaching.bars.strokes import as_first_word
+from workbench.teaching.lessons.formatting import as_html
+from workbench.teaching.scripts.files import clock
+from workbench.teaching.scripts.script import Cue, Script
+from workbench.teaching.techniques.exercises import alone
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import DARK, LIGHT, Colours, colours, em, palette
 from workbench.ui.kit.parts import Words, Wrapped

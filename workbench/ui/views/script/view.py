@@ -24,12 +24,12 @@ from PySide6.QtWidgets import (
 
 from workbench.fingering.types import Fingering
 from workbench.language.speech import count, mark, say
-from workbench.teaching.formatting import plain
-from workbench.teaching.lesson import CLOSING, OPENING, Lesson
-from workbench.teaching.script import Cue, Script, make_script, with_edit
-from workbench.teaching.script_files import bar_words, clock, shown
-from workbench.teaching.seen import Move
-from workbench.teaching.strokes import as_first_word
+from workbench.teaching.bars.strokes import as_first_word
+from workbench.teaching.lessons.formatting import plain
+from workbench.teaching.lessons.lesson import CLOSING, OPENING, Lesson
+from workbench.teaching.scripts.files import bar_words, clock, shown
+from workbench.teaching.scripts.script import Cue, Script, make_script, with_edit
+from workbench.teaching.techniques.news import Move
 from workbench.ui.bench.findings import Findings
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.services import playing_of
@@ -313,7 +313,7 @@ class ScriptView(TeachingPage):
 
     def dialog(self) -> ExportDialog | None:
         """The dialog that exports the script; None while there is none."""
-        from workbench.handout.text_file import SCRIPT_FORMATS
+        from workbench.handout.files.text_file import SCRIPT_FORMATS
         from workbench.ui.paper.export_dialog import ExportDialog, Form
 
         self.commit()

@@ -5,14 +5,14 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QVBoxLayout, QWidget
 
-from workbench.engraving.marks import chord_text
+from workbench.engraving.mei.marks import chord_text
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.model import Piece
-from workbench.teaching.form_words import ChordRow, chord_rows, form_and_harmony
-from workbench.teaching.lesson import Lesson, sectioned
-from workbench.teaching.strokes import as_first_word, bar_name
+from workbench.teaching.bars.form_words import ChordRow, chord_rows, form_and_harmony
+from workbench.teaching.bars.strokes import as_first_word, bar_name
+from workbench.teaching.lessons.lesson import Lesson, sectioned
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Heading, Wrapped

@@ -13,9 +13,9 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import count, say
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.seen import Pair, Profile, Seen, Suggestion, listed
-from workbench.teaching.strokes import as_first_word, bar_name
+from workbench.teaching.bars.strokes import as_first_word, bar_name
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.techniques.news import Pair, Profile, Seen, Suggestion, listed
 from workbench.ui.bench.findings import Company
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em

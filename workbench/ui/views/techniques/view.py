@@ -17,9 +17,10 @@ from PySide6.QtWidgets import (
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
 from workbench.music.model import Piece
-from workbench.teaching.lesson import Lesson
-from workbench.teaching.occurrence import Occurrence
-from workbench.teaching.seen import (
+from workbench.teaching.bars.strokes import as_first_word, bars_in_words, beat_number
+from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.techniques.catalogue import Found
+from workbench.teaching.techniques.news import (
     Pair,
     Profile,
     Seen,
@@ -29,8 +30,7 @@ from workbench.teaching.seen import (
     seen_before,
     teach_next,
 )
-from workbench.teaching.strokes import as_first_word, bars_in_words, beat_number
-from workbench.teaching.techniques import Found
+from workbench.teaching.techniques.occurrence import Occurrence
 from workbench.ui.bench.findings import Analysis, Company, Findings
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.services import playing_of

@@ -1,0 +1,233 @@
+"""Marks of a bar: fingers, chord names, tempo, section letters, ties, slurs, repeats."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from fractions import Fraction
+
+from lxml import etree
+
+from workbench.engraving.mei.tree import add
+from workbench.engraving.mei.voices import Event, Layer
+from workbench.engraving.options import MeiOptions
+from workbench.fingering.right.plucking import together
+from workbench.fingering.types import Barre, FingeredBar, FingeredNote
+from workbench.music.model import Bar, Note
+
+ROMAN = ("0", "I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII",
+         "XIII", "XIV", "XV", "XVI", "XVII", "XVIII", "XIX", "XX")
+RIGHT = ("p", "i", "m", "a")
+#: SMuFL metronome note signs (E1D5 quarter up, E1E7 augmentation dot).
+_QUARTER, _EIGHTH, _HALF, _DOT = "\ueca5", "\ueca7", "\ueca3", "\uecb7"
+
+
+def when(onset: Fraction, bar: Bar) -> str:
+    """MEI @tstamp: beats of the meter's unit, counted from 1."""
+    return f"{float(1 + onset * Fraction(bar.time_signature[1], 4)):.5g}"
+
+
+def chord_text(text: str) -> str:
+    """Chord name with real flat and sharp signs."""
+    return re.sub(r"(?<=[A-G])b|b(?=\d)", "♭", text).replace("#", "♯").replace("-flat", "♭")
+
+
+def ending_label(endings: Sequence[int]) -> str:
+    """For example ``1.`` or ``1. 2.``"""
+    return " ".join(f"{n}." for n in endings)
+
+
+def finger_marks(
+    measure: etree._Element,
+    layers: Sequence[Layer],
+    fingered: Mapping[str, FingeredNote],
+    options: MeiOptions,
+    tab: bool,
+) -> None:
+    """Left-hand numbers at the heads of the staff, p i m a under the tablature
+    (under the staff where there is none). A strum has its letter once."""
+    silent = _strummed(fingered)
+    for layer in layers:
+        place = "below" if layer.stems == "down" else "above"
+        for head_id in attacked(layer):
+            mark = fingered.get(head_id)
+            if mark is None:
+                continue
+            if options.left and mark.left is not None and (mark.left or options.open_zero):
+                fing = add(measure, "fing", id=f"fl-{mark.id}", startid=f"#{head_id}")
+                fing.set("place", place)
+                fing.set("staff", "1")
+                fing.text = f"–{mark.left}" if mark.move == "guide" else str(mark.left)
+            if mark.id in silent:
+                continue
+            if options.right and mark.right and (mark.string or not tab):
+                target = f"t-{mark.id}" if tab else head_id
+                fing = add(measure, "fing", id=f"fr-{mark.id}", startid=f"#{target}")
+                fing.set("place", "below")
+                fing.set("staff", "2" if tab else "1")
+                fing.text = mark.right + (REST_STROKE if mark.stroke == "rest" else "")
+
+
+def _strummed(fingered: Mapping[str, FingeredNote]) -> set[str]:
+    """Notes of strums whose letter stands at the string nearest the floor already."""
+    chords: dict[tuple[int, Fraction], list[FingeredNote]] = {}
+    for note in fingered.values():
+        chords.setdefault((note.bar, note.onset), []).append(note)
+    out: set[str] = set()
+    for chord in chords.values():
+        if together(chord) == "strum":
+            out |= {n.id for n in sorted(chord, key=lambda n: n.string or 99)[1:]}
+    return out
+
+
+REST_STROKE = "ˇ"  # after the letter: the finger comes to rest on the next string
+
+
+def attacked(layer: Layer) -> list[str]:
+    """Ids of the heads struck in a layer, grace notes included, in order. The
+    first head of a note bears the note's own id."""
+    out: list[str] = []
+    for event in layer.events:
+        out += [g.id for g in event.graces]
+        out += [h.id for h in event.heads if not h.tie_in]
+    return out + [g.id for g in layer.trailing]
+
+
+def string_marks(
+    measure: etree._Element, layers: Sequence[Layer], circled: Mapping[str, int]
+) -> None:
+    """Numbers of strings at the heads of the staff; they are drawn in circles."""
+    for layer in layers:
+        for head_id in attacked(layer):
+            if head_id in circled:
+                fing = add(measure, "fing", id=f"sn-{head_id}", startid=f"#{head_id}")
+                fing.set("place", "below" if layer.stems == "down" else "above")
+                fing.set("staff", "1")
+                fing.text = str(circled[head_id])
+
+
+def barre_marks(
+    measure: etree._Element, bar: Bar, fingered: FingeredBar, strings: int
+) -> None:
+    """``B II`` above the staff where a barre is laid on, ``½B II`` where it is a half one.
+    ``strings``: how many the instrument has."""
+    seen: set[tuple[Fraction, int]] = set()
+    for number, barre in enumerate(fingered.barres):
+        if (barre.onset, barre.fret) in seen:
+            continue
+        seen.add((barre.onset, barre.fret))
+        text = add(measure, "dir", id=f"barre-{bar.index}-{number}", tstamp=when(barre.onset, bar))
+        text.set("place", "above")
+        text.set("staff", "1")
+        half = "½" if is_half(barre, strings) else ""
+        text.text = f"{half}B {ROMAN[min(barre.fret, 20)]}"
+
+
+def is_half(barre: Barre, strings: int) -> bool:
+    """Whether a barre leaves strings free: of six strings a full one lies over five or
+    six, of four over all (common practice, no source)."""
+    return len(barre.strings) < (strings - 1 if strings > 5 else strings)
+
+
+def ties(
+    measure: etree._Element, layers: Sequence[Layer], next_ids: Mapping[str, str], middle: int
+) -> None:
+    """Ties between the parts of one note. Where a part lies outside the passage, the tie
+    is open to the right (``lv``) or comes from nowhere. ``middle``: MIDI number on the
+    staff's middle line."""
+    inside = set(next_ids.values())
+    for layer in layers:
+        for event in layer.events:
+            for place, head in enumerate(event.heads):
+                above = "above" if _curves_up(layer, event, place, middle) else "below"
+                if head.tie_out and head.id in next_ids:
+                    add(measure, "tie", startid=f"#{head.id}", endid=f"#{next_ids[head.id]}")
+                elif head.tie_out:
+                    add(measure, "lv", startid=f"#{head.id}", curvedir=above)
+                if head.tie_in and head.id not in inside:
+                    add(measure, "tie", endid=f"#{head.id}", curvedir=above)
+
+
+def _curves_up(layer: Layer, event: Event, place: int, middle: int) -> bool:
+    """Ties of two voices bend outwards, as do those of a chord; else away from the stem."""
+    count = len(event.heads)
+    if layer.stems:
+        return layer.stems == "up"
+    if count > 1:
+        return place >= count / 2
+    return event.heads[place].note.midi >= middle
+
+
+def slurs(measure: etree._Element, notes: Sequence[Note], ends: Mapping[str, str]) -> None:
+    """Slurs that start in this bar."""
+    for note in notes:
+        if note.id in ends:
+            add(measure, "slur", startid=f"#{note.id}", endid=f"#{ends[note.id]}")
+
+
+def fermatas(measure: etree._Element, layers: Sequence[Layer]) -> None:
+    """One fermata for a moment that has any, whichever of its voices bear one."""
+    seen: set[Fraction] = set()
+    for layer in layers:
+        for event in layer.events:
+            bears = [
+                h for h in event.heads if "fermata" in h.note.articulations and not h.tie_in
+            ]
+            if bears and event.onset not in seen:
+                seen.add(event.onset)
+                add(measure, "fermata", startid=f"#{bears[0].id}", place="above", staff="1")
+
+
+def tempo_mark(measure: etree._Element, bar: Bar, tempo: float) -> None:
+    """A metronome mark in the beat of the meter. ``tempo`` in quarters a minute."""
+    count, unit = bar.time_signature
+    sign, dot, rate = _QUARTER, "", tempo
+    if unit == 8 and count % 3 == 0:
+        dot, rate = _DOT, tempo * 2 / 3
+    elif unit == 2:
+        sign, rate = _HALF, tempo / 2
+    mark = add(measure, "tempo", id=f"tempo-{bar.index}", tstamp="1", place="above", staff="1")
+    rend = add(mark, "rend", fontstyle="normal")
+    rend.set("glyph.auth", "smufl")
+    rend.text = sign + dot
+    rend.tail = f" = {rate:.0f}"
+
+
+def bar_marks(
+    measure: etree._Element, bar: Bar, options: MeiOptions, marks: Sequence[int]
+) -> None:
+    """Chord names, section letter, teacher's marks, segno, coda, Fine, jumps."""
+    if options.chords:
+        for k, chord in enumerate(bar.chords):
+            if chord.text.strip():
+                harm = add(measure, "harm", id=f"harm-{bar.index}-{k}",
+                           tstamp=when(chord.onset, bar), staff="1", place="above")
+                harm.text = chord_text(chord.text)
+    if bar.section:
+        reh = add(measure, "reh", id=f"reh-{bar.index}", tstamp="0", staff="1", place="above")
+        add(reh, "rend", rend="box").text = bar.section
+    if marks:
+        names = ".".join(str(number) for number in marks)
+        mark = add(measure, "dir", id=f"mark-{names}-{bar.index}", tstamp="1", staff="1",
+                   place="above")
+        mark.text = " ".join(f"[{number}]" for number in marks)
+    if bar.segno:
+        add(measure, "repeatMark", id=f"segno-{bar.index}", tstamp="1", staff="1",
+            place="above", func="segno")
+    if bar.coda:
+        add(measure, "repeatMark", id=f"coda-{bar.index}", tstamp="1", staff="1",
+            place="above", func="coda")
+    texts = []
+    if bar.repeat_end and bar.times > 2:
+        texts.append(f"{bar.times}×")
+    if bar.to_coda:
+        texts.append("To Coda")
+    if bar.fine:
+        texts.append("Fine")
+    if bar.jump:
+        texts.append(bar.jump)
+    for k, text in enumerate(texts):
+        word = add(measure, "dir", id=f"jump-{bar.index}-{k}", tstamp=when(bar.length, bar),
+                   staff="1", place="above")
+        rend = add(word, "rend", halign="right", fontweight="bold")
+        rend.text = text

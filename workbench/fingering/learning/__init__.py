@@ -1,0 +1,4 @@
+"""Weights learned from editions and from a teacher's choices.
+
+Uses the whole engine; the engine knows nothing of it.
+"""

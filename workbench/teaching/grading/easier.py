@@ -1,0 +1,105 @@
+"""Easier and harder versions of one score on one instrument, and what differs between them.
+
+All versions stand in one key, so that a group may play them together: each is the same
+original, laid more or less strictly and graded as fingered.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from workbench.arranging.arrange import Arranged, arrange
+from workbench.arranging.changes import Change
+from workbench.arranging.weights import STRICT, Wishes
+from workbench.fingering.engine import solve
+from workbench.fingering.types import Fingering, Settings
+from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import count, say
+from workbench.music.errors import BadInput
+from workbench.music.model import Piece
+from workbench.teaching.grading.grade import Grade, GradeModel, grade_piece
+
+LOW_FRET = 5  # the highest fret of the version that keeps to the lower positions
+
+
+@dataclass(frozen=True)
+class Version:
+    """One way to lay the score: its wishes, the music, the fingers and the estimate."""
+
+    wishes: Wishes
+    placed: Arranged
+    fingering: Fingering
+    grade: Grade
+
+
+def versions(
+    piece: Piece, instrument: Instrument, hand: Hand, *, key: str | None = None,
+    transpose: int | None = None, settings: Settings | None = None,
+    top_fret: int | None = None, model: GradeModel | None = None, base: Wishes | None = None,
+) -> tuple[Version, ...]:  # fmt: skip
+    """The versions of a score, the easiest by its estimate first: every strictness, and the
+    easy one in the lower positions as well; ``base`` says which part is tune and bass."""
+    top = Wishes().top_fret if top_fret is None else top_fret
+
+    def of(fret: int, strict: str = Wishes().strict) -> Wishes:
+        return replace(base or Wishes(), top_fret=fret, strict=strict)
+
+    first = arrange(piece, instrument, key=key, transpose=transpose, hand=hand, wishes=of(top))
+    wanted = [of(min(top, LOW_FRET), "easy"), *(of(top, s) for s in STRICT)]
+    out: list[Version] = []
+    for wishes in dict.fromkeys(wanted):
+        placed = first
+        if wishes != first.wishes:
+            placed = arrange(piece, instrument, transpose=first.transposition, hand=hand,
+                             wishes=wishes)  # fmt: skip
+            if placed.transposition != first.transposition:
+                continue  # this low the tune does not lie in the key of the others
+            placed = replace(placed, changes=(*_whole(first), *placed.changes))
+        fingering = solve(placed.piece, instrument, hand, settings=settings)
+        grade = grade_piece(placed.piece, fingering, instrument, hand, model)
+        out.append(Version(wishes, placed, fingering, grade))
+    return tuple(sorted(out, key=lambda v: (v.grade.score, STRICT[::-1].index(v.wishes.strict))))
+
+
+def _whole(placed: Arranged) -> tuple[Change, ...]:
+    return tuple(change for change in placed.changes if not change.note)
+
+
+def aimed(found: Sequence[Version], grade: int) -> Version:
+    """The fullest version that asks no more than ``grade`` (0-8); the easiest where all ask
+    more. Raises BadInput where the grade is none."""
+    if not 0 <= grade <= 8:
+        raise BadInput(say("Grade {grade}: choose a grade from 0 to 8.", grade=grade))
+    fits = [v for v in found if v.grade.number <= grade]
+    return max(fits, key=lambda v: len(v.placed.piece.notes)) if fits else found[0]
+
+
+def differs(one: Version, other: Version) -> tuple[str, ...]:
+    """What the other version has more, fewer or elsewhere, a sentence for each bar."""
+    was = {n.id: n for n in one.placed.piece.notes}
+    now = {n.id: n for n in other.placed.piece.notes}
+    more: Counter[int] = Counter()
+    fewer: Counter[int] = Counter()
+    moved: Counter[int] = Counter()
+    for name, bar in other.placed.piece.bar_of.items():
+        if name not in was:
+            more[bar] += 1
+        elif was[name].midi != now[name].midi:
+            moved[bar] += 1
+    for name, bar in one.placed.piece.bar_of.items():
+        fewer[bar] += name not in now
+    out = []
+    for here in other.placed.piece.bars:
+        at = here.index
+        said = []
+        if more[at]:
+            said.append(count(more[at], "{n} note more", "{n} notes more"))
+        if fewer[at]:
+            said.append(count(fewer[at], "{n} note fewer", "{n} notes fewer"))
+        if moved[at]:
+            said.append(count(moved[at], "{n} in another octave", "{n} in another octave"))
+        if said:
+            out.append(say("Bar {bar}: {what}.", bar=here.number, what=", ".join(said)))
+    return tuple(out)

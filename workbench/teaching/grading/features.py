@@ -1,0 +1,177 @@
+"""Measured features of a fingered piece and of each of its bars.
+
+Every feature grows, or stays, when more is asked: more accidentals, another
+voice, a faster tempo. That is why lengths count bars, not seconds, cuts are
+counted a bar, not as a share of the notes, and patterns voice by voice.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from workbench.fingering.types import Fingering
+from workbench.instrument.model import Hand, Instrument
+from workbench.language.names import decimal
+from workbench.language.speech import mark, say
+from workbench.music.model import Piece
+from workbench.teaching.bars.measure import RHYTHM_POINTS, BarMeasure, measure_bars
+from workbench.teaching.bars.strokes import bar_content
+from workbench.teaching.grading.demands import Demand, table
+
+
+@dataclass(frozen=True)
+class Feature:
+    """A demand as met in a piece or bar: ``value`` in the demand's own unit and the
+    grade (0-9) at which that is typical."""
+
+    demand: Demand
+    value: float
+    level: float
+
+    @property
+    def sentence(self) -> str:
+        """For example "left-hand changes: 2.5 a bar, as in grade 2"."""
+        d = self.demand
+        name = say(d.name)
+        if self.value == 0:
+            nothing = say(_NOTHING[d.id]) if d.id in _NOTHING else say("none", sense="demand")
+            return say("{demand}: {amount}", demand=name, amount=nothing)
+        grade = min(8, int(self.level))
+        if grade == 0:
+            return say("{demand}: {amount}, as in first lessons", demand=name, amount=self.amount)
+        return say(
+            "{demand}: {amount}, as in grade {grade}", demand=name, amount=self.amount, grade=grade
+        )
+
+    @property
+    def amount(self) -> str:
+        """The value with its unit, such as "2.5 a bar"."""
+        words = _AMOUNTS[self.demand.id]
+        if isinstance(words, tuple):
+            shown = round(self.value) if "{whole}" in words[0] else self.value
+            words = words[0 if shown == 1 else 1]
+        if 0 < self.value < 0.05:
+            figure = say("less than {value}", value=decimal(0.1))
+        else:
+            tenths = round(self.value, 1)
+            figure = f"{tenths:.0f}" if tenths == int(tenths) else decimal(tenths)
+        return say(
+            words, value=figure, whole=f"{self.value:.0f}", percent=f"{100 * self.value:.0f}"
+        )
+
+
+#: What stands for none of a demand, where "none" would not do.
+_NOTHING = {"key": mark("no sharps or flats"), "frets": mark("open strings only")}
+#: How much of each demand, in words; where there are two, the first is for exactly one.
+_AMOUNTS: dict[str, str | tuple[str, str]] = {
+    "range": (mark("{value} semitone"), mark("{value} semitones")),
+    "frets": mark("up to fret {whole}"),
+    "positions": (mark("{value} position"), mark("{value} positions")),
+    "places": (mark("{value} place for a finger"), mark("{value} places for a finger")),
+    "changes": mark("{value} a bar"),
+    "change_speed": mark("{value} a second"),
+    "reach": mark("{percent} % of the greatest span"),
+    "barre": mark("{value} a bar (a full barre counts twice)"),
+    "shifts": mark("{value} a bar"),
+    "cuts": mark("{value} a bar"),
+    "patterns": (mark("{value} pattern"), mark("{value} patterns")),
+    "together": mark("{value} a bar"),
+    "rhythm": (mark("{value} point"), mark("{value} points")),
+    "speed": mark("{value} a second"),
+    "length": (mark("{whole} different bar"), mark("{whole} different bars")),
+    "key": (
+        mark("{value} sharp, flat or note outside the key"),
+        mark("{value} sharps, flats and notes outside the key"),
+    ),
+    "texture": mark("{value} on average"),
+}
+
+
+def features_from(values: Mapping[str, float], *, local: bool = False) -> tuple[Feature, ...]:
+    """Features from measured amounts by demand id, such as those a syllabus states.
+
+    A demand not given counts as not asked. ``local`` keeps to what one bar shows.
+    """
+    return tuple(
+        Feature(d, values.get(d.id, 0.0), d.level(values.get(d.id, 0.0)))
+        for d in table().demands
+        if d.local or not local
+    )
+
+
+def piece_features(
+    piece: Piece,
+    fingering: Fingering,
+    instrument: Instrument,
+    hand: Hand,
+    measures: tuple[BarMeasure, ...] | None = None,
+) -> tuple[Feature, ...]:
+    """The features of the whole piece, one for each demand of the table.
+
+    Raises BadInput where the fingering belongs to another piece.
+    """
+    rows = measures if measures is not None else measure_bars(piece, fingering, instrument, hand)
+    return features_from(piece_amounts(piece, rows))
+
+
+def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...]) -> dict[str, float]:
+    """Amounts by demand id for the whole piece."""
+    bars = max(1, len(rows))
+    lows = [r.lowest for r in rows if r.lowest is not None]
+    highs = [r.highest for r in rows if r.highest is not None]
+    kinds = frozenset().union(*(r.rhythm for r in rows)) if rows else frozenset()
+    different = len({(b.length, bar_content(b)) for b in piece.bars if b.notes})
+    return {
+        "range": float(max(highs) - min(lows)) if lows else 0.0,
+        "frets": float(max((r.highest_fret for r in rows), default=0)),
+        "positions": float(len(frozenset().union(*(r.positions for r in rows)))) if rows else 0.0,
+        "places": float(len(frozenset().union(*(r.places for r in rows)))) if rows else 0.0,
+        "changes": sum(r.changes for r in rows) / bars,
+        "change_speed": _upper([_rate(r.changes, r.seconds) for r in rows]),
+        "reach": _upper([r.reach.share for r in rows]),
+        "barre": sum(r.barre for r in rows) / bars,
+        "shifts": sum(r.shifts for r in rows) / bars,
+        "cuts": sum(r.cuts for r in rows) / bars,
+        "patterns": float(len(frozenset().union(*(r.patterns for r in rows)))) if rows else 0.0,
+        "together": sum(r.together for r in rows) / bars,
+        "rhythm": sum(RHYTHM_POINTS[k] for k in kinds),
+        "speed": _upper([_rate(r.onsets, r.seconds) for r in rows]),
+        "length": different + 0.1 * (len(piece.bars) - different),
+        "key": max((r.accidentals for r in rows), default=0)
+        + min(3.0, sum(r.chromatic for r in rows) / bars),
+        "texture": sum(r.sounding for r in rows) / bars,
+    }
+
+
+def bar_features(row: BarMeasure) -> tuple[Feature, ...]:
+    """What a single bar asks, in the demands that one bar shows."""
+    return features_from(
+        {
+            "frets": float(row.highest_fret),
+            "changes": float(row.changes),
+            "change_speed": _rate(row.changes, row.seconds),
+            "reach": row.reach.share,
+            "barre": row.barre * 0.5,
+            "shifts": row.shifts * 0.5,
+            "cuts": float(row.cuts),
+            "together": float(row.together),
+            "rhythm": sum(RHYTHM_POINTS[k] for k in row.rhythm),
+            "speed": _rate(row.onsets, row.seconds),
+            "key": row.accidentals + min(3.0, float(row.chromatic)),
+            "texture": row.sounding,
+        },
+        local=True,
+    )
+
+
+def _rate(count: int, seconds: float) -> float:
+    return count / seconds if seconds > 0 else 0.0
+
+
+def _upper(values: list[float]) -> float:
+    """The value that one bar in ten exceeds; grows when any of the values grows."""
+    if not values:
+        return 0.0
+    ranked = sorted(values)
+    return ranked[int(0.9 * (len(ranked) - 1) + 0.5)]

@@ -1,0 +1,4 @@
+"""How long a piece takes to learn, the practice plan by days, and the cautions.
+
+Uses `bars` and `grading`.
+"""

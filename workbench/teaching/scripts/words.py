@@ -1,0 +1,99 @@
+"""What the program itself would say in a script: opening, bars, closing."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from workbench.language.names import key_words
+from workbench.language.speech import count, say
+from workbench.music.model import Piece
+from workbench.music.order.form import form_in_words, has_form
+from workbench.teaching.bars.strokes import as_first_word, bar_name
+from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.teaching.techniques.catalogue import technique
+from workbench.teaching.techniques.news import Move
+
+NAMED = 3  # techniques named again at the end
+PATTERNS = frozenset({"arpeggio", "alternation"})  # each is a thing to learn by itself
+
+
+def opening_words(lesson: Lesson, marked: Piece) -> str:
+    """Title, composer and key, and the form of the piece (``marked`` with sections)."""
+    key = key_words(lesson.key or marked.bars[0].key.name)
+    if marked.composer:
+        said = [
+            say(
+                "{title} by {composer}, in {key}.",
+                title=lesson.title,
+                composer=marked.composer,
+                key=key,
+            )
+        ]
+    else:
+        said = [say("{title}, in {key}.", title=lesson.title, key=key)]
+    if has_form(marked):
+        said.append(say("The form: {form}", form=form_in_words(marked)))
+    return " ".join(said)
+
+
+def closing_words(lesson: Lesson, taught: Sequence[Move]) -> str:
+    """What was learned, and how to go on."""
+    names = list(
+        dict.fromkeys(
+            say(technique(m.name.partition(": ")[0]).name) for m in taught if m.kind == "technique"
+        )
+    )
+    said = [say("That was {title}.", title=lesson.title)]
+    if names:
+        more = len(names) - NAMED
+        listed = ", ".join(names[:NAMED])
+        if more > 0:
+            listed = count(more, "{names} and {n} more", "{names} and {n} more", names=listed)
+        said.append(say("New in it: {names}.", names=listed))
+    said.append(say("Now play it through once, slowly, before anything gets faster."))
+    return " ".join(said)
+
+
+def at_bar(
+    piece: Piece,
+    bar: int,
+    as_bar: int | None,
+    new: tuple[Move, ...],
+    notes: Sequence[BarNote],
+    explained: set[str],
+) -> str:
+    """What is said at a bar: the teacher's own words first, then what the program has to add.
+    A technique is explained once (``explained`` is kept up to date); of its other kinds only
+    patterns are named, and not as new. Empty where there is nothing to say but how the bar
+    relates to earlier ones (``as_bar``)."""
+    own = [_sentence(n.text) for n in notes]
+    added = []
+    places = [m.name for m in new if m.kind == "position" and m.name != "I"]
+    if len(places) == 1:
+        added.append(say("New here: {what}.", what=say("position {position}", position=places[0])))
+    elif places:
+        *most, last = places
+        added.append(say("New here: positions {most} and {last}.", most=", ".join(most), last=last))
+    for move in new:
+        if move.kind != "technique":
+            continue
+        entry = technique(move.name.partition(": ")[0])
+        if entry.id not in explained:
+            explained.add(entry.id)
+            added += [say("New here: {what}.", what=move.words), say(entry.asks)]
+        elif entry.id in PATTERNS:
+            added.append(say("Another pattern: {what}.", what=move.words))
+    if not own and not added:
+        return ""
+    parts = [say("{bar}.", bar=as_first_word(bar_name(piece.bars[bar]))), *own]
+    if as_bar == bar:
+        parts.append(say("It is played again."))
+    elif as_bar is not None:
+        parts.append(say("It is as {before}.", before=bar_name(piece.bars[as_bar])))
+    return " ".join([*parts, *added])
+
+
+def _sentence(text: str) -> str:
+    text = text.strip()
+    ended = text.rstrip("*")
+    return text if ended.endswith((".", "!", "?", ":", "…")) or not text else text + "."
