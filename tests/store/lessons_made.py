@@ -41,7 +41,7 @@ def piece(title="Boat Song", bars=4, composer="Ida Brandt", shift=0) -> Piece:
         )  # fmt: skip
         made.append(
             Bar(
-                index, str(index), (3, 4), Fraction(3), notes, Key(-1), repeat_start=index == 1,
+                index, str(index), (3, 4), Fraction(3), notes, key=Key(-1), repeat_start=index == 1,
                 repeat_end=index == bars, section="A" if index == 1 else "",
                 chords=(ChordName(Fraction(0), "F"),),
             )
@@ -68,7 +68,6 @@ def lesson(lesson_id="lesson-1", **changes) -> Lesson:
         "techniques": ("pickup", "guide finger"),
         "grade": 2,
         "grade_level": "middle",
-        "selected_bar": 3,
     }  # fmt: skip
     return Lesson(lesson_id, **{**given, **changes})
 
@@ -95,9 +94,7 @@ def fingering(cost=1234) -> Fingering:
 #: Any text at all, halves of surrogate pairs and NUL included.
 any_text = st.text(st.characters(exclude_categories=()), max_size=12)
 _quarters = st.fractions(min_value=0, max_value=16, max_denominator=480)
-_pitches = st.builds(
-    Pitch, st.sampled_from(SCALE), st.integers(-2, 2), st.integers(-1, 9)
-)
+_pitches = st.builds(Pitch, st.sampled_from(SCALE), st.integers(-2, 2), st.integers(-1, 9))
 _notes = st.builds(
     Note, any_text, _quarters, _quarters, _pitches, st.integers(1, 4), st.integers(1, 3),
     st.booleans(), st.none() | st.tuples(st.integers(1, 9), st.integers(1, 9)),
@@ -106,8 +103,8 @@ _notes = st.builds(
 _bars = st.builds(
     Bar, st.integers(0, 99), any_text, st.tuples(st.integers(1, 12), st.sampled_from([2, 4, 8])),
     _quarters, st.lists(_notes, max_size=3).map(tuple),
-    st.builds(Key, st.integers(-7, 7), st.sampled_from(["major", "minor"])),
-    st.none() | st.floats(1, 400), endings=st.lists(st.integers(1, 4), max_size=2).map(tuple),
+    key=st.builds(Key, st.integers(-7, 7), st.sampled_from(["major", "minor"])),
+    tempo=st.none() | st.floats(1, 400), endings=st.lists(st.integers(1, 4), max_size=2).map(tuple),
     chords=st.lists(st.builds(ChordName, _quarters, any_text), max_size=2).map(tuple),
 )  # fmt: skip
 any_piece = st.builds(
@@ -129,7 +126,7 @@ any_lesson = st.builds(
         ),
         max_size=2,
     ).map(tuple),
-    grade=st.none() | st.integers(0, 8), selected_bar=st.integers(0, 99),
+    grade=st.none() | st.integers(0, 8),
     techniques=st.lists(any_text, max_size=3).map(tuple),
     script_edits=st.lists(st.tuples(st.integers(0, 99), any_text), max_size=2).map(tuple),
 )  # fmt: skip

@@ -128,7 +128,7 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
 
     # Closed and opened again: everything is still there.
     click_bar(window, 4)
-    whole = replace(session.lesson, selected_bar=4)  # where the teacher last looked
+    whole = session.lesson
     window.close()
     again = open_window()
     assert again.session.lesson == whole and again.session.selection.position == 4
@@ -144,6 +144,5 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
 
 
 def _with_sections(lesson):
-    from dataclasses import replace
 
     return replace(lesson, sections=((0, "A"), (3, "B")))

@@ -49,7 +49,7 @@ class Kept:
 @dataclass(frozen=True)
 class Carried:
     """One lesson of an archive: its present state, its versions and the piece that it was
-    made of as it was imported."""
+    made of as it was imported; ``bar`` is the place in playing order last looked at."""
 
     lesson: Lesson
     created: datetime
@@ -58,6 +58,7 @@ class Carried:
     versions: tuple[Kept, ...] = ()
     original: Piece | None = None
     source: str = ""
+    bar: int = 0
 
 
 @dataclass(frozen=True)
@@ -137,6 +138,7 @@ def _lesson_document(carried: Carried, music: Callable[[Piece], str]) -> dict[st
         "created": carried.created.isoformat(),
         "updated": carried.updated.isoformat(),
         "archived": carried.archived,
+        "bar": carried.bar,
         "versions": [
             {"name": v.name, "made": v.made.isoformat(), **state(v.lesson)}
             for v in carried.versions
@@ -246,6 +248,8 @@ def _carried(reader: _Reader, document: dict[str, Any]) -> Carried:
         ),
         reader.music(original["music"]) if original else None,
         str(original.get("source", "")) if original else "",
+        # once a field of the lesson
+        max(0, int(document.get("bar", document["lesson"].get("selected_bar", 0)))),
     )
 
 

@@ -56,6 +56,7 @@ def schema() -> dict[str, Any]:
             "created": _TIME,
             "updated": _TIME,
             "archived": {"type": "boolean"},
+            "bar": {"type": "integer"},
             "versions": {
                 "type": "array",
                 "items": _fields({"name": {"type": "string"}, "made": _TIME, **state}),

@@ -23,7 +23,7 @@ from workbench.store.schema import (
     VersionRecord,
 )
 from workbench.store.scores import Scores
-from workbench.store.states import States
+from workbench.store.states import States, read_view
 from workbench.store.versions import Versions
 from workbench.teaching.lessons.lesson import Lesson
 
@@ -103,6 +103,7 @@ class Archiving:
                 ),
                 self._scores.read(session, piece.music, what),
                 piece.source,
+                read_view(record.view).selected_bar,
             )
             session.expunge_all()  # a shelf of thousands is not held whole
 
@@ -157,7 +158,9 @@ class Archiving:
         if carried.original is not None:
             known = self._pieces.same(session, carried.original)
             piece_id = (known or self._pieces.take_in(session, carried.original, carried.source)).id
-        self._lessons.take_in(session, carried.lesson, piece_id, say("From an archive"))
+        self._lessons.take_in(
+            session, carried.lesson, piece_id, say("From an archive"), carried.bar
+        )
         record = self._states.record(session, carried.lesson.id)
         record.created, record.updated = kept_time(carried.created), kept_time(carried.updated)
         record.archived = carried.archived

@@ -56,7 +56,10 @@ class Lessons:
             self.take_in(session, lesson, piece_id, label or say("New lesson"))
         return lesson
 
-    def take_in(self, session: Session, lesson: Lesson, piece_id: str | None, label: str) -> None:
+    def take_in(
+        self, session: Session, lesson: Lesson, piece_id: str | None, label: str, bar: int = 0
+    ) -> None:
+        """Make the rows of a new lesson, in which the bar at place ``bar`` is selected."""
         if not lesson.id or len(lesson.id) > NAME or clean(lesson.id) != lesson.id:
             raise BadInput(say("A lesson's id has 1 to {n} characters of plain text.", n=NAME))
         if piece_id is None:
@@ -67,21 +70,20 @@ class Lessons:
         now = self._store.time()
         record = LessonRecord(
             id=lesson.id, piece_id=piece_id, place=0, created=now, used=now, archived=False,
-            view=view_text(View(selected_bar=lesson.selected_bar)),
+            view=view_text(View(selected_bar=bar)),
         )  # fmt: skip
         music = self._scores.keep(session, lesson.piece)
         self._show(record, lesson)
         session.add(record)
         session.flush()
         self._index(session, record, lesson)
-        session.add(self._new_step(record, lesson, music, pack_text(lesson_state(lesson)), label))
+        session.add(self._new_step(record, music, pack_text(lesson_state(lesson)), label))
 
-    def _new_step(
-        self, record: LessonRecord, lesson: Lesson, music: str, state: str, label: str
-    ) -> StepRecord:
+    def _new_step(self, record: LessonRecord, music: str, state: str, label: str) -> StepRecord:
         return StepRecord(
             lesson=record.number, place=record.place, label=clean(kept(label)),
-            made=self._store.time(), bar=lesson.selected_bar, state=state, music=music,
+            made=self._store.time(), bar=read_view(record.view).selected_bar, state=state,
+            music=music,
         )  # fmt: skip
 
     def _show(self, record: LessonRecord, lesson: Lesson) -> None:
@@ -122,7 +124,7 @@ class Lessons:
             )
 
     def load(self, lesson_id: str) -> Lesson:
-        """The lesson as it was last, selected bar included; BadInput where there is none."""
+        """The lesson as it was last; BadInput where there is none."""
         with self._store.reading() as session:
             record = self._states.record(session, lesson_id)
             return self._states.lesson(session, record, self._states.present(session, record))
@@ -141,10 +143,17 @@ class Lessons:
             return self._states.record(session, lesson_id).revision
 
     def save(
-        self, lesson: Lesson, label: str = "", *, merge: bool = False, base: int | None = None
+        self,
+        lesson: Lesson,
+        label: str = "",
+        *,
+        merge: bool = False,
+        base: int | None = None,
+        bar: int | None = None,
     ) -> bool:
         """Keep a lesson and push the change onto its undo history; True if there
-        was a change (a selected bar alone is kept, but is none).
+        was a change. ``bar`` is the place in playing order where the teacher is, None
+        where that is not known: it is kept as in ``save_view``, and is no change.
 
         States that were undone are dropped. With ``merge`` a change of the
         same label as the last one becomes part of it, as typing one word does.
@@ -153,7 +162,7 @@ class Lessons:
         lesson was changed since by somebody else.
         """
         with self._store.writing() as session:
-            return self._save(session, lesson, label or say("Edit"), merge, base)
+            return self._save(session, lesson, label or say("Edit"), merge, base, bar)
 
     def save_all(self, lessons: Iterable[Lesson], label: str = "") -> int:
         """Save several lessons in one transaction; how many were new or changed."""
@@ -163,16 +172,23 @@ class Lessons:
             )
 
     def _save(
-        self, session: Session, lesson: Lesson, label: str, merge: bool, base: int | None = None
+        self,
+        session: Session,
+        lesson: Lesson,
+        label: str,
+        merge: bool,
+        base: int | None = None,
+        bar: int | None = None,
     ) -> bool:
         record = session.scalar(
             select(LessonRecord).where(LessonRecord.id == lesson.id).with_for_update()
         )
         if record is None:
-            self.take_in(session, lesson, None, label)
+            self.take_in(session, lesson, None, label, bar or 0)
             return True
         expect(record, base)
-        record.view = view_text(replace(read_view(record.view), selected_bar=lesson.selected_bar))
+        if bar is not None:
+            record.view = view_text(replace(read_view(record.view), selected_bar=bar))
         record.used = self._store.time()
         return self.push(session, record, lesson, label, merge)
 
@@ -190,10 +206,10 @@ class Lessons:
         if merge and step.label == clean(kept(label)) and first < record.place == last:
             dropped.append(step.music)
             step.state, step.music, step.made = state, music, self._store.time()
-            step.bar = lesson.selected_bar
+            step.bar = read_view(record.view).selected_bar
         else:
             record.place += 1
-            session.add(self._new_step(record, lesson, music, state, label))
+            session.add(self._new_step(record, music, state, label))
             dropped += self._drop(
                 session, record, StepRecord.place <= record.place - self._store.longest_history
             )

@@ -55,8 +55,7 @@ class States:
     ) -> Lesson:
         what = say("Lesson '{title}'", title=record.title)
         piece = self._scores.read(session, step.music, what)
-        view = read_view(record.view)
-        return lesson_from(step.state, piece, record.id, view.selected_bar, what)
+        return lesson_from(step.state, piece, record.id, what)
 
 
 def read_view(text: str) -> View:

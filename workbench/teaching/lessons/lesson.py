@@ -73,8 +73,7 @@ class Lesson:
     it follows from piece, instrument, hand, settings and ``pins``; a solved
     copy is cached by the store. ``grade`` (0-8) and ``grade_level``
     (early, middle, late) and ``minutes_a_day``/``days`` are the teacher's
-    word, None where not given. ``selected_bar`` is the position in playing
-    order where the teacher left off.
+    word, None where not given.
     """
 
     id: str
@@ -96,7 +95,6 @@ class Lesson:
     practice_minutes: int | None = None  # whole learning time
     minutes_a_day: int = 20
     tempo_percent: int = 100
-    selected_bar: int = 0
     techniques: tuple[str, ...] = ()
     script_edits: tuple[tuple[int, str], ...] = ()  # place in playing order, text
     plan_done: tuple[str, ...] = ()  # ticked plan items

@@ -46,7 +46,7 @@ def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carrie
     told: list[str] = []
     pins = _pins(lesson, piece, told)
     notes = _notes(lesson, piece, where, told)
-    script, selected = lesson.script_edits, lesson.selected_bar
+    script = lesson.script_edits
     if not _same_form(old, piece):
         order = playing_order(piece)
         places = _places(playing_order(old), order, where)
@@ -67,7 +67,6 @@ def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carrie
                     "them.",
                 )
             )
-        selected = places.get(selected, min(selected, max(0, len(order) - 1)))
     done = _ticks(lesson, where, told)
     out = replace(
         lesson,
@@ -78,7 +77,6 @@ def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carrie
         notes=notes,
         sections=_sections(lesson, piece, where),
         script_edits=script,
-        selected_bar=selected,
         plan_done=done,
         corrected=True,
     )

@@ -16,6 +16,7 @@ from workbench.store.recovery import Recovery, Unsaved
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.lessons.merging import merged
+from workbench.ui.bench.selecting import Selection
 
 Step = Callable[[str, "int | None"], "Lesson | None"]  # lesson id, base
 AGAIN = 3000  # milliseconds until the store is asked again
@@ -36,6 +37,7 @@ class Kept(Protocol):
 
     shelf: Shelf
     lesson: Lesson | None
+    selection: Selection
 
     @property
     def told(self) -> SignalInstance: ...
@@ -97,7 +99,9 @@ class Keeper:
 
     def _put(self, after: Lesson, label: str, merge: bool) -> Lesson:
         shelf = self._bench.shelf
-        changed = shelf.save(after, label, merge=merge, base=self._revision)
+        changed = shelf.save(
+            after, label, merge=merge, base=self._revision, bar=self._bench.selection.position
+        )
         if changed and self._revision is not None:
             self._revision += 1
         self._base = after

@@ -205,8 +205,8 @@ class Session(QObject):
 
         def keep() -> None:
             nonlocal done
-            after = replace(change(before), selected_bar=self.selection.position)
-            if replace(after, selected_bar=before.selected_bar) == before:
+            after = change(before)
+            if after == before:
                 return
             self.lesson, done = self.keeper.save(after, label, merge=merge), True
 
