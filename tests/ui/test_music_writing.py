@@ -77,7 +77,7 @@ def begin_piece(qtbot, window, title, bars=4, pickup=0):
 def test_a_piece_written_from_nothing(qtbot, new_piece, settled):
     window, session = new_piece, new_piece.session
     hand = window.music.hand
-    assert hand.writing
+    assert hand.pen.writing
     assert session.lesson.title == "Slow air"
     assert session.lesson.piece.composer == "Nobody"
     assert session.lesson.piece.bars[0].key.fifths == 1
@@ -110,7 +110,7 @@ def test_a_piece_written_from_nothing(qtbot, new_piece, settled):
     press(window, "D")
     assert names(session.lesson.piece.bars[0], voice=2) == [("D4", 0, 3)]
     QTest.keyClick(window.score, KEY.Key_Left)
-    assert hand.caret.bar == 0
+    assert hand.pen.caret.bar == 0
     press(window, "S")
     field = window.music.writer.chord
     assert field is not None
@@ -130,7 +130,7 @@ def test_a_piece_written_from_nothing(qtbot, new_piece, settled):
     assert not session.last_fault
     assert {n.midi for n in session.fingers.fingering.bars[0].notes} == {62, 67, 69, 71}
     QTest.keyClick(window.score, KEY.Key_Escape)
-    assert not hand.writing
+    assert not hand.pen.writing
     assert not window.music.next.isVisible()
     assert session.shelf.load(session.lesson.id).piece == session.lesson.piece
 
@@ -187,8 +187,8 @@ def test_a_wrong_pitch_is_corrected(qtbot, lesson_window, settled):
     session.selection.select_note(note.id)
     shortcut(qtbot, window, KEY.Key_M)
     hand = window.music.hand
-    assert hand.writing
-    assert hand.note.id == note.id
+    assert hand.pen.writing
+    assert hand.pen.note.id == note.id
     QTest.keyClick(window.score, KEY.Key_Up, ALT)
     now = session.lesson.piece.bars[0].notes[1]
     assert (now.id, now.pitch.name) == (note.id, "F4")
@@ -196,7 +196,7 @@ def test_a_wrong_pitch_is_corrected(qtbot, lesson_window, settled):
     settled(window)
     assert session.fingers.fingering.bars[0].notes[1].midi == 65
     shortcut(qtbot, window, KEY.Key_M)
-    assert not hand.writing
+    assert not hand.pen.writing
     shortcut(qtbot, window, KEY.Key_Z)
     assert session.lesson.piece.bars[0].notes[1].pitch.name == "E4"
     assert not session.lesson.corrected
@@ -207,7 +207,7 @@ def test_a_fret_is_written_in_the_tablature(qtbot, lesson_window, settled):
     session.selection.select_note(session.lesson.piece.bars[0].notes[0].id)
     choose(window, "Music", "Write music")
     press(window, "J")
-    string = window.music.hand.caret.string
+    string = window.music.hand.pen.caret.string
     press(window, "2")
     note = session.lesson.piece.bars[0].notes[0]
     assert note.midi == session.instrument.open_midi[string - 1] + 2
@@ -222,7 +222,7 @@ def test_a_click_puts_the_caret(qtbot, lesson_window):
     score, note = window.score, session.lesson.piece.bars[2].notes[2]
     middle = score.from_image(score.image.rect_of(f"head-{note.id}")).center()
     QTest.mouseClick(score.viewport(), Qt.MouseButton.LeftButton, pos=middle.toPoint())
-    caret = window.music.hand.caret
+    caret = window.music.hand.pen.caret
     assert (caret.bar, caret.onset) == (2, 2)
     assert session.selection.note_id == note.id
     assert "Bar 3, beat 3" in window.music.next.text()

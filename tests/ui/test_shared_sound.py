@@ -36,7 +36,7 @@ def at_hand(window, voice):
     session = window.session
     note = next(n for n in session.lesson.piece.bars[0].notes if n.voice == voice)
     session.selection.select_note(note.id)
-    window.music.hand.begin()
+    window.music.hand.pen.begin()
     return note
 
 

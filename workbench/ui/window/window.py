@@ -94,7 +94,7 @@ class Window(QMainWindow):
         self.notice.report_button.clicked.connect(self.openers.show_report)
         self.lesson_panel.wants_music_changed.connect(self.openers.change_music)
         self.score.wants_note.connect(self.panels.new_note)
-        self.music.hand.started.connect(partial(menus.tick, "write"))
+        self.music.hand.pen.started.connect(partial(menus.tick, "write"))
         for part, box in self.score.bar.parts.items():
             if part in SCORE_PARTS:  # ticked here and on the score's own row alike
                 menus.tick(part, box.isChecked())
@@ -173,7 +173,7 @@ class Window(QMainWindow):
 
     def _write(self, _on: bool) -> None:
         self.music.toggle()
-        self.menus.tick("write", self.music.hand.writing)
+        self.menus.tick("write", self.music.hand.pen.writing)
 
     def _music_menu(self) -> None:
         at = self.score.viewport().mapToGlobal(self.music.writer.foot())

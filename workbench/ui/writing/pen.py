@@ -1,4 +1,4 @@
-"""The hand that writes music: its caret, and the note at hand, the session's selected one."""
+"""The pen that writes music: its caret, and the note at hand, the session's selected one."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from workbench.ui.bench.session import Session
 from workbench.ui.writing.caret import Caret
 
 
-class Hand(QObject):
+class Pen(QObject):
     """Where a teacher who writes music stands in the open lesson."""
 
     moved = Signal()  # the caret, or what the next key writes
@@ -29,7 +29,7 @@ class Hand(QObject):
         self.writing = False
         self._led = False  # the caret moves, and the selection only follows it
         self._known: dict[str, FingeredNote] = {}
-        self._figure: tuple[Caret, str, int] | None = None  # the fret just typed
+        self.figure: tuple[Caret, str, int] | None = None  # the fret just typed
         session.selection.selected.connect(self._follow)
         session.changed.connect(self._settle)
         session.opened.connect(self._opened)
@@ -44,7 +44,7 @@ class Hand(QObject):
             return
         self._learn()
         self.writing = True
-        self._figure = None
+        self.figure = None
         self.caret = replace(self.caret, alter=None)
         self._to_selection(lesson.piece, anew=True)
         self.started.emit(True)
@@ -141,13 +141,13 @@ class Hand(QObject):
 
     def move(self, caret: Caret, note: str | None = None) -> None:
         """Put the caret, and take the note there in hand: ``note``, or the nearest struck."""
-        self._figure = None
+        self.figure = None
         self.caret = caret
         if note is None:
             struck = caret.struck(self.piece)
             if struck:
                 note = min(struck, key=self._distance).id
-        self._select(note)
+        self.select(note)
         self.moved.emit()
 
     def _distance(self, note: Note) -> int:
@@ -156,7 +156,8 @@ class Hand(QObject):
             return abs((string or 99) - self.caret.string)
         return abs(notes.step_number(note.pitch) - self.caret.step)
 
-    def _select(self, note: str | None) -> None:
+    def select(self, note: str | None) -> None:
+        """Take a note of the caret's bar in hand, or none."""
         session = self._session
         self._led = True
         try:
@@ -193,7 +194,7 @@ class Hand(QObject):
 
     def choose(self, **what: object) -> None:
         """Change what the next key writes: length, voice, sign, staff or tablature."""
-        self._figure = None
+        self.figure = None
         self.caret = replace(self.caret, **what)  # type: ignore[arg-type]
         self.moved.emit()
 
