@@ -7,6 +7,7 @@ from fractions import Fraction
 from hypothesis import strategies as st
 
 from workbench.fingering.types import (
+    LEVELS,
     Audit,
     Barre,
     FingeredBar,
@@ -18,7 +19,7 @@ from workbench.fingering.types import (
 )
 from workbench.language.fact import fact
 from workbench.music.model import Bar, ChordName, Key, Note, PartInfo, Piece, Pitch
-from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote, Lesson
 
 SCALE = "CDEFGAB"
 
@@ -117,11 +118,13 @@ any_piece = st.builds(
 _maybe = st.none() | st.integers(0, 4)
 any_lesson = st.builds(
     Lesson, st.just("any"), any_text, any_piece, any_text, st.integers(0, 7), any_text, any_text,
-    any_text, st.integers(-24, 24), st.just(Settings()) | st.builds(Settings, level=any_text),
+    any_text, st.integers(-24, 24),
+    st.just(Settings()) | st.builds(Settings, level=st.sampled_from(sorted(LEVELS))),
     pins=st.lists(st.builds(Pin, any_text, _maybe, _maybe, _maybe), max_size=2).map(tuple),
     notes=st.lists(
         st.builds(
-            BarNote, any_text, any_text, any_text, st.integers(0, 9), st.integers(0, 9),
+            BarNote, any_text, st.sampled_from(NOTE_KINDS), any_text,
+            st.integers(0, 9), st.integers(0, 9),
             grip=st.none() | st.lists(_maybe, max_size=4).map(tuple),
         ),
         max_size=2,

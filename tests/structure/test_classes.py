@@ -83,3 +83,33 @@ def test_nothing_is_left_to_a_child_to_write():
         if isinstance(node, ast.Raise) and "NotImplementedError" in ast.unparse(node)
     ]
     assert raised == []
+
+
+#: Lines of the window that may say ``Any``; a type of its own says more.
+MOST_ANY = 20
+
+
+def lines_of_any(tree):
+    """Lines on which ``Any`` is used; bringing it in is none."""
+    return {n.lineno for n in ast.walk(tree) if isinstance(n, ast.Name) and n.id == "Any"}
+
+
+def test_the_window_says_what_its_values_are():
+    found = [(file, line) for file, tree in trees() for line in lines_of_any(tree)]
+    window = [place for place in found if place[0].startswith("ui/")]
+    assert len(found) > 0 and len(window) <= MOST_ANY, window
+
+
+def test_options_are_no_dictionaries_of_anything():
+    """JSON documents are; what a function is told has fields of its own."""
+    loose = [
+        f"{file}:{node.lineno}"
+        for file, tree in trees()
+        for node in ast.walk(tree)
+        if isinstance(node, ast.arg | ast.AnnAssign)
+        and node.annotation is not None
+        and ast.unparse(node.annotation) == "dict[str, Any]"
+        and (node.arg if isinstance(node, ast.arg) else ast.unparse(node.target))
+        in ("options", "choice", "wanted", "settings")
+    ]
+    assert loose == []

@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QInputDialog
 
 from tests.ui.conftest import WAIT
+from workbench.handout.sheets.page import make_handout
 from workbench.music.order.form import playing_order
 from workbench.teaching.lessons.lesson import BarNote
 from workbench.ui.help.shortcut_list import ShortcutList
@@ -165,7 +166,7 @@ def test_an_empty_piece_faults_nowhere(qtbot, new_piece, settled, tmp_path):
     window.side.setCurrentIndex(1)
     settled(window)
     path = tmp_path / "empty.pdf"
-    assert session.services.handout(session.lesson, session.fingers.fingering, str(path), {}) >= 1
+    assert make_handout(session.lesson, session.fingers.fingering, path) >= 1
     window.openers.change_music()
     settled(window)
     assert not session.last_fault

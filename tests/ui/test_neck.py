@@ -283,8 +283,9 @@ def test_one_grip_has_one_reach_and_one_caution(lesson_window):
     stands = [reach_of(m.pressed, (), INSTRUMENTS["guitar"], small) for m in moments(hands)]
     assert reach == max(stands, key=lambda r: r.apart / r.comfort)
     at = SimpleNamespace(
-        bar_hands=hands, lesson=session.lesson, hand=small, instrument=INSTRUMENTS["guitar"],
-        bar=session.selection.bar, note_hands=hands.notes[0],
+        lesson=session.lesson, hand=small, instrument=INSTRUMENTS["guitar"],
+        selection=SimpleNamespace(bar=session.selection.bar),
+        fingers=SimpleNamespace(bar_hands=hands, note_hands=hands.notes[0]),
     )  # fmt: skip
     said = stretch_caution(at)
     assert f"{reach.apart:.0f} mm" in said and f"{reach.comfort:.0f} mm" in said

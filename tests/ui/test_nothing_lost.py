@@ -36,10 +36,11 @@ def full():
             def refuse(*_given, **_named):
                 raise Refused(FULL)
 
-            self.shelf, shelf.save = shelf, refuse
+            self.shelf, self.save = shelf, shelf.save
+            shelf.save = refuse
 
         def mend(self):
-            del self.shelf.save
+            self.shelf.save = self.save
 
     return Full()
 

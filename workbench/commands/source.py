@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from workbench.arranging.weights import STRICT, Wishes
 from workbench.fingering.pins.printed import PrintedPins, printed_pins
-from workbench.fingering.types import LEVELS, STYLES, Pin, Settings
+from workbench.fingering.types import LEVELS, STYLES, Level, Pin, Settings
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
@@ -243,7 +243,7 @@ def taken(options: argparse.Namespace, piece: Piece) -> Piece:
         return piece
     from workbench.arranging.leadsheet import pattern_for, pattern_named, solo
 
-    level = getattr(options, "level", None) or "middle"
+    level: Level = getattr(options, "level", None) or "middle"
     return solo(piece, pattern_named(piece, letters) if letters else pattern_for(piece, level))
 
 
@@ -318,23 +318,24 @@ def parse_pin(text: str) -> Pin:
     Raises BadInput where it is written wrongly.
     """
     note, _, rest = text.partition("=")
-    found: dict[str, Any] = {}
+    found: dict[str, int] = {}
+    right: str | None = None
     for word in filter(None, rest.split(",")):
         name, _, value = word.partition(":")
         if name in ("string", "fret", "left") and re.fullmatch(r"[0-9]{1,3}", value):
             found[name] = int(value)
         elif name == "right" and value in ("p", "i", "m", "a"):
-            found[name] = value
+            right = value
         else:
             raise BadInput(
                 f"--pin {text}: '{word}' is not understood; "
                 "write string:2, fret:3, left:4 (0 to 4) or right:m (p i m a)."
             )
-    if not note or not found:
+    if not note or not (found or right):
         raise BadInput(f"--pin {text}: write it like n12=string:2,left:4.")
     if not 0 <= found.get("left", 0) <= 4:
         raise BadInput(f"--pin {text}: left fingers are 0 (open) to 4.")
-    return Pin(note=note, **found)
+    return Pin(note, found.get("string"), found.get("fret"), found.get("left"), right)
 
 
 def quarters(value: Fraction) -> str:

@@ -10,7 +10,7 @@ import json
 import types
 import typing
 from fractions import Fraction
-from typing import Any, Union
+from typing import Any, Literal, Union
 
 from workbench.music.model import Piece
 from workbench.store.archive import FORMAT, SCHEMA, VERSION
@@ -87,6 +87,8 @@ def _of(hint: Any, found: dict[str, Any]) -> dict[str, Any]:
     origin, args = typing.get_origin(hint), typing.get_args(hint)
     if origin in (Union, types.UnionType):
         return {"anyOf": [_of(arg, found) for arg in args]}
+    if origin is Literal:
+        return {"enum": list(args)}
     if origin in (tuple, list):
         if origin is list or args[-1] is Ellipsis:
             return {"type": "array", "items": _of(args[0], found)}

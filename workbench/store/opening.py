@@ -137,7 +137,7 @@ def _prepare_file(file: Path) -> None:
 
 
 def _make_engine(place: Place, wait_seconds: float) -> Engine:
-    options: dict[str, Any] = {}
+    options: dict[str, object] = {}
     if place.sqlite:
         options["connect_args"] = {"check_same_thread": False, "timeout": wait_seconds}
         if place.memory:

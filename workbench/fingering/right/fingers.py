@@ -15,7 +15,7 @@ from typing import NamedTuple
 
 from workbench.fingering.lattice.layers import Frame, Layer
 from workbench.fingering.right.figures import ORDER, Moment, moments, thumbs
-from workbench.fingering.types import STYLES, Pin
+from workbench.fingering.types import STYLES, Pin, Style
 from workbench.language.fact import Fact, fact
 
 Hold = tuple[tuple[int, str], ...]  # (string, finger), highest-numbered string first
@@ -106,11 +106,11 @@ def thumb_up(a: State, b: State, m: Moment) -> int:
     return out
 
 
-def style(a: State, b: State, m: Moment, wanted: str) -> int:
+def style(a: State, b: State, m: Moment, wanted: Style) -> int:
     """Melody notes plucked by a finger outside the chosen alternation."""
     if len(m.strings) > 2 or m.home:
         return 0
-    fingers = STYLES.get(wanted, "im")
+    fingers = STYLES[wanted]
     return sum(f not in fingers and f != "p" for _, f in b.hold)
 
 
@@ -148,9 +148,9 @@ def home(a: State, b: State, m: Moment) -> int:
     return sum(own.get(s, f) != f for s, f in b.hold)
 
 
-def lead(a: State, b: State, m: Moment, wanted: str) -> int:
+def lead(a: State, b: State, m: Moment, wanted: Style) -> int:
     """1 where a melody after a rest does not begin with the leading finger of the style."""
-    fingers = STYLES.get(wanted, "im")
+    fingers = STYLES[wanted]
     leader = fingers[-1]
     free = not a.last or m.gap == 1
     return int(free and not m.home and b.hold[-1][1] not in (leader, "p"))
@@ -161,7 +161,7 @@ def strummed(hold: Hold) -> bool:
     return len(hold) > 2 and len({f for _, f in hold}) == 1
 
 
-def price(a: State, b: State, m: Moment, weights: dict[str, int], wanted: str) -> dict[str, int]:
+def price(a: State, b: State, m: Moment, weights: dict[str, int], wanted: Style) -> dict[str, int]:
     """Terms of one step in thousandths, those that are not nothing."""
     if strummed(b.hold):
         return {}
@@ -193,7 +193,7 @@ def solve_right(
     count: int,
     tempo: float,
     weights: dict[str, int],
-    wanted: str,
+    wanted: Style,
     pins: dict[str, Pin],
     present: dict[str, str] | None = None,
     memo: Memo | None = None,
@@ -256,7 +256,7 @@ class Trellis:
         strings: dict[str, int],
         found: list[Moment],
         weights: dict[str, int],
-        wanted: str,
+        wanted: Style,
         fixed: dict[str, str],
         memo: Memo,
     ) -> None:
@@ -280,7 +280,7 @@ class Trellis:
         m: Moment,
         ask: dict[int, str],
         weights: dict[str, int],
-        wanted: str,
+        wanted: Style,
         memo: Memo,
     ) -> tuple[list[State], Rows]:
         index: dict[State, int] = {}

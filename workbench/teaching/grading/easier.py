@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 
 from workbench.arranging.arrange import Arranged, arrange
 from workbench.arranging.changes import Change
-from workbench.arranging.weights import STRICT, Wishes
+from workbench.arranging.weights import STRICT, Strict, Wishes
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Fingering, Settings
 from workbench.instrument.model import Hand, Instrument
@@ -43,7 +43,7 @@ def versions(
     easy one in the lower positions as well; ``base`` says which part is tune and bass."""
     top = Wishes().top_fret if top_fret is None else top_fret
 
-    def of(fret: int, strict: str = Wishes().strict) -> Wishes:
+    def of(fret: int, strict: Strict = "playable") -> Wishes:
         return replace(base or Wishes(), top_fret=fret, strict=strict)
 
     first = arrange(piece, instrument, key=key, transpose=transpose, hand=hand, wishes=of(top))

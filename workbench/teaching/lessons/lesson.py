@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
+from typing import Literal
 
 from workbench.arranging.changes import Change
-from workbench.arranging.weights import Wishes
+from workbench.arranging.weights import Strict, Wishes
 from workbench.fingering.types import Pin, Settings
 from workbench.language.speech import mark
 from workbench.music.model import Bar, Piece
 
-NOTE_KINDS = (
+NoteKind = Literal["left hand", "right hand", "sound", "rhythm", "form", "listening", "caution"]
+NOTE_KINDS: tuple[NoteKind, ...] = (
     mark("left hand"),
     mark("right hand"),
     mark("sound"),
@@ -21,6 +23,9 @@ NOTE_KINDS = (
 )
 #: What a note can be about, from the smallest to the largest.
 SCOPES = (mark("one note"), mark("one bar"), mark("several bars"), mark("a section"))
+#: The thirds of a grade.
+GradeThird = Literal["early", "middle", "late"]
+NoThird = Literal[""]
 #: Places of the script that are no bar, for ``script_edits``.
 OPENING, CLOSING = -1, -2
 
@@ -39,7 +44,7 @@ class BarNote:
     """
 
     id: str
-    kind: str
+    kind: NoteKind
     text: str
     first_bar: int
     last_bar: int
@@ -91,7 +96,7 @@ class Lesson:
     changes: tuple[str, ...] = ()
     sections: tuple[tuple[int, str], ...] = ()  # (first written bar, letter), teacher's
     grade: int | None = None
-    grade_level: str = ""
+    grade_level: GradeThird | NoThird = ""
     practice_minutes: int | None = None  # whole learning time
     minutes_a_day: int = 20
     tempo_percent: int = 100
@@ -100,7 +105,7 @@ class Lesson:
     plan_done: tuple[str, ...] = ()  # ticked plan items
     arranged: tuple[Change, ...] = ()
     top_fret: int = 12
-    strict: str = "playable"
+    strict: Strict = "playable"
     wanted: tuple[tuple[str, str], ...] = ()
     corrected: bool = False  # the music was changed here: the score it came from is older
     tune_part: int = 0

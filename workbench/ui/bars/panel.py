@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from PySide6.QtCore import QAbstractListModel, QItemSelectionModel, QModelIndex, Qt
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
@@ -44,7 +42,7 @@ class BarModel(QAbstractListModel):
     def rowCount(self, parent: Index | None = None) -> int:
         return 0 if parent is not None and parent.isValid() else len(self.rows)
 
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         if not 0 <= index.row() < len(self.rows):
             return None
         row = self.rows[index.row()]
@@ -124,16 +122,17 @@ class BarList(QWidget):
     # What is remembered.
 
     def _restore(self) -> None:
-        found: dict[str, Any] = {}
+        found: dict[str, object] = {}
 
         def read() -> None:
             found.update(self._session.shelf.setting(KEPT, {}))
 
         self._session.guard(read)
         names = [name for name, _ in SHOWN]
-        if found.get("pictures") in names:
-            self.view.pictures = found["pictures"]
-            self.pictures.setCurrentIndex(names.index(found["pictures"]))
+        pictures = str(found.get("pictures"))
+        if pictures in names:
+            self.view.pictures = pictures
+            self.pictures.setCurrentIndex(names.index(pictures))
         self.written.setChecked(bool(found.get("written")))
 
     def _remember(self) -> None:

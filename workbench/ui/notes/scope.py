@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
-from typing import Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
@@ -208,7 +208,7 @@ def _box(name: str) -> QComboBox:
     return box
 
 
-def _row(parts: Any) -> QWidget:
+def _row(parts: Iterable[tuple[str, QComboBox]]) -> QWidget:
     row = QWidget()
     layout = QHBoxLayout(row)
     layout.setContentsMargins(0, 0, 0, 0)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import asdict
 from pathlib import Path
-from typing import Any
 
 from PySide6.QtCore import QSize, Qt, QTimer
 from PySide6.QtWidgets import (
@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.handout.offered import AUDIENCES, OFFERED, ORDERS, PAPERS, PARTS, title_of
+from workbench.handout.options import HandoutOptions
 from workbench.language.speech import count, say
 from workbench.music.files import readable_name
 from workbench.music.suffixes import NAMES
@@ -217,18 +218,21 @@ class HandoutDialog(QDialog):
         self.file.propose(readable_name(*of, what))
 
     @property
-    def options(self) -> dict[str, Any]:
+    def options(self) -> HandoutOptions:
         """What the pages are made for."""
-        return {
-            "audience": self.audience.currentData(),
-            "paper": self.paper.currentData(),
-            "large": self.large.isChecked(),
-            "left_handed": self.left_handed.isChecked(),
-            "strings": self.strings.isChecked(),
-            "studio": self.studio.text().strip(),
-            "contact": self.contact.text().strip(),
-            **{name: box.isChecked() for name, box in self.parts.items()},
-        }
+        return HandoutOptions(
+            audience=self.audience.currentData(),
+            paper=self.paper.currentData(),
+            large=self.large.isChecked(),
+            left_handed=self.left_handed.isChecked(),
+            strings=self.strings.isChecked(),
+            studio=self.studio.text().strip(),
+            contact=self.contact.text().strip(),
+            plan=self.parts["plan"].isChecked(),
+            grips=self.parts["grips"].isChecked(),
+            care=self.parts["care"].isChecked(),
+            lines=self.parts["lines"].isChecked(),
+        )
 
     def _job(self) -> printed_job.Job:
         """Everything that is chosen, to be worked off in the background."""
@@ -236,7 +240,7 @@ class HandoutDialog(QDialog):
         session = self._session
         assert session.lesson and session.fingers.fingering
         return printed_job.Job(
-            self.kind, self.options, self.booklet.isChecked(), str(self.order.currentData()),
+            self.kind, self.options, self.booklet.isChecked(), self.order.currentData(),
             self.title.text().strip(),
             tuple(str(row.data(Qt.ItemDataRole.UserRole)) for row in rows
                   if row.checkState() == Qt.CheckState.Checked),
@@ -279,8 +283,10 @@ class HandoutDialog(QDialog):
 
     def _make(self, path: Path) -> None:
         session = self._session
-        kept = {k: v for k, v in self.options.items() if k != "left_handed"}
-        kept |= {"folder": str(path.parent), "book": self.title.text().strip()}
+        kept = asdict(self.options) | {
+            "folder": str(path.parent), "book": self.title.text().strip(),
+        }  # fmt: skip
+        del kept["left_handed"]
         session.guard(lambda: session.shelf.set_setting(REMEMBERED, kept))
         job = self._job()
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import asdict, replace
 from fractions import Fraction
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, TypedDict, Unpack
 
 from PySide6.QtCore import QObject, Qt, QTimer, Signal
 
@@ -35,6 +35,18 @@ def opened_player() -> Player:
     return Player()
 
 
+class MannerChange(TypedDict, total=False):
+    """Fields of a ``Manner`` to be changed."""
+
+    tempo: float
+    loop: bool
+    count_in: bool
+    metronome: bool
+    who: str
+    alone: bool
+    trainer: Trainer | None
+
+
 class Conductor(QObject):
     """What the window plays, and how. All signals come on the interface thread."""
 
@@ -48,7 +60,7 @@ class Conductor(QObject):
         self.opened = opened
         self._player: Player | None = None
         self._programme: Programme | None = None
-        self._banks: dict[Any, Bank] = {}
+        self._banks: dict[object, Bank] = {}
         self._last: Heard | None = None
         self._shown = True  # what plays is the lesson's own music
         self.manner = Manner()
@@ -66,7 +78,7 @@ class Conductor(QObject):
 
     # How it is played.
 
-    def set_manner(self, **which: Any) -> None:
+    def set_manner(self, **which: Unpack[MannerChange]) -> None:
         """Change the manner; what plays changes with the next round, tempo and voices now."""
         self.manner = replace(self.manner, **which)
         self._keep()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from fractions import Fraction
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -21,6 +21,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractScrollArea, QToolTip, QWidget
 
+from workbench.fingering.types import Fingering
 from workbench.language.speech import count, say
 from workbench.ui.bench import finger_keys as note_keys
 from workbench.ui.bench.jobs import Progress
@@ -36,18 +37,34 @@ from workbench.ui.score.tips import tip_of
 from workbench.ui.score.whole import Whole
 
 if TYPE_CHECKING:
+    from workbench.engraving.paint import ScoreImage
     from workbench.engraving.pointing import Place
+    from workbench.engraving.strip import Strip
 
 ZOOMS = (0.5, 3.0)
 FIT = (0.5, 1.5)  # least and greatest zoom that fitting chooses
 MARGIN = 12.0
 
 
+#: What engraves for a width in image units, an ink, the parts to be shown and the voices' inks.
+StripMaker = Callable[[float, str, dict[str, bool], tuple[str, ...]], "Strip"]
+
+
+class Writing(Protocol):
+    """What takes the strip over while music is written."""
+
+    def stand_in(self) -> Fingering | None: ...
+
+    def paint(self, painter: QPainter) -> None: ...
+
+    def press(self, point: QPointF) -> bool: ...
+
+
 class ScoreView(QAbstractScrollArea):
     """Paints a ScoreImage; the selected bar is boxed, selected notes are ringed."""
 
     job = "engrave"  # what its work is called among the jobs
-    extra: tuple[Any, ...] = ()  # what else a strip is made for
+    extra: tuple[object, ...] = ()  # what else a strip is made for
     wants_note = Signal()  # a teaching note about what is selected
     _partly = Signal(object, object)  # what was asked for, the image as far as it is
 
@@ -55,20 +72,20 @@ class ScoreView(QAbstractScrollArea):
         self,
         session: Session,
         parent: QWidget | None = None,
-        strip: Callable[..., Any] = make_strip,
+        strip: StripMaker = make_strip,
     ) -> None:
         super().__init__(parent)
         self._session = session
         self._make_strip = strip
-        self._strip: Any = None
-        self._strip_for: tuple[Any, ...] = ()
+        self._strip: Strip | None = None
+        self._strip_for: tuple[object, ...] = ()
         self._asked: object = None
         self._fits = 0  # times that fitting may still try
-        self.image: Any = None
+        self.image: ScoreImage | None = None
         self.zoom = 1.0
         self._whole = Whole()
         self.shows = {"tab": True, "left": True, "right": True, "strings": False, "voices": True}
-        self.writer: Any = None  # while music is written: takes keys and clicks, paints its caret
+        self.writer: Writing | None = None  # while music is written
         self.heard = NOTHING_HEARD
         self._pictures = Pictures()
         self._band = Band(self, self)
@@ -121,10 +138,10 @@ class ScoreView(QAbstractScrollArea):
         near, asked = self._session.selection.bar_index, object()
         self._asked = asked
 
-        def work(progress: Progress) -> Any:
+        def work(progress: Progress) -> tuple[ScoreImage, int]:
             from workbench.engraving.strip import voices_of
 
-            if wanted != self._strip_for:
+            if self._strip is None or wanted != self._strip_for:
                 shows = dict(self.shows)
                 self._strip = self._make_strip(float(max(300, width)), c.ink, shows, voices)
                 self._strip_for = wanted
@@ -136,11 +153,11 @@ class ScoreView(QAbstractScrollArea):
 
         self._session.jobs.start(self.job, say("Engraving"), work, self._arrived, lane="engrave")
 
-    def _partly_arrived(self, asked: object, image: Any) -> None:
+    def _partly_arrived(self, asked: object, image: ScoreImage) -> None:
         if asked is self._asked:
             self._show(image)
 
-    def _arrived(self, made: tuple[Any, int]) -> None:
+    def _arrived(self, made: tuple[ScoreImage, int]) -> None:
         self._asked = None
         image, voices = made
         self.bar.tell_voices(voices, self.shows["voices"])
@@ -151,7 +168,7 @@ class ScoreView(QAbstractScrollArea):
             if over > 1 and self.zoom > FIT[0]:
                 self.set_zoom(max(FIT[0], self.zoom * max(0.8, over**-0.5)))
 
-    def _show(self, image: Any) -> None:
+    def _show(self, image: ScoreImage) -> None:
         laid_out_anew = self.image is None or self.image.size != image.size
         self.image = image
         self._see_whole()
@@ -297,7 +314,7 @@ class ScoreView(QAbstractScrollArea):
     def _paint_systems(self, painter: QPainter, area: QRectF) -> None:
         self._pictures.begin()
         waits = False
-        for item in self.image.placed:
+        for item in self.image.placed if self.image else ():
             shown = self.from_image(item.rect)
             if shown.intersects(area):
                 picture = self._pictures.picture(item, self.scale, self.devicePixelRatioF())

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
-from typing import Any
 
-from PySide6.QtCore import QEvent, Signal
+from PySide6.QtCore import QByteArray, QEvent, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent
-from PySide6.QtWidgets import QApplication, QMainWindow, QMenu, QProgressBar, QPushButton
+from PySide6.QtWidgets import QApplication, QDialog, QMainWindow, QMenu, QProgressBar, QPushButton
 
 from workbench.language import speech
 from workbench.language.speech import say
@@ -54,7 +53,7 @@ class Window(QMainWindow):
         self.session = session
         self.look = look.Look()
         self._told_fault = ""
-        self._sizes: dict[Any, dict[str, Any]] = {}  # by text size and the window's size
+        self._sizes: dict[object, dict[str, QByteArray]] = {}  # by text size and the window's size
         self.setWindowTitle("Pluckwright")
         self.setAcceptDrops(True)
         session.setParent(self)
@@ -198,11 +197,11 @@ class Window(QMainWindow):
     # Dialogs.
 
     @property
-    def dialog(self) -> Any:
+    def dialog(self) -> QDialog | None:
         """The dialog that is open."""
         return self.dialogs.shown
 
-    def show_dialog(self, dialog: Any) -> None:
+    def show_dialog(self, dialog: QDialog) -> None:
         """Open a dialog without stopping the rest of the program."""
         self.dialogs.show(dialog)
 

@@ -117,7 +117,7 @@ class MusicWriter(QObject):
             caret = replace(hand.pen.caret, bar=place.bar, onset=place.onset)
             if place.string is not None:
                 hand.pen.move(replace(caret, string=place.string, tablature=True))
-            else:
+            elif place.step is not None:
                 hand.pen.move(replace(caret, step=place.step, tablature=False))
         return True
 
