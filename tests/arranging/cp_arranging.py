@@ -136,7 +136,7 @@ def least_cost(
         for _, _, places in ways:
             excess = options.shapes.ease(tuple(sorted(p for p in places if p)))
             assert excess is not None
-            own.append(options.stretch(excess[0]))
+            own.append(excess.hold)
         sets = [
             sorted({-1, *(f for (i, s2, f) in place if s2 == s and i in (*alive, *struck))})
             for s in range(1, len(tuning) + 1)
@@ -146,7 +146,7 @@ def least_cost(
                 tuple((s, f) for s, f in enumerate(frets_now, 1) if f >= 0)
             )
             if excess is not None:
-                allowed.append((*frets_now, options.stretch(excess[0])))
+                allowed.append((*frets_now, excess.hold))
         full = model.new_int_var(0, 100_000, f"full{m}")
         model.add_allowed_assignments([*fret_on, full], allowed)
         costs.append(full)

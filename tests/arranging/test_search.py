@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
+from itertools import product
+
 import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
 from tests.arranging.cp_arranging import least_cost
 from tests.arranging.make import piece, pieces
-from workbench.arranging.options import Options
+from workbench.arranging.options import Heard, Options
 from workbench.arranging.search import EXACT, QUICK, THOROUGH, Search
 from workbench.arranging.sounds import BASS, TUNE, texture
 from workbench.arranging.weights import Wishes
 from workbench.instrument.table import hand, instrument
 
 MEDIUM = hand("medium")
-UKULELE, LOW_G = instrument("ukulele"), instrument("ukulele-low-g")
+UKULELE, LOW_G, GUITAR = map(instrument, ("ukulele", "ukulele-low-g", "guitar"))
 SMALL = [
     piece("E4 G4 A4 G4", "C4:2 C4:2"),
     piece("C5:2 A4 G4", "E4 F4 E4 D4", "C4:4"),
@@ -92,3 +94,29 @@ def test_the_tune_keeps_one_octave_inside_a_phrase():
         for i in struck:
             if search.texture.sounds[i].role == TUNE:
                 assert laid.octaves[i] == laid.phrase_octaves[search.texture.phrase[m]]
+
+
+def test_every_way_of_a_moment_is_listed_wherever_on_the_neck_it_lies():
+    options = Options(GUITAR, MEDIUM, Wishes())
+    heard = (Heard(57, BASS), Heard(65, "fifth", 69, 4), Heard(69, TUNE))
+    ways, whole = options.ways(heard)
+    assert whole
+    plain = set()
+    for places in product(*([None, *GUITAR.places(h.midi)] for h in heard)):
+        down = tuple(sorted(p for p in places if p))
+        apart = len({s for s, _ in down}) == len(down)
+        if apart and all(f <= 12 for _, f in down) and options.shapes.ease(down) is not None:
+            plain.add(places)
+    kept = {w.places for w in ways if all(k in (None, 0) for k in w.octaves)}
+    assert kept == plain
+    assert ((4, 7), (2, 6), (1, 5)) in kept
+
+
+def test_a_phrase_high_on_the_neck_goes_an_octave_lower_where_the_others_cannot():
+    low, high = "C4 D4 E4 F4", "F5 G5 A5 G5"
+    made = piece(" | ".join([low] * 4 + [high] * 4))
+    laid = Search(texture(made), Options(UKULELE, MEDIUM, Wishes())).lay(0)
+    assert laid is not None and laid.phrase_octaves == (0, -1)
+    alone = Search(texture(piece(" | ".join([high] * 8))), Options(UKULELE, MEDIUM, Wishes()))
+    laid = alone.lay(0)  # the whole an octave lower is another transposition
+    assert laid is not None and laid.phrase_octaves == (0, 0)

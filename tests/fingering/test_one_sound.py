@@ -8,7 +8,9 @@ import pytest
 
 from tests.fingering.build import piece
 from tests.fingering.editions import FEW, GUITAR, NAMES, STUDIES, rest_slow
+from tests.fingering.hand_check import complaints
 from workbench.fingering.engine import solve
+from workbench.fingering.telling.words import words
 from workbench.fingering.types import Pin
 from workbench.instrument.table import hand, instrument
 from workbench.music.model import Piece
@@ -87,3 +89,17 @@ def test_a_rising_slur_takes_a_higher_finger_and_a_falling_one_a_lower() -> None
         assert a.string == b.string and b.slurred
         assert (b.left - a.left) * sign > 0
         assert a.right in ("i", "m", "a", "p") and b.right is None
+
+
+def test_a_sound_struck_again_on_another_string_ends_there() -> None:
+    music = piece("C4:1 A4:1 C5:2 | A4:4")
+    pins = [Pin("b0v2n0a", string=4), Pin("b0v1n1a", string=1)]
+    found = solve(music, UKULELE, HAND, pins=pins)
+    first = found.note("b0v2n0a")
+    assert (first.string, first.held) == (4, 1)
+    assert first.cut_reason is not None and "string 1" in words(first.cut_reason)
+    assert not complaints(found, music, UKULELE, HAND)
+    # on its own string it goes on to its end
+    pins = [Pin("b0v2n0a", string=4), Pin("b0v1n1a", string=4)]
+    whole = solve(music, UKULELE, HAND, pins=pins).note("b0v2n0a")
+    assert whole.held == 4 and whole.cut_reason is None

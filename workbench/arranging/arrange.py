@@ -23,7 +23,6 @@ from workbench.arranging.weights import EASY_FRET, Wishes
 from workbench.fingering.pins.printed import prints_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import HANDS
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
 
@@ -77,15 +76,13 @@ def arrange(
     BadInput where the key is no key, or both key and semitones are given.
     """
     if key is not None and transpose is not None:
-        raise BadInput(say("Give either a key or a number of semitones to move by, not both."))
+        raise BadInput("Give either a key or a number of semitones to move by, not both.")
     if transpose is not None and abs(transpose) > MOST_SEMITONES:
         raise BadInput(
-            say(
-                "Transposing by {transpose} semitones is too far; choose a number from "
-                "-{most} to {most}.",
-                transpose=transpose,
-                most=MOST_SEMITONES,
-            )
+            "Transposing by {transpose} semitones is too far; choose a number from "
+            "-{most} to {most}.",
+            transpose=transpose,
+            most=MOST_SEMITONES,
         )
     plain = key is None and not transpose and not wanted and wishes in (None, Wishes())
     if plain and prints_for(piece, instrument):
@@ -108,7 +105,7 @@ def arrange(
         move, laid = _octave(search, transpose, said, piece), None
     else:
         move, laid = 0, search.lay(0)
-        if laid is not None and not lies_well(sounds, laid):
+        if laid is not None and not (search.stays or lies_well(sounds, laid)):
             move = _best(search, piece)
             laid = None if move else laid
     if laid is None:
@@ -179,7 +176,8 @@ def _cheapest(search: Search, tried: Sequence[int], key: Key) -> int:
     return best[1] if best else 0
 
 
-SIGNATURE = 15  # thousandths a sound for each sharp or flat, for the reader's sake
+# Thousandths a sound for each sharp or flat, and more beyond three, for the reader's sake.
+SIGNATURE, MANY_SIGNS = 20, 20
 # Thousandths a sound for each semitone moved, and more beyond an octave: a tune far from its
 # pitch sounds another.
 AWAY, FAR_AWAY = 10, 30
@@ -187,15 +185,17 @@ AWAY, FAR_AWAY = 10, 30
 
 def key_cost(search: Search, key: Key, move: int) -> int:
     """What the key signature after ``move``, and the way there, add to the cost of a piece."""
-    fifths = key.fifths + shift_by(key, move).fifths
+    signs = abs(key.fifths + shift_by(key, move).fifths)
     away = AWAY * min(abs(move), 12) + FAR_AWAY * max(0, abs(move) - 12)
-    return (SIGNATURE * abs(fifths) + away) * len(search.texture.sounds)
+    return (SIGNATURE * signs + MANY_SIGNS * max(0, signs - 3) + away) * len(search.texture.sounds)
 
 
 def _octave(search: Search, asked: int, said: list[Change], piece: Piece) -> int:
     """The semitones asked for, or another octave where only that one holds the tune."""
     near = sorted((asked + 12 * k for k in range(-6, 7)), key=lambda m: abs(m - asked))
     where = search.options.where
+    if not asked and search.stays:
+        return asked
     least = min(near, key=lambda m: sum(not where(p + m) for p in search.texture.tune))
     if least != asked:
         said.append(_whole(piece, WHOLE, "", "", (least - asked) // 12))

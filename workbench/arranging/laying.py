@@ -191,9 +191,7 @@ def _change(
     )  # fmt: skip
 
 
-def _why_out(
-    sounds: Texture, laid: Laid, options: Options, m: int, i: int, semitones: int
-) -> str:
+def _why_out(sounds: Texture, laid: Laid, options: Options, m: int, i: int, semitones: int) -> str:
     sound = sounds.sounds[i]
     midi = sound.midi + semitones
     octave = laid.phrase_octaves[sounds.phrase[m]]
@@ -230,6 +228,13 @@ def _why_moved(
         if sound.role == BASS and over and options.instrument.reentrant:
             return REENTRANT
         return RANGE
+    own = options.where(sound.midi + semitones)
+    taken = {p[0]: p[1] for j in sounds.struck[m] if j != i and (p := laid.places[j]) is not None}
+    if not any(
+        s not in taken and options.shapes.ease(tuple(sorted([*taken.items(), (s, f)])))
+        for s, f in own
+    ):
+        return GRIP
     return LINE
 
 

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from workbench.arranging.decisions import GONE
-from workbench.arranging.shapes import Places, Shapes, shapes
+from workbench.arranging.shapes import Places, Prices, Shapes, shapes
 from workbench.arranging.sounds import BASS, FIFTH, OTHER, ROOT, SEVENTH, THIRD, TUNE
 from workbench.arranging.weights import EASY_FRET, FIRST_POSITION, Wishes, weights
 from workbench.instrument.model import Hand, Instrument
@@ -47,14 +47,16 @@ class Heard:
 class Option:
     """One way to sound a moment. ``octaves[i]`` is how many octaves sound i goes up, None
     where it is left out; ``places[i]`` its (string, fret). ``struck`` holds the places by
-    string, ``position`` the lowest stopped fret (-1: none), ``excess`` the millimetres
-    beyond comfort, ``tune`` the MIDI number of the tune struck (-1: none)."""
+    string, ``position`` the lowest stopped fret (-1: none), ``hold`` what the grip costs to
+    hold, ``excess`` the millimetres beyond comfort, ``tune`` the MIDI number of the tune
+    struck (-1: none)."""
 
     cost: int
     octaves: tuple[int | None, ...]
     places: tuple[tuple[int, int] | None, ...]
     struck: Places
     position: int
+    hold: int
     excess: int
     bass: int | None
     tune: int
@@ -69,8 +71,9 @@ class Options:
         """``small``: up to so many sounds at once every way is tried."""
         self.small = small
         self.instrument, self.wishes = instrument, wishes
-        self.shapes: Shapes = shapes(instrument, hand)
         self.weights = weights(wishes.strict)
+        prices = Prices(*(self.weights[term] for term in Prices._fields))
+        self.shapes: Shapes = shapes(instrument, hand, prices)
         self.top = min(wishes.top_fret, instrument.playable_frets)
         self._known: dict[tuple[Heard, ...], tuple[tuple[Option, ...], bool]] = {}
         self._where: dict[int, tuple[tuple[int, int], ...]] = {}
@@ -120,10 +123,6 @@ class Options:
                 cost = min(cost, self.weights[none])
         return cost * 3 // 2 if heard.role == BASS and heard.strong else cost
 
-    def stretch(self, excess: int) -> int:
-        """What a grip costs that reaches so many millimetres beyond comfort."""
-        return self.weights["wide"] + self.weights["stretch"] * excess if excess else 0
-
     def height(self, fret: int, tune: bool = False) -> int:
         """What a stopped note costs by its fret alone."""
         w = self.weights
@@ -168,7 +167,7 @@ class Options:
         ease = self.shapes.ease(struck)
         if ease is None:
             return None
-        total += self.stretch(ease[0]) + w["finger"] * ease[1]
+        total += ease.hold + w["finger"] * ease.fingers
         return total + sum(
             self.height(p[1], h.role == TUNE) for h, p in zip(heard, places, strict=True) if p
         )
@@ -207,6 +206,7 @@ class Options:
                 if midi in pitches:
                     continue
                 for place in self.where(midi):
+                    places[i] = None  # the last place tried is no neighbour of this one
                     if used >> place[0] & 1 or not self._near(place, places):
                         continue
                     octaves[i], places[i] = k, place
@@ -231,8 +231,7 @@ class Options:
     def _near(self, place: tuple[int, int], places: Sequence[tuple[int, int] | None]) -> bool:
         at, fret = self.shapes.at, place[1]
         return not fret or all(
-            p is None or not p[1] or abs(at[p[1]] - at[fret]) <= self.shapes.widest
-            for p in places
+            p is None or not p[1] or abs(at[p[1]] - at[fret]) <= self.shapes.widest for p in places
         )
 
     def _option(
@@ -254,7 +253,8 @@ class Options:
             tuple(places),
             struck,
             min((f for _, f in struck if f), default=-1),
-            ease[0],
+            ease.hold,
+            ease.excess,
             bass[0] if bass else None,
             max(tune, default=-1),
         )

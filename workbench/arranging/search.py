@@ -17,9 +17,16 @@ from typing import Any
 
 from workbench.arranging.decisions import GONE, Decision, Decisions
 from workbench.arranging.options import UNHEARD, Heard, Option, Options
-from workbench.arranging.sounds import BASS, TUNE, Texture
-from workbench.arranging.weights import CUT_MOST, SHIFT_MOST
+from workbench.arranging.sounds import BASS, OTHER, TUNE, Texture
+from workbench.arranging.weights import CUT_MOST, EASY_FRET, SHIFT_MOST
 
+# Share of a phrase's tune that may leave its line for the phrase to lie in another octave
+# (our judgement, no source)
+PHRASE_LOST = 0.12
+# Share of the sounds, and of the moments, that music written for the instrument may lack on it
+# (of 43 published guitar studies none has more than 0.012 on the guitar, of chorales and
+# quartets half have more)
+STAYS_LOST = 0.02
 Held = tuple[tuple[int, int] | None, ...]  # (sound, fret) on each string from string 1
 _Table = dict[tuple[Held, int, int | None], tuple[int, Any]]
 
@@ -64,9 +71,7 @@ def _pins(place: int | str | None) -> bool:
 class Search:
     """The search for one texture on one instrument."""
 
-    def __init__(
-        self, texture: Texture, options: Options, wanted: Decisions | None = None
-    ) -> None:
+    def __init__(self, texture: Texture, options: Options, wanted: Decisions | None = None) -> None:
         """``wanted`` holds the teacher's decisions by note id."""
         self.texture, self.options = texture, options
         decided = [
@@ -79,6 +84,7 @@ class Search:
         self.shift = options.shapes.shift
         self.tuning = options.instrument.open_midi
         self._cut: dict[tuple[int, int], int] = {}
+        self.stays = self._stays()
 
     def lay(
         self,
@@ -116,9 +122,33 @@ class Search:
         best = min((v for t in tables.values() for v in t.values()), key=lambda v: v[0])
         return self._told(best, proved)
 
+    def _stays(self) -> frozenset[int]:
+        """The sounds that stay as written while the piece does: where it is one player's music
+        that lies on the instrument (hardly a pitch that it lacks, hardly a moment that no hand
+        can stop), all at moments that a hand can stop; else none."""
+        texture, where = self.texture, self.options.where
+        if self.options.wishes.strict == "easy" or not texture.one_players:
+            return frozenset()
+        if sum(not where(s.midi) for s in texture.sounds) > STAYS_LOST * len(texture.sounds):
+            return frozenset()
+        known: dict[tuple[int, ...], bool] = {}
+        stays: set[int] = set()
+        missed = 0
+        for struck in texture.struck:
+            pitches = tuple(texture.sounds[i].midi for i in struck)
+            if pitches not in known:
+                heard = tuple(Heard(midi, OTHER, wanted=0) for midi in pitches)
+                ways, _ = self.options.ways(heard)
+                known[pitches] = any(None not in way.octaves for way in ways)
+            if known[pitches]:
+                stays |= set(struck)
+            missed += not known[pitches]
+        return frozenset(stays) if missed <= STAYS_LOST * len(texture.struck) else frozenset()
+
     def phrase_choices(self, semitones: int) -> list[list[int]]:
         """The octaves tried for the tune in every phrase: that of the piece wherever all of
-        the tune is on the instrument, or else all that lose least of it."""
+        it is on the instrument and it lies well there; or else those as well that lose
+        few of its notes, at most ``PHRASE_LOST`` of them or as few as any."""
         lines: list[list[int]] = []
         for m, number in enumerate(self.texture.phrase):
             while len(lines) <= number:
@@ -128,13 +158,35 @@ class Search:
                 for s in (self.texture.sounds[i] for i in self.texture.struck[m])
                 if s.role == TUNE
             ]
+        if self.stays and not semitones:
+            return [[0] for _ in lines]
         lost = [
             {o: sum(not self.options.where(p + 12 * o) for p in line) for o in (0, 1, -1, 2, -2)}
             for line in lines
         ]
-        if not any(row[0] for row in lost):
-            return [[0] for _ in lines]
-        return [[o for o in row if row[o] == min(row.values())] for row in lost]
+        few = [
+            max(min(row.values()), int(PHRASE_LOST * len(line)))
+            for row, line in zip(lost, lines, strict=True)
+        ]
+        # all of it an octave lower is another move of the whole, not one of its phrases
+        lower = all(row[-1] <= most for row, most in zip(lost, few, strict=True))
+        out = []
+        for line, row, most in zip(lines, lost, few, strict=True):
+            near: tuple[int, ...] = (0,)
+            if row[0] > most:
+                near = tuple(row)
+            elif row[0]:
+                near = (0, 1, -1)
+            elif not lower and self._high(line):
+                near = (0, -1)
+            out.append([o for o in near if row[o] <= most])
+        return out
+
+    def _high(self, line: list[int]) -> bool:
+        """Whether a phrase lies so high that another octave is worth a try."""
+        lowest = [min((fret for _, fret in self.options.where(p)), default=0) for p in line]
+        high = sum(self.options.height(f, tune=True) for f in lowest if f > EASY_FRET)
+        return high > self.weights["phrase_octave"] * len(line)
 
     def heard(self, m: int, semitones: int, octave: int) -> tuple[Heard, ...]:
         """The sounds struck at a moment as its ways are looked up."""
@@ -142,6 +194,8 @@ class Search:
         for i in self.texture.struck[m]:
             s = self.texture.sounds[i]
             wanted = self.wanted[i]
+            if wanted is None and not semitones and i in self.stays:
+                wanted = 0
             if s.role == TUNE:
                 k = wanted - octave if isinstance(wanted, int) else wanted
                 out.append(Heard(s.midi + semitones + 12 * octave, TUNE, wanted=k))
@@ -206,7 +260,7 @@ class Search:
 
     def _step(self, m: int, table: _Table, ways: tuple[Option, ...], octave: int) -> _Table:
         w, until, struck = self.weights, self.texture.until, self.texture.struck[m]
-        shift, stretch, ease = self.shift, self.options.stretch, self.options.shapes.ease
+        shift, ease = self.shift, self.options.shapes.ease
         leap, covered, per_mm = w["bass_leap"], w["tune_covered"], w["shift"]
         out: _Table = {}
         for (held, hand, bass), (before, node) in table.items():
@@ -234,7 +288,7 @@ class Search:
                         cost += self.cut_cost(row[0], m)
                     else:
                         left.append((s, row[0], row[1]))
-                for gone, more in self._held(left, way, m, stretch, ease, covered):
+                for gone, more in self._held(left, way, m, ease, covered):
                     total = cost + more
                     now: list[tuple[int, int] | None] = [None] * len(held)
                     for at, (s, sound, fret) in enumerate(left):
@@ -250,13 +304,11 @@ class Search:
         return out
 
     def _held(
-        self, left: list[tuple[int, int, int]], way: Option, m: int, stretch: Any, ease: Any,
-        covered: int,
-    ) -> list[tuple[int, int]]:  # fmt: skip
+        self, left: list[tuple[int, int, int]], way: Option, m: int, ease: Any, covered: int
+    ) -> list[tuple[int, int]]:
         """What of the held sounds ends now (as bits), and the cost of each choice worth trying."""
         if not left:
             return [(0, 0)]
-        own = stretch(way.excess)
         found: list[tuple[int, int]] = []
         over = [self.over(sound, fret, s, m, way.tune) for s, sound, fret in left]
         for gone in range(1 << len(left)):
@@ -269,7 +321,7 @@ class Search:
                     more += covered if over[at] else 0
             got = ease(tuple(sorted(places)))
             if got is not None:
-                extra = stretch(got[0]) - own
+                extra = got.hold - way.hold
                 found.append((gone, more + extra))
                 if not gone and not more and not extra:
                     break  # to end a sound before it is in the way is never cheaper

@@ -1,8 +1,8 @@
-"""How a hand takes some places on the neck at once: the easiest fingers, and how far they reach.
+"""How a hand takes some places on the neck at once: the easiest fingers, and what they ask.
 
 The same rules as the fingering's grips (fingers in order along the neck, the
 first may lie as a barre over silent strings too, no pair beyond its greatest
-reach), but only the best way of each, without naming it: arranging asks this
+reach), but only the easiest way of each, without naming it: arranging asks this
 many thousand times.
 """
 
@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 from itertools import combinations, permutations
+from typing import NamedTuple
 
 from workbench.fingering.hand.grips import Neck, apart, neck
 from workbench.fingering.hand.holding import PAIRS
@@ -18,40 +19,71 @@ from workbench.instrument.model import Hand, Instrument
 Places = tuple[tuple[int, int], ...]  # (string, fret), by string
 
 
+class Prices(NamedTuple):
+    """What holding a grip costs in thousandths: once and for each millimetre where it reaches
+    beyond comfort; for finger 1 laid over two strings, for another finger so, and for each
+    string more that any of them covers."""
+
+    wide: int
+    stretch: int
+    barre: int
+    barre_other: int
+    barre_string: int
+
+
+class Ease(NamedTuple):
+    """The easiest way to stop some places: what holding it costs, the fingers down, and the
+    millimetres beyond comfort."""
+
+    hold: int
+    fingers: int
+    excess: int
+
+
 class Shapes:
     """Shapes of one instrument and hand."""
 
-    def __init__(self, instrument: Instrument, hand: Hand) -> None:
+    def __init__(self, instrument: Instrument, hand: Hand, prices: Prices) -> None:
+        self.prices = prices
         self.table: Neck = neck(instrument, hand)
         self._span = self.table.span.tolist()
         self._pair = {pair: i for i, pair in enumerate(PAIRS)}
         self.widest = max(self.table.greatest)
         self.at: list[int] = self.table.at.tolist()
         self.shift: list[list[int]] = self.table.shift.tolist()
-        self._known: dict[Places, tuple[int, int] | None] = {}
+        self._known: dict[Places, Ease | None] = {}
 
-    def ease(self, places: Places) -> tuple[int, int] | None:
-        """(millimetres beyond comfort, fingers down) of the easiest way to stop ``places``,
-        which have a string each; None where no hand can."""
+    def ease(self, places: Places) -> Ease | None:
+        """The easiest way to stop ``places``, which have a string each: the least to hold,
+        then the fewest fingers; None where no hand can. Fewer places never cost more to hold."""
         try:
             return self._known[places]
         except KeyError:
             found = self._known[places] = self._ease(places)
             return found
 
-    def _ease(self, places: Places) -> tuple[int, int] | None:
+    def _ease(self, places: Places) -> Ease | None:
         down = sorted((fret, string) for string, fret in places if fret)
         if not down:
-            return 0, 0
+            return Ease(0, 0, 0)
         if self.at[down[-1][0]] - self.at[down[0][0]] > self.widest:
             return None
-        best: tuple[int, int] | None = None
-        by_string = dict(places)
-        for hand in self._hands(down, by_string):
-            got = self._worst(hand)
-            if got is not None and (best is None or (got, len(hand)) < best):
-                best = got, len(hand)
+        best: Ease | None = None
+        for hand in self._hands(down, dict(places)):
+            excess = self._worst(hand)
+            if excess is not None:
+                one = Ease(self._hold(hand, excess), len(hand), excess)
+                best = one if best is None else min(best, one)
         return best
+
+    def _hold(self, hand: tuple[tuple[int, int, int, int], ...], excess: int) -> int:
+        p = self.prices
+        cost = p.wide + p.stretch * excess if excess else 0
+        for finger, _, first, last in hand:
+            if last > first:
+                laid = p.barre if finger == 1 else p.barre_other
+                cost += laid + p.barre_string * (last - first - 1)
+        return cost
 
     def _hands(
         self, down: list[tuple[int, int]], by_string: dict[int, int]
@@ -65,9 +97,7 @@ class Shapes:
         for size in range(1, len(lowest) + 1):
             for barred in combinations(lowest, size):
                 first, last = min(barred), max(barred)
-                if size > 1 and any(
-                    by_string.get(s, low) < low for s in range(first, last + 1)
-                ):
+                if size > 1 and any(by_string.get(s, low) < low for s in range(first, last + 1)):
                     continue
                 if size == 1:
                     continue
@@ -134,6 +164,6 @@ def _blocks(
 
 
 @lru_cache(maxsize=16)
-def shapes(instrument: Instrument, hand: Hand) -> Shapes:
+def shapes(instrument: Instrument, hand: Hand, prices: Prices) -> Shapes:
     """The shapes of an instrument and hand, kept from one call to the next."""
-    return Shapes(instrument, hand)
+    return Shapes(instrument, hand, prices)

@@ -13,11 +13,12 @@ it. All else is inner, and told by its place in the chord of its beat.
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
-from workbench.language.speech import mark
+from workbench.language.message import mark
 from workbench.music.model import Bar, Note, Piece
 
 TUNE, BASS, THIRD, SEVENTH, ROOT, FIFTH, OTHER = ROLES = (
@@ -73,6 +74,13 @@ class Texture:
     def tune(self) -> tuple[int, ...]:
         """MIDI numbers of the tune as written."""
         return tuple(s.midi for s in self.sounds if s.role == TUNE)
+
+    @cached_property
+    def one_players(self) -> bool:
+        """Whether it is one part with an accompaniment of its own, as music for a plucked
+        instrument is."""
+        parts = {n.part for s in self.sounds for n in s.notes}
+        return len(parts) == 1 and _several(self.sounds)
 
     @cached_property
     def until(self) -> tuple[int, ...]:
@@ -228,7 +236,7 @@ def _no_valleys(
             top.role = ""
 
 
-def _several(drafts: list[_Draft]) -> bool:
+def _several(drafts: Sequence[_Draft | Sound]) -> bool:
     """Whether there is an accompaniment: a tenth of the sounds begin while another sounds."""
     heard, over = Fraction(-1), 0
     for d in drafts:

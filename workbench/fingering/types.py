@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import Literal
 
 from workbench.language.fact import Fact
-from workbench.language.speech import mark
+from workbench.language.message import mark
 
 #: How much a student can do already; what eases a fingering goes by it.
 Level = Literal["beginner", "easy", "middle", "advanced"]

@@ -92,7 +92,7 @@ class Pieces:
         query = select(PieceRecord, _LESSONS).where(PieceRecord.id == piece_id)
         found = _rows(session, query)
         if not found:
-            raise BadInput(say("Piece {id} is not on the shelf.", id=piece_id))
+            raise BadInput("Piece {id} is not on the shelf.", id=piece_id)
         return found[0]
 
     def piece(self, piece_id: str) -> PieceRow:
@@ -122,7 +122,7 @@ class Pieces:
         with self._store.reading() as session:
             record = session.get(PieceRecord, piece_id)
             if record is None:
-                raise BadInput(say("Piece {id} is not on the shelf.", id=piece_id))
+                raise BadInput("Piece {id} is not on the shelf.", id=piece_id)
             return self._scores.read(
                 session, record.music, say("Piece '{title}'", title=record.title)
             )
@@ -143,5 +143,5 @@ class Pieces:
         with self._store.writing() as session:
             record = session.get(PieceRecord, piece_id)
             if record is None:
-                raise BadInput(say("Piece {id} is not on the shelf.", id=piece_id))
+                raise BadInput("Piece {id} is not on the shelf.", id=piece_id)
             record.deleted = self._store.time() if deleted else None

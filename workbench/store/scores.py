@@ -5,7 +5,6 @@ from __future__ import annotations
 from sqlalchemy import delete, exists
 from sqlalchemy.orm import Session
 
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.store.documents import MusicMemory, music_document, unpack
@@ -42,9 +41,7 @@ class Scores:
         if piece is None:
             record = session.get(MusicRecord, digest)
             if record is None:
-                raise BadInput(
-                    say("The music of {what} is missing in the lesson store.", what=what)
-                )
+                raise BadInput("The music of {what} is missing in the lesson store.", what=what)
             piece = unpack(Piece, record.document, what)
             self._memory.hold(digest, piece)
         return piece

@@ -29,7 +29,7 @@ class States:
         found = session.scalar(query)
         if found is None:
             raise BadInput(
-                say("Lesson {id} is not on the shelf; list them with 'lessons'.", id=lesson_id)
+                "Lesson {id} is not on the shelf; list them with 'lessons'.", id=lesson_id
             )
         return found
 
@@ -42,11 +42,9 @@ class States:
         step = self.step(session, record, record.place)
         if step is None:
             raise BadInput(
-                say(
-                    "Lesson '{title}' is damaged in the lesson store: its present state is "
-                    "missing; go back to a version of it or restore the store from a copy.",
-                    title=record.title,
-                )
+                "Lesson '{title}' is damaged in the lesson store: its present state is "
+                "missing; go back to a version of it or restore the store from a copy.",
+                title=record.title,
             )
         return step
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from workbench.fingering.types import FingeredNote, Pin
+from workbench.language.fact import fact
 from workbench.music.model import Piece
 from workbench.music.ringing.sounds import sounds
 
@@ -39,11 +40,19 @@ def together(a: Pin, b: Pin) -> Pin:
 def lasting(
     note: str, told: Mapping[str, FingeredNote], goes_on: Mapping[str, str]
 ) -> FingeredNote:
-    """A sound with what it goes on in where it is struck again, as far as it is held."""
+    """A sound with what it goes on in where it is struck again, as far as it is held: on
+    another string it ends there, whatever the new one does."""
     found = told[note]
     while found.held == found.duration and goes_on.get(note) in told:
         note = goes_on[note]
         later = told[note]
+        if later.string != found.string:
+            return replace(
+                found,
+                duration=found.duration + later.duration,
+                cut_reason=fact("struck elsewhere", string=later.string or 0, note=found.pitch),
+                cut_kind="string",
+            )
         found = replace(
             found,
             duration=found.duration + later.duration,

@@ -27,6 +27,7 @@ _SENTENCES = {
         "{from_bar} into bar {to_bar} and cuts the {note}"
     ),
     "string taken": mark("string {string} is taken by the {taker}, which ends the {note}"),
+    "struck elsewhere": mark("the {note} is struck again on string {string} and goes on there"),
     "open damped": mark("a finger laid over string {string} damps the open {note}"),
     "first finger moves": mark("finger 1 moves to fret {fret} and lets the {note} go"),
     "finger needed": mark(
@@ -169,7 +170,7 @@ def _spoken(found: Fact) -> dict[str, Any]:
 
 def _instrument(name: str) -> str:
     try:
-        own = say(instrument(name).name)
+        own = str(instrument(name).called)
     except BadInput:  # kept by a program that knew more instruments
         own = name
     return f"{own[:1].lower()}{own[1:]}" if chosen() == "en" else own
