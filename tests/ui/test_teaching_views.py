@@ -145,7 +145,7 @@ def test_what_to_do_where_playing_hurts_is_read_once(qtbot, lesson_window, monke
         window.teaching.setCurrentWidget(view)
         window.side.setCurrentIndex(side)
         settle(qtbot, window, view)
-        session.select(1 - session.position)
+        session.selection.select(1 - session.selection.position)
         cautions = [c.words.text() for c in window.findChildren(Caution) if c.isVisible()]
         return [text for text in cautions if "hurts" in text or "pain" in text]
 
