@@ -113,3 +113,19 @@ def test_options_are_no_dictionaries_of_anything():
         in ("options", "choice", "wanted", "settings")
     ]
     assert loose == []
+
+
+def named_twice(found):
+    places = defaultdict(list)
+    for one in classes(found):
+        places[one.name].append(one.file)
+    return {name: files for name, files in places.items() if len(files) > 1}
+
+
+def test_no_two_classes_bear_one_name():
+    assert named_twice(trees()) == {}
+
+
+def test_a_name_used_twice_is_found():
+    two = [("a.py", ast.parse("class Grip: ...")), ("b.py", ast.parse("class Grip: ..."))]
+    assert named_twice(two) == {"Grip": ["a.py", "b.py"]}

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QDialog
 from tests.ui.conftest import WAIT
 from tests.ui.helpers import nameless
 from workbench.store.backups import back_up, backups
-from workbench.store.opening import Place
+from workbench.store.opening import StorePlace
 from workbench.store.shelf import Shelf
 from workbench.ui.keeping.backups_dialog import BackupsDialog
 from workbench.ui.keeping.trouble_dialog import TroubleDialog
@@ -93,7 +93,7 @@ def broken(lesson_window):
     back_up(lesson_window.session.shelf.place)
     lesson_window.close()
     lesson_window.session.shelf.close()
-    file = Place().file
+    file = StorePlace().file
     file.write_bytes(b"")
     os.utime(file, (1e9, 1e9))
     return file

@@ -131,14 +131,14 @@ def hand_option(parser: argparse.ArgumentParser) -> None:
 
 
 @dataclass(frozen=True)
-class Source:
+class Asked:
     """A piece, and the lesson it came from where it did."""
 
     piece: Piece
     lesson: Lesson | None = None
 
 
-def load(options: argparse.Namespace, lessons: bool = False) -> Source:
+def load(options: argparse.Namespace, lessons: bool = False) -> Asked:
     """The score or lesson that the options name.
 
     Raises BadInput with one sentence where there is no such thing.
@@ -158,13 +158,13 @@ def load(options: argparse.Namespace, lessons: bool = False) -> Source:
                 "{named} is neither a score file nor the id of a lesson; 'lessons' lists the ids.",
                 named=named,
             )
-        return Source(kept.piece, kept)
+        return Asked(kept.piece, kept)
     from workbench.music.reading.apart import read_apart
 
-    return Source(read_apart(Path(named), tune=options.tune, parts=parts))
+    return Asked(read_apart(Path(named), tune=options.tune, parts=parts))
 
 
-def _demo(number: int) -> Source:
+def _demo(number: int) -> Asked:
     from workbench.teaching.lessons.demo import demo_lessons
 
     shelf = demo_lessons()
@@ -172,7 +172,7 @@ def _demo(number: int) -> Source:
         raise BadInput(
             "There are {last} demo pieces; write demo:1 to demo:{last}.", last=len(shelf)
         )
-    return Source(shelf[number - 1].piece, shelf[number - 1])
+    return Asked(shelf[number - 1].piece, shelf[number - 1])
 
 
 def _parts(text: str | None) -> Any:
@@ -248,7 +248,7 @@ def taken(options: argparse.Namespace, piece: Piece) -> Piece:
 
 
 def arranged(
-    options: argparse.Namespace, source: Source, instrument: Instrument, hand: Hand
+    options: argparse.Namespace, source: Asked, instrument: Instrument, hand: Hand
 ) -> Arranged:
     """The piece in the key asked for, placed on the instrument; a lesson that stays on its
     instrument and in its key is taken as it stands."""

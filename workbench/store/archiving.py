@@ -10,7 +10,7 @@ from sqlalchemy import select
 from sqlalchemy.orm import Session
 
 from workbench.language.speech import say
-from workbench.store.archive import Archive, Carried, Kept, read_archive, write_archive
+from workbench.store.archive import Archive, Carried, NamedState, read_archive, write_archive
 from workbench.store.base import Store, aware, kept_time
 from workbench.store.documents import clean, lesson_state, pack_text
 from workbench.store.lessons import Lessons
@@ -23,7 +23,7 @@ from workbench.store.schema import (
     VersionRecord,
 )
 from workbench.store.scores import Scores
-from workbench.store.states import States, read_view
+from workbench.store.states import LessonStates, read_view
 from workbench.store.versions import Versions
 from workbench.teaching.lessons.lesson import Lesson
 
@@ -47,7 +47,7 @@ class Archiving:
         self,
         store: Store,
         scores: Scores,
-        states: States,
+        states: LessonStates,
         pieces: Pieces,
         lessons: Lessons,
         versions: Versions,
@@ -98,7 +98,7 @@ class Archiving:
                 aware(record.updated),
                 record.archived,
                 tuple(
-                    Kept(v.name, aware(v.made), self._states.lesson(session, record, v))
+                    NamedState(v.name, aware(v.made), self._states.lesson(session, record, v))
                     for v in versions
                 ),
                 self._scores.read(session, piece.music, what),

@@ -13,7 +13,7 @@ from sqlalchemy.orm import Session, sessionmaker
 from workbench.music.errors import BadInput
 from workbench.store.faults import plain_words
 from workbench.store.location import teacher_name
-from workbench.store.opening import Place, newer_sentence, open_engine
+from workbench.store.opening import StorePlace, newer_sentence, open_engine
 
 #: How long to wait for another program that is writing, in seconds.
 WAIT_SECONDS = 2.0
@@ -48,7 +48,7 @@ class Store:
         ``now`` tells the time (an aware datetime). Raises BadInput, leaving
         the store as it is, where it cannot be used.
         """
-        self.place = Place(url)
+        self.place = StorePlace(url)
         self.engine = open_engine(self.place, wait_seconds)
         self.now = now
         # Settings are a teacher's own: in a store that several share, under their name.

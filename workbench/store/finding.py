@@ -14,7 +14,7 @@ from workbench.store.base import Store, aware, kept_time
 from workbench.store.documents import fold, words
 from workbench.store.rows import LessonRow
 from workbench.store.schema import GroupMember, LessonRecord, LessonTechnique, LessonText
-from workbench.store.states import States
+from workbench.store.states import LessonStates
 
 #: Orders in which lessons are listed.
 ORDERS = {
@@ -49,7 +49,7 @@ _FULL_TEXT = text(
 class Finding:
     """Lists of lessons."""
 
-    def __init__(self, store: Store, states: States) -> None:
+    def __init__(self, store: Store, states: LessonStates) -> None:
         self._store = store
         self._states = states
 

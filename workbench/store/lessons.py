@@ -26,14 +26,14 @@ from workbench.store.schema import (
     StepRecord,
 )
 from workbench.store.scores import Scores
-from workbench.store.states import States, read_view, view_text
+from workbench.store.states import LessonStates, read_view, view_text
 from workbench.teaching.lessons.lesson import Lesson
 
 
 class Lessons:
     """Loading, saving, undo and redo."""
 
-    def __init__(self, store: Store, scores: Scores, states: States, pieces: Pieces) -> None:
+    def __init__(self, store: Store, scores: Scores, states: LessonStates, pieces: Pieces) -> None:
         self._store = store
         self._scores = scores
         self._states = states

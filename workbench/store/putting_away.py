@@ -10,13 +10,13 @@ from sqlalchemy import delete, func, select
 from workbench.store.base import Store
 from workbench.store.schema import LessonRecord, PieceRecord
 from workbench.store.scores import Scores
-from workbench.store.states import States
+from workbench.store.states import LessonStates
 
 
 class PuttingAway:
     """Lessons into the archive or the bin, and back."""
 
-    def __init__(self, store: Store, scores: Scores, states: States) -> None:
+    def __init__(self, store: Store, scores: Scores, states: LessonStates) -> None:
         self._store = store
         self._scores = scores
         self._states = states

@@ -117,7 +117,7 @@ class Group:
 
 
 @dataclass(frozen=True)
-class Choice:
+class KeptChoice:
     """One decision of the teacher, kept to learn from.
 
     ``kind`` is "pin" or "alternative". ``chosen`` and ``rejected`` are the

@@ -26,11 +26,11 @@ from workbench.store.finding import Finding
 from workbench.store.fingerings import Fingerings
 from workbench.store.forgetting import Forgetting
 from workbench.store.lessons import Lessons
-from workbench.store.opening import Place
+from workbench.store.opening import StorePlace
 from workbench.store.pieces import Pieces
 from workbench.store.putting_away import PuttingAway
 from workbench.store.scores import Scores
-from workbench.store.states import States
+from workbench.store.states import LessonStates
 from workbench.store.studio import Studio
 from workbench.store.versions import Versions
 
@@ -50,7 +50,7 @@ class Shelf:
         self.store = store = Store(url, wait_seconds=wait_seconds, now=now)
         self.close = store.close
         scores = Scores()
-        states = States(scores)
+        states = LessonStates(scores)
 
         pieces = Pieces(store, scores)
         self.find_same = pieces.find_same
@@ -124,7 +124,7 @@ class Shelf:
         self.clear_room = forgetting.clear_room
 
     @property
-    def place(self) -> Place:
+    def place(self) -> StorePlace:
         """Where the store lies."""
         return self.store.place
 

@@ -15,7 +15,7 @@ from workbench.store.scores import Scores
 from workbench.teaching.lessons.lesson import Lesson
 
 
-class States:
+class LessonStates:
     """Lessons as they were after each step, and as they are."""
 
     def __init__(self, scores: Scores) -> None:

@@ -15,7 +15,7 @@ from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.store.base import Store, aware
 from workbench.store.documents import as_text, clean, fold, read_text
-from workbench.store.rows import Choice, ChoiceKind, Group
+from workbench.store.rows import ChoiceKind, Group, KeptChoice
 from workbench.store.schema import (
     NAME,
     ChoiceRecord,
@@ -130,8 +130,8 @@ class Studio:
         hand: str = "",
         level: str = "",
         reason: Fact | None = None,
-    ) -> Choice:
-        """Keep a decision of the teacher to learn from; see ``Choice``.
+    ) -> KeptChoice:
+        """Keep a decision of the teacher to learn from; see ``KeptChoice``.
 
         ``kind`` is "pin" or "alternative", ``bar`` the index of the written bar.
         """
@@ -142,7 +142,7 @@ class Studio:
             if lesson_id is not None:
                 query = select(LessonRecord.number).where(LessonRecord.id == lesson_id)
                 number = session.scalar(query)
-            choice = Choice(
+            choice = KeptChoice(
                 id=0, made=self._store.now(), kind=kind, lesson_id=lesson_id, bar=bar,
                 instrument=instrument, hand=hand, level=level, chosen=tuple(chosen),
                 rejected=tuple(rejected), chosen_terms=dict(chosen_terms or {}),
@@ -159,7 +159,7 @@ class Studio:
             session.flush()
             return _choice(record, lesson_id if number is not None else None)
 
-    def choices(self) -> tuple[Choice, ...]:
+    def choices(self) -> tuple[KeptChoice, ...]:
         """The decisions to learn from, oldest first."""
         query = (
             select(ChoiceRecord, LessonRecord.id)
@@ -171,7 +171,7 @@ class Studio:
             return tuple(_choice(record, lesson) for record, lesson in session.execute(query))
 
 
-def _text(choice: Choice) -> str:
+def _text(choice: KeptChoice) -> str:
     rows = {
         "chosen": [to_dict(note) for note in choice.chosen],
         "rejected": [to_dict(note) for note in choice.rejected],
@@ -181,14 +181,14 @@ def _text(choice: Choice) -> str:
     return as_text(plain | rows)
 
 
-def _choice(record: ChoiceRecord, lesson_id: str | None) -> Choice:
+def _choice(record: ChoiceRecord, lesson_id: str | None) -> KeptChoice:
     data = read_text(record.document, say("A kept choice"))
 
     def notes(name: str) -> tuple[FingeredNote, ...]:
         return tuple(from_dict(FingeredNote, row) for row in data.pop(name))
 
     reason = data.pop("reason", None)  # once a sentence, "" for none
-    return Choice(
+    return KeptChoice(
         id=record.id,
         made=aware(record.made),
         kind="pin" if record.kind == "pin" else "alternative",

@@ -13,14 +13,16 @@ from workbench.store.lessons import Lessons, expect
 from workbench.store.rows import Version
 from workbench.store.schema import LessonRecord, VersionRecord
 from workbench.store.scores import Scores
-from workbench.store.states import States
+from workbench.store.states import LessonStates
 from workbench.teaching.lessons.lesson import Lesson
 
 
 class Versions:
     """Keeping states under a name, and going back to them."""
 
-    def __init__(self, store: Store, scores: Scores, states: States, lessons: Lessons) -> None:
+    def __init__(
+        self, store: Store, scores: Scores, states: LessonStates, lessons: Lessons
+    ) -> None:
         self._store = store
         self._scores = scores
         self._states = states

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 
 from workbench.fingering.lattice.layers import Frame
-from workbench.fingering.right.figures import Moment, moments
+from workbench.fingering.right.figures import Plucking, moments
 from workbench.fingering.right.fingers import (
     Memo,
     State,
@@ -105,7 +105,7 @@ def asked_right(
 def _terms(
     window: Frame,
     strings: dict[str, int],
-    met: list[Moment],
+    met: list[Plucking],
     picked: dict[str, str],
     weights: dict[str, int],
     style: Style,

@@ -25,7 +25,7 @@ LOW_FRET = 5  # the highest fret of the version that keeps to the lower position
 
 
 @dataclass(frozen=True)
-class Version:
+class LaidVersion:
     """One way to lay the score: its wishes, the music, the fingers and the estimate."""
 
     wishes: Wishes
@@ -38,7 +38,7 @@ def versions(
     piece: Piece, instrument: Instrument, hand: Hand, *, key: str | None = None,
     transpose: int | None = None, settings: Settings | None = None,
     top_fret: int | None = None, model: GradeModel | None = None, base: Wishes | None = None,
-) -> tuple[Version, ...]:  # fmt: skip
+) -> tuple[LaidVersion, ...]:  # fmt: skip
     """The versions of a score, the easiest by its estimate first: every strictness, and the
     easy one in the lower positions as well; ``base`` says which part is tune and bass."""
     top = Wishes().top_fret if top_fret is None else top_fret
@@ -48,7 +48,7 @@ def versions(
 
     first = arrange(piece, instrument, key=key, transpose=transpose, hand=hand, wishes=of(top))
     wanted = [of(min(top, LOW_FRET), "easy"), *(of(top, s) for s in STRICT)]
-    out: list[Version] = []
+    out: list[LaidVersion] = []
     for wishes in dict.fromkeys(wanted):
         placed = first
         if wishes != first.wishes:
@@ -59,7 +59,7 @@ def versions(
             placed = replace(placed, changes=(*_whole(first), *placed.changes))
         fingering = solve(placed.piece, instrument, hand, settings=settings)
         grade = grade_piece(placed.piece, fingering, instrument, hand, model)
-        out.append(Version(wishes, placed, fingering, grade))
+        out.append(LaidVersion(wishes, placed, fingering, grade))
     return tuple(sorted(out, key=lambda v: (v.grade.score, STRICT[::-1].index(v.wishes.strict))))
 
 
@@ -67,7 +67,7 @@ def _whole(placed: Arranged) -> tuple[Change, ...]:
     return tuple(change for change in placed.changes if not change.note)
 
 
-def aimed(found: Sequence[Version], grade: int) -> Version:
+def aimed(found: Sequence[LaidVersion], grade: int) -> LaidVersion:
     """The fullest version that asks no more than ``grade`` (0-8); the easiest where all ask
     more. Raises BadInput where the grade is none."""
     if not 0 <= grade <= 8:
@@ -76,7 +76,7 @@ def aimed(found: Sequence[Version], grade: int) -> Version:
     return max(fits, key=lambda v: len(v.placed.piece.notes)) if fits else found[0]
 
 
-def differs(one: Version, other: Version) -> tuple[str, ...]:
+def differs(one: LaidVersion, other: LaidVersion) -> tuple[str, ...]:
     """What the other version has more, fewer or elsewhere, a sentence for each bar."""
     was = {n.id: n for n in one.placed.piece.notes}
     now = {n.id: n for n in other.placed.piece.notes}

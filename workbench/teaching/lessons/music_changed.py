@@ -24,14 +24,14 @@ Bars = Sequence[int | None]
 
 
 @dataclass(frozen=True)
-class Carried:
+class CarriedOver:
     """The lesson on its corrected music, and sentences on what could not go with it."""
 
     lesson: Lesson
     dropped: tuple[str, ...] = ()
 
 
-def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carried:
+def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> CarriedOver:
     """The lesson on a corrected piece.
 
     ``bars`` says for every written bar of the piece before where its music is now, None
@@ -41,7 +41,7 @@ def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carrie
     """
     old = lesson.piece
     if piece == old:
-        return Carried(lesson)
+        return CarriedOver(lesson)
     where: Bars = bars if bars is not None else tuple(range(len(old.bars)))
     told: list[str] = []
     pins = _pins(lesson, piece, told)
@@ -80,7 +80,7 @@ def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carrie
         plan_done=done,
         corrected=True,
     )
-    return Carried(out, tuple(told))
+    return CarriedOver(out, tuple(told))
 
 
 def _pins(lesson: Lesson, piece: Piece, told: list[str]) -> tuple[Pin, ...]:

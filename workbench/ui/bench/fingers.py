@@ -19,7 +19,7 @@ from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.grips import pinned
 from workbench.ui.bench.jobs import Jobs, Progress
 from workbench.ui.bench.selecting import Selection
-from workbench.ui.bench.services import Services, Solver, playing_of
+from workbench.ui.bench.services import LessonSolver, Services, playing_of
 from workbench.ui.bench.verdict import verdict
 
 CHOICES = 4  # alternatives shown for a bar
@@ -55,7 +55,7 @@ class Fingers(QObject):
         self.choices: tuple[Alternative, ...] | None = None
         self._before_edit: Fingering | None = None
         self._judge = False  # whether the next fingering is to be compared with the last
-        self._solver: Solver | None = None
+        self._solver: LessonSolver | None = None
         self._solver_for: Lesson | None = None
         self._ask_soon = QTimer(self)  # those who only pass through a bar ask nothing of it
         self._ask_soon.setSingleShot(True)
@@ -205,7 +205,7 @@ class Fingers(QObject):
         if lesson is None:
             return
 
-        def ask(solver: Solver) -> Alternative | BadInput:
+        def ask(solver: LessonSolver) -> Alternative | BadInput:
             try:
                 return solver.why_not(index, pins)
             except BadInput as wrong:  # an answer, not a failure of the solver
@@ -216,7 +216,9 @@ class Fingers(QObject):
 
         self._bench.jobs.start("why", say("Trying the fingering"), work, told, lane="fingers")
 
-    def _with_solver(self, lesson: Lesson, progress: Progress, ask: Callable[[Solver], T]) -> T:
+    def _with_solver(
+        self, lesson: Lesson, progress: Progress, ask: Callable[[LessonSolver], T]
+    ) -> T:
         """Ask the solver of this lesson; only the fingers' lane comes here."""
 
         def tell(done: int, every: int) -> None:

@@ -11,7 +11,7 @@ from PySide6.QtCore import QObject, QTimer, SignalInstance
 
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.store.conflict import Conflict, Refused
+from workbench.store.conflict import Conflict, StoreRefused
 from workbench.store.recovery import Recovery, Unsaved
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
@@ -93,7 +93,7 @@ class Keeper:
             return self._put(after, label, merge and not self.waiting)
         except Conflict:
             return self._meet(after, label)
-        except Refused as fault:
+        except StoreRefused as fault:
             self._aside(after, label, fault)
             return after
 
@@ -112,7 +112,7 @@ class Keeper:
             self._bench.told.emit(say("The lesson is saved now."))
         return after
 
-    def _aside(self, after: Lesson, label: str, fault: Refused) -> None:
+    def _aside(self, after: Lesson, label: str, fault: StoreRefused) -> None:
         kept = self.recovery.keep(after, label)
         if kept is None:
             raise fault  # nobody takes it: the field keeps what was typed
@@ -135,7 +135,7 @@ class Keeper:
             self._put(lesson, self.label, False)
         except Conflict:
             self._bench.guard(lambda: self._join(lesson, self.label))
-        except Refused:
+        except StoreRefused:
             return False
         return not self.waiting
 

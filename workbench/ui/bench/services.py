@@ -17,7 +17,7 @@ from workbench.teaching.lessons.lesson import Lesson
 Done = Callable[[int, int], None]  # done, of all
 
 
-class Solver(Protocol):
+class LessonSolver(Protocol):
     """What fingers one piece for one hand, again and again; tells ``progress`` how far it is."""
 
     progress: Done | None
@@ -35,7 +35,7 @@ class Solver(Protocol):
 
 def _solver(
     lesson: Lesson, instrument: Instrument, hand: Hand, progress: Done | None = None
-) -> Solver:
+) -> LessonSolver:
     from workbench.fingering.engine import Solver as Engine
 
     return Engine(
@@ -73,7 +73,7 @@ def _demo() -> tuple[Lesson, ...]:
 class Services:
     """The functions the window works with."""
 
-    solver: Callable[..., Solver] = _solver  # lesson, instrument, hand, progress
+    solver: Callable[..., LessonSolver] = _solver  # lesson, instrument, hand, progress
     demo: Callable[[], tuple[Lesson, ...]] = _demo
 
 

@@ -44,7 +44,7 @@ ALONG = {  # keys to pages along the neck, from the nut on
 }  # fmt: skip
 
 
-class Neck(QWidget):
+class DrawnNeck(QWidget):
     """The drawn neck itself; ``NeckView`` scrolls it."""
 
     def __init__(self, session: Session, view_width: Callable[[], int]) -> None:
@@ -250,7 +250,7 @@ class NeckView(QScrollArea):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        self.neck = Neck(session, lambda: self.viewport().width())
+        self.neck = DrawnNeck(session, lambda: self.viewport().width())
         self.setWidget(self.neck)
         self.setFocusProxy(self.neck)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)

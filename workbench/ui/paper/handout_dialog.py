@@ -258,7 +258,7 @@ class HandoutDialog(QDialog):
         job, number = self._job(), preview.number
         wide, ratio = preview.wide, preview.devicePixelRatioF()
 
-        def arrived(found: printed_job.Seen) -> None:
+        def arrived(found: printed_job.SeenPage) -> None:
             preview.set_count(found.count)
             preview.show_page(found.image)
             self.hint.setText(found.words)

@@ -42,7 +42,7 @@ class Job:
 
 
 @dataclass(frozen=True)
-class Seen:
+class SeenPage:
     """One page as a picture, how many there are, and what is to be known for printing."""
 
     image: QImage
@@ -50,7 +50,7 @@ class Seen:
     words: str
 
 
-def seen(job: Job, number: int, wide: int, ratio: float) -> Seen:
+def seen(job: Job, number: int, wide: int, ratio: float) -> SeenPage:
     """Page ``number`` of what the job makes, ``wide`` pixels of the screen across."""
     from workbench.handout.files.passage import passage_image, passage_systems
     from workbench.handout.products import laid_out
@@ -68,11 +68,11 @@ def seen(job: Job, number: int, wide: int, ratio: float) -> Seen:
         if job.kind == "music":
             words = say("MusicXML holds strings, frets and the fingers of both hands; MIDI the "
                         "notes as they sound, in playing order.")  # fmt: skip
-        return Seen(scaled, 1, words)
+        return SeenPage(scaled, 1, words)
     document = laid_out(_request(job), _lessons(job))
     page = max(0, min(number, document.count - 1))
     words = flip_words(document.inner.count) if isinstance(document, Booklet) else ""
-    return Seen(page_image(document, page, wide, ratio), document.count, words)
+    return SeenPage(page_image(document, page, wide, ratio), document.count, words)
 
 
 def made(job: Job, path: str, progress: Callable[[float], None]) -> int:

@@ -20,7 +20,7 @@ from workbench.ui.player.spans import SPANS, Span, span_of
 if TYPE_CHECKING:
     from workbench.sound.bank import Bank
     from workbench.sound.player import Heard, Player
-    from workbench.sound.programme import Programme, Version
+    from workbench.sound.programme import HeardVersion, Programme
     from workbench.ui.bench.session import Session
 
 KEPT = "player"
@@ -150,7 +150,7 @@ class Conductor(QObject):
         else:
             self.play(self.span)
 
-    def play(self, which: str, against: Version | None = None) -> None:
+    def play(self, which: str, against: HeardVersion | None = None) -> None:
         """Play a span of the open lesson, one of ``SPANS``; with another version of it, both
         in turn."""
         if self.session.lesson is not None and self.session.selection.order:
@@ -164,7 +164,9 @@ class Conductor(QObject):
             at = self.session.selection.position_of(bars[0])
             self.start(self._of(lesson.piece, self.session.fingers.fingering, bars, at, manner))
 
-    def programme(self, span: Span, manner: Manner, against: Version | None = None) -> Programme:
+    def programme(
+        self, span: Span, manner: Manner, against: HeardVersion | None = None
+    ) -> Programme:
         """A span of the open lesson as a programme."""
         session = self.session
         assert session.lesson

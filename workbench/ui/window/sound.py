@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject
 
 from workbench.language.speech import say
 from workbench.music.order.form import playing_order
-from workbench.sound.programme import Manner, Programme, Trainer, Version
+from workbench.sound.programme import HeardVersion, Manner, Programme, Trainer
 from workbench.ui.player.spans import SPANS
 from workbench.ui.window.dialogs import Dialogs
 from workbench.ui.window.panels import Panels
@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 PLAYS = ("play-note", "play-bar", "play-selected", "play-section", "play-whole")
 
 
-class Sounds(QObject):
+class SoundCommands(QObject):
     """What the Sound menu does."""
 
     def __init__(self, panels: Panels, dialogs: Dialogs) -> None:
@@ -76,7 +76,7 @@ class Sounds(QObject):
         """The chosen span as the fingers hold it, then with every note as long as written."""
         lesson = self._session.lesson
         if lesson is not None and self._fingered():
-            self._conductor.play(self._conductor.span, Version(lesson.piece))
+            self._conductor.play(self._conductor.span, HeardVersion(lesson.piece))
 
     def against_other(self) -> None:
         """The selected bar as it is fingered, then as the chosen other fingering has it."""
@@ -96,7 +96,7 @@ class Sounds(QObject):
             other.bar if bar.index == session.selection.bar_index else bar for bar in fingering.bars
         )
         changed = replace(fingering, bars=bars)
-        version = Version(session.lesson.piece, changed, session.instrument)
+        version = HeardVersion(session.lesson.piece, changed, session.instrument)
         self._conductor.play(SPANS[1], version)
 
     def against_original(self) -> None:
@@ -116,7 +116,7 @@ class Sounds(QObject):
                         "it cannot be played against it.")
                 )  # fmt: skip
                 return
-            self._conductor.play(self._conductor.span, Version(original))
+            self._conductor.play(self._conductor.span, HeardVersion(original))
 
         session.guard(play)
 

@@ -21,13 +21,13 @@ from workbench.ui.window import languages, layout
 from workbench.ui.window.dialogs import Dialogs
 from workbench.ui.window.following import Follower
 from workbench.ui.window.leaving import Leaving
-from workbench.ui.window.menus import Choice, Deeds, Menus
+from workbench.ui.window.menus import Deeds, Menus, TickedMenu
 from workbench.ui.window.music import MusicWriting
 from workbench.ui.window.openers import Openers
 from workbench.ui.window.panels import Panels
 from workbench.ui.window.recent import fill_recent
 from workbench.ui.window.safe_keeping import SafeKeeping
-from workbench.ui.window.sound import Sounds
+from workbench.ui.window.sound import SoundCommands
 from workbench.ui.window.tour import Guide
 
 #: Commands that show a view of the middle, in the order of its tabs.
@@ -71,7 +71,7 @@ class Window(QMainWindow):
         self.openers = Openers(session, panels, self.dialogs)
         self.safe = SafeKeeping(session, self.dialogs, self.restore_wanted.emit)
         self.music = MusicWriting(panels, self.dialogs, self._music_menu)
-        self.sounds = Sounds(panels, self.dialogs)
+        self.sounds = SoundCommands(panels, self.dialogs)
         self.guide = Guide(self, panels)
         self._leaving = Leaving(session, panels, self.dialogs)
         self._make_status()
@@ -146,15 +146,15 @@ class Window(QMainWindow):
             "full-screen": lambda on: self.showFullScreen() if on else self.showNormal(),
         }
         choices = {
-            "colours": Choice(
+            "colours": TickedMenu(
                 {name: _capital(say(name)) for name in look.THEMES},
                 lambda theme: self.set_look(theme=theme),
             ),
-            "text-size": Choice(
+            "text-size": TickedMenu(
                 {f"{scale} %": f"{scale} %" for scale in look.SCALES},
                 lambda words: self.set_look(scale=int(words.split()[0])),
             ),
-            "language": Choice(
+            "language": TickedMenu(
                 {"": say("As the system")} | speech.OFFERED,
                 self.language_wanted.emit,
                 languages.kept_choice(session.shelf),

@@ -100,7 +100,7 @@ class GradesDialog(QDialog):
             say("Fit without it"),
         )  # fmt: skip
         self.table = QuietTable(columns, say("Lessons and their grades"), {})
-        self.table.setItemDelegateForColumn(OWN, _Words(self.table))
+        self.table.setItemDelegateForColumn(OWN, _GradeWords(self.table))
         self.table.setEditTriggers(QuietTable.EditTrigger.AllEditTriggers)
         self.told = Wrapped()
         self.chart = ChartView()
@@ -295,7 +295,7 @@ def _place(grade: Grade) -> float:
     return place_of(grade.number, grade.level)
 
 
-class _Words(RowDelegate):
+class _GradeWords(RowDelegate):
     """The teacher's grade is chosen from a list."""
 
     def createEditor(

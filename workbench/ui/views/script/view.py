@@ -74,7 +74,7 @@ class ScriptView(TeachingPage):
             tuple(say(name) for name in COLUMNS), say("Script in playing order"), {3: 25}
         )
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setItemDelegateForColumn(SAID, _Said(self.table))
+        self.table.setItemDelegateForColumn(SAID, _SaidRows(self.table))
         self.page = ScriptPage(session)
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -334,7 +334,7 @@ def _brush(colour: str) -> QBrush:
     return QBrush(QColor(colour))
 
 
-class _Said(RowDelegate):
+class _SaidRows(RowDelegate):
     """Shows words without the signs of their emphasis."""
 
     def displayText(self, value: object, _locale: QLocale | QLocale.Language) -> str:
