@@ -3666,11 +3666,6 @@
         <translation>Hilfe</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/help/browser.py"/>
-        <source>HelpPage</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>Highest &amp;fret</source>
         <translation>Höchster &amp;Bund</translation>
@@ -5312,6 +5307,11 @@
         <location filename="../../workbench/ui/window/sound_files.py"/>
         <source>Packed (*.zip)</source>
         <translation>Gepackt (*.zip)</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/help/browser.py"/>
+        <source>Page</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../workbench/ui/paper/printing.py"/>

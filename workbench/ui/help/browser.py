@@ -40,7 +40,7 @@ class HelpWindow(QWidget):
         self.contents = QListWidget()
         self.contents.setAccessibleName(say("Pages of the help"))
         self.page = QTextBrowser()
-        self.page.setAccessibleName(say("HelpPage"))
+        self.page.setAccessibleName(say("Page"))
         self.page.setOpenLinks(False)
         self.none = Words(say("No page has these words."))
         self.none.hide()
