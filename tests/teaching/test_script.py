@@ -9,8 +9,9 @@ from workbench.teaching.lessons.formatting import Span, as_html, plain, spans
 from workbench.teaching.lessons.lesson import CLOSING, OPENING, BarNote, Lesson
 from workbench.teaching.scripts.files import chapters, clock, markdown, shown, srt, webvtt
 from workbench.teaching.scripts.script import make_script, spoken_seconds, with_edit
+from workbench.teaching.scripts.telling import Telling, tellings
 from workbench.teaching.scripts.words import at_bar
-from workbench.teaching.techniques.news import Move
+from workbench.teaching.techniques.news import Move, MoveAt, new_in_bars
 
 
 def lesson(**fields):
@@ -93,30 +94,66 @@ def test_fingers_together_are_counted():
     assert Move("technique", "fingers-together: i m").words == "two fingers together (i m)"
     assert Move("technique", "thumb-finger: p i a").words == "pinch of thumb and fingers (p i a)"
     assert Move("technique", "fingers-together: p m a").words == "three fingers together (p m a)"
-    moves = (Move("technique", "alternation: i m a"),)
-    made = at_bar(build(whole("C4"))[0], 0, None, moves, (), set())
-    assert "Two fingers" not in made
+    assert "Two fingers" not in said_at([["alternation: i m a"]])[0]
+
+
+def said_at(bars, own=(), known=(), kind="technique"):
+    """What is said at bars in which these techniques are met."""
+    piece = build(*[whole("C4")] * len(bars))[0]
+    moves = [MoveAt(Move(kind, name), k) for k, names in enumerate(bars) for name in names]
+    taught = [Move(kind, name) for name in known]
+    told = tellings(moves, new_in_bars(moves, taught), range(len(bars)), own, taught)
+    return [at_bar(piece, k, None, told.get(k, Telling()), ()) for k in range(len(bars))]
 
 
 def test_nothing_is_new_that_an_earlier_bar_had():
     """Another pair of fingers is no new technique; another pattern is named, not as new."""
-    piece = build(whole("C4"))[0]
-    explained = set()
+    first, second, third, fourth = said_at(
+        [
+            ["thumb-finger: p m"],
+            ["thumb-finger: p i", "thumb-finger: p a"],
+            ["arpeggio: p i m"],
+            ["arpeggio: m i p"],
+        ]
+    )
+    assert "New here: pinch of thumb and finger (p m)." in first
+    assert second == ""
+    assert "New here: arpeggio (p i m)." in third
+    assert fourth == "Bar 4. Another pattern: arpeggio (m i p)."
 
-    def said(*names):
-        moves = tuple(Move("technique", name) for name in names)
-        return at_bar(piece, 0, None, moves, (), explained)
 
-    assert "New here: pinch of thumb and finger (p m)." in said("thumb-finger: p m")
-    assert said("thumb-finger: p i", "thumb-finger: p a") == ""
-    assert "New here: arpeggio (p i m)." in said("arpeggio: p i m")
-    assert said("arpeggio: m i p") == "Bar 1. Another pattern: arpeggio (m i p)."
+def test_what_the_teacher_spoke_of_is_not_new_afterwards():
+    """The teacher's own words stand at bar 1, where an arpeggio comes first."""
+    said = said_at([["arpeggio: p i m"], ["arpeggio: m i p"]], own={0})
+    assert said[1] == "Bar 2. Another pattern: arpeggio (m i p)."
+
+
+MANY = ["accidentals", "dotted-rhythm", "fermata", "guide-finger", "held-voice", "hop", "pickup"]
+
+
+def test_three_things_are_explained_at_a_bar_and_the_rest_where_they_come_again():
+    said = said_at([MANY, MANY[:4], MANY[:1], ["hop"], MANY[:1]])
+    new = [re.findall("New here: ([a-z ]+)", text) for text in said]
+    assert new == [["accidentals", "dotted rhythm", "fermata"], [], [], [], []]
+    assert said[0].endswith("Also in this bar: held voice, pickup.")
+    assert said[1].startswith("Bar 2. Now to this: guide finger. A finger stays on its string")
+    assert said[3].startswith("Bar 4. Now to this: finger hop. The same finger")
+    assert said[2] == said[4] == ""
+
+
+def test_what_comes_for_the_last_time_is_named_where_there_is_too_much_to_explain():
+    rest = ["shift", "staccato", "stretch"]
+    said = said_at([MANY[:3] + rest, MANY[:3] + rest, MANY[:3]])
+    assert said[1].count("Now to this") == 2
+    assert said[1].endswith("Also in this bar: stretch.")
+    every = " ".join(said)
+    for name in ("accidentals", "dotted rhythm", "fermata", "shift", "staccato", "stretch"):
+        assert len(re.findall(f": {name}[.,]|, {name}[.,]", every)) == 1, name
 
 
 def test_positions_are_named_at_once():
-    moves = tuple(Move("position", name) for name in ("III", "V", "IX"))
-    said = at_bar(build(whole("C4"))[0], 0, None, moves, (), set())
-    assert said == "Bar 1. New here: positions III, V and IX."
+    said = said_at([["III", "V", "IX"]], kind="position")
+    assert said == ["Bar 1. New here: positions III, V and IX."]
 
 
 def test_what_is_new_is_explained_once_and_what_is_known_not_at_all():

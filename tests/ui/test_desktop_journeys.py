@@ -79,6 +79,29 @@ def test_the_tour_goes_to_every_control_back_and_to_its_end(qtbot, lesson_window
     assert window.guide.tour is None
 
 
+def test_large_text_in_a_small_window_leaves_what_the_tour_shows_in_sight(qtbot, lesson_window):
+    """At 200 % in 1100 by 700 nothing lies beside: the card lies flat at the edge."""
+    window = lesson_window
+    window.resize(1100, 700)
+    window.set_look(scale=200)
+    activate(qtbot, window)
+    window.guide.begin()
+    tour = window.guide.tour
+    for at, stop in enumerate(STOPS):
+        tour.go(at)
+        QApplication.processEvents()
+        seen = tour.target.visibleRegion().boundingRect()
+        seen.moveTo(tour.target.mapTo(window, seen.topLeft()))
+        over = tour.geometry() & seen
+        hidden = 0 if over.isEmpty() else over.width() * over.height()
+        assert hidden <= 0.02 * seen.width() * seen.height(), stop.title
+        for button in (tour.skip_button, tour.back_button, tour.next_button):
+            need = button.sizeHint().width() if button.isVisible() else 0
+            assert button.width() >= need, (stop.title, button.text())
+        assert window.rect().contains(tour.geometry())
+    window.set_look(scale=100)
+
+
 def test_the_tour_sees_that_its_advice_was_followed(qtbot, lesson_window):
     window = lesson_window
     window.guide.begin()

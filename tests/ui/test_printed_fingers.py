@@ -42,3 +42,20 @@ def test_no_such_choice_where_nothing_is_printed(qtbot, open_window, score_file)
     window.import_score(str(score_file))
     qtbot.waitUntil(lambda: isinstance(window.dialog, ImportDialog), timeout=WAIT)
     assert not window.dialog.printed.isVisible()
+
+
+def test_a_guitar_study_is_taken_for_the_guitar_and_stays_in_its_key(qtbot, open_window, studied):
+    """The ukulele has not its low notes; nothing names the instrument."""
+    window = open_window()
+    text = studied.read_text(encoding="utf-8")
+    studied.write_text(text.replace("<octave>4</octave>", "<octave>3</octave>"), encoding="utf-8")
+    window.import_score(str(studied))
+    qtbot.waitUntil(lambda: isinstance(window.dialog, ImportDialog), timeout=WAIT)
+    qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
+    dialog = window.dialog
+    assert dialog.fields.instrument.currentData() == "guitar"
+    assert dialog.fields.hint.text().startswith("It stays in C major, for the fingering")
+    assert ".;" not in dialog.about.text() and "C major. The score prints" in dialog.about.text()
+    dialog.fields.top_fret.setValue(5)
+    qtbot.waitUntil(lambda: window.session.jobs.idle, timeout=WAIT)
+    assert "It stays" not in dialog.fields.hint.text(), "with other wishes it is laid anew"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from types import SimpleNamespace
 
 import pytest
 from PySide6.QtCore import Qt
@@ -19,6 +20,8 @@ from tests.ui.helpers import (
     write_note,
     write_words,
 )
+from workbench.ui.choices import panel as choices
+from workbench.ui.kit.parts import Caution
 
 LINES = 12  # of text that the page of the script has room for, at least
 LEFT = Qt.MouseButton.LeftButton
@@ -130,6 +133,29 @@ def test_the_plan_flows_with_what_it_is_given(qtbot, lesson_window):
     window.menus["undo"].trigger()
     settle(qtbot, window, plan)
     assert plan.daily.value() == session.lesson.minutes_a_day == 20
+
+
+def test_what_to_do_where_playing_hurts_is_read_once(qtbot, lesson_window, monkeypatch):
+    """The plan says it; the wide bar beside it and the whole lesson do not say it again."""
+    window, session = lesson_window, lesson_window.session
+    stretch = SimpleNamespace(wide=True, fingers=(1, 4), apart=102.0, comfort=84.0)
+    monkeypatch.setattr(choices, "widest", lambda *_: stretch)
+
+    def read(view, side):
+        window.teaching.setCurrentWidget(view)
+        window.side.setCurrentIndex(side)
+        settle(qtbot, window, view)
+        session.select(1 - session.position)
+        cautions = [c.words.text() for c in window.findChildren(Caution) if c.isVisible()]
+        return [text for text in cautions if "hurts" in text or "pain" in text]
+
+    plan = show(qtbot, window, "plan")
+    for side in (0, 1):
+        assert len(read(plan, side)) == 1
+        assert len(read(window.teaching.score, side)) == 1
+    window.side.setCurrentIndex(0)
+    window.teaching.setCurrentWidget(plan)
+    assert "in comfort" in window.choices.caution.words.text(), "the fact is told all the same"
 
 
 def test_the_estimate_stands_beside_the_teachers_word(qtbot, lesson_window):

@@ -24,7 +24,6 @@ from typing import Any
 
 from workbench import __version__
 from workbench.commands.workers import Limits, Lost
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing, write_private
 from workbench.store.location import VARIABLE
@@ -77,11 +76,9 @@ def worked_off(
                 coming.add(send_one())
     except (OSError, CancelledError) as fault:
         raise BadInput(
-            say(
-                "The cluster at {address} went away; what was done is kept: start the cluster and "
-                "call the batch again with --resume.",
-                address=address,
-            )
+            "The cluster at {address} went away; what was done is kept: start the cluster and "
+            "call the batch again with --resume.",
+            address=address,
         ) from fault
     finally:
         with contextlib.suppress(Exception):  # the cluster may be gone
@@ -94,18 +91,16 @@ def _join(address: str) -> Any:
         from distributed import Client
     except ImportError as fault:
         raise BadInput(
-            say("--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'.")
+            "--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'."
         ) from fault
     dask.config.set({"distributed.scheduler.allowed-failures": DEATHS - 1})
     try:
         client = Client(address, timeout=JOIN_SECONDS, set_as_default=False)
     except (OSError, ValueError, TypeError) as fault:
         raise BadInput(
-            say(
-                "No cluster answers at {address}; write the address that 'dask scheduler' shows, "
-                "such as tcp://192.168.1.5:8786.",
-                address=address,
-            )
+            "No cluster answers at {address}; write the address that 'dask scheduler' shows, "
+            "such as tcp://192.168.1.5:8786.",
+            address=address,
         ) from fault
     try:
         client.wait_for_workers(1, timeout=JOIN_SECONDS)
@@ -113,24 +108,20 @@ def _join(address: str) -> Any:
     except Exception as fault:  # whatever a machine without the program raises comes through
         client.close()
         raise BadInput(
-            say(
-                "The cluster at {address} has no worker that can use this program; start "
-                "'dask worker' in an environment where it is installed.",
-                address=address,
-            )
+            "The cluster at {address} has no worker that can use this program; start "
+            "'dask worker' in an environment where it is installed.",
+            address=address,
         ) from fault
     others = {where: found for where, found in versions.items() if found != __version__}
     if others:
         client.close()
         where, found = sorted(others.items())[0]
         raise BadInput(
-            say(
-                "The worker at {address} has version {other} of the program and this is "
-                "{version}; install the same everywhere.",
-                address=where,
-                other=found,
-                version=__version__,
-            )
+            "The worker at {address} has version {other} of the program and this is "
+            "{version}; install the same everywhere.",
+            address=where,
+            other=found,
+            version=__version__,
         )
     return client
 

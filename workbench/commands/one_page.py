@@ -33,7 +33,7 @@ def make_one(job: Job) -> Report:
     try:
         if not score.exists():
             raise BadInput(
-                say("{name} is a link that leads nowhere; mend or delete it.", name=score.name)
+                "{name} is a link that leads nowhere; mend or delete it.", name=score.name
             )
         options.score = str(score)
         count = handout.make(options, page)

@@ -17,8 +17,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Any
 
-from workbench.language import speech
-from workbench.language.speech import say
+from workbench.language.message import Message, from_plain, message
 from workbench.music.codec import piece_from_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -160,7 +159,6 @@ def read_apart(
         "parts": parts if parts is None or isinstance(parts, str) else list(parts),
         "seconds": seconds,
         "memory": memory or MEMORY,
-        "language": speech.chosen(),
     }
     reader = _take()
     answer = reader.ask(question, tick)
@@ -168,17 +166,15 @@ def read_apart(
     if answer is None:
         if reader.out_of_time():
             raise BadInput(
-                say(
-                    "{name} takes too long to read and was given up; it is damaged, or it has to "
-                    "be split into its movements.",
-                    name=name,
-                )
+                "{name} takes too long to read and was given up; it is damaged, or it has to "
+                "be split into its movements.",
+                name=name,
             )
         raise BadInput(_too_large(name, question))
     if answer["goes_on"]:
         _give_back(reader)
     if "wrong" in answer:
-        raise BadInput(answer["wrong"])
+        raise BadInput(from_plain(answer["wrong"]))
     if "memory" in answer:
         raise BadInput(_too_large(name, question))
     if "fault" in answer:
@@ -186,8 +182,8 @@ def read_apart(
     return piece_from_dict(answer["piece"])
 
 
-def _too_large(name: str, question: dict[str, Any]) -> str:
-    return say(
+def _too_large(name: str, question: dict[str, Any]) -> Message:
+    return message(
         "{name} needs more than {most} MB of memory to read and was given up; it is damaged, or "
         "it has to be split into its movements.",
         name=name,

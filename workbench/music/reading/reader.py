@@ -17,7 +17,7 @@ import time
 import traceback
 from typing import Any, BinaryIO
 
-from workbench.language import speech
+from workbench.language.message import to_plain
 from workbench.music.codec import piece_to_dict
 from workbench.music.errors import BadInput
 
@@ -89,7 +89,6 @@ def answer(asked: dict[str, Any], watch: Watch) -> dict[str, Any]:
     """The piece that was asked for, or the sentence that says why there is none."""
     from workbench.music.reading.score import read_score
 
-    speech.choose(asked["language"])
     given = asked["seconds"]
     watch.allow(given or SECONDS)
     _limit("RLIMIT_DATA", asked["memory"])
@@ -103,7 +102,7 @@ def answer(asked: dict[str, Any], watch: Watch) -> dict[str, Any]:
         )
         return {"piece": piece_to_dict(piece)}
     except BadInput as wrong:
-        return {"wrong": str(wrong)}
+        return {"wrong": to_plain(wrong.message)}
     except MemoryError:
         return {"memory": True}
     except Exception as fault:

@@ -17,6 +17,7 @@ from workbench.teaching.bars.strokes import bar_seconds, by_bar, same_as, stroke
 from workbench.teaching.lessons.formatting import plain
 from workbench.teaching.lessons.lesson import CLOSING, OPENING, BarNote, Lesson, sectioned
 from workbench.teaching.scripts.spans import Quiet, quiet_words
+from workbench.teaching.scripts.telling import Telling, tellings
 from workbench.teaching.scripts.words import at_bar, closing_words, opening_words
 from workbench.teaching.techniques.news import Move, MoveAt, grip_name, moves_of, new_in_bars
 
@@ -153,14 +154,16 @@ def make_script(
     piece = lesson.piece
     if not piece.bars:
         raise BadInput(
-            say("'{title}' has no bars to explain; choose a score with music.", title=lesson.title)
+            "'{title}' has no bars to explain; choose a score with music.", title=lesson.title
         )
     played = order if order is not None else playing_order(piece)
     edits = dict(lesson.script_edits)
     _check(edits, len(played))
     marked = sectioned(lesson)
     first = same_as(piece, fingering)
-    fresh = new_in_bars(_in_order(moves_of(piece, fingering, instrument, hand), played), known)
+    moves = _in_order(moves_of(piece, fingering, instrument, hand), played)
+    fresh = new_in_bars(moves, known)
+    telling = tellings(moves, fresh, played, edits, known)
     rows = by_bar(strokes(piece, fingering))
     seconds = bar_seconds(piece)
     chapters = _chapters(marked, played)
@@ -171,7 +174,6 @@ def make_script(
     told: set[str] = set()
     heard: set[int] = set()
     taught: list[Move] = []
-    explained = {m.name.partition(": ")[0] for m in known if m.kind == "technique"}
     bars: list[_Said] = []
     for position, bar in enumerate(played):
         as_bar = met.get(first[bar])
@@ -181,7 +183,9 @@ def make_script(
         new = () if bar in heard else fresh.get(bar, ())
         heard.add(bar)
         taught += new
-        text = edits.get(position) or at_bar(piece, bar, as_bar, new, notes, explained)
+        text = edits.get(position) or at_bar(
+            piece, bar, as_bar, telling.get(position, Telling()), notes
+        )
         bars.append(_Said(text, as_bar, notes, new))
     quiet = [Quiet(k, played[k], said.as_bar) for k, said in enumerate(bars) if not said.text]
     spans = quiet_words(piece, quiet, chapters)
@@ -249,12 +253,10 @@ def _check(edits: dict[int, str], played: int) -> None:
     for place in edits:
         if not CLOSING <= place < played:
             raise BadInput(
-                say(
-                    "Script: there is no bar {bar} in playing order (it has {count}); "
-                    "remove that edit.",
-                    bar=place + 1,
-                    count=played,
-                )
+                "Script: there is no bar {bar} in playing order (it has {count}); "
+                "remove that edit.",
+                bar=place + 1,
+                count=played,
             )
 
 

@@ -7,14 +7,15 @@ from collections.abc import Sequence
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.model import Piece
-from workbench.music.order.form import form_in_words, has_form
+from workbench.music.order.form import has_form
+from workbench.music.telling.form import form_in_words
 from workbench.teaching.bars.strokes import as_first_word, bar_name
 from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.teaching.scripts.telling import Telling, base
 from workbench.teaching.techniques.catalogue import technique
 from workbench.teaching.techniques.news import Move
 
 NAMED = 3  # techniques named again at the end
-PATTERNS = frozenset({"arpeggio", "alternation"})  # each is a thing to learn by itself
 
 
 def opening_words(lesson: Lesson, marked: Piece) -> str:
@@ -39,9 +40,7 @@ def opening_words(lesson: Lesson, marked: Piece) -> str:
 def closing_words(lesson: Lesson, taught: Sequence[Move]) -> str:
     """What was learned, and how to go on."""
     names = list(
-        dict.fromkeys(
-            say(technique(m.name.partition(": ")[0]).name) for m in taught if m.kind == "technique"
-        )
+        dict.fromkeys(say(technique(base(m)).name) for m in taught if m.kind == "technique")
     )
     said = [say("That was {title}.", title=lesson.title)]
     if names:
@@ -58,31 +57,27 @@ def at_bar(
     piece: Piece,
     bar: int,
     as_bar: int | None,
-    new: tuple[Move, ...],
+    telling: Telling,
     notes: Sequence[BarNote],
-    explained: set[str],
 ) -> str:
     """What is said at a bar: the teacher's own words first, then what the program has to add.
-    A technique is explained once (``explained`` is kept up to date); of its other kinds only
-    patterns are named, and not as new. Empty where there is nothing to say but how the bar
-    relates to earlier ones (``as_bar``)."""
+    Empty where there is nothing to say but how the bar relates to earlier ones (``as_bar``)."""
     own = [_sentence(n.text) for n in notes]
     added = []
-    places = [m.name for m in new if m.kind == "position" and m.name != "I"]
-    if len(places) == 1:
-        added.append(say("New here: {what}.", what=say("position {position}", position=places[0])))
-    elif places:
-        *most, last = places
+    if len(telling.positions) == 1:
+        place = say("position {position}", position=telling.positions[0])
+        added.append(say("New here: {what}.", what=place))
+    elif telling.positions:
+        *most, last = telling.positions
         added.append(say("New here: positions {most} and {last}.", most=", ".join(most), last=last))
-    for move in new:
-        if move.kind != "technique":
-            continue
-        entry = technique(move.name.partition(": ")[0])
-        if entry.id not in explained:
-            explained.add(entry.id)
-            added += [say("New here: {what}.", what=move.words), say(entry.asks)]
-        elif entry.id in PATTERNS:
-            added.append(say("Another pattern: {what}.", what=move.words))
+    for move in telling.new:
+        added += [say("New here: {what}.", what=move.words), say(technique(base(move)).asks)]
+    for move in telling.earlier:
+        added += [say("Now to this: {what}.", what=move.words), say(technique(base(move)).asks)]
+    added += [say("Another pattern: {what}.", what=move.words) for move in telling.patterns]
+    if telling.also:
+        names = ", ".join(move.words for move in telling.also)
+        added.append(say("Also in this bar: {names}.", names=names))
     if not own and not added:
         return ""
     parts = [say("{bar}.", bar=as_first_word(bar_name(piece.bars[bar]))), *own]

@@ -53,23 +53,19 @@ def exercise(
     """
     if kind not in KINDS:
         raise BadInput(
-            say(
-                "Exercise '{kind}' is not known; choose one of {known}.",
-                kind=kind,
-                known=", ".join(KINDS),
-            )
+            "Exercise '{kind}' is not known; choose one of {known}.",
+            kind=kind,
+            known=", ".join(KINDS),
         )
     if not 0 <= bar < len(piece.bars):
-        raise BadInput(say("Exercise: the piece has no written bar {bar}.", bar=bar + 1))
+        raise BadInput("Exercise: the piece has no written bar {bar}.", bar=bar + 1)
     source = _source(piece, fingering, instrument, bar)
     made = KINDS[kind](source) if source is not None else None
     if made is None:
         raise BadInput(
-            say(
-                "Bar {bar} gives nothing to '{kind}'; choose another exercise.",
-                bar=piece.bars[bar].number,
-                kind=say(kind),
-            )
+            "Bar {bar} gives nothing to '{kind}'; choose another exercise.",
+            bar=piece.bars[bar].number,
+            kind=say(kind),
         )
     return made
 
@@ -90,9 +86,7 @@ def excerpt(piece: Piece, fingering: Fingering, first: int, last: int) -> tuple[
     for at, written in enumerate(piece.bars[first : last + 1]):
         left = sum((b.length for b in piece.bars[first + at : last + 1]), Fraction(0))
         notes = tuple(replace(n, duration=min(n.duration, left - n.onset)) for n in written.notes)
-        bars.append(
-            replace(written.without_form(), index=at, notes=notes, tempo=None, section="")
-        )
+        bars.append(replace(written.without_form(), index=at, notes=notes, tempo=None, section=""))
         fingered = known[written.index]
         rows = tuple(replace(h, bar=at) for h in fingered.notes)
         hands.append(replace(fingered, index=at, notes=rows))
@@ -119,9 +113,7 @@ class _Source:
 Rows = list[tuple[Note, FingeredNote]]
 
 
-def _source(
-    piece: Piece, fingering: Fingering, instrument: Instrument, bar: int
-) -> _Source | None:
+def _source(piece: Piece, fingering: Fingering, instrument: Instrument, bar: int) -> _Source | None:
     """What the exercises of a bar are made from; None where it has nothing to play."""
     fingered = fingered_bars(fingering).get(bar)
     if fingered is None or not piece.bars[bar].notes:
@@ -288,9 +280,7 @@ def _exercise(
     cut = sum(1 for h in hands if h.held < h.duration)
     whole = float(sum(h.duration for h in hands)) or 1.0
     audit = Audit(len(hands), cut, float(sum(h.held for h in hands)) / whole)
-    title = say(
-        "{title}: {bar}, {kind}", title=source.piece.title, bar=source.name, kind=say(kind)
-    )
+    title = say("{title}: {bar}, {kind}", title=source.piece.title, bar=source.name, kind=say(kind))
     piece = Piece(title, (bar,), key=source.bar.key, tempo=source.tempo * percent / 100.0)
     return Exercise(
         kind, source.bar.index, text, piece, Fingering(0, False, (fingered,), audit), percent

@@ -58,6 +58,7 @@ class Choices(QWidget):
         self.heading = Heading(say("Other fingerings of this bar"))
         self.remarks = Faint()
         self.caution = Caution()
+        self._care = True
         self.list = _Rows(self)
         self.list.setAccessibleName(say("Other fingerings of this bar"))
         self.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
@@ -139,9 +140,17 @@ class Choices(QWidget):
         self.why_button.setEnabled(hands is not None and bool(hands.notes))
         self.remarks.setText("\n".join(map(told, hands.remarks)) if hands else "")
         self.remarks.setVisible(bool(hands and hands.remarks))
-        self.caution.say(stretch_caution(session))
+        self._say_caution()
         self._offer_same()
         self._allow()
+
+    def show_care(self, care: bool) -> None:
+        """Whether a caution says what to do as well: not where the plan says it beside."""
+        self._care = care
+        self._say_caution()
+
+    def _say_caution(self) -> None:
+        self.caution.say(stretch_caution(self._session, care=self._care))
 
     def _offer_same(self) -> None:
         """Offer, once for them all, to play bars of the same music as this one is held."""
@@ -268,8 +277,9 @@ class _Rows(WordList):
             super().keyPressEvent(event)
 
 
-def stretch_caution(session: Session) -> str:
-    """A caution where the bar asks for more than the hand spans in comfort."""
+def stretch_caution(session: Session, *, care: bool = True) -> str:
+    """A caution where the bar asks for more than the hand spans in comfort. Without ``care``
+    the fact alone, where what to do about it is read elsewhere in the window."""
     hands = session.bar_hands
     if session.lesson is None or hands is None:
         return ""
@@ -281,14 +291,16 @@ def stretch_caution(session: Session) -> str:
     told = {"first": str(first), "second": str(second)}
     told |= {"reach": f"{reach.apart:.0f}", "comfort": f"{reach.comfort:.0f}"}
     if hand.name.startswith("own:"):
-        return say(
+        fact = say(
             "Wide stretch: fingers {first} and {second} {reach} mm apart; this hand spans "
-            "{comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.",
+            "{comfort} mm there in comfort.",
             **told,
         )
-    return say(
-        "Wide stretch: fingers {first} and {second} {reach} mm apart; a {size} hand spans "
-        "{comfort} mm there in comfort. Warm up first, rest often, and stop if it hurts.",
-        size=say(hand.name),
-        **told,
-    )
+    else:
+        fact = say(
+            "Wide stretch: fingers {first} and {second} {reach} mm apart; a {size} hand spans "
+            "{comfort} mm there in comfort.",
+            size=say(hand.name),
+            **told,
+        )
+    return f"{fact} {say('Warm up first, rest often, and stop if it hurts.')}" if care else fact

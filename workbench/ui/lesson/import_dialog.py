@@ -19,12 +19,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.arranging.changes import counted
 from workbench.arranging.leadsheet import is_lead_sheet, patterns_for, solo
+from workbench.arranging.words import counted
+from workbench.instrument.suiting import suited
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
+from workbench.music.telling.warnings import warnings
 from workbench.store.learning import as_learnt
 from workbench.store.rows import PieceRow
 from workbench.ui.bench import edits
@@ -172,7 +174,7 @@ class ImportDialog(QDialog):
         ]
         if piece.composer:
             said.insert(0, piece.composer)
-        self.about.setText("; ".join([*said, *piece.warnings]))
+        self.about.setText(" ".join([f"{'; '.join(said)}.", *warnings(piece)]))
         self.printed.setVisible(bool(piece.written))
         self._same = self._session.shelf.find_same(piece)
         if self._same and self._path:
@@ -189,9 +191,11 @@ class ImportDialog(QDialog):
             self.known.say("")
         self.open_button.setVisible(bool(self._same and self._same.lessons))
         lesson = self._session.lesson
-        instrument, capo, hand = (
+        usual, capo, hand = (
             (lesson.instrument, lesson.capo, lesson.hand) if lesson else ("ukulele", 0, "medium")
         )
+        instrument = suited(piece, usual)
+        capo = capo if instrument == usual else 0
         self.fields.fill(piece, instrument, capo, hand)
 
     def _offer_patterns(self, piece: Piece) -> None:

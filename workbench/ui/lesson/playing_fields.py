@@ -12,6 +12,8 @@ from PySide6.QtWidgets import QComboBox, QFormLayout, QLineEdit, QSpinBox, QWidg
 from workbench.arranging.parts import with_notes
 from workbench.arranging.transpose import enharmonic, shift_by
 from workbench.arranging.weights import STRICT, TOP_FRET, Wishes
+from workbench.arranging.words import key_reason
+from workbench.fingering.pins.printed import prints_for
 from workbench.instrument.model import Instrument
 from workbench.instrument.table import HANDS, INSTRUMENTS
 from workbench.instrument.table import hand as find_hand
@@ -238,13 +240,13 @@ class PlayingFields(QWidget):
         self.key.clear()
         name = key_words(self._piece.key.name) if self._piece else ""
         if self._new:
-            self.key.addItem(say("where it lies best"), None)
+            self.key.addItem(say("as written if it lies well, else its best key"), None)
         self.key.addItem(say("as written ({key})", key=name), 0)
         for one in found:
             if one.transposition:
                 self.key.addItem(candidate_words(one), one.transposition)
                 self.key.setItemData(
-                    self.key.count() - 1, " ".join(one.reasons), Qt.ItemDataRole.ToolTipRole
+                    self.key.count() - 1, key_reason(one), Qt.ItemDataRole.ToolTipRole
                 )
         self._select(kept)
         if written:
@@ -255,9 +257,22 @@ class PlayingFields(QWidget):
             words = say("Lies best in {key}.", key=key_words(best.key))
             if not done:
                 words = say("So far best in {key}; the search goes on.", key=key_words(best.key))
-            self.hint.setText(f"{words} {' '.join(best.reasons)}".strip())
+            said = (self._staying(), words, key_reason(best))
+            self.hint.setText(" ".join(words for words in said if words))
         elif self._piece is not None:
             self.hint.setText("")
+
+    def _staying(self) -> str:
+        """Where the piece stays for the fingering that it prints, as ``arrange`` has it."""
+        piece = self._piece
+        if not self._new or piece is None or self.key.currentData() is not None:
+            return ""
+        if self.wishes() != Wishes() or not prints_for(piece, self.playing()):
+            return ""
+        return say(
+            "It stays in {key}, for the fingering that the score prints.",
+            key=key_words(piece.key.name),
+        )
 
     def choose_move(self, semitones: int) -> None:
         """Choose to move the piece by so many semitones."""

@@ -56,6 +56,7 @@ class Panels(QWidget):
         self.side = self._side()
         self.teaching = TeachingTabs(session, self.middle, show_dialog)
         self.lesson_panel.estimate.watch(self.teaching.findings)
+        self.teaching.currentChanged.connect(lambda _: self._care_once())
         self.across = self._across()
         column = QVBoxLayout(self)
         gap = em(self, 0.4)
@@ -117,6 +118,13 @@ class Panels(QWidget):
         across.setChildrenCollapsible(False)
         return across
 
+    def _care_once(self) -> None:
+        """What to do where playing hurts is read once in the window: in the plan while that
+        is seen."""
+        elsewhere = self.teaching.currentWidget() is not self.teaching.plan
+        self.choices.show_care(elsewhere)
+        self.lesson_panel.caution.setVisible(elsewhere)
+
     # Sizes.
 
     def make_room(self, width: int, height: int) -> None:
@@ -157,7 +165,7 @@ class Panels(QWidget):
             return
         words = [
             lesson.title,
-            say(self.session.instrument.name),
+            str(self.session.instrument.called),
             key_words(lesson.key or lesson.piece.key.name),
         ]
         if lesson.student:

@@ -111,7 +111,7 @@ STOPS = (
 )
 
 
-WIDTHS = (22, 17, 13)  # em of the card; the first with which it covers nothing
+WIDTHS = (22, 17, 13)  # em of the card
 
 
 class _Frame(QWidget):
@@ -142,22 +142,29 @@ class Tour(QWidget):
         self.setAutoFillBackground(True)
         self.frame = _Frame(window)
         self.title = Heading("")
+        self.title.setWordWrap(True)
         self.words = Words()
         self.words.setWordWrap(True)
         self.state = Faint()
         self.back_button = QPushButton(say("&Back"))
         self.next_button = QPushButton(say("&Next"))
         self.skip_button = QPushButton(say("S&kip the tour"))
-        buttons = QHBoxLayout()
-        buttons.addWidget(self.skip_button)
-        buttons.addStretch(1)
-        buttons.addWidget(self.back_button)
-        buttons.addWidget(self.next_button)
-        layout = QVBoxLayout(self)
-        for part in (self.title, self.words, self.state):
-            layout.addWidget(part)
-        layout.addStretch(1)
-        layout.addLayout(buttons)
+        self.buttons = QWidget()
+        row = QHBoxLayout(self.buttons)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self.skip_button)
+        row.addStretch(1)
+        row.addWidget(self.back_button)
+        row.addWidget(self.next_button)
+        self._head = QHBoxLayout()
+        self._head.addWidget(self.title, 1)
+        self._card = QVBoxLayout(self)
+        self._card.addLayout(self._head)
+        for part in (self.words, self.state):
+            self._card.addWidget(part)
+        self._card.addStretch(1)
+        self._card.addWidget(self.buttons)
+        self._flat = False
         self.back_button.clicked.connect(lambda: self.go(self.at - 1))
         self.next_button.clicked.connect(lambda: self.go(self.at + 1))
         self.skip_button.clicked.connect(self.leave)
@@ -205,6 +212,7 @@ class Tour(QWidget):
         """What the card asked for was done."""
         self._wait_for(None)
         self.state.setText(say("Done. Step {step} of {steps}", step=self.at + 1, steps=len(STOPS)))
+        self.place()
 
     def leave(self) -> None:
         """End the tour, and do not begin it by itself again."""
@@ -223,12 +231,31 @@ class Tour(QWidget):
         return self._size(WIDTHS[0])
 
     def _size(self, wide: int) -> QSize:
-        """The card's size at so many em of width."""
-        width = em(self, wide)
-        return QSize(width, max(super().sizeHint().height(), self.heightForWidth(width)))
+        """The card's size at so many em of width, or more where the buttons need it."""
+        least = max(self.buttons.minimumSizeHint().width(), self.words.minimumSizeHint().width())
+        margins = self._card.contentsMargins()
+        width = max(em(self, wide), least + margins.left() + margins.right())
+        tall = [self.title.heightForWidth(width - margins.left() - margins.right())]
+        tall += [self.words.heightForWidth(width - margins.left() - margins.right())]
+        tall += [self.state.sizeHint().height(), self.buttons.sizeHint().height()]
+        return QSize(width, self._stacked(tall))
+
+    def _flat_size(self, width: int) -> QSize:
+        """The size of the card lying flat: step and buttons beside its title."""
+        margins = self._card.contentsMargins()
+        inner = width - margins.left() - margins.right()
+        beside = self.state.sizeHint().width() + self.buttons.sizeHint().width()
+        title = self.title.heightForWidth(inner - beside - 2 * self._head.spacing())
+        tall = [max(title, self.buttons.sizeHint().height())]
+        return QSize(width, self._stacked([*tall, self.words.heightForWidth(inner)]))
+
+    def _stacked(self, tall: list[int]) -> int:
+        margins = self._card.contentsMargins()
+        return sum(tall) + self._card.spacing() * len(tall) + margins.top() + margins.bottom()
 
     def place(self) -> None:
-        """Put the frame around the control, and the card where it hides least of it."""
+        """Put the frame around the control, and the card where it hides least of it: narrower
+        where a wide one would hide some, and flat where every other would."""
         window, target = self._window, self.target
         seen = target.visibleRegion().boundingRect()  # what scrolls is larger than it looks
         room = QRect(target.mapTo(window, seen.topLeft()), seen.size()) & window.rect()
@@ -238,7 +265,7 @@ class Tour(QWidget):
         gap = em(self, 0.6)
         inside = window.rect().adjusted(gap, gap, -gap, -gap)
         cards = []
-        for wide in WIDTHS:  # a narrower card where the wide one would cover what it shows
+        for wide in WIDTHS:
             size = self._size(wide).boundedTo(window.size())
             spots = (
                 QPoint(room.right() + gap, room.top()),
@@ -247,8 +274,21 @@ class Tour(QWidget):
                 QPoint(room.left(), room.top() - gap - size.height()),
             )
             cards += [_kept_in(QRect(spot, size), inside) for spot in spots]
-        self.setGeometry(min(cards, key=lambda card: _area(card & room)))
+        size = self._flat_size(inside.width())
+        edge = QRect(QPoint(inside.left(), window.height() - size.height() - 2), size)
+        cards.append(edge)
+        best = min(cards, key=lambda card: _area(card & room))
+        self._lie(best is edge)
+        self.setGeometry(best)
         self.raise_()
+
+    def _lie(self, flat: bool) -> None:
+        """Put step and buttons beside the title, or below the words."""
+        if flat == self._flat:
+            return
+        self._flat = flat
+        self._head.addWidget(self.state) if flat else self._card.insertWidget(2, self.state)
+        (self._head if flat else self._card).addWidget(self.buttons)
 
     def eventFilter(self, _watched: QObject, event: QEvent) -> bool:
         if event.type() in (QEvent.Type.Resize, QEvent.Type.LayoutRequest):
