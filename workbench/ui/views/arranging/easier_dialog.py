@@ -79,7 +79,7 @@ class EasierDialog(QDialog):
                     "All are in the key of the lesson, so that a group may play them together. "
                     "Your decisions on single notes hold. Undo brings the present one back."
                 )
-            )  # fmt: skip
+            )
         )
         layout.addWidget(self.problem)
         layout.addWidget(buttons)
