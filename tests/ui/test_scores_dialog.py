@@ -139,7 +139,7 @@ def test_a_read_that_is_called_off_takes_the_score_off_the_list(
         while True:
             tick()
 
-    monkeypatch.setattr(session, "services", replace(session.services, read=never))
+    monkeypatch.setattr("workbench.ui.views.grading.scores_dialog.read_apart", never)
     lesson_window.openers.learn_scores()
     dialog = lesson_window.dialog
     dialog.add([tmp_path / "endless.xml"])
