@@ -6,9 +6,11 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-from sqlalchemy import delete, select, update
+from sqlalchemy import delete, or_, select, update
 from sqlalchemy.orm import Session
 
+from workbench.language.kept import kept as as_kept
+from workbench.language.kept import written
 from workbench.language.speech import say
 from workbench.store.archive import Archive, Carried, Kept, read_archive, write_archive
 from workbench.store.base import aware, kept_time
@@ -135,9 +137,7 @@ class ArchivingShelf(FindingShelf):
         piece_id = None
         if carried.original is not None:
             known = self._same(session, carried.original)
-            piece_id = (
-                known or self._add_piece(session, carried.original, carried.source)
-            ).id
+            piece_id = (known or self._add_piece(session, carried.original, carried.source)).id
         self._add(session, carried.lesson, piece_id, say("From an archive"))
         record = self._record(session, carried.lesson.id)
         record.created, record.updated = kept_time(carried.created), kept_time(carried.updated)
@@ -158,13 +158,13 @@ class ArchivingShelf(FindingShelf):
         state = pack_text(lesson_state(lesson))
         music = self._keep_music(session, lesson.piece)
         same = select(VersionRecord.id).where(
-            VersionRecord.lesson == record.number, VersionRecord.name == clean(name),
+            VersionRecord.lesson == record.number, VersionRecord.name == clean(as_kept(name)),
             VersionRecord.state == state, VersionRecord.music == music,
         )  # fmt: skip
         if session.scalar(same) is None:
             session.add(
                 VersionRecord(
-                    lesson=record.number, name=clean(name), made=made or self._time(),
+                    lesson=record.number, name=clean(as_kept(name)), made=made or self._time(),
                     state=state, music=music,
                 )
             )  # fmt: skip
@@ -194,8 +194,8 @@ class ArchivingShelf(FindingShelf):
                 self._forget_in(session, table, name)
             session.execute(
                 update(StepRecord)
-                .where(StepRecord.label.contains(name, autoescape=True))
-                .values(label=say("Edit"))
+                .where(or_(*(StepRecord.label.contains(n, autoescape=True) for n in written(name))))
+                .values(label=as_kept(say("Edit")))
             )
             self._drop_unused_music(session)
         self.clear_room()

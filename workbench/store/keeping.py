@@ -9,6 +9,8 @@ from sqlalchemy import delete, func, select
 from sqlalchemy.orm import Session
 
 from workbench.fingering.types import Fingering
+from workbench.language.kept import kept as as_kept
+from workbench.language.kept import read, shown
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.base import aware
@@ -42,12 +44,12 @@ class KeepingShelf(LessonShelf):
             record = self._record(session, lesson_id)
             step = self._present(session, record)
             kept = VersionRecord(
-                lesson=record.number, name=clean(name), made=self._time(), state=step.state,
-                music=step.music,
+                lesson=record.number, name=clean(as_kept(name)), made=self._time(),
+                state=step.state, music=step.music,
             )  # fmt: skip
             session.add(kept)
             session.flush()
-            return Version(kept.id, lesson_id, kept.name, aware(kept.made))
+            return Version(kept.id, lesson_id, shown(kept.name), aware(kept.made))
 
     def versions(self, lesson_id: str) -> tuple[Version, ...]:
         """The kept versions of a lesson, oldest first."""
@@ -56,7 +58,7 @@ class KeepingShelf(LessonShelf):
             columns = (VersionRecord.id, VersionRecord.name, VersionRecord.made)
             query = select(*columns).where(VersionRecord.lesson == record.number)
             return tuple(
-                Version(row.id, lesson_id, row.name, aware(row.made))
+                Version(row.id, lesson_id, shown(row.name), aware(row.made))
                 for row in session.execute(query.order_by(VersionRecord.id))
             )
 
@@ -73,7 +75,8 @@ class KeepingShelf(LessonShelf):
             kept, record = self._version(session, version_id)
             expect(record, base)
             lesson = self._lesson(session, record, kept)
-            self._push(session, record, lesson, say("Back to '{name}'", name=kept.name), False)
+            label = say("Back to '{name}'", name=read(kept.name))
+            self._push(session, record, lesson, label, False)
             return lesson
 
     def delete_version(self, version_id: int) -> None:
