@@ -9,6 +9,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
 
+from workbench.language.names import chord_typed, chord_words
 from workbench.language.speech import say
 from workbench.music.edits import bars as bar_edits
 from workbench.music.edits import lengths, notes, signs
@@ -301,14 +302,14 @@ class MusicHand(Hand):
         caret = self.caret
         return self._correct(
             say("Write a chord name"),
-            lambda p: signs.set_chord(p, caret.bar, caret.onset, text),
+            lambda p: signs.set_chord(p, caret.bar, caret.onset, chord_typed(text)),
         )
 
     @property
     def chord_here(self) -> str:
         """The chord name that stands over the caret's moment."""
         chords = self.piece.bars[self.caret.bar].chords
-        return next((c.text for c in chords if c.onset == self.caret.onset), "")
+        return next((chord_words(c.text) for c in chords if c.onset == self.caret.onset), "")
 
 
 def grown(piece: Piece, moment: Fraction) -> Piece:
