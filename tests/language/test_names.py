@@ -9,6 +9,7 @@ import pytest
 from music21 import pitch
 
 from tests.fingering.build import piece as build
+from workbench.engraving.charts.kit import Format, axes, draw
 from workbench.engraving.mei.document import to_mei
 from workbench.fingering.types import Audit, Fingering
 from workbench.handout.parts.words import facts, pretty_pitch, tuning_words
@@ -135,3 +136,17 @@ def test_the_score_names_its_chords_in_the_readers_language(german):
     assert ">H7/D♯</harm>" in mei
     with speaking("en"):
         assert ">B7/D♯</harm>" in to_mei(piece)
+
+
+def test_figures_beside_a_chart_have_the_readers_decimal_sign(german):
+    def paint(figure):
+        ax = figure.add_subplot()
+        ax.plot([0, 1], [0, 0.5])
+        axes(ax, Format())
+
+    def svg():
+        return draw("trial", "Trial", "", 120, Format(), paint).svg.decode()
+
+    assert ">0,2<" in svg() and ">0.2<" not in svg()
+    with speaking("en"):
+        assert ">0.2<" in svg() and ">0,2<" not in svg()

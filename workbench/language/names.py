@@ -100,13 +100,17 @@ def decimal(value: float, places: int = 1) -> str:
     text = f"{value:.{places}f}"
     if text.startswith("-") and not text.strip("-0."):
         text = text[1:]
-    return text.replace(".", ",") if chosen() == "de" else text
+    return point_words(text)
+
+
+def point_words(figure: str) -> str:
+    """A number in figures with its decimal sign: 1.5, in German 1,5."""
+    return figure.replace(".", ",") if chosen() == "de" else figure
 
 
 def plain(value: float) -> str:
     """A number with the decimals it needs, at most six figures: 2, 1.5, in German 1,5."""
-    text = f"{value:g}"
-    return text.replace(".", ",") if chosen() == "de" else text
+    return point_words(f"{value:g}")
 
 
 def ordinal(number: int) -> str:
