@@ -892,6 +892,11 @@
         <translation>&amp;Anderen nehmen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>&amp;Take this version</source>
+        <translation>&amp;Diese Fassung nehmen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>&amp;Techniques</source>
         <translation>&amp;Techniken</translation>
@@ -1711,6 +1716,16 @@
         <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>Agree with what was done: it stays so</source>
         <translation>Einverstanden sein: Es bleibt so</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Aim at &amp;grade</source>
+        <translation>Auf Auf &amp;Grad zielenamp;Stufe zielen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>All are in the key of the lesson, so that a group may play them together. Your decisions on single notes hold. Undo brings the present one back.</source>
+        <translation>Alle stehen in der Tonart der Lektion, damit eine Gruppe sie zusammen spielen kann. Ihre Entscheidungen über einzelne Noten gelten. Rückgängig holt die jetzige zurück.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
@@ -2912,6 +2927,11 @@
         <translation>E&amp;xportieren …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Ea&amp;sier, harder …</source>
+        <translation>Lei&amp;chter, schwerer …</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>Each finger keeps its own fret, as scales in method books are fingered; set by those scales, no edition was fitted.</source>
         <translation>Jeder Finger behält seinen Bund, wie Schulwerke Tonleitern befingern; nach diesen Tonleitern gesetzt, keine Ausgabe wurde angepasst.</translation>
@@ -2925,6 +2945,11 @@
         <location filename="../../workbench/ui/score/menu.py"/>
         <source>Each stem on a &amp;string of its own</source>
         <translation>Jeder Hals auf &amp;eigener Saite</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Easier and harder versions</source>
+        <translation>Leichtere und schwerere Fassungen</translation>
     </message>
     <message>
         <location filename="../../workbench/store/archiving.py"/>
@@ -3009,6 +3034,11 @@
         <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>Estimates before and after, beside your grades</source>
         <translation>Schätzungen vorher und nachher neben Ihren Stufen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Even the easiest asks more than this grade.</source>
+        <translation>Selbst die leichteste verlangt mehr als diese Stufe.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bars/panel.py"/>
@@ -3505,6 +3535,11 @@
         <translation>Stufe</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Grade to aim at</source>
+        <translation>Stufe, auf die gezielt wird</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <source>Grade {grade}</source>
         <translation>Stufe {grade}</translation>
@@ -3848,6 +3883,11 @@
         <translation>Er wird noch einmal gespielt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>It is the version that the lesson has now.</source>
+        <translation>Es ist die Fassung, die die Lektion jetzt hat.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shapes/words.py"/>
         <source>It needs {reach:.0f} mm between fingers {a} and {b}; the greatest span of a {hand} hand there is {most:.0f} mm.</source>
         <translation>Zwischen Finger {a} und {b} sind {reach:.0f} mm nötig; die größte Spannweite ist dort bei dieser Hand ({hand}) {most:.0f} mm.</translation>
@@ -4065,6 +4105,11 @@
         <translation>Die Note eine Oktave tiefer legen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Laying easier and harder versions</source>
+        <translation>Leichtere und schwerere Fassungen werden gelegt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/bench.py"/>
         <source>Laying out the demo shelf</source>
         <translation>Demo-Regal wird eingerichtet</translation>
@@ -4087,6 +4132,11 @@
         <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>Laying the piece on the instrument</source>
         <translation>Stück wird für das Instrument eingerichtet</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Laying the versions and estimating their grades …</source>
+        <translation>Die Fassungen werden gelegt und ihre Stufen geschätzt …</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
@@ -6606,6 +6656,11 @@
         <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Take an easier or harder version</source>
+        <translation>Leichtere oder schwerere Fassung nehmen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/session.py"/>
         <source>Take another fingering</source>
         <translation>Anderen Fingersatz nehmen</translation>
@@ -7148,6 +7203,16 @@
         <translation>Das Griffbrett</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>The fullest that asks no more than this grade is chosen.</source>
+        <translation>Gewählt ist die vollste, die nicht mehr als diese Stufe verlangt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>The fullest version that asks no more than this is chosen</source>
+        <translation>Gewählt wird die vollste Fassung, die nicht mehr verlangt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>The grip of the selected note or bar on the fretboard</source>
         <translation>Der Griff des gewählten Tons oder Takts auf dem Griffbrett</translation>
@@ -7263,6 +7328,11 @@
         <location filename="../../workbench/music/edits/notes.py"/>
         <source>The length chosen ({value}) would run past the last bar; add a bar first.</source>
         <translation>Die gewählte Länge ({value}) ginge über den letzten Takt hinaus; fügen Sie zuerst einen Takt hinzu.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>The lesson has changed meanwhile; open this window again.</source>
+        <translation>Die Lektion hat sich inzwischen geändert; öffnen Sie dieses Fenster noch einmal.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
@@ -8377,6 +8447,16 @@
     </message>
     <message>
         <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Versions of the piece for other grades, in the same key</source>
+        <translation>Fassungen des Stücks für andere Stufen, in derselben Tonart</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Versions, the easiest first</source>
+        <translation>Fassungen, die leichteste zuerst</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>Voice {voice}</source>
         <translation>Stimme {voice}</translation>
     </message>
@@ -8537,6 +8617,11 @@
         <location filename="../../workbench/ui/window/openers.py"/>
         <source>What is this version called?</source>
         <translation>Wie heißt diese Fassung?</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>What it has otherwise than the lesson now</source>
+        <translation>Was sie anders hat als die Lektion jetzt</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
@@ -9046,6 +9131,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a finger outside the chosen alternation</source>
         <translation>ein Finger außerhalb des gewählten Wechselschlags</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger plucks on the other side of the instrument</source>
+        <translation>ein Finger zupft auf der anderen Seite des Instruments</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9717,6 +9807,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>each finger keeps its string</source>
         <translation>jeder Finger behält seine Saite</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>each finger keeps to its side</source>
+        <translation>jeder Finger bleibt auf seiner Seite</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -12335,6 +12430,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>the thumb crosses under the fingers</source>
+        <translation>der Daumen kreuzt unter den Fingern</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>the thumb plays the melody</source>
         <translation>der Daumen spielt die Melodie</translation>
     </message>
@@ -12446,6 +12546,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>thumb alone</source>
         <translation>Daumen allein</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>thumb and fingers do not cross</source>
+        <translation>Daumen und Finger kreuzen sich nicht</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
@@ -13759,6 +13864,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
         <source>{n} note</source>
         <translation>{n} Ton</translation>
     </message>
@@ -13805,6 +13911,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
         <source>{n} notes</source>
         <translation>{n} Töne</translation>
     </message>
@@ -14355,8 +14462,13 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/one_page.py"/>
-        <source>{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more (--seconds).</source>
-        <translation>{score} braucht mehr als {seconds:g} s; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--seconds).</translation>
+        <source>{score} takes more than {seconds:g} s of the processor's time; take fewer parts (--parts 1), or allow more (--seconds).</source>
+        <translation>{score} braucht mehr als {seconds:g} s Rechenzeit; nehmen Sie weniger Stimmen (--parts 1) oder erlauben Sie mehr (--seconds).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/one_page.py"/>
+        <source>{score} was given up after {minutes} min on the clock; where the machine was busy with other things, call the batch again with --resume.</source>
+        <translation>{score} wurde nach {minutes} min auf der Uhr aufgegeben; war der Rechner mit anderem beschäftigt, rufen Sie den Stapel mit --resume noch einmal auf.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/one_page.py"/>
@@ -14407,6 +14519,11 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/words.py"/>
         <source>{share} of the grips suit the level</source>
         <translation>{share} der Griffe passen zur Stufe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>{strict}, up to fret {fret}: {grade}, {notes}</source>
+        <translation>{strict}, bis Bund {fret}: {grade}, {notes}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/arrange.py"/>

@@ -22,7 +22,7 @@ from workbench.arranging.weights import CUT_MOST, EASY_FRET, SHIFT_MOST
 
 # Share of a phrase's tune that may leave its line for the phrase to lie in another octave
 # (our judgement, no source)
-PHRASE_LOST = 0.12
+PHRASE_LOST = 0.15
 # Share of the sounds, and of the moments, that music written for the instrument may lack on it
 # (of 43 published guitar studies none has more than 0.012 on the guitar, of chorales and
 # quartets half have more)
@@ -229,7 +229,7 @@ class Search:
             table: _Table = {}
             for was, old in tables.items():
                 more = self.weights["phrase_octave"] * notes * abs(octave)
-                if not first and was != octave:
+                if was != octave:
                     more += self.weights["phrase_join"]
                 for key, (cost, node) in old.items():
                     if key not in table or cost + more < table[key][0]:

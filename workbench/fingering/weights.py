@@ -23,6 +23,8 @@ RIGHT_TERMS = (
     "thumb_up",
     "style",
     "awkward",
+    "region",
+    "crossed",
     "wander",
     "spread",
     "home",

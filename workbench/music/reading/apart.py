@@ -8,7 +8,6 @@ from __future__ import annotations
 import atexit
 import contextlib
 import os
-import signal
 import subprocess
 import sys
 import threading
@@ -21,11 +20,11 @@ from workbench.language.message import Message, from_plain, message
 from workbench.music.codec import piece_from_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.music.reading.reader import MEMORY, MOST_SECONDS, OUT_OF_TIME, receive, send
+from workbench.music.reading.budget import out_of_time
+from workbench.music.reading.reader import MEMORY, MOST_SECONDS, receive, send
 
 WAIT = 5 * MOST_SECONDS  # seconds on the clock, for a machine that is busy with other things
 TICK = 0.05
-CPU_SIGNAL = int(getattr(signal, "SIGXCPU", 24))  # of a limit that the system kept
 FROZEN = "--reader"  # what the packed program, which has no ``python -m``, is told instead
 
 
@@ -87,7 +86,7 @@ class _Reader:
     def out_of_time(self) -> bool:
         """Whether it ended because its time was up; it is made to end where it has not."""
         with contextlib.suppress(subprocess.TimeoutExpired):
-            return self._process.wait(2) in (OUT_OF_TIME, -CPU_SIGNAL) or self.late
+            return out_of_time(self._process.wait(2)) or self.late
         self.end()
         return True
 

@@ -27,11 +27,12 @@ MOST_RATIO = 250  # scores pack about 20:1 to 60:1 (measured on MusicXML files)
 
 @dataclass(frozen=True)
 class Source:
-    """Bytes of a score."""
+    """Bytes of a score; of a MusicXML score its elements as well."""
 
     kind: Literal["musicxml", "midi", "abc"]
     data: bytes
     name: str
+    root: ElementTree.Element | None = None
 
 
 def load(path: str | Path) -> Source:
@@ -47,7 +48,7 @@ def load(path: str | Path) -> Source:
     if data.startswith(b"MThd"):
         return Source("midi", data, name)
     if data.startswith(b"PK"):
-        return Source("musicxml", check_xml(_unpack(data, name), name), name)
+        return _musicxml(_unpack(data, name), name)
     if has_suffix(path, (suffixes.PACKED,)):
         raise BadInput(
             "{name} is no packed MusicXML file (.mxl); export the score again.", name=name
@@ -58,7 +59,7 @@ def load(path: str | Path) -> Source:
         data.startswith((b"\xff\xfe", b"\xfe\xff"))
         or data.lstrip(b"\xef\xbb\xbf \t\r\n")[:1] == b"<"
     ):
-        return Source("musicxml", check_xml(data, name), name)
+        return _musicxml(data, name)
     if b"\x00" not in data and re.search(rb"(?m)^\s*X:\s*\d|^K:", data):
         return Source("abc", data, name)
     raise BadInput(
@@ -137,8 +138,8 @@ def _unpack(data: bytes, name: str) -> bytes:
 def _root_name(archive: zipfile.ZipFile, name: str) -> str:
     names = archive.namelist()
     if "META-INF/container.xml" in names:
-        data = check_entities(_entry(archive, "META-INF/container.xml", name), name)
-        for element in ElementTree.fromstring(data).iter():
+        container = elements(_entry(archive, "META-INF/container.xml", name), name)
+        for element in container.iter():
             path = element.get("full-path", "")
             if element.tag.endswith("rootfile") and path in names:
                 return path
@@ -163,8 +164,9 @@ def _entry(archive: zipfile.ZipFile, entry: str, name: str) -> bytes:
     return data
 
 
-def check_entities(data: bytes, name: str) -> bytes:
-    """Refuse XML that declares entities or is not well formed; else give it back."""
+def elements(data: bytes, name: str) -> ElementTree.Element:
+    """The elements of an XML document, comments left out. BadInput where it declares entities,
+    is nested without end or is not well formed."""
 
     def refuse(*_: object) -> int:
         raise BadInput(
@@ -175,7 +177,9 @@ def check_entities(data: bytes, name: str) -> bytes:
 
     depth = 0
 
-    def deeper(*_: object) -> None:
+    builder = ElementTree.TreeBuilder()
+
+    def deeper(tag: str, attributes: dict[str, str]) -> None:
         nonlocal depth
         depth += 1
         if depth > DEEPEST:
@@ -184,11 +188,16 @@ def check_entities(data: bytes, name: str) -> bytes:
                 name=name,
             )
 
-    def back(*_: object) -> None:
+        builder.start(_named(tag), {_named(k): v for k, v in attributes.items()})
+
+    def back(tag: str) -> None:
         nonlocal depth
         depth -= 1
+        builder.end(_named(tag))
 
-    parser = expat.ParserCreate()
+    parser = expat.ParserCreate(namespace_separator="}")
+    parser.buffer_text = True
+    parser.CharacterDataHandler = builder.data
     parser.StartElementHandler = deeper
     parser.EndElementHandler = back
     parser.EntityDeclHandler = refuse
@@ -209,10 +218,15 @@ def check_entities(data: bytes, name: str) -> bytes:
         raise BadInput(
             "{name} has a text encoding that is not known; save it as UTF-8.", name=name
         ) from None
-    return data
+    return builder.close()
 
 
-def check_xml(data: bytes, name: str) -> bytes:
+def _named(word: str) -> str:
+    """A name with its namespace, as ElementTree writes it."""
+    return "{" + word if "}" in word else word
+
+
+def _musicxml(data: bytes, name: str) -> Source:
     """MusicXML as a part-wise document; BadInput for other XML and for HTML."""
     head = data[:2000].lower().replace(b"\x00", b"")
     if b"<html" in head or b"<!doctype html" in head:
@@ -220,11 +234,11 @@ def check_xml(data: bytes, name: str) -> bytes:
             "{name} is a web page, not a score; use the download link of the page itself.",
             name=name,
         )
-    check_entities(data, name)
-    root = ElementTree.fromstring(data)
+    root = elements(data, name)
     tag = root.tag.rpartition("}")[2]
     if tag == "score-timewise":
-        return _partwise(root)
+        root = _partwise(root)
+        tag = root.tag
     if tag != "score-partwise":
         raise BadInput(
             "{name} is XML but no score (it begins with '{tag}'); give {formats}.",
@@ -236,10 +250,11 @@ def check_xml(data: bytes, name: str) -> bytes:
         for element in root.iter():
             if isinstance(element.tag, str):
                 element.tag = element.tag.rpartition("}")[2]
-    return bytes(ElementTree.tostring(root, encoding="utf-8", xml_declaration=True))
+    document = bytes(ElementTree.tostring(root, encoding="utf-8", xml_declaration=True))
+    return Source("musicxml", document, name, root)
 
 
-def _partwise(root: ElementTree.Element) -> bytes:
+def _partwise(root: ElementTree.Element) -> ElementTree.Element:
     """A bar-by-bar document turned into the usual part-by-part one."""
     parts: dict[str, ElementTree.Element] = {}
     out = ElementTree.Element("score-partwise", root.attrib)
@@ -252,4 +267,4 @@ def _partwise(root: ElementTree.Element) -> bytes:
             row = parts.setdefault(name, ElementTree.Element("part", {"id": name}))
             ElementTree.SubElement(row, "measure", child.attrib).extend(list(part))
     out.extend(parts.values())
-    return bytes(ElementTree.tostring(out, encoding="utf-8", xml_declaration=True))
+    return out

@@ -67,14 +67,15 @@ def read_score(
         score = _parsed(source, source.data, "midi", quarterLengthDivisors=divisors)
         piece = _built(source, score, parts=parts, sounding=True)
         return spelled(piece, None if _keyed(score) else _heard_key(score))
+    assert source.root is not None, "a MusicXML score comes with its elements"
     check_xml_meters(source.data, source.name)
     score = _parsed(source, source.data, "musicxml")
     piece = _built(
         source,
         score,
         parts=parts,
-        played=sound_signs(source.data),
-        printed=printed_fingering(source.data),
+        played=sound_signs(source.root),
+        printed=printed_fingering(source.root),
     )
     if not any(bar.key.fifths for bar in piece.bars):
         if chords := key_of_chords(piece):

@@ -28,7 +28,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "writing": ("NewPieceDialog",),
     "instrument": ("MusicDialog", "PlayingFields"),
     "hand": ("SpansDialog",),
-    "arranging": ("ArrangingView",),
+    "arranging": ("ArrangingView", "EasierDialog"),
     "bars": ("BarList",),
     "score": ("ScoreView",),
     "fretboard": ("NeckView", "Legend"),
