@@ -132,10 +132,10 @@ def test_the_score_names_its_chords_in_the_readers_language(german):
     """A chord symbol over the notes is called as the grip beside it."""
     piece = build("B4:1 D4:1 F#4:1 B4:1")
     piece = replace(piece, bars=(replace(piece.bars[0], chords=(ChordName(F(0), "B7/D#"),)),))
-    mei = to_mei(piece)
+    mei = to_mei(piece).mei
     assert ">H7/D♯</harm>" in mei
     with speaking("en"):
-        assert ">B7/D♯</harm>" in to_mei(piece)
+        assert ">B7/D♯</harm>" in to_mei(piece).mei
 
 
 def test_figures_beside_a_chart_have_the_readers_decimal_sign(german):
