@@ -15,12 +15,12 @@ import numpy as np
 
 from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.lattice.terms import LEFT_TERMS
-from workbench.fingering.learning.field import Field
 from workbench.fingering.learning.observed import Chain
 from workbench.fingering.weights import least
 
 UNIT = 1000  # thousandths
 MOST = 12.0  # units a weight may grow to
+EVEN, EVEN_MOST = 0.3, 3.0  # units of effect, and the most a weight may begin with
 RIDGE = 3.0  # price of a unit away from the old weight, squared
 
 
@@ -76,15 +76,17 @@ def fit(
     return {t: round(float(w) * UNIT) for t, w in zip(LEFT_TERMS, weights, strict=True)}
 
 
+def even(evidence: Evidence) -> dict[str, int]:
+    """Weights to begin with where nothing is known: every term has the same effect, by its root
+    mean square over the evidence. What is fitted from here has seen nothing else."""
+    effect = np.minimum(EVEN / evidence.scale(), EVEN_MOST)
+    return {
+        t: max(least(t), round(float(w) * UNIT)) for t, w in zip(LEFT_TERMS, effect, strict=True)
+    }
+
+
 def _units(weights: Mapping[str, int]) -> IntArray:
     return np.array([weights[t] / UNIT for t in LEFT_TERMS])
-
-
-def fit_chains(
-    chains: Sequence[Chain], start: Mapping[str, int], ridge: float = RIDGE
-) -> dict[str, int]:
-    """Weights fitted to the print of some chains, near ``start``."""
-    return fit([Field(chains)], start, ridge=ridge)
 
 
 def best_way(chain: Chain, weights: Mapping[str, int]) -> list[int]:
