@@ -25,7 +25,7 @@ from workbench.fingering.hand.among import AMONG
 from workbench.fingering.hand.holding import HOLDING
 from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.learning.field import Field
-from workbench.fingering.learning.fitting import Agreement, agreement, even, fit
+from workbench.fingering.learning.fitting import UNIT, Agreement, agreement, fit
 from workbench.fingering.learning.observed import Chain, chain
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import RESOURCES, least, weights_for
@@ -36,6 +36,7 @@ from workbench.music.reading.score import read_score
 EDITIONS = Path(__file__).resolve().parents[1] / "data" / "guitar-editions"
 FOLDS = 5
 RIDGE, ROUNDS = 2.0, 120
+EVEN, EVEN_MOST = 0.3, 3.0  # units of effect, and the most a weight may begin with
 SMALL_RIDGE = 0.05
 SCHOOL_RIDGE = 6.0
 SCHOOLS = {"strong-fingers": ("sor-op35",), "little-finger": ("sor-op60",)}
@@ -121,6 +122,15 @@ def grown(names: list[str], workers: int = 2) -> tuple[dict[str, Chain], dict[st
 def chart_rows(name: str, for_fit: bool | None = None) -> list[tuple[str, Published]]:
     """Rows of a chart: those of the keys fitted, of the keys kept, or all."""
     return [(name, r) for r in usable(name)[0] if for_fit in (None, r.for_fit)]
+
+
+def even(field: Field) -> Weights:
+    """Weights to begin with where nothing is known: every term has the same effect, by its root
+    mean square over the steps. What is fitted from here has seen nothing else."""
+    effect = [min(EVEN / rms, EVEN_MOST) for rms in field.scale()]
+    return {
+        t: max(least(t), round(float(w) * UNIT)) for t, w in zip(LEFT_TERMS, effect, strict=True)
+    }
 
 
 def learn(chains: list[Chain], charts: Charts) -> Weights:

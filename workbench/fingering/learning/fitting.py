@@ -20,7 +20,6 @@ from workbench.fingering.weights import least
 
 UNIT = 1000  # thousandths
 MOST = 12.0  # units a weight may grow to
-EVEN, EVEN_MOST = 0.3, 3.0  # units of effect, and the most a weight may begin with
 RIDGE = 3.0  # price of a unit away from the old weight, squared
 
 
@@ -74,15 +73,6 @@ def fit(
     )
     weights = found.x * scale
     return {t: round(float(w) * UNIT) for t, w in zip(LEFT_TERMS, weights, strict=True)}
-
-
-def even(evidence: Evidence) -> dict[str, int]:
-    """Weights to begin with where nothing is known: every term has the same effect, by its root
-    mean square over the evidence. What is fitted from here has seen nothing else."""
-    effect = np.minimum(EVEN / evidence.scale(), EVEN_MOST)
-    return {
-        t: max(least(t), round(float(w) * UNIT)) for t, w in zip(LEFT_TERMS, effect, strict=True)
-    }
 
 
 def _units(weights: Mapping[str, int]) -> IntArray:
