@@ -62,6 +62,11 @@ def test_rests_of_three_and_more_voices_stand_free(name, size) -> None:
     assert rests_on_signs(beginning(name, 16), size) == []
 
 
+def test_rests_of_two_lengths_at_one_moment_keep_clear_with_their_dots() -> None:
+    """The last bar of these has a dotted quarter rest and an eighth rest on beat 4."""
+    assert rests_on_signs(beginning("sor-op35-no7", 10), "normal") == []
+
+
 @pytest.mark.parametrize("large", [False, True])
 def test_rests_and_fingers_of_a_crowded_study_stand_free(large) -> None:
     assert on_the_page(beginning("air-varie", 6), large) == []

@@ -24,7 +24,7 @@ _MOVED = re.compile(r"translate\(\s*(-?[\d.]+)\s*,\s*(-?[\d.]+)")
 def clear_rests(page: etree._Element, lines: Sequence[float]) -> None:
     """Move rests that lie on other signs. ``lines``: heights of the lines of all staves
     from the top, in the page's units; rests stay above the second staff."""
-    every = [b for b in boxes(page) if b.kind not in _SOFT]
+    every = _whole_rests([b for b in boxes(page) if b.kind not in _SOFT])
     rests = [b for b in every if b.kind == "rest"]
     if not any(_hit(r, r.owner, every) for r in rests):
         return
@@ -39,6 +39,15 @@ def clear_rests(page: etree._Element, lines: Sequence[float]) -> None:
         if aside or by:
             _move(group, aside, by)
             every = [b.moved(aside, by) if b.owner == owner else b for b in every]
+
+
+def _whole_rests(every: Sequence[Box]) -> list[Box]:
+    """The boxes with one for each rest, its dots included: nothing fits between them."""
+    rests: dict[str, Box] = {}
+    for box in every:
+        if box.kind == "rest" or box.owner in rests:
+            rests[box.owner] = rests[box.owner].joined(box) if box.owner in rests else box
+    return [b for b in every if b.owner not in rests] + list(rests.values())
 
 
 def _is_rest(group: etree._Element) -> bool:
