@@ -4804,6 +4804,11 @@
         <translation>So ist kein Ton davon spielbar; eine andere Tonart, Oktave oder Stimmung wählen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
+        <source>No other fingered lesson is on the shelf to compare with.</source>
+        <translation>Im Regal liegt noch keine andere Lektion mit Fingersatz, mit der sich vergleichen ließe.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window/recent.py"/>
         <source>No other lesson yet</source>
         <translation>Noch keine andere Lektion</translation>

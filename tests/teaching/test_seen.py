@@ -4,6 +4,7 @@ from fractions import Fraction as F
 import pytest
 
 from tests.teaching.hand_made import GUITAR, HAND, UKE, bar, build, n
+from workbench.language import speech
 from workbench.teaching.techniques.news import (
     Move,
     Profile,
@@ -124,6 +125,14 @@ def test_a_profile_can_be_kept_and_comes_back_the_same():
 )
 def test_moves_in_words(move, words):
     assert move.words == words
+
+
+def test_a_key_is_named_in_the_language_spoken():
+    speech.choose("de")
+    try:
+        assert Move("key", "Bb major").words == "die Tonart B-Dur"
+    finally:
+        speech.choose("en")
 
 
 def test_grips_are_named_over_all_strings():

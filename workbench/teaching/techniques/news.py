@@ -13,6 +13,7 @@ from hashlib import sha256
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.names import key_words
 from workbench.language.speech import count, mark, say
 from workbench.music.model import Piece
 from workbench.teaching.bars.strokes import Stroke, strokes
@@ -65,7 +66,7 @@ class Move:
             return say("position {position}", position=self.name)
         if self.kind == "grip":
             return say("the grip {grip}", grip=self.name)
-        return say("the key of {key}", key=self.name)
+        return say("the key of {key}", key=key_words(self.name))
 
 
 @dataclass(frozen=True)

@@ -200,12 +200,15 @@ def _compared_words(lesson: Lesson, company: Company) -> str:
         if found
         else say("no earlier lessons {whose}", whose=whose)
     )
-    words = count(
-        len(company.others),
-        "Compared with {earlier} and {n} other on the shelf.",
-        "Compared with {earlier} and {n} others on the shelf.",
-        earlier=earlier,
-    )
+    if not found and not company.others:
+        words = say("No other fingered lesson is on the shelf to compare with.")
+    else:
+        words = count(
+            len(company.others),
+            "Compared with {earlier} and {n} other on the shelf.",
+            "Compared with {earlier} and {n} others on the shelf.",
+            earlier=earlier,
+        )
     if company.missing:
         words += " " + count(
             company.missing,
