@@ -30,7 +30,7 @@ class Parser(argparse.ArgumentParser):
     """argparse, saying what is wrong in one sentence."""
 
     def error(self, message: str) -> NoReturn:
-        raise BadInput(f"{self.prog}: {message}; see {self.prog} --help.")
+        raise BadInput("{prog}: {wrong}; see {prog} --help.", prog=self.prog, wrong=message)
 
 
 def build_parser(words: Sequence[str] = ()) -> Parser:
@@ -88,7 +88,11 @@ def run_verb(words: Sequence[str]) -> int:
     """Parse, run the verb with stdout kept clean, then show its result."""
     options = build_parser(words).parse_args(words)
     if not options.verb:
-        raise BadInput(f"{PROGRAM}: name a verb ({', '.join(VERBS)}), or none for the window.")
+        raise BadInput(
+            "{program}: name a verb ({verbs}), or none for the window.",
+            program=PROGRAM,
+            verbs=", ".join(VERBS),
+        )
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     command = importlib.import_module(f"workbench.commands.{options.verb}")
     with quiet_stdout():
@@ -106,7 +110,8 @@ def open_window(files: Sequence[str] = ()) -> int:
     if sys.platform.startswith("linux") and not any(os.environ.get(name) for name in shown):
         raise BadInput(
             "There is no display to open the window on; use a verb instead, such as "
-            f"'read demo' or 'handout demo -o handout.pdf' (verbs: {', '.join(VERBS)})."
+            "'read demo' or 'handout demo -o handout.pdf' (verbs: {verbs}).",
+            verbs=", ".join(VERBS),
         )
     from workbench.ui.window.app import run
 

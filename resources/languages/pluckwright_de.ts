@@ -1086,6 +1086,17 @@
         <translation>„{title}“ hat keine Takte, die sich erklären lassen; wählen Sie Noten, die Takte enthalten.</translation>
     </message>
     <message>
+        <location filename="../../workbench/engraving/mei/document.py"/>
+        <source>'{title}' has no bars {first} to {last}.</source>
+        <translation>„{title}“ hat keine Takte {first} bis {last}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/engraving/mei/document.py"/>
+        <location filename="../../workbench/engraving/strip.py"/>
+        <source>'{title}' has no bars; there is nothing to engrave.</source>
+        <translation>„{title}“ hat keine Takte; es gibt nichts zu stechen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/sheets/page.py"/>
         <source>'{title}' has no bars; there is nothing to print.</source>
         <translation>„{title}“ hat keine Takte; es gibt nichts zu drucken.</translation>
@@ -1182,7 +1193,7 @@
         <translation>+, -, D, Esc</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>, then </source>
         <translation>, dann </translation>
@@ -1204,6 +1215,11 @@
         <translation>--a4 {hertz:g}: bitte 390 bis 470 Hertz wählen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>--alternatives {given}: give a number from 0 to 20.</source>
+        <translation>--alternatives {given}: eine Zahl von 0 bis 20 angeben.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/handout.py"/>
         <source>--bars goes with a picture of the music; name the file .svg or .png.</source>
         <translation>--bars gehört zu einem Notenbild; geben Sie der Datei die Endung .svg oder .png.</translation>
@@ -1212,6 +1228,11 @@
         <location filename="../../workbench/commands/sound.py"/>
         <source>--bars {text}: '{piece}' has no bar {number}; its bars are {numbers}.</source>
         <translation>--bars {text}: „{piece}“ hat keinen Takt {number}; die Takte sind {numbers}.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/sound.py"/>
+        <source>--bars {text}: the first bar comes after the last; write them in order.</source>
+        <translation>--bars {text}: Der erste Takt kommt nach dem letzten; schreiben Sie sie der Reihe nach.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/source.py"/>
@@ -1225,6 +1246,11 @@
     </message>
     <message>
         <location filename="../../workbench/commands/legato.py"/>
+        <source>--compare {bar}: say with --pin what to try in that bar, such as --pin n12-1=left:4.</source>
+        <translation>--compare {bar}: Sagen Sie mit --pin, was in diesem Takt versucht werden soll, etwa --pin n12-1=left:4.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/legato.py"/>
         <source>--compare {bar}: there is no bar of that number.</source>
         <translation>--compare {bar}: Einen Takt mit dieser Nummer gibt es nicht.</translation>
     </message>
@@ -1232,6 +1258,41 @@
         <location filename="../../workbench/commands/fit.py"/>
         <source>--dry-run goes with --grades; write 'fit --grades --dry-run'.</source>
         <translation>--dry-run gehört zu --grades; schreiben Sie „fit --grades --dry-run“.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/shape.py"/>
+        <source>--limit {given}: give 1 or more.</source>
+        <translation>--limit {given}: 1 oder mehr angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--parts {text}: parts count from 1, the top one.</source>
+        <translation>--parts {text}: Die Stimmen zählen ab 1, der obersten.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--parts {text}: write numbers such as 1,3, or all.</source>
+        <translation>--parts {text}: Schreiben Sie Nummern wie 1,3 oder all.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--pin {note}: the piece has no note of that id; 'finger' shows the ids.</source>
+        <translation>--pin {note}: Das Stück hat keinen Ton mit dieser Kennung; „finger“ zeigt die Kennungen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--pin {text}: '{word}' is not understood; write string:2, fret:3, left:4 (0 to 4) or right:m (p i m a).</source>
+        <translation>--pin {text}: „{word}“ wird nicht verstanden; schreiben Sie string:2, fret:3, left:4 (0 bis 4) oder right:m (p i m a).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--pin {text}: left fingers are 0 (open) to 4.</source>
+        <translation>--pin {text}: Linke Finger sind 0 (leer) bis 4.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>--pin {text}: write it like n12=string:2,left:4.</source>
+        <translation>--pin {text}: Schreiben Sie es wie n12=string:2,left:4.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -1837,7 +1898,7 @@
         <translation>Wie eingegeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>As written the piece does not lie on this instrument; it is moved {way}, to {key}.</source>
         <translation>Wie notiert liegt das Stück nicht auf diesem Instrument; es wird verschoben: {way}, nach {key}.</translation>
     </message>
@@ -1934,6 +1995,7 @@
         <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/handout/sheets/pack.py"/>
         <location filename="../../workbench/handout/sheets/pack_words.py"/>
+        <location filename="../../workbench/music/edits/line.py"/>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>Bar {bar}</source>
         <translation>Takt {bar}</translation>
@@ -1954,7 +2016,7 @@
         <translation>Takt {bar} gewählt</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/commands/finger.py"/>
         <source>Bar {bar}, beat {beat}</source>
         <translation>Takt {bar}, Schlag {beat}</translation>
@@ -2000,7 +2062,7 @@
         <translation>Takt {bar}: Ein Finger der rechten Hand müsste zwei Saiten zugleich zupfen; geben Sie einen davon frei.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/leadsheet.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>Bar {bar}: the chord symbol {symbol} is not known; there the tune is alone.</source>
         <translation>Takt {bar}: Das Akkordsymbol {symbol} ist nicht bekannt; dort steht die Melodie allein.</translation>
     </message>
@@ -2041,12 +2103,12 @@
         <translation>Takt {number} (auch {others}): {what}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/building.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>Bar {number} lasts {length} quarter notes where {beats}/{unit} has {nominal}; filled up with a rest.</source>
         <translation>Takt {number} dauert {length} Viertel, wo {beats}/{unit} {nominal} hat; mit einer Pause aufgefüllt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/building.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>Bar {number} lasts {length} quarter notes where {beats}/{unit} has {nominal}; kept as written.</source>
         <translation>Takt {number} dauert {length} Viertel, wo {beats}/{unit} {nominal} hat; so belassen.</translation>
     </message>
@@ -2116,6 +2178,11 @@
         <location filename="../../workbench/ui/views/grading/view.py"/>
         <source>Bars that push the grade up</source>
         <translation>Takte, die die Stufe anheben</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/edits/bars.py"/>
+        <source>Bars {first} to {last}</source>
+        <translation>Takte {first} bis {last}</translation>
     </message>
     <message>
         <location filename="../../workbench/sound/timing.py"/>
@@ -2653,12 +2720,12 @@
         <translation>D&amp;oppelter Taktstrich</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>D.C. (from the beginning)</source>
         <translation>D.C. (von vorn)</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>D.S. (from the sign)</source>
         <translation>D.S. (vom Zeichen)</translation>
     </message>
@@ -3294,7 +3361,7 @@
         <translation>Form: {form}</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shapes/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/words.py"/>
         <source>Four fingers cannot stop these frets at once, with or without a barre.</source>
         <translation>Vier Finger können diese Bünde nicht zugleich greifen, mit oder ohne Barré.</translation>
     </message>
@@ -3430,6 +3497,7 @@
         <location filename="../../workbench/engraving/charts/grades.py"/>
         <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/teaching/lessons/differences.py"/>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <location filename="../../workbench/ui/shelf/model.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
@@ -3780,7 +3848,7 @@
         <translation>Er wird noch einmal gespielt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shapes/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/words.py"/>
         <source>It needs {reach:.0f} mm between fingers {a} and {b}; the greatest span of a {hand} hand there is {most:.0f} mm.</source>
         <translation>Zwischen Finger {a} und {b} sind {reach:.0f} mm nötig; die größte Spannweite ist dort bei dieser Hand ({hand}) {most:.0f} mm.</translation>
     </message>
@@ -3914,6 +3982,11 @@
         <location filename="../../workbench/ui/views/script/reading_keys.py"/>
         <source>Keys that turn onward</source>
         <translation>Tasten zum Vorblättern</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
+        <source>Kind '{kind}' is not known; choose one of {kinds}.</source>
+        <translation>Die Art „{kind}“ ist nicht bekannt; wählen Sie eine von {kinds}.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/notes/scope.py"/>
@@ -4490,6 +4563,7 @@
         <translation>&amp;Minuten am Tag</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Minutes a day</source>
         <translation>Minuten am Tag</translation>
@@ -4727,7 +4801,7 @@
         <translation>Unter {address} antwortet kein Verbund; die Adresse angeben, die 'dask scheduler' zeigt, etwa tcp://192.168.1.5:8786.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shapes/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/words.py"/>
         <source>No finger is needed.</source>
         <translation>Kein Finger wird gebraucht.</translation>
     </message>
@@ -4972,7 +5046,7 @@
         <translation>Hier wird nichts gesagt: Die Worte davor gelten für {bars}. Schreiben Sie, was Sie hier sagen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/fingering/shapes/shape.py"/>
+        <location filename="../../workbench/fingering/shapes/words.py"/>
         <source>Nothing is stretched, crossed or crowded.</source>
         <translation>Nichts ist gespreizt, gekreuzt oder gedrängt.</translation>
     </message>
@@ -5210,7 +5284,7 @@
         <translation>Eigene &amp;Stimmung</translation>
     </message>
     <message>
-        <location filename="../../workbench/instrument/table.py"/>
+        <location filename="../../workbench/instrument/model.py"/>
         <source>Own tuning {body}</source>
         <translation>Eigene Stimmung {body}</translation>
     </message>
@@ -5302,7 +5376,7 @@
         <translation>Das Papier „{paper}“ ist nicht bekannt; wählen Sie a4 oder letter.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/choosing.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>Part 1 has no pitched notes; part {part} is taken instead.</source>
         <translation>Part 1 hat keine Töne mit Tonhöhe; stattdessen wird Part {part} genommen.</translation>
     </message>
@@ -5370,7 +5444,7 @@
         <translation>Auftakt bis Takt {bar}</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>Pickup, then </source>
         <translation>Auftakt, dann </translation>
     </message>
@@ -5548,6 +5622,11 @@
         <location filename="../../workbench/teaching/lessons/differences.py"/>
         <source>Practice in all</source>
         <translation>Übezeit insgesamt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
+        <source>Practice minutes</source>
+        <translation>Übeminuten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/commands.py"/>
@@ -6774,6 +6853,11 @@
         <translation>Tempo der Übung</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
+        <source>Tempo percent</source>
+        <translation>Tempo in Prozent</translation>
+    </message>
+    <message>
         <location filename="../../workbench/engraving/charts/lesson.py"/>
         <source>Tempo reached (%)</source>
         <translation>Erreichtes Tempo (%)</translation>
@@ -7054,6 +7138,11 @@
         <translation>Den Ordner {folder} gibt es nicht; legen Sie ihn an oder wählen Sie einen anderen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/engraving/app.py"/>
+        <source>The fonts that belong to the program are missing from resources/fonts; install it again.</source>
+        <translation>Die Schriften, die zum Programm gehören, fehlen in resources/fonts; installieren Sie es neu.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/scripts/words.py"/>
         <source>The form: {form}</source>
         <translation>Die Form: {form}</translation>
@@ -7140,7 +7229,7 @@
         <translation>Das Instrument hat diese Note bis Bund {fret} in keiner Oktave.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/heardkey.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The key signature goes to and fro from bar {first} to bar {last}; {key} is kept there.</source>
         <translation>Die Vorzeichnung wechselt von Takt {first} bis Takt {last} hin und her; dort bleibt {key}.</translation>
     </message>
@@ -7377,7 +7466,7 @@
         <translation>Die Stimme, die die Melodie ist; alles andere liegt darunter</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/building.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The parts have different numbers of bars; the missing ones are rests.</source>
         <translation>Die Parts haben verschieden viele Takte; die fehlenden sind Pausen.</translation>
     </message>
@@ -7385,6 +7474,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>The passage is played again and ends otherwise the second time; see the leap before it comes.</source>
         <translation>Die Stelle wird noch einmal gespielt und endet beim zweiten Mal anders; den Sprung vorher sehen.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/edits/line.py"/>
+        <source>The pickup</source>
+        <translation>Der Auftakt</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/bars.py"/>
@@ -7543,32 +7637,32 @@
         <translation>Derselbe Ton mehrmals mit wechselnden Fingern, jeder so klar wie der erste.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/heardkey.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The score has no key signature; it is shown in {key}, as it is heard.</source>
         <translation>Die Noten haben keine Vorzeichen am Anfang; sie werden in {key} gezeigt, wie man sie hört.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>The score is marked {key}, and moving it does not change its mode: {wanted} was taken by its key signature.</source>
         <translation>Die Noten stehen in {key}, und Verschieben ändert das Tongeschlecht nicht: {wanted} wurde nach den Vorzeichen genommen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/score.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The score prints a finger at {n} note and does not say for what instrument; it is kept where you choose the instrument and leave the pitch as written.</source>
         <translation>Die Noten drucken bei {n} Note einen Finger und sagen nicht, für welches Instrument; er bleibt, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/score.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The score prints fingers at {n} notes and does not say for what instrument; they are kept where you choose the instrument and leave the pitch as written.</source>
         <translation>Die Noten drucken bei {n} Noten Finger und sagen nicht, für welches Instrument; sie bleiben, wo Sie das Instrument wählen und die Tonhöhe lassen, wie sie steht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/score.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The score prints the fingering of {n} note; it is kept where it fits the instrument and the key.</source>
         <translation>Die Noten enthalten den Fingersatz von {n} Ton; er bleibt erhalten, wo er zu Instrument und Tonart passt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/score.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The score prints the fingering of {n} notes; it is kept where it fits the instrument and the key.</source>
         <translation>Die Noten enthalten den Fingersatz von {n} Tönen; er bleibt erhalten, wo er zu Instrument und Tonart passt.</translation>
     </message>
@@ -7699,7 +7793,7 @@
         <translation>Die Spuren zum Mitspielen liegen im Ordner '{folder}', benannt nach Takten und Tempo.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/reading/score.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>The tune bears D.C., D.S., Fine, Segno or Coda marks whose bars cannot be told from the text; set them by hand.</source>
         <translation>Das Stück trägt D.C.-, D.S.-, Fine-, Segno- oder Coda-Zeichen, deren Takte aus dem Text nicht hervorgehen; setzen Sie sie von Hand.</translation>
     </message>
@@ -7741,7 +7835,7 @@
         <translation>Die ganze Stelle im Tempo, dreimal hintereinander ohne Fehler.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>The whole piece goes {way} beyond what was asked: elsewhere the tune leaves the instrument.</source>
         <translation>Das ganze Stück geht über das Gewünschte hinaus {way}: Sonst verlässt die Melodie das Instrument.</translation>
     </message>
@@ -7818,6 +7912,11 @@
         <translation>Am Anfang von {bar} stehen Töne; löschen Sie sie zuerst.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>There are {last} demo pieces; write demo:1 to demo:{last}.</source>
+        <translation>Es gibt {last} Beispielstücke; schreiben Sie demo:1 bis demo:{last}.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/backup.py"/>
         <source>There is no backup {n}; 'backup --list' tells the numbers.</source>
         <translation>Es gibt keine Sicherung {n}; „backup --list“ nennt die Nummern.</translation>
@@ -7826,6 +7925,11 @@
         <location filename="../../workbench/ui/window/app.py"/>
         <source>There is no display to open the window on; use a verb instead, such as 'read demo' or 'handout demo -o handout.pdf' ('--help' lists them).</source>
         <translation>Es gibt keinen Bildschirm, auf dem das Fenster aufgehen kann; nehmen Sie stattdessen einen Befehl, etwa „read demo“ oder „handout demo -o handout.pdf“ („--help“ zählt sie auf).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/cli.py"/>
+        <source>There is no display to open the window on; use a verb instead, such as 'read demo' or 'handout demo -o handout.pdf' (verbs: {verbs}).</source>
+        <translation>Es gibt keinen Bildschirm, auf dem sich das Fenster öffnen ließe; nehmen Sie ein Verb, etwa „read demo“ oder „handout demo -o handout.pdf“ (Verben: {verbs}).</translation>
     </message>
     <message>
         <location filename="../../workbench/store/grading.py"/>
@@ -8108,11 +8212,6 @@
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
         <source>Tune</source>
         <translation>Melodie</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/music/reading/choosing.py"/>
-        <source>Tune {number}</source>
-        <translation>Stück {number}</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/player/tuner.py"/>
@@ -8889,7 +8988,7 @@
         <translation>ein Akkord, der sich zum Durchschlagen anbietet, wird gezupft</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a fifth</source>
         <translation>eine Quinte</translation>
     </message>
@@ -8955,6 +9054,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger plucks on the other side of the instrument</source>
+        <translation>ein Finger zupft auf der anderen Seite des Instruments</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a finger slides along its string while the note still sounds</source>
         <translation>ein Finger rutscht auf seiner Saite, während der Ton noch klingt</translation>
     </message>
@@ -8964,7 +9068,7 @@
         <translation>ein Finger löst einen anderen an seiner Stelle ab</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a fourth</source>
         <translation>eine Quarte</translation>
     </message>
@@ -9014,32 +9118,32 @@
         <translation>ein liegender Finger muss sich über eine tiefer gelegene leere Saite wölben</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a major seventh</source>
         <translation>eine große Septime</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a major sixth</source>
         <translation>eine große Sexte</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a major third</source>
         <translation>eine große Terz</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a minor seventh</source>
         <translation>eine kleine Septime</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a minor sixth</source>
         <translation>eine kleine Sexte</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a minor third</source>
         <translation>eine kleine Terz</translation>
     </message>
@@ -9089,7 +9193,7 @@
         <translation>ein Teil</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a semitone</source>
         <translation>einen Halbton</translation>
     </message>
@@ -9119,12 +9223,12 @@
         <translation>ein stärkerer Platz für Finger 2</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a tone</source>
         <translation>einen Ganzton</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>a tritone</source>
         <translation>einen Tritonus</translation>
     </message>
@@ -9210,12 +9314,12 @@
         <translation>ein leichterer Saitenwechsel</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>an octave</source>
         <translation>eine Oktave</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>another note that stays has the same name</source>
         <translation>ein anderer Ton, der bleibt, hat denselben Namen</translation>
     </message>
@@ -9265,7 +9369,7 @@
         <translation>wie sie vorkommen</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/ui/lesson/playing_fields.py"/>
         <source>as written</source>
         <translation>wie notiert</translation>
@@ -9281,7 +9385,7 @@
         <translation>wie notiert, wenn es gut liegt, sonst in der besten Tonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>as you wished</source>
         <translation>auf Ihren Wunsch</translation>
     </message>
@@ -9611,17 +9715,17 @@
         <translation>doppelt punktierte {value}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>down an octave</source>
         <translation>eine Oktave abwärts</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>down {interval}</source>
         <translation>{interval} abwärts</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>down {word} octaves</source>
         <translation>{word} Oktaven abwärts</translation>
     </message>
@@ -9634,6 +9738,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>each finger keeps its string</source>
         <translation>jeder Finger behält seine Saite</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>each finger keeps to its side</source>
+        <translation>jeder Finger bleibt auf seiner Seite</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9705,7 +9814,7 @@
         <translation>wie ausgeliefert schätzen, gleich was aus Ihren Stufen gelernt wurde</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>every note stays as it is</source>
         <translation>jeder Ton bleibt, wie er ist</translation>
     </message>
@@ -10036,7 +10145,7 @@
         <translation>erste und zweite Klammer</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>first and second ending</source>
         <comment>form</comment>
         <translation>erster und zweiter Klammer</translation>
@@ -10119,7 +10228,7 @@
         <translation>vier Finger zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>four times</source>
         <translation>viermal</translation>
     </message>
@@ -10469,7 +10578,7 @@
         <translation>der Ton wird nicht gespielt</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>it lies on the high fourth string, above the inner notes</source>
         <translation>er liegt auf der hohen vierten Saite, über den Mittelstimmen</translation>
     </message>
@@ -10924,7 +11033,7 @@
         <translation>kein Finger zweimal hintereinander</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>no fret above {fret}, {open} open strings</source>
         <translation>kein Bund über {fret}, {open} leere Saiten</translation>
     </message>
@@ -10939,7 +11048,7 @@
         <translation>keine Handstellung erreicht {notes} zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>no hand reaches it together with the others</source>
         <translation>keine Hand erreicht ihn mit den anderen zusammen</translation>
     </message>
@@ -10984,7 +11093,7 @@
         <translation>weder Kreuz noch Be</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/grading/features.py"/>
         <source>no sharps or flats</source>
         <translation>keine Vorzeichen</translation>
@@ -11034,7 +11143,7 @@
         <translation>keine</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>not at all</source>
         <translation>gar nicht</translation>
     </message>
@@ -11110,7 +11219,7 @@
         <translation>Töne, die gekürzt werden müssen</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>nothing</source>
         <translation>nichts</translation>
     </message>
@@ -11203,7 +11312,7 @@
         <translation>im Notensystem: Ganze, Halbe, Viertel, Achtel, 16tel, 32stel</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>once</source>
         <translation>einmal</translation>
     </message>
@@ -11224,7 +11333,7 @@
         <translation>ein Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>one quarter</source>
         <translation>einer Viertel</translation>
     </message>
@@ -11943,7 +12052,7 @@
         <translation>die Dominante</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>the end of {letter}</source>
         <translation>das Ende von {letter}</translation>
     </message>
@@ -12083,17 +12192,17 @@
         <translation>der höhere zweier Töne liegt auf der tiefer gestimmten Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>the instrument does not have it in any octave that is free</source>
         <translation>das Instrument hat ihn in keiner freien Oktave</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>the instrument does not have it where it was</source>
         <translation>das Instrument hat ihn an seiner Stelle nicht</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>the instrument has it in no octave below the tune</source>
         <translation>das Instrument hat ihn in keiner Oktave unter der Melodie</translation>
     </message>
@@ -12273,6 +12382,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>the thumb crosses under the fingers</source>
+        <translation>der Daumen kreuzt unter den Fingern</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>the thumb plays the melody</source>
         <translation>der Daumen spielt die Melodie</translation>
     </message>
@@ -12318,12 +12432,12 @@
         <translation>das {nth} {note} auf Saite {string}, Bund {fret}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>there are more notes than strings</source>
         <translation>es sind mehr Töne als Saiten</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>there it can be played with the others, below the tune</source>
         <translation>dort ist er mit den anderen zu spielen, unter der Melodie</translation>
     </message>
@@ -12376,7 +12490,7 @@
         <translation>drei Finger zusammen</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>three times</source>
         <translation>dreimal</translation>
     </message>
@@ -12389,6 +12503,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>thumb alone</source>
         <translation>Daumen allein</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>thumb and fingers do not cross</source>
+        <translation>Daumen und Finger kreuzen sich nicht</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
@@ -12428,7 +12547,7 @@
         <translation>zur Coda</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>to the Fine</source>
         <translation>bis zum Fine</translation>
     </message>
@@ -12459,7 +12578,7 @@
         <translation>andere Teilungen als Triolen</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>twice</source>
         <translation>zweimal</translation>
     </message>
@@ -12516,17 +12635,17 @@
         <translation>unspielbar</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>up an octave</source>
         <translation>eine Oktave aufwärts</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>up {interval}</source>
         <translation>{interval} aufwärts</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>up {word} octaves</source>
         <translation>{word} Oktaven aufwärts</translation>
     </message>
@@ -12583,7 +12702,7 @@
         <translation>was es gewichtet</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>where it was no hand reaches it together with the others</source>
         <translation>wo er war, erreicht ihn keine Hand zusammen mit den anderen</translation>
     </message>
@@ -12631,7 +12750,7 @@
         <translation>mit einem Griff</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>with the others it would be hard to play</source>
         <translation>mit den anderen zusammen wäre er schwer zu spielen</translation>
     </message>
@@ -12646,7 +12765,7 @@
         <translation>mit den Festlegungen auf {pinned} erreicht keine Hand {pitch}; lösen Sie eine Festlegung</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>with {endings}</source>
         <translation>mit {endings}</translation>
     </message>
@@ -12867,7 +12986,7 @@ Ihr Text</translation>
         <translation>{before} nach {after}</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>{count} passes and their endings</source>
         <translation>{count} Durchgängen und ihren Klammern</translation>
     </message>
@@ -12910,6 +13029,11 @@ Ihr Text</translation>
         <location filename="../../workbench/ui/bench/keeper.py"/>
         <source>{fault} Your change is kept in {path} meanwhile and is tried again.</source>
         <translation>{fault} Ihre Änderung liegt inzwischen in {path}, und es wird weiter versucht.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/edits.py"/>
+        <source>{field}: give {least} to {most}.</source>
+        <translation>{field}: {least} bis {most} angeben.</translation>
     </message>
     <message>
         <location filename="../../workbench/store/opening.py"/>
@@ -13081,6 +13205,11 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>{move}: new</source>
         <translation>{move}: neu</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/source.py"/>
+        <source>{named} is neither a score file nor the id of a lesson; 'lessons' lists the ids.</source>
+        <translation>{named} ist weder eine Notendatei noch die Kennung einer Lektion; „lessons“ nennt die Kennungen.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/scripts/words.py"/>
@@ -13395,7 +13524,7 @@ Ihr Text</translation>
         <translation>{note} auf Saite {string}, Bund {fret}, Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{number} octaves</source>
         <translation>{number} Oktaven</translation>
     </message>
@@ -13489,12 +13618,12 @@ Ihr Text</translation>
         <translation>{n} früheren Lektionen {whose}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} end early</source>
         <translation>{n} enden früher</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} ends early</source>
         <translation>{n} endet früher</translation>
     </message>
@@ -13509,13 +13638,13 @@ Ihr Text</translation>
         <translation>{n} gekürzte Töne weniger</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} flat</source>
         <translation>{n} Be</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} flats</source>
         <translation>{n} Be</translation>
@@ -13676,12 +13805,12 @@ Ihr Text</translation>
         <translation>{n} Lektionen waren gleich.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} lie in another octave</source>
         <translation>{n} liegen in einer anderen Oktave</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} lies in another octave</source>
         <translation>{n} liegt in einer anderen Oktave</translation>
     </message>
@@ -13723,13 +13852,12 @@ Ihr Text</translation>
         <translation>{n} Note weniger</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} note is left out</source>
         <translation>{n} Ton wird weggelassen</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} note lies in another octave or ends early</source>
         <translation>{n} Ton liegt in einer anderen Oktave oder endet früher</translation>
     </message>
@@ -13739,17 +13867,17 @@ Ihr Text</translation>
         <translation>{n} Note mehr</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/lengthless.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>{n} note of no or negative length was left out (bars {bars}{more}); check the score.</source>
         <translation>{n} Note ohne oder mit negativer Länge wurde weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} note of the tune had to change</source>
         <translation>{n} Ton der Melodie musste sich ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} note of the tune has to change</source>
         <translation>{n} Ton der Melodie muss sich ändern</translation>
     </message>
@@ -13765,8 +13893,7 @@ Ihr Text</translation>
         <translation>{n} Töne</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} notes are left out</source>
         <translation>{n} Töne werden weggelassen</translation>
     </message>
@@ -13776,7 +13903,7 @@ Ihr Text</translation>
         <translation>{n} Noten weniger</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} notes lie in another octave or end early</source>
         <translation>{n} Töne liegen in einer anderen Oktave oder enden früher</translation>
     </message>
@@ -13786,17 +13913,17 @@ Ihr Text</translation>
         <translation>{n} Noten mehr</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/lengthless.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>{n} notes of no or negative length were left out (bars {bars}{more}); check the score.</source>
         <translation>{n} Noten ohne oder mit negativer Länge wurden weggelassen (Takte {bars}{more}); prüfen Sie die Noten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} notes of the tune had to change</source>
         <translation>{n} Töne der Melodie mussten sich ändern</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{n} notes of the tune have to change</source>
         <translation>{n} Töne der Melodie müssen sich ändern</translation>
     </message>
@@ -13888,12 +14015,12 @@ Ihr Text</translation>
         <translation>{n} gedruckte Angaben, die keine Hand halten kann, blieben außer Betracht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/heardkey.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>{n} quarter tone (bar {bars}): frets give half tones, so it is read as the nearest one.</source>
         <translation>{n} Viertelton (Takt {bars}): Bünde geben Halbtöne, er wird als der nächste gelesen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/parsing/heardkey.py"/>
+        <location filename="../../workbench/music/telling/warnings.py"/>
         <source>{n} quarter tones (bars {bars}): frets give half tones, so they are read as the nearest ones.</source>
         <translation>{n} Vierteltöne (Takte {bars}): Bünde geben Halbtöne, sie werden als die nächsten gelesen.</translation>
     </message>
@@ -13948,13 +14075,13 @@ Ihr Text</translation>
         <translation>{n} Halbtöne tiefer</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} sharp</source>
         <translation>{n} Kreuz</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} sharps</source>
         <translation>{n} Kreuze</translation>
@@ -13975,7 +14102,7 @@ Ihr Text</translation>
         <translation>{n} Häkchen im Übeplan entfielen mit ihren Takten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/order/form.py"/>
+        <location filename="../../workbench/music/telling/form.py"/>
         <source>{n} times</source>
         <translation>{n}-mal</translation>
     </message>
@@ -14000,7 +14127,7 @@ Ihr Text</translation>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{octaves} and {interval}</source>
         <translation>{octaves} und {interval}</translation>
     </message>
@@ -14015,7 +14142,7 @@ Ihr Text</translation>
         <translation>{page}: {n} Seiten.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{part} of a quarter</source>
         <translation>{part} einer Viertel</translation>
     </message>
@@ -14160,17 +14287,17 @@ Ihr Text</translation>
         <translation>{piece} – {instrument}; notiert in {key}</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{pitch} ({role}) ends after {length}: its string is needed.</source>
         <translation>{pitch} ({role}) endet nach {length}: Seine Saite wird gebraucht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{pitch} ({role}) goes {way} to {other}: {why}.</source>
         <translation>{pitch} ({role}) geht {way} zu {other}: {why}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{pitch} ({role}) is left out: {why}.</source>
         <translation>{pitch} ({role}) wird weggelassen: {why}.</translation>
     </message>
@@ -14240,12 +14367,12 @@ Ihr Text</translation>
         <translation>{pitch} des Originals bleibt: {other}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{pitch} of the tune goes {way} to {other} with its phrase: the instrument does not have all of it as written.</source>
         <translation>{pitch} der Melodie geht mit seiner Phrase {way} zu {other}: Das Instrument hat sie nicht ganz, wie sie notiert ist.</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{pitch} of the tune goes {way} to {other}: the instrument does not have it in the octave of its phrase. Listen whether the tune bears it.</source>
         <translation>{pitch} der Melodie geht {way} zu {other}: Das Instrument hat ihn nicht in der Oktave seiner Phrase. Hören Sie, ob die Melodie das verträgt.</translation>
     </message>
@@ -14275,6 +14402,16 @@ Ihr Text</translation>
         <translation>{place}; gewählter Ton {pitch}</translation>
     </message>
     <message>
+        <location filename="../../workbench/cli.py"/>
+        <source>{program}: name a verb ({verbs}), or none for the window.</source>
+        <translation>{program}: Nennen Sie ein Verb ({verbs}) oder keines für das Fenster.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/cli.py"/>
+        <source>{prog}: {wrong}; see {prog} --help.</source>
+        <translation>{prog}: {wrong}; siehe {prog} --help.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>{said}; also in '{title}'</source>
         <translation>{said}; auch in „{title}“</translation>
@@ -14296,8 +14433,13 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/one_page.py"/>
-        <source>{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more (--seconds).</source>
-        <translation>{score} braucht mehr als {seconds:g} s; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--seconds).</translation>
+        <source>{score} takes more than {seconds:g} s of the processor's time; take fewer parts (--parts 1), or allow more (--seconds).</source>
+        <translation>{score} braucht mehr als {seconds:g} s Rechenzeit; nehmen Sie weniger Stimmen (--parts 1) oder erlauben Sie mehr (--seconds).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/one_page.py"/>
+        <source>{score} was given up after {minutes} min on the clock; where the machine was busy with other things, call the batch again with --resume.</source>
+        <translation>{score} wurde nach {minutes} min auf der Uhr aufgegeben; war der Rechner mit anderem beschäftigt, rufen Sie den Stapel mit --resume noch einmal auf.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/one_page.py"/>
@@ -14345,7 +14487,7 @@ Ihr Text</translation>
         <translation>{share} % mehr Aufwand im ganzen Stück</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/keys.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{share} of the grips suit the level</source>
         <translation>{share} der Griffe passen zur Stufe</translation>
     </message>
@@ -14663,12 +14805,12 @@ Ihr Text</translation>
         <translation>{whole} verschiedene Takte</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{whole} quarters</source>
         <translation>{whole} Vierteln</translation>
     </message>
     <message>
-        <location filename="../../workbench/arranging/changes.py"/>
+        <location filename="../../workbench/arranging/words.py"/>
         <source>{whole} {part} quarters</source>
         <translation>{whole} {part} Vierteln</translation>
     </message>

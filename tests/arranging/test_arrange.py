@@ -16,6 +16,7 @@ from workbench.arranging.changes import KINDS
 from workbench.arranging.decisions import Decision
 from workbench.arranging.transpose import shift_by, transposed
 from workbench.arranging.weights import STRICT, Wishes
+from workbench.arranging.words import sentence
 from workbench.instrument.table import instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Key
@@ -57,7 +58,7 @@ def test_every_note_fits_and_every_difference_is_accounted_for(made, name, semit
     assert set(now) <= set(plain)
     # no note needs a fret above the one wished for
     assert all(any(f <= 10 for _, f in wood.places(n.midi)) for n in now.values())
-    assert all(c.kind in KINDS and c.reason.endswith(".") for c in got.changes)
+    assert all(c.kind in KINDS and sentence(c).endswith(".") for c in got.changes)
     assert (got.transposition - semitones) % 12 == 0
     # never more at once than there are strings; two stems of one sound are one sound
     timed = [
@@ -123,7 +124,7 @@ def test_a_piece_below_the_instrument_goes_up_and_says_so():
     got = arrange(piece("C3 D3 E3 G3 | F3 E3 D3 C3"), UKULELE)
     assert got.transposition % 12 == 0 and got.transposition > 0
     assert kinds(got) == ["best key"]
-    assert "does not lie on this instrument" in got.changes[0].reason
+    assert "does not lie on this instrument" in sentence(got.changes[0])
     asked = arrange(piece("C3 D3 E3 G3 | F3 E3 D3 C3"), UKULELE, transpose=0)
     assert asked.transposition == 12 and kinds(asked) == ["whole piece"]
 
@@ -190,7 +191,7 @@ def test_a_note_struck_again_on_its_only_string_ends_the_held_one():
 def test_a_note_the_instrument_has_in_no_octave_is_dropped():
     got = arrange(piece("C4 F#4 C4 C4"), replace(UKULELE, tuning=(60,), frets=5), transpose=0)
     assert names(got) == ["C4", "C4", "C4"]
-    assert kinds(got) == ["dropped"] and "any octave" in got.changes[0].reason
+    assert kinds(got) == ["dropped"] and "any octave" in sentence(got.changes[0])
 
 
 def test_no_fret_above_the_one_wished_for():
@@ -238,7 +239,7 @@ def test_the_other_mode_is_taken_by_its_signature():
     made = piece("D4 F4 A4 D4", key=Key(0, "major"))
     got = arrange(made, UKULELE, key="E minor")
     assert got.key == "G major"
-    assert kinds(got)[0] == "key" and "E minor" in got.changes[0].reason
+    assert kinds(got)[0] == "key" and "E minor" in sentence(got.changes[0])
 
 
 def test_an_empty_piece_passes_through():

@@ -26,6 +26,7 @@ from workbench.fingering.types import LEVELS
 from workbench.instrument.table import instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import ChordName
+from workbench.music.telling.warnings import warnings
 
 UKULELE = instrument("ukulele")
 
@@ -114,7 +115,7 @@ def test_what_is_not_known_is_told_and_the_tune_goes_on_alone():
     made = sheet(symbols=(("C",), ("Gxyz",), ("N.C.",)))
     done = solo(made, PATTERNS["even"][1])
     assert {n.voice for n in done.bars[1].notes} == {1} == {n.voice for n in done.bars[2].notes}
-    assert len(done.warnings) == 1 and "Gxyz" in done.warnings[0] and "Bar 2" in done.warnings[0]
+    assert len(done.warnings) == 1 and "Gxyz" in warnings(done)[0] and "Bar 2" in warnings(done)[0]
 
 
 def test_what_is_no_lead_sheet_is_refused():

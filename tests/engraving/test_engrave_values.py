@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from workbench.engraving.mei.values import (
+from workbench.music.notation.values import (
     one_value,
     ratio_for,
     split,

@@ -121,7 +121,7 @@ def test_the_page_prints_them_where_its_option_says_so():
 def test_half_and_full_barre_are_told_apart(strings, player, sign):
     told = fingered(MUSIC)
     bar = replace(told.bars[0], barres=(Barre(Fraction(0), 5, strings),))
-    mei = to_mei(MUSIC, replace(told, bars=(bar,)), player)
+    mei = to_mei(MUSIC, replace(told, bars=(bar,)), player).mei
     assert [d.text for d in etree.fromstring(mei.encode()).iter(f"{MEI}dir")] == [sign]
 
 
@@ -129,7 +129,7 @@ def test_printed_slurs_stay():
     piece = read_score(EDITIONS / "jolyd_tyrolienne.mxl")
     slurred = sum(n.slur_start for n in piece.notes)
     assert slurred > 10
-    mei = etree.fromstring(to_mei(piece, None, GUITAR).encode())
+    mei = etree.fromstring(to_mei(piece, None, GUITAR).mei.encode())
     assert len(list(mei.iter(f"{MEI}slur"))) == slurred
 
 
@@ -139,7 +139,7 @@ def test_one_fermata_stands_over_a_moment():
         replace(n, articulations=("fermata",)) if n.onset == 1 else n for n in music.bars[0].notes
     )
     music = replace(music, bars=(replace(music.bars[0], notes=notes),))
-    mei = etree.fromstring(to_mei(music).encode())
+    mei = etree.fromstring(to_mei(music).mei.encode())
     assert len(list(mei.iter(f"{MEI}fermata"))) == 1
 
 

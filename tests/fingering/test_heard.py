@@ -11,7 +11,6 @@ from fractions import Fraction
 from lxml import etree
 
 from workbench.engraving.mei.document import to_mei
-from workbench.engraving.mei.tree import XML_ID
 from workbench.engraving.options import MeiOptions
 from workbench.fingering.telling.heard import heard, sounding
 from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingering
@@ -102,13 +101,14 @@ def test_export_keeps_both_stems_and_fingers_one():
 
 def test_the_page_shows_both_stems_one_figure_and_one_finger():
     piece, fingering = figure()
-    root = etree.fromstring(to_mei(piece, fingering, GUITAR, MeiOptions()).encode())
+    found = to_mei(piece, fingering, GUITAR, MeiOptions())
+    root = etree.fromstring(found.mei.encode())
     mei = "{http://www.music-encoding.org/ns/mei}"
     staff, tab = (next(root.iter(f"{mei}measure")).findall(f"{mei}staff")[k] for k in (0, 1))
     assert len([n for n in staff.iter(f"{mei}note") if n.get("pname") == "c"]) == 3
     figures = [(n.get("tab.course"), n.get("tab.fret")) for n in tab.iter(f"{mei}note")]
     assert figures == [("5", "3"), ("3", "0"), ("2", "1"), ("1", "0")]
-    fingers = {f.get(XML_ID): f.text for f in root.iter(f"{mei}fing")}
+    fingers = {mark.id: mark.text for mark in found.fingers}
     assert fingers["fl-n1"] == "3" and "fl-n5" not in fingers and "fr-n5" not in fingers
 
 

@@ -9,6 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.fingering.build import piece
+from tests.fingering.editions import NAMES, placed, rest_slow
 from tests.fingering.right_agreement import editions, summed
 from workbench.fingering.engine import Solver, solve
 from workbench.fingering.lattice.layers import build_frame
@@ -145,3 +146,40 @@ def test_other_ways_of_a_later_bar_know_its_strum():
     assert others and all({n.right for n in o.notes} != {"p"} for o in others)
     for other in made.alternatives(1):
         assert {n.right for n in other.notes} == {"p"}
+
+
+def right_of(name, bars):
+    """Right fingers with their strings, moment by moment, of the first bars of a study."""
+    f = solve(placed(name), instrument("guitar"), hand("medium"))
+    out = []
+    for bar in f.bars[:bars]:
+        by = {}
+        for n in bar.notes:
+            if n.right and not n.shares:
+                by.setdefault(n.onset, []).append((n.string, n.right))
+        out += [sorted(m, reverse=True) for _, m in sorted(by.items())]
+    return out
+
+
+def test_thumb_and_index_take_turns_in_a_quick_accompaniment():
+    """Sor, op. 35 no. 13 (tests/data/guitar-editions): a tune over sixteenths that go to and fro
+    between string 3 and the strings below (common practice, no source: p i p i, and the tune's
+    strings are m's and a's)."""
+    met = right_of("sor-op35-no13", 8)
+    fingers = {3: "i", 2: "m", 1: "a"}
+    assert len(met) > 60
+    assert all(f == fingers.get(s, "p") for m in met for s, f in m)
+
+
+@pytest.mark.parametrize(
+    "name", rest_slow(NAMES, ("sor-op35-no15", "sor-op60-13", "carcassi-op60-06"))
+)
+def test_thumb_and_fingers_keep_their_order_from_moment_to_moment(name):
+    """Common practice, no source: the thumb does not pluck nearer the floor than a finger just
+    did, nor a finger nearer the ceiling than the thumb; it stays away from strings 1 and 2."""
+    met = right_of(name, 64)
+    thumbs = [min((s for s, f in m if f == "p"), default=9) for m in met]
+    others = [max((s for s, f in m if f != "p"), default=0) for m in met]
+    steps = pairwise(zip(thumbs, others, strict=True))
+    assert sum(p < last or thumb < f for (thumb, last), (p, f) in steps) <= 0.03 * len(met)
+    assert sum(p < 3 for p in thumbs) <= 0.1 * len(met)

@@ -11,8 +11,9 @@ from pathlib import Path
 import pytest
 
 from workbench.music.errors import BadInput
-from workbench.music.reading import apart, reader
+from workbench.music.reading import apart, budget, reader
 from workbench.music.reading.score import read_score
+from workbench.music.telling.warnings import warnings
 from workbench.music.writing.score import musicxml_bytes
 
 FILES = Path(__file__).parent / "files"
@@ -108,7 +109,7 @@ def test_deep_nesting_is_refused():
 @pytest.mark.parametrize("name", ["zero-duration.musicxml", "negative-divisions.musicxml"])
 def test_as_many_notes_are_written_as_are_told(name, tmp_path):
     piece = read_score(FILES / name)
-    assert any("length" in told and "left out" in told for told in piece.warnings)
+    assert any("length" in told and "left out" in told for told in warnings(piece))
     out = tmp_path / "out.musicxml"
     out.write_bytes(musicxml_bytes(piece))
     assert len(read_score(out).notes) == len(piece.notes) > 0
@@ -119,9 +120,9 @@ def test_a_fault_in_the_reader_comes_back_with_its_traceback(monkeypatch):
         raise RuntimeError("a wheel came off")
 
     monkeypatch.setattr("workbench.music.reading.score.read_score", broken)
-    watch = reader.Watch()
+    watch = budget.Watch()
     asked = {"language": "en", "seconds": None, "memory": reader.MEMORY, "folder": os.getcwd()}
-    monkeypatch.setattr(reader, "_limit", lambda *_: None)  # not in the process of the tests
+    monkeypatch.setattr(budget, "_limit", lambda *_: None)  # not in the process of the tests
     said = reader.answer({**asked, "path": "x", "tune": 1, "parts": None}, watch)["fault"]
     assert "a wheel came off" in said and "Traceback" in said
 

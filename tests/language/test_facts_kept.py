@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-import ast
-from pathlib import Path
-
 import pytest
 
 from tests.fingering.build import piece
@@ -19,7 +16,6 @@ from workbench.music.codec import from_dict, to_dict
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
 
-FINGERING = Path(__file__).resolve().parents[2] / "workbench" / "fingering"
 UKULELE, HAND = instrument("ukulele"), hand("medium")
 MARKS = {0: {"repeat_start": True}, 1: {"repeat_end": True}}
 MUSIC = piece("F4:1 D4:1", "D4:1 F4:1 C2:1", marks=MARKS)
@@ -82,33 +78,6 @@ def test_documents_with_sentences_are_still_read():
     assert [words(r) for r in read.remarks] == ["same music as bar 2, other fingers"]
     assert words(read.notes[0].cut_reason) == "the finger hops"
     assert from_dict(FingeredBar, to_dict(read)) == read
-
-
-def test_the_engine_says_nothing_itself():
-    """Sentences are made in the modules that are called where something is shown, or
-    that refuse what was typed."""
-    speaking = {
-        path.name
-        for path in FINGERING.rglob("*.py")
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
-        if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("say", "count")
-    }
-    assert speaking <= {"words.py", "comparing.py", "typed.py", "shape.py"}
-
-
-def test_every_kind_of_fact_that_the_engine_makes_has_its_words():
-    """Each kind named in the code can be told; found by reading the code."""
-    made = {
-        node.args[0].value
-        for path in FINGERING.rglob("*.py")
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
-        if isinstance(node, ast.Call)
-        and getattr(node.func, "id", "") == "fact"
-        and isinstance(node.args[0], ast.Constant)
-    }
-    told_kinds = (FINGERING / "telling" / "words.py").read_text(encoding="utf-8")
-    assert len(made) > 30
-    assert [kind for kind in sorted(made) if f'"{kind}"' not in told_kinds] == []
 
 
 def test_the_history_of_a_lesson_speaks_the_language_of_the_reader(tmp_path):

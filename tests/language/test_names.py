@@ -77,7 +77,7 @@ def test_the_page_and_the_form_speak_german(german):
     assert pretty_pitch(piece.notes[0].pitch) == "H4"
     assert any("e-Moll und G-Dur" in line for line in form_and_harmony(piece))
     music = Music(piece, Fingering(0, True, (), Audit(0, 0, 1.0)), guitar, hand("medium"))
-    assert [o.detail for o in accidentals(music)] == ["B"], "B flat is the only note outside"
+    assert [str(o.detail) for o in accidentals(music)] == ["B"], "B flat is the only note outside"
     assert say("effort {cost:.1f}", cost=1.25) == "effort 1,2"
     assert say("{share:.0%} held", share=0.5) == "50\u00a0% held"
 

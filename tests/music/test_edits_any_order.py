@@ -12,8 +12,9 @@ from workbench.engraving.mei.document import to_mei
 from workbench.instrument.table import INSTRUMENTS
 from workbench.music.codec import piece_from_dict, piece_to_dict
 from workbench.music.errors import BadInput
-from workbench.music.order.form import form_in_words, playing_order
+from workbench.music.order.form import playing_order
 from workbench.music.reading.score import read_score
+from workbench.music.telling.form import form_in_words
 from workbench.music.writing.score import write_musicxml
 
 

@@ -12,7 +12,8 @@ from hypothesis import strategies as st
 from tests.music.small_scores import piece
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
-from workbench.music.order.form import form_in_words, playing_order, sections
+from workbench.music.order.form import playing_order, sections
+from workbench.music.telling.form import form_in_words
 
 START, END = {"repeat_start": True}, {"repeat_end": True}
 FIRST, SECOND = {"endings": (1,), "repeat_end": True}, {"endings": (2,)}

@@ -13,6 +13,7 @@ from workbench.music.model import STEP_SEMITONES, Key, Pitch
 from workbench.music.parsing.heardkey import with_heard_key
 from workbench.music.reading import score as reading
 from workbench.music.reading.score import read_score
+from workbench.music.telling.warnings import warnings
 
 SCORE = """<?xml version="1.0" encoding="UTF-8"?>
 <score-partwise version="4.0"><part-list><score-part id="P1"><part-name>A</part-name>
@@ -37,7 +38,7 @@ def score(tmp_path, *bars, key=""):
 
 def test_quarter_tones_are_named_with_their_bars(tmp_path):
     piece = read_score(score(tmp_path, "C D E F", "C F0.5 E-0.5 F", "G A B1.0 C"))
-    said = [w for w in piece.warnings if "quarter tone" in w]
+    said = [w for w in warnings(piece) if "quarter tone" in w]
     assert len(said) == 1 and said[0].startswith("2 quarter tones (bars 2)")
     assert not read_score(score(tmp_path, "C D E F1")).warnings
 
@@ -49,7 +50,7 @@ SHARPS = ("D E F1 G", "A B C1 D", "F1 E D C1", "D F1 A D")
 def test_a_score_without_signature_is_shown_in_the_key_that_is_heard(tmp_path):
     piece = read_score(score(tmp_path, *SHARPS))
     assert piece.key.name == "D major" and {b.key.fifths for b in piece.bars} == {2}
-    assert any("D major" in w for w in piece.warnings)
+    assert any("D major" in w for w in warnings(piece))
     unsigned = "<key><fifths>0</fifths></key>"
     assert read_score(score(tmp_path, *SHARPS, key=unsigned)).key.name == "D major"
     mixed = read_score(score(tmp_path, "D E F1 G", "A B C D", "F E D C", "C E G C"))

@@ -11,6 +11,7 @@ from workbench.music.document import read_document
 from workbench.music.model import Key
 from workbench.music.order.form import playing_order
 from workbench.music.reading.score import read_score
+from workbench.music.telling.warnings import warnings
 
 WHOLE = make.note("C", 48, "whole")
 
@@ -162,7 +163,7 @@ def test_a_keyboard_part_is_taken_whole(read):
 
 def test_a_top_part_without_notes_is_passed_over(read):
     piece = read(make.score(make.rest(48), more=([WHOLE],)))
-    assert len(piece.notes) == 1 and "part 2 is taken" in piece.warnings[0]
+    assert len(piece.notes) == 1 and "part 2 is taken" in warnings(piece)[0]
 
 
 def test_a_transposing_instrument_sounds(read):
@@ -207,7 +208,7 @@ def test_short_and_long_bars_are_told(read):
     piece = read(make.score(WHOLE, make.note("C", 24, "half"), WHOLE, long, WHOLE))
     assert [b.length for b in piece.bars] == [4, 4, 4, 5, 4]
     assert len(piece.warnings) == 2
-    assert "Bar 2 lasts 2" in piece.warnings[0] and "Bar 4 lasts 5" in piece.warnings[1]
+    assert "Bar 2 lasts 2" in warnings(piece)[0] and "Bar 4 lasts 5" in warnings(piece)[1]
 
 
 def test_a_bar_split_by_a_repeat_is_right(read):
@@ -282,7 +283,7 @@ def test_a_whole_form_of_abc_is_played(read):
 def test_jump_marks_that_are_not_read_are_told(read):
     head = "X:1\nT:A\nM:4/4\nL:1/4\nK:C\n"
     voices = "V:1\nCDEF|GAB!fine!c|]\nV:2\nC4|C4|]\n"
-    assert any("D.C." in w for w in read(head + voices, "a.abc").warnings)
+    assert any("D.C." in w for w in warnings(read(head + voices, "a.abc")))
     plain = read(f'{head}CDEF|G"D"A"Dm"Bc|]\n', "a.abc")
     assert plain.warnings == ()
 
@@ -364,7 +365,7 @@ def test_finger_numbers_of_another_instrument_are_left_out(read, score):
 def test_finger_numbers_of_a_part_that_says_nothing_are_doubtful(read):
     piece = read(one_finger())
     assert [(w.left, w.doubtful) for w in piece.written] == [(1, True)]
-    assert any("does not say for what instrument" in w for w in piece.warnings)
+    assert any("does not say for what instrument" in w for w in warnings(piece))
 
 
 def test_a_tie_keeps_the_fingering_of_its_beginning(read):

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from tests.fingering.build import piece
 from workbench.language import speech
+from workbench.language.message import message
 from workbench.music.remembered import KEPT, remembered
 
 
@@ -28,14 +29,12 @@ def test_the_very_same_piece_is_looked_at_once():
     assert len(asked) == before + 1  # only the last ones are kept
 
 
-def test_another_language_is_another_answer():
+def test_what_is_remembered_is_said_in_the_language_of_the_moment():
     @remembered
-    def spoken(music):
-        return speech.chosen()
+    def found(music):
+        return message("bar {bar}", bar=len(music.bars))
 
     music = piece("C4:2")
-    assert spoken(music) == "en"
+    assert str(found(music)) == "bar 1"
     speech.choose("de")
-    assert spoken(music) == "de"
-    speech.choose("en")
-    assert spoken(music) == "en"
+    assert str(found(music)) == "Takt 1"

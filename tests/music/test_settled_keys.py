@@ -13,6 +13,7 @@ from workbench.music.model import Bar, Key, Piece
 from workbench.music.order.form import sections
 from workbench.music.parsing.heardkey import with_settled_keys
 from workbench.music.reading.score import read_score
+from workbench.music.telling.warnings import warnings
 
 STUDIES = Path(__file__).parents[1] / "data" / "guitar-editions"
 C_MINOR, C_MAJOR, G_MAJOR = Key(-3, "minor"), Key(0), Key(1)
@@ -28,7 +29,7 @@ def test_a_published_study_has_one_key_where_its_file_has_two_by_turns():
     piece = read_score(STUDIES / "sor-op45n03.mxl")
     assert {b.key for b in piece.bars[:33]} == {C_MINOR}
     assert len(sections(piece)) <= 2
-    assert any("to and fro from bar 2 to bar 32" in told for told in piece.warnings)
+    assert any("to and fro from bar 2 to bar 32" in told for told in warnings(piece))
 
 
 @pytest.mark.parametrize(

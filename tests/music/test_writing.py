@@ -24,9 +24,10 @@ from workbench.fingering.pins.printed import printed_pins
 from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, ChordName, Key, Note, Piece, Pitch
+from workbench.music.notation.values import exactly
+from workbench.music.notation.values import written as values_of
 from workbench.music.order.form import playing_order
 from workbench.music.reading.score import read_score
-from workbench.music.writing.notation import values
 from workbench.music.writing.score import musicxml_bytes, write_midi, write_musicxml
 from workbench.teaching.lessons.demo import demo_lessons
 
@@ -259,22 +260,23 @@ LENGTH = st.fractions(min_value=F(1, 64), max_value=80, max_denominator=96)
 @settings(max_examples=300, deadline=None)
 @given(LENGTH, st.none() | st.just((3, 2)) | st.just((7, 4)))
 def test_note_values_add_up(length, tuplet):
-    assert sum(v.length for v in values(length, tuplet)) == length
+    values = exactly(values_of(F(0), length, (), tuplet), length)
+    assert sum(v.sounding for v in values) == length
 
 
 @pytest.mark.parametrize(
     ("length", "written"),
     [
-        (F(3), [("half", 1, None)]),
-        (F(7, 2), [("half", 2, None)]),
-        (F(5, 4), [("quarter", 0, None), ("16th", 0, None)]),
-        (F(1, 3), [("eighth", 0, (3, 2))]),
-        (F(2, 5), [("eighth", 0, (5, 4))]),
-        (F(64), [("maxima", 0, None)] * 2),
+        (F(3), [("2", 1, (1, 1))]),
+        (F(7, 2), [("2", 2, (1, 1))]),
+        (F(5, 4), [("4", 0, (1, 1)), ("16", 0, (1, 1))]),
+        (F(1, 3), [("8", 0, (3, 2))]),
+        (F(2, 5), [("8", 0, (5, 4))]),
+        (F(64), [("breve", 0, (1, 1))] * 8),
     ],
 )
 def test_note_values(length, written):
-    assert [(v.type, v.dots, v.tuplet) for v in values(length)] == written
+    assert [(v.sign, v.dots, v.ratio) for v in values_of(F(0), length)] == written
 
 
 @st.composite

@@ -16,7 +16,7 @@ from workbench.fingering.types import (
     Pin,
     Settings,
 )
-from workbench.language.fact import fact
+from workbench.language.fact import Fact, fact
 from workbench.music.model import Bar, ChordName, Key, Note, PartInfo, Piece, Pitch
 from workbench.teaching.lessons.lesson import BarNote, Lesson
 
@@ -110,12 +110,22 @@ _bars = st.builds(
     st.none() | st.floats(1, 400), endings=st.lists(st.integers(1, 4), max_size=2).map(tuple),
     chords=st.lists(st.builds(ChordName, _quarters, any_text), max_size=2).map(tuple),
 )  # fmt: skip
+_facts = st.recursive(
+    st.builds(Fact.from_text, any_text),
+    lambda inner: st.builds(
+        Fact, any_text, st.lists(
+            st.tuples(any_text, st.integers(-9, 9) | st.floats(-9, 9) | any_text
+                      | st.lists(any_text, max_size=2).map(tuple)
+                      | st.lists(inner, max_size=2).map(tuple)), max_size=2,
+        ).map(tuple),
+    ), max_leaves=3,
+)  # fmt: skip
 any_piece = st.builds(
     Piece, any_text, st.lists(_bars, max_size=3).map(tuple), any_text, any_text,
     tempo=st.floats(1, 400), parts=st.lists(
         st.builds(PartInfo, st.integers(1, 9), any_text, st.integers(0, 999)), max_size=2
     ).map(tuple),
-    warnings=st.lists(any_text, max_size=2).map(tuple),
+    warnings=st.lists(_facts, max_size=2).map(tuple),
 )  # fmt: skip
 _maybe = st.none() | st.integers(0, 4)
 any_lesson = st.builds(
@@ -130,6 +140,7 @@ any_lesson = st.builds(
         max_size=2,
     ).map(tuple),
     grade=st.none() | st.integers(0, 8), selected_bar=st.integers(0, 99),
+    changes=st.lists(_facts, max_size=2).map(tuple),
     techniques=st.lists(any_text, max_size=3).map(tuple),
     script_edits=st.lists(st.tuples(st.integers(0, 99), any_text), max_size=2).map(tuple),
 )  # fmt: skip

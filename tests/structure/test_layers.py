@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import re
 import tomllib
 from pathlib import Path
 
@@ -36,6 +37,18 @@ def test_music21_stays_with_the_reader_and_the_writers():
         if path.relative_to(WORKBENCH).parts[0] != "music" and "music21" in imports(path)
     ]
     assert strangers == []
+
+
+def test_names_in_the_drawing_are_made_and_read_in_one_module():
+    """No other module knows the words that stand before a note's or a bar's name."""
+    words = re.compile(r"""["'](?:head|fl|fr|sn|t|bar|rest|voice|tempo|mark)-["'{]""")
+    strangers = [
+        path.relative_to(ROOT).as_posix()
+        for folder in ("engraving", "handout", "ui")
+        for path in (WORKBENCH / folder).rglob("*.py")
+        if words.search(path.read_text(encoding="utf-8"))
+    ]
+    assert strangers == ["workbench/engraving/ids.py"]
 
 
 def test_no_circle_among_the_modules_and_none_among_the_folders():

@@ -21,7 +21,7 @@ def places(name, *bars, instrument=UKE, **options):
     piece, fingering = build(*bars, instrument=instrument, **options)
     for f in find_techniques(piece, fingering, instrument, HAND):
         if f.technique.id == name:
-            return [(o.bar, o.onset, o.notes, o.detail) for o in f.occurrences]
+            return [(o.bar, o.onset, o.notes, str(o.detail)) for o in f.occurrences]
     return []
 
 

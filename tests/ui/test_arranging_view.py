@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 
 from tests.ui.conftest import ATTRIBUTES, SCORE, WAIT, make_lesson, settle
 from workbench.arranging.changes import OCTAVE, tally
+from workbench.arranging.words import sentence
 
 NOTE = (
     "<note>{chord}<pitch><step>{step}</step><octave>{octave}</octave></pitch>"
@@ -62,7 +63,7 @@ def test_an_import_that_altered_something_opens_the_view_with_a_line_that_counts
     n = tally(window.session.lesson.arranged)
     counted = {int(word) for word in view.line.text().replace(",", " ").split() if word.isdigit()}
     assert counted == {n["dropped"], n["moved"], n["shortened"]} - {0}
-    assert view.list.count() == len({c.reason for c in window.session.lesson.arranged})
+    assert view.list.count() == len({sentence(c) for c in window.session.lesson.arranged})
 
 
 def test_original_and_arrangement_stand_bar_under_bar(arranged_window):
@@ -107,7 +108,7 @@ def test_accepting_marks_the_line_and_changes_no_note(qtbot, arranged_window):
     assert view.list.currentItem().text().startswith("✓")
     rows = view.list.count()
     view.filter.setCurrentIndex(1)
-    own = {c.reason for c in session.lesson.arranged if c.note == note}
+    own = {sentence(c) for c in session.lesson.arranged if c.note == note}
     assert view.list.count() == rows - len(own)
 
 

@@ -23,7 +23,6 @@ from workbench.arranging.weights import EASY_FRET, Wishes
 from workbench.fingering.pins.printed import prints_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import HANDS
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
 
@@ -77,15 +76,13 @@ def arrange(
     BadInput where the key is no key, or both key and semitones are given.
     """
     if key is not None and transpose is not None:
-        raise BadInput(say("Give either a key or a number of semitones to move by, not both."))
+        raise BadInput("Give either a key or a number of semitones to move by, not both.")
     if transpose is not None and abs(transpose) > MOST_SEMITONES:
         raise BadInput(
-            say(
-                "Transposing by {transpose} semitones is too far; choose a number from "
-                "-{most} to {most}.",
-                transpose=transpose,
-                most=MOST_SEMITONES,
-            )
+            "Transposing by {transpose} semitones is too far; choose a number from "
+            "-{most} to {most}.",
+            transpose=transpose,
+            most=MOST_SEMITONES,
         )
     plain = key is None and not transpose and not wanted and wishes in (None, Wishes())
     if plain and prints_for(piece, instrument):

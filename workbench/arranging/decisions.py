@@ -10,7 +10,6 @@ import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Note, Piece
 
@@ -67,11 +66,9 @@ def _with(one: Decision, word: str) -> Decision:
     if re.fullmatch(r"[+-]?[0-9]", word) and abs(int(word)) <= MOST_OCTAVES_AWAY:
         return replace(one, octaves=int(word), gone=False)
     raise BadInput(
-        say(
-            "'{word}' says nothing of a note in an arrangement; write gone, whole, accepted, "
-            "voice 2, or octaves such as -1, 0 or 1.",
-            word=word,
-        )
+        "'{word}' says nothing of a note in an arrangement; write gone, whole, accepted, "
+        "voice 2, or octaves such as -1, 0 or 1.",
+        word=word,
     )
 
 

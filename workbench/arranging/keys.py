@@ -12,7 +12,6 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
 from workbench.arranging.arrange import key_cost, moves
-from workbench.arranging.changes import semitones as way_of
 from workbench.arranging.laying import laid_piece, needed_cuts
 from workbench.arranging.options import Options
 from workbench.arranging.parts import led
@@ -23,8 +22,6 @@ from workbench.arranging.weights import Wishes
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Settings
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.names import percent
-from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
 
@@ -67,11 +64,6 @@ class Candidate:
     level_share: float = 1.0
     fifths: int = 0
 
-    @property
-    def reasons(self) -> tuple[str, ...]:
-        """Why it stands where it does, as one sentence in the language now chosen."""
-        return (reason(self),)
-
 
 def candidate_keys(
     piece: Piece,
@@ -91,9 +83,8 @@ def candidate_keys(
     """
     if not piece.notes:
         raise BadInput(
-            say("'{title}' has no notes, so no key suits it better than another.",
-                title=piece.title)
-        )  # fmt: skip
+            "'{title}' has no notes, so no key suits it better than another.", title=piece.title
+        )
     wishes = wishes or Wishes()
     piece = led(piece, wishes)
     options = Options(instrument, hand, wishes)
@@ -234,36 +225,3 @@ def by_key(ranked: tuple[Candidate, ...]) -> tuple[Candidate, ...]:
     """The best octave of every key, in the order of the ranking."""
     best: Mapping[int, Candidate] = {c.transposition % 12: c for c in reversed(ranked)}
     return tuple(c for c in ranked if best[c.transposition % 12] is c)
-
-
-def reason(one: Candidate) -> str:
-    """Why a key stands where it does, in one sentence."""
-    way = way_of(one.transposition) if one.transposition else say("as written")
-    said = [way]
-    if one.tune:
-        said.append(count(one.tune, "{n} note of the tune has to change",
-                          "{n} notes of the tune have to change"))  # fmt: skip
-    if one.unplayable:
-        said.append(count(one.unplayable, "{n} note is left out", "{n} notes are left out"))
-    if one.changed:
-        said.append(count(one.changed, "{n} note lies in another octave or ends early",
-                          "{n} notes lie in another octave or end early"))  # fmt: skip
-    if not (one.tune or one.unplayable or one.changed):
-        said.append(say("every note stays as it is"))
-    said.append(
-        say("no fret above {fret}, {open} open strings", fret=one.top_fret,
-            open=percent(one.open_share))
-    )  # fmt: skip
-    if one.level_share < 0.995:
-        said.append(say("{share} of the grips suit the level", share=percent(one.level_share)))
-    said.append(_signature(one.fifths))
-    words = "; ".join(said) + "."
-    return words[:1].upper() + words[1:]
-
-
-def _signature(fifths: int) -> str:
-    if fifths > 0:
-        return count(fifths, "{n} sharp", "{n} sharps")
-    if fifths < 0:
-        return count(-fifths, "{n} flat", "{n} flats")
-    return say("no sharps or flats")

@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.fingering.shapes.chordname import KINDS
-from workbench.language.speech import say
+from workbench.language.fact import fact
 from workbench.music.errors import BadInput
 from workbench.music.model import STEP_SEMITONES, Bar, ChordName, Note, Piece
 from workbench.music.parsing.spelling import spell
@@ -94,12 +94,10 @@ def pattern_named(piece: Piece, letters: str) -> Pattern:
         return known[words]
     if not PICKED.match(words):
         raise BadInput(
-            say(
-                "'{letters}' is no right-hand pattern; write the letters p i m a with spaces, "
-                "as in {known}.",
-                letters=letters,
-                known=", ".join(f"'{name}'" for name in known),
-            )
+            "'{letters}' is no right-hand pattern; write the letters p i m a with spaces, "
+            "as in {known}.",
+            letters=letters,
+            known=", ".join(f"'{name}'" for name in known),
         )
     return Pattern(words, _EIGHTH)
 
@@ -146,11 +144,9 @@ def solo(piece: Piece, pattern: Pattern) -> Piece:
     """
     if not is_lead_sheet(piece):
         raise BadInput(
-            say(
-                "'{title}' is no lead sheet: that is one line of tune with chord symbols above "
-                "at least half of its bars.",
-                title=piece.title,
-            )
+            "'{title}' is no lead sheet: that is one line of tune with chord symbols above "
+            "at least half of its bars.",
+            title=piece.title,
         )
     bars, now, unknown = [], "", []
     line = _Line(piece)
@@ -171,10 +167,9 @@ def solo(piece: Piece, pattern: Pattern) -> Piece:
         notes = sorted((*bar.notes, *added), key=lambda n: (n.onset, n.voice))
         bars.append(replace(bar, notes=tuple(notes)))
     told = tuple(
-        say("Bar {bar}: the chord symbol {symbol} is not known; there the tune is alone.",
-            bar=number, symbol=text)
+        fact("unknown chord", bar=number, symbol=text)
         for number, text in dict.fromkeys(unknown)
-    )  # fmt: skip
+    )
     return replace(piece, bars=tuple(bars), warnings=(*piece.warnings, *told), written=())
 
 

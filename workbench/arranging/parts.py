@@ -9,7 +9,6 @@ from __future__ import annotations
 from dataclasses import replace
 
 from workbench.arranging.weights import Wishes
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Note, Piece
 
@@ -30,13 +29,11 @@ def led(piece: Piece, wishes: Wishes) -> Piece:
     for part in (wishes.tune_part, wishes.bass_part):
         if part and part not in known:
             raise BadInput(
-                say(
-                    "Part {part} has no notes in what is taken of '{title}'; choose tune and "
-                    "bass from these parts: {known}.",
-                    part=part,
-                    title=piece.title,
-                    known=", ".join(map(str, known)),
-                )
+                "Part {part} has no notes in what is taken of '{title}'; choose tune and "
+                "bass from these parts: {known}.",
+                part=part,
+                title=piece.title,
+                known=", ".join(map(str, known)),
             )
     rank = {wishes.bass_part: 2, wishes.tune_part: 0}
     least: dict[int, int] = {}

@@ -18,7 +18,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
-from workbench.language.speech import mark
+from workbench.language.message import mark
 from workbench.music.model import Bar, Note, Piece
 
 TUNE, BASS, THIRD, SEVENTH, ROOT, FIFTH, OTHER = ROLES = (

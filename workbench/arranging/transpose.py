@@ -13,7 +13,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 
-from workbench.language.speech import say
+from workbench.language.message import message
 from workbench.music.errors import BadInput
 from workbench.music.model import STEP_SEMITONES, Bar, ChordName, Key, Note, Piece, Pitch
 
@@ -63,7 +63,7 @@ def parse_key(text: str, like: Key) -> Key:
     found = _KEY.match(text)
     if not found:
         raise BadInput(
-            say("Key '{text}' is not understood; write it like F, Bb, D minor or F#m.", text=text)
+            "Key '{text}' is not understood; write it like F, Bb, D minor or F#m.", text=text
         )
     step, sign, mode = found.groups()
     # "M" is major and "m" minor; all other words do not mind their case
@@ -74,13 +74,11 @@ def parse_key(text: str, like: Key) -> Key:
     if abs(fifths) > _MOST_FIFTHS:
         other = enharmonic(Key(fifths, named))
         raise BadInput(
-            say(
-                "Key '{text}' would need {number} {signs}; write it as {other}.",
-                text=text,
-                number=abs(fifths),
-                signs=say("sharps") if fifths > 0 else say("flats"),
-                other=other.name,
-            )
+            "Key '{text}' would need {number} {signs}; write it as {other}.",
+            text=text,
+            number=abs(fifths),
+            signs=message("sharps") if fifths > 0 else message("flats"),
+            other=other.name,
         )
     return Key(fifths, named)
 

@@ -8,7 +8,7 @@ from functools import lru_cache
 from typing import Any
 
 from workbench.fingering.weights import RESOURCES
-from workbench.language.speech import mark, say
+from workbench.language.message import mark
 from workbench.music.errors import BadInput
 
 STRICT = (mark("faithful"), mark("playable"), mark("easy"))
@@ -34,23 +34,19 @@ class Wishes:
     def __post_init__(self) -> None:
         if self.strict not in STRICT:
             raise BadInput(
-                say(
-                    "'{word}' is no way to arrange; choose one of {known}.",
-                    word=self.strict,
-                    known=", ".join(STRICT),
-                )
+                "'{word}' is no way to arrange; choose one of {known}.",
+                word=self.strict,
+                known=", ".join(STRICT),
             )
         if min(self.tune_part, self.bass_part) < 0:
-            raise BadInput(say("Parts count from 1, the top one; choose another for tune or bass."))
+            raise BadInput("Parts count from 1, the top one; choose another for tune or bass.")
         if self.tune_part and self.tune_part == self.bass_part:
             raise BadInput(
-                say("Part {part} cannot be tune and bass at once; choose another for one of them.",
-                    part=self.tune_part)
-            )  # fmt: skip
-        if not 1 <= self.top_fret <= 24:
-            raise BadInput(
-                say("Highest fret {fret}: choose a fret from 1 to 24.", fret=self.top_fret)
+                "Part {part} cannot be tune and bass at once; choose another for one of them.",
+                part=self.tune_part,
             )
+        if not 1 <= self.top_fret <= 24:
+            raise BadInput("Highest fret {fret}: choose a fret from 1 to 24.", fret=self.top_fret)
 
 
 @lru_cache(maxsize=1)

@@ -6,6 +6,7 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from workbench.arranging.words import sentence
 from workbench.commands.output import Result, file_to_write, wrapped
 from workbench.commands.source import (
     INSTRUMENT_HELP,
@@ -81,7 +82,7 @@ def run(options: argparse.Namespace) -> Result:
     }  # fmt: skip
     if made:
         document["versions"] = made
-    return Result(document, _text(placed, say(instrument.name), path, made))
+    return Result(document, _text(placed, str(instrument.called), path, made))
 
 
 def _for_grade(
@@ -92,7 +93,7 @@ def _for_grade(
     from workbench.teaching.grading.easier import aimed, differs, versions
 
     if options.strict:
-        raise BadInput(say("Give either --for-grade or --strict: a version is as strict as it is."))
+        raise BadInput("Give either --for-grade or --strict: a version is as strict as it is.")
     found = versions(
         piece, instrument, hand, key=options.key, transpose=options.transpose,
         top_fret=options.top_fret, model=model_in_force(),
@@ -130,7 +131,7 @@ def change_rows(placed: Arranged) -> list[dict[str, Any]]:
             "from": c.before,
             "to": c.after,
             "amount": c.amount,
-            "reason": c.reason,
+            "reason": sentence(c),
         }
         for c in placed.changes
     ]
@@ -139,7 +140,7 @@ def change_rows(placed: Arranged) -> list[dict[str, Any]]:
 def _text(
     placed: Arranged, instrument: str, path: Path | None, made: list[dict[str, Any]]
 ) -> list[str]:
-    from workbench.arranging.changes import counted, semitones
+    from workbench.arranging.words import counted, semitones
 
     lines = [
         f"{placed.piece.title} - {instrument}, {key_words(placed.key)}",
@@ -156,7 +157,7 @@ def _text(
     if placed.changes:
         lines += ["", *filter(None, [counted(placed.changes)])]
         # two stems of one sound change alike, and are told once
-        told = dict.fromkeys(c.reason for c in placed.changes)
+        told = dict.fromkeys(sentence(c) for c in placed.changes)
         lines += [line for words in told for line in wrapped(words, "  ")]
     if path is not None:
         lines += ["", say("{path} is written.", path=path)]

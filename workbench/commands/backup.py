@@ -32,9 +32,8 @@ def run(options: argparse.Namespace) -> Result:
             return _list(found)
         if not 1 <= options.restore <= len(found):
             raise BadInput(
-                say("There is no backup {n}; 'backup --list' tells the numbers.",
-                    n=options.restore)
-            )  # fmt: skip
+                "There is no backup {n}; 'backup --list' tells the numbers.", n=options.restore
+            )
         done = backups.restore(place, found[options.restore - 1])
         said = restored_words(done)
         document = {"restored": str(found[options.restore - 1].path), "lost": list(done.lost),
@@ -69,4 +68,3 @@ def _list(found: tuple[object, ...]) -> Result:
         return Result([], [say("There are no backups yet.")])
     heads = [say("number"), say("day"), say("lessons"), say("file")]
     return Result(documents, table(heads, rows))
-

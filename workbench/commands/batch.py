@@ -53,7 +53,7 @@ def options(parser: argparse.ArgumentParser) -> None:
     )  # fmt: skip
     parser.add_argument(
         "--seconds", type=float, default=SECONDS, metavar="S",
-        help=f"time for one score (default {SECONDS})",
+        help=f"processor's time for one score (default {SECONDS})",
     )  # fmt: skip
     parser.add_argument(
         "--memory", type=int, default=MEGABYTES, metavar="MB",
@@ -67,7 +67,7 @@ def run(options: argparse.Namespace) -> Result:
     scores = find_scores(Path(options.folder), recursive=options.recursive)
     out = Path(options.output)
     if options.seconds <= 0 or options.memory < 256:
-        raise BadInput(say("Give every score more than 0 s and at least 256 MB."))
+        raise BadInput("Give every score more than 0 s and at least 256 MB.")
     out.mkdir(parents=True, exist_ok=True)
     handout.check_playing(options)
     handout.settle_studio(options)
@@ -192,7 +192,7 @@ def find_scores(folder: Path, *, recursive: bool = False) -> list[Path]:
     """
     if not folder.is_dir():
         raise BadInput(
-            say("{folder} is no folder; name the folder that holds the scores.", folder=folder)
+            "{folder} is no folder; name the folder that holds the scores.", folder=folder
         )
     inside = folder.rglob("*") if recursive else folder.iterdir()
     found = sorted(
@@ -201,9 +201,10 @@ def find_scores(folder: Path, *, recursive: bool = False) -> list[Path]:
     )  # fmt: skip
     if not found:
         raise BadInput(
-            say("{folder} holds no score file; scores end in {endings}.", folder=folder,
-                endings=", ".join(SCORES))
-        )  # fmt: skip
+            "{folder} holds no score file; scores end in {endings}.",
+            folder=folder,
+            endings=", ".join(SCORES),
+        )
     return found
 
 

@@ -24,9 +24,9 @@ from typing import Any
 
 from workbench import __version__
 from workbench.commands.workers import Limits, Lost
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing, write_private
+from workbench.music.reading.budget import out_of_time
 from workbench.store.location import VARIABLE
 
 Job = tuple[argparse.Namespace, Path, Path]
@@ -77,11 +77,9 @@ def worked_off(
                 coming.add(send_one())
     except (OSError, CancelledError) as fault:
         raise BadInput(
-            say(
-                "The cluster at {address} went away; what was done is kept: start the cluster and "
-                "call the batch again with --resume.",
-                address=address,
-            )
+            "The cluster at {address} went away; what was done is kept: start the cluster and "
+            "call the batch again with --resume.",
+            address=address,
         ) from fault
     finally:
         with contextlib.suppress(Exception):  # the cluster may be gone
@@ -94,18 +92,16 @@ def _join(address: str) -> Any:
         from distributed import Client
     except ImportError as fault:
         raise BadInput(
-            say("--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'.")
+            "--cluster needs Dask; install it with: pip install 'pluckwright[cluster]'."
         ) from fault
     dask.config.set({"distributed.scheduler.allowed-failures": DEATHS - 1})
     try:
         client = Client(address, timeout=JOIN_SECONDS, set_as_default=False)
     except (OSError, ValueError, TypeError) as fault:
         raise BadInput(
-            say(
-                "No cluster answers at {address}; write the address that 'dask scheduler' shows, "
-                "such as tcp://192.168.1.5:8786.",
-                address=address,
-            )
+            "No cluster answers at {address}; write the address that 'dask scheduler' shows, "
+            "such as tcp://192.168.1.5:8786.",
+            address=address,
         ) from fault
     try:
         client.wait_for_workers(1, timeout=JOIN_SECONDS)
@@ -113,24 +109,20 @@ def _join(address: str) -> Any:
     except Exception as fault:  # whatever a machine without the program raises comes through
         client.close()
         raise BadInput(
-            say(
-                "The cluster at {address} has no worker that can use this program; start "
-                "'dask worker' in an environment where it is installed.",
-                address=address,
-            )
+            "The cluster at {address} has no worker that can use this program; start "
+            "'dask worker' in an environment where it is installed.",
+            address=address,
         ) from fault
     others = {where: found for where, found in versions.items() if found != __version__}
     if others:
         client.close()
         where, found = sorted(others.items())[0]
         raise BadInput(
-            say(
-                "The worker at {address} has version {other} of the program and this is "
-                "{version}; install the same everywhere.",
-                address=where,
-                other=found,
-                version=__version__,
-            )
+            "The worker at {address} has version {other} of the program and this is "
+            "{version}; install the same everywhere.",
+            address=where,
+            other=found,
+            version=__version__,
         )
     return client
 
@@ -157,7 +149,8 @@ def _question(job: Job, limits: Limits, grading: Any) -> dict[str, Any]:
         data = None  # the report says why, as it does without a cluster
     return {
         "options": vars(options), "name": score.name, "score": str(score), "data": data,
-        "seconds": limits.seconds, "memory": limits.memory, "model": grading,
+        "seconds": limits.seconds, "memory": limits.memory, "slack": limits.slack,
+        "model": grading,
     }  # fmt: skip
 
 
@@ -199,26 +192,27 @@ def make_elsewhere(question: dict[str, Any]) -> tuple[Report | None, Any]:
         try:
             done = subprocess.run(
                 words, input=json.dumps(question).encode(), capture_output=True, env=environment,
-                timeout=question["seconds"], cwd=folder, check=False,
+                timeout=question["seconds"] * question["slack"], cwd=folder, check=False,
             )  # fmt: skip
         except subprocess.TimeoutExpired:
-            return None, "time"
+            return None, "clock"
         try:
             report = json.loads(done.stdout)
         except ValueError:
-            return None, "died"
+            return None, "time" if out_of_time(done.returncode) else "died"
         return report, page.read_bytes() if report["ok"] else b""
 
 
 def serve(words: list[str], ask: Callable[[], bytes] = lambda: sys.stdin.buffer.read()) -> None:
     """Make the page of one score: what the worker starts. The report goes to stdout."""
     from workbench.commands.one_page import make_one
-    from workbench.commands.workers import limit_memory
+    from workbench.music.reading.budget import Watch, limit_memory
     from workbench.store.grading import MODEL
     from workbench.store.shelf import Shelf
 
     question = json.loads(ask())
     limit_memory(question["memory"])
+    Watch().allow(question["seconds"])
     if question["model"] is not None:
         with Shelf() as shelf:
             shelf.set_setting(MODEL, question["model"])

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING, Any
 
+from workbench.arranging.words import sentence
 from workbench.commands.arrange import change_rows
 from workbench.commands.legato import audited, compared
 from workbench.commands.output import Meter, Result, beat, table, wrapped
@@ -50,7 +51,9 @@ def run(options: argparse.Namespace) -> Result:
     from workbench.fingering.engine import Solver
 
     if not 0 <= options.alternatives <= 20:
-        raise BadInput(f"--alternatives {options.alternatives}: give a number from 0 to 20.")
+        raise BadInput(
+            "--alternatives {given}: give a number from 0 to 20.", given=options.alternatives
+        )
     source = load(options, lessons=True)
     instrument, hand = player(options, source.lesson)
     placed = arranged(options, source, instrument, hand)
@@ -196,7 +199,7 @@ def _text(
     proved = say("proved least") if fingering.optimal else say("not proved least")
     capo = f", capo {instrument.capo}" if instrument.capo else ""
     lines = [
-        f"{piece.title} - {say(instrument.name)}{capo}, {key_words(piece.key.name)}",
+        f"{piece.title} - {instrument.called}{capo}, {key_words(piece.key.name)}",
         say(
             "{notes} notes, {cut} cut short, {share:.1%} of the written length "
             "held; effort {cost:.1f} ({proved})",
@@ -263,7 +266,7 @@ def _text(
         lines += [line for slip in held.left_out for line in wrapped(told(slip.reason), "  ")]
     if placed.changes:
         lines += ["", say("Changed to suit the instrument")]
-        said = dict.fromkeys(change.reason for change in placed.changes)
+        said = dict.fromkeys(sentence(change) for change in placed.changes)
         lines += [line for words in said for line in wrapped(words, "  ")]
     return lines
 

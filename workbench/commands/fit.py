@@ -50,12 +50,12 @@ def run(options: argparse.Namespace) -> Result:
     from workbench.store.shelf import Shelf
 
     if options.dry_run and not options.grades:
-        raise BadInput(say("--dry-run goes with --grades; write 'fit --grades --dry-run'."))
+        raise BadInput("--dry-run goes with --grades; write 'fit --grades --dry-run'.")
     if options.scores and (options.grades or options.undo):
-        raise BadInput(say("Give scores to learn from, or --grades, or --undo; not several."))
+        raise BadInput("Give scores to learn from, or --grades, or --undo; not several.")
     if options.report:
         if not options.scores:
-            raise BadInput(say("--report needs scores that print fingers; name some."))
+            raise BadInput("--report needs scores that print fingers; name some.")
         return _report(options)
     with Shelf() as shelf:
         if options.scores:

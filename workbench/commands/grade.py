@@ -61,7 +61,7 @@ def run(options: argparse.Namespace) -> Result:
         say(
             "{title} - {instrument}: {grade} (an estimate)",
             title=lesson.title,
-            instrument=say(instrument.name),
+            instrument=instrument.called,
             grade=found.estimate.words,
         )
     ]

@@ -21,7 +21,6 @@ if TYPE_CHECKING:
     from workbench.handout.products import Prepared
 
 
-
 #: Pages that are made of one lesson.
 ALONE = tuple(name for name in PAGED if OFFERED[name].alone)
 
@@ -101,7 +100,7 @@ def run(options: argparse.Namespace) -> Result:
     if has_suffix(page, PICTURES):
         return _picture(options, page)
     if options.bars:
-        raise BadInput(say("--bars goes with a picture of the music; name the file .svg or .png."))
+        raise BadInput("--bars goes with a picture of the music; name the file .svg or .png.")
     pages = make(options, page)
     words = count(pages, "{page}: {n} page.", "{page}: {n} pages.", page=page)
     if options.booklet:
@@ -125,7 +124,7 @@ def make(options: argparse.Namespace, page: Path) -> int:
     )
     others = getattr(options, "others", [])
     if others and options.what != "book":
-        raise BadInput(say("--with goes with --what book, which takes several lessons."))
+        raise BadInput("--with goes with --what book, which takes several lessons.")
     lessons = [_prepared(options, name) for name in (options.score, *others)]
     with Meter(say("Layout")) as meter:
         pages = make_product(request, [one for one, _ in lessons], page, meter)
@@ -142,9 +141,9 @@ def _picture(options: argparse.Namespace, path: Path) -> Result:
 
     if options.what != "page" or options.booklet or options.others:
         raise BadInput(
-            say("A picture shows the music alone; for {what} name a file in .pdf.",
-                what=options.what if options.what != "page" else "--booklet")
-        )  # fmt: skip
+            "A picture shows the music alone; for {what} name a file in .pdf.",
+            what=options.what if options.what != "page" else "--booklet",
+        )
     lesson = lesson_of(options, load(options, lessons=True))
     last = len(lesson.piece.bars) - 1
     bars = passage(lesson.piece, options.bars) if options.bars else (0, last)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 
 from workbench.arranging.weights import STRICT
+from workbench.arranging.words import key_reason
 from workbench.commands.output import Meter, Result, table, wrapped
 from workbench.commands.source import (
     INSTRUMENT_HELP,
@@ -59,7 +60,7 @@ def run(options: argparse.Namespace) -> Result:
                 "unplayable": one.unplayable,
                 "changed": one.changed,
                 "effort": one.effort,
-                "reasons": list(one.reasons),
+                "reasons": [key_reason(one)],
             }
             for one in found
         ],
@@ -87,7 +88,7 @@ def run(options: argparse.Namespace) -> Result:
         say(
             "{piece} - {instrument}; written in {key}",
             piece=source.piece.title,
-            instrument=say(instrument.name),
+            instrument=instrument.called,
             key=key_words(source.piece.key.name),
         ),
         "",
@@ -95,5 +96,5 @@ def run(options: argparse.Namespace) -> Result:
         "",
     ]
     for one in found[:3]:
-        lines += wrapped(f"{key_words(one.key)}: " + " ".join(one.reasons))
+        lines += wrapped(f"{key_words(one.key)}: " + key_reason(one))
     return Result(document, lines)

@@ -105,13 +105,13 @@ def compared(
     piece = placed.piece
     bar = next((b for b in piece.bars if b.number == options.compare), None)
     if bar is None:
-        raise BadInput(say("--compare {bar}: there is no bar of that number.", bar=options.compare))
+        raise BadInput("--compare {bar}: there is no bar of that number.", bar=options.compare)
     here = {n.id for n in bar.notes}
     asked = [p for p in pins(options, piece, None) if p.note in here]
     if not asked:
         raise BadInput(
-            f"--compare {options.compare}: say with --pin what to try in that bar, "
-            "such as --pin n12-1=left:4."
+            "--compare {bar}: say with --pin what to try in that bar, such as --pin n12-1=left:4.",
+            bar=options.compare,
         )
     tried = {p.note for p in asked}
     options.pin = []

@@ -13,7 +13,6 @@ from fractions import Fraction
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
@@ -119,11 +118,9 @@ def file_to_write(text: str, example: str) -> Path:
     path = Path(text)
     if path.is_dir():
         raise BadInput(
-            say(
-                "{path} is a folder; name the file to write, such as {name}.",
-                path=path,
-                name=path / example,
-            )
+            "{path} is a folder; name the file to write, such as {name}.",
+            path=path,
+            name=path / example,
         )
     return path
 

@@ -33,7 +33,7 @@ def run(options: argparse.Namespace) -> Result:
 
     target = Path(options.output)
     if not 390 <= options.a4 <= 470:
-        raise BadInput(say("--a4 {hertz:g}: choose 390 to 470 hertz.", hertz=options.a4))
+        raise BadInput("--a4 {hertz:g}: choose 390 to 470 hertz.", hertz=options.a4)
     lesson = lesson_of(options, load(options, lessons=True))
     fingering = fingering_of(lesson)
     how = PackOptions(options.paper, options.large, options.left_handed, options.a4)

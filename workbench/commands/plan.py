@@ -37,9 +37,7 @@ def run(options: argparse.Namespace) -> Result:
 
     target = Path(options.output) if options.output else None
     if target is not None and target.suffix.lower() != ".md":
-        raise BadInput(
-            say("{file}: a plan is written as Markdown; end the name with .md.", file=target)
-        )
+        raise BadInput("{file}: a plan is written as Markdown; end the name with .md.", file=target)
     lesson = lesson_of(options, load(options, lessons=True))
     asked = options.minutes_a_day
     plan = make_plan(

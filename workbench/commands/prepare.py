@@ -16,7 +16,6 @@ from workbench.commands.source import (
     settings,
     wishes,
 )
-from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
@@ -49,7 +48,7 @@ def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
         transposition=placed.transposition,
         settings=settings(options, source.lesson, instrument),
         pins=pins(options, piece, None, held),
-        changes=tuple(told(m.reason) for m in held.left_out),
+        changes=tuple(m.reason for m in held.left_out),
         arranged=placed.changes,
         top_fret=wanted.top_fret,
         strict=wanted.strict,

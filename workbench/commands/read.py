@@ -63,6 +63,8 @@ def signs(bar: Bar) -> str:
 
 
 def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -> list[str]:
+    from workbench.music.telling.warnings import warnings
+
     by = f", {piece.composer}" if piece.composer else ""
     lines = [
         f"{piece.title}{by}",
@@ -114,7 +116,7 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
         )
         lines += wrapped(say("Sections: {named}", named=named))
     lines += wrapped(say("Played: {bars}", bars=_played(piece, order)))
-    for warning in piece.warnings:
+    for warning in warnings(piece):
         lines += wrapped(say("Warning: {warning}", warning=warning))
     return lines
 

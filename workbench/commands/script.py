@@ -111,11 +111,9 @@ def taught_before(student: str, lesson: Lesson) -> tuple[Profile, ...]:
         names = companions(shelf, student)
         if not any(row.student in names for row in shelf.lessons(archived=None)):
             raise BadInput(
-                say(
-                    "--student {name}: the store has no lesson of that student or group; "
-                    "'lessons' lists whose there are.",
-                    name=student,
-                )
+                "--student {name}: the store has no lesson of that student or group; "
+                "'lessons' lists whose there are.",
+                name=student,
             )
         rows = earlier_lessons(shelf, student, lesson.id)
         found = [_profile(shelf, shelf.load(row.id)) for row in rows]

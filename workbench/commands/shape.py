@@ -30,10 +30,11 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.fingering.shapes.shape import shape, shape_document
+    from workbench.fingering.shapes.shape import shape
+    from workbench.fingering.shapes.words import shape_document
 
     if options.limit < 1:
-        raise BadInput(f"--limit {options.limit}: give 1 or more.")
+        raise BadInput("--limit {given}: give 1 or more.", given=options.limit)
     instrument, hand = player(options, None)
     documents: list[dict[str, Any]] = []
     lines: list[str] = []
@@ -53,13 +54,11 @@ def parse_frets(text: str, instrument: Instrument) -> tuple[int | None, ...]:
     words = text.replace(" ", "").split(",")
     if len(words) != instrument.strings:
         raise BadInput(
-            say(
-                "Shape '{text}': {instrument} has {strings} strings; give one fret for each, "
-                "from the highest-numbered string to string 1.",
-                text=text,
-                instrument=say(instrument.name),
-                strings=instrument.strings,
-            )
+            "Shape '{text}': {instrument} has {strings} strings; give one fret for each, "
+            "from the highest-numbered string to string 1.",
+            text=text,
+            instrument=instrument.called,
+            strings=instrument.strings,
         )
     frets: list[int | None] = []
     for word in words:
@@ -69,18 +68,14 @@ def parse_frets(text: str, instrument: Instrument) -> tuple[int | None, ...]:
             frets.append(int(word))
         else:
             raise BadInput(
-                say(
-                    "Shape '{text}': '{word}' is no fret; give 0 to {most}, or x for a "
-                    "string that is not played.",
-                    text=text,
-                    word=word,
-                    most=instrument.playable_frets,
-                )
+                "Shape '{text}': '{word}' is no fret; give 0 to {most}, or x for a "
+                "string that is not played.",
+                text=text,
+                word=word,
+                most=instrument.playable_frets,
             )
     if all(fret is None for fret in frets):
-        raise BadInput(
-            say("Shape '{text}': no string is played; give at least one fret.", text=text)
-        )
+        raise BadInput("Shape '{text}': no string is played; give at least one fret.", text=text)
     return tuple(frets)
 
 
@@ -90,7 +85,7 @@ def _text(text: str, instrument: Instrument, document: dict[str, Any]) -> list[s
     if chord["inversion"] in INVERSIONS:
         name += f", {say(INVERSIONS[chord['inversion']])}"
     lines = [
-        say("{text} on {instrument}: {name}", text=text, instrument=say(instrument.name), name=name)
+        say("{text} on {instrument}: {name}", text=text, instrument=instrument.called, name=name)
     ]
     if document["impossible"]:
         return lines + wrapped(document["impossible"], "  ")

@@ -60,15 +60,14 @@ def run(options: argparse.Namespace) -> Result:
 
     target = Path(options.output)
     if not 390 <= options.a4 <= 470:
-        raise BadInput(say("--a4 {hertz:g}: choose 390 to 470 hertz.", hertz=options.a4))
+        raise BadInput("--a4 {hertz:g}: choose 390 to 470 hertz.", hertz=options.a4)
     if options.what == "tracks":
         return _tracks(options, target)
     file_to_write(options.output, "piece.wav")
     if target.suffix.lower() not in SUFFIXES:
         raise BadInput(
-            say("{path}: sound is written as .wav or .flac; end the name with one of them.",
-                path=target)
-        )  # fmt: skip
+            "{path}: sound is written as .wav or .flac; end the name with one of them.", path=target
+        )
     lesson = lesson_of(options, load(options, lessons=True))
     bars = passage(lesson.piece, options.bars) if options.bars else None
     with Meter("Sound") as meter:
@@ -116,7 +115,7 @@ def _tracks(options: argparse.Namespace, folder: Path) -> Result:
     from workbench.teaching.planning.plan import make_plan
 
     if folder.is_file():
-        raise BadInput(say("{path} is a file; name a folder for the tracks.", path=folder))
+        raise BadInput("{path} is a file; name a folder for the tracks.", path=folder)
     lesson = lesson_of(options, load(options, lessons=True))
     instrument, hand = playing_of(lesson)
     fingering = fingering_of(lesson)
@@ -147,15 +146,15 @@ def passage(piece: Piece, text: str) -> tuple[int, int]:
                 "{first} to {last}", first=piece.bars[0].number, last=piece.bars[-1].number
             )
             raise BadInput(
-                say(
-                    "--bars {text}: '{piece}' has no bar {number}; its bars are {numbers}.",
-                    text=text,
-                    piece=piece.title,
-                    number=number or say("(none given)"),
-                    numbers=numbers,
-                )
+                "--bars {text}: '{piece}' has no bar {number}; its bars are {numbers}.",
+                text=text,
+                piece=piece.title,
+                number=number or say("(none given)"),
+                numbers=numbers,
             )
         found.append(indices)
     if found[0][0] > found[1][-1]:
-        raise BadInput(f"--bars {text}: the first bar comes after the last; write them in order.")
+        raise BadInput(
+            "--bars {text}: the first bar comes after the last; write them in order.", text=text
+        )
     return found[0][0], found[1][-1]

@@ -15,7 +15,6 @@ from workbench.fingering.types import LEVELS, STYLES, Pin, Settings
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.lessons.lesson import Lesson
 
@@ -156,7 +155,8 @@ def load(options: argparse.Namespace, lessons: bool = False) -> Source:
         kept = _kept_lesson(named)
         if kept is None:
             raise BadInput(
-                f"{named} is neither a score file nor the id of a lesson; 'lessons' lists the ids."
+                "{named} is neither a score file nor the id of a lesson; 'lessons' lists the ids.",
+                named=named,
             )
         return Source(kept.piece, kept)
     from workbench.music.reading.apart import read_apart
@@ -169,7 +169,9 @@ def _demo(number: int) -> Source:
 
     shelf = demo_lessons()
     if not 1 <= number <= len(shelf):
-        raise BadInput(f"There are {len(shelf)} demo pieces; write demo:1 to demo:{len(shelf)}.")
+        raise BadInput(
+            "There are {last} demo pieces; write demo:1 to demo:{last}.", last=len(shelf)
+        )
     return Source(shelf[number - 1].piece, shelf[number - 1])
 
 
@@ -179,9 +181,9 @@ def _parts(text: str | None) -> Any:
     try:
         numbers = [int(word) for word in text.split(",")]
     except ValueError:
-        raise BadInput(f"--parts {text}: write numbers such as 1,3, or all.") from None
+        raise BadInput("--parts {text}: write numbers such as 1,3, or all.", text=text) from None
     if min(numbers) < 1:
-        raise BadInput(f"--parts {text}: parts count from 1, the top one.")
+        raise BadInput("--parts {text}: parts count from 1, the top one.", text=text)
     return numbers
 
 
@@ -224,11 +226,9 @@ def settings(
     if options.campanella:
         if not instrument.reentrant:
             raise BadInput(
-                say(
-                    "--campanella needs a re-entrant tuning such as the ukulele's with high G; "
-                    "on {instrument} leave it out.",
-                    instrument=say(instrument.name),
-                )
+                "--campanella needs a re-entrant tuning such as the ukulele's with high G; "
+                "on {instrument} leave it out.",
+                instrument=instrument.called,
             )
         base = replace(base, campanella=True)
     if options.rest_strokes:
@@ -267,10 +267,8 @@ def arranged(
     )  # fmt: skip
     if not any(instrument.places(note.midi) for note in placed.piece.notes):
         raise BadInput(
-            say(
-                "No note of '{title}' lies on the neck of this instrument; choose another tuning.",
-                title=placed.piece.title,
-            )
+            "No note of '{title}' lies on the neck of this instrument; choose another tuning.",
+            title=placed.piece.title,
         )
     return placed
 
@@ -302,7 +300,8 @@ def pins(
     for note in asked:
         if note not in known:
             raise BadInput(
-                f"--pin {note}: the piece has no note of that id; 'finger' shows the ids."
+                "--pin {note}: the piece has no note of that id; 'finger' shows the ids.",
+                note=note,
             )
     moved = options.key or options.transpose or options.capo is not None
     if lesson and not moved and options.instrument in (None, lesson.instrument):
@@ -327,13 +326,15 @@ def parse_pin(text: str) -> Pin:
             found[name] = value
         else:
             raise BadInput(
-                f"--pin {text}: '{word}' is not understood; "
-                "write string:2, fret:3, left:4 (0 to 4) or right:m (p i m a)."
+                "--pin {text}: '{word}' is not understood; "
+                "write string:2, fret:3, left:4 (0 to 4) or right:m (p i m a).",
+                text=text,
+                word=word,
             )
     if not note or not found:
-        raise BadInput(f"--pin {text}: write it like n12=string:2,left:4.")
+        raise BadInput("--pin {text}: write it like n12=string:2,left:4.", text=text)
     if not 0 <= found.get("left", 0) <= 4:
-        raise BadInput(f"--pin {text}: left fingers are 0 (open) to 4.")
+        raise BadInput("--pin {text}: left fingers are 0 (open) to 4.", text=text)
     return Pin(note=note, **found)
 
 

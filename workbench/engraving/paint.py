@@ -12,8 +12,8 @@ from PySide6.QtCore import QPointF, QRectF, QSizeF
 from PySide6.QtGui import QPainter
 from PySide6.QtSvg import QSvgRenderer
 
+from workbench.engraving import ids
 from workbench.engraving.drawing.render import SystemDrawing
-from workbench.engraving.mei.document import element_note
 from workbench.engraving.pointing import Geometry, Place
 from workbench.music.model import Piece
 
@@ -55,7 +55,7 @@ class PaintedSystem:
         if self._by_note is None:
             found: dict[str, list[str]] = {}
             for element_id in self.flat.ids:
-                note = element_note(element_id, notes)
+                note = ids.note_of(element_id, notes)
                 if note is not None:
                     found.setdefault(note, []).append(element_id)
             self._by_note = found
@@ -132,16 +132,14 @@ class ScoreImage:
         item = self._of_bar(bar_index)
         if item is None:
             return None
-        edges = item.system.flat.bars.get(f"bar-{bar_index}")
+        edges = item.system.flat.bars.get(bar_index)
         if edges is None:
             return None
         inner = QRectF(edges[0], 0.0, edges[1] - edges[0], item.system.flat.height)
         return item.mapped(inner)
 
     def rect_of(self, element_id: str) -> QRectF | None:
-        """The rectangle of a note's head and stem, or of any element id
-        (``head-`` the head alone, ``t-`` tablature figure, ``fl-`` and ``fr-``
-        finger marks)."""
+        """The rectangle of a note's head and stem, or of any element (see ``ids``)."""
         for item in self.placed:
             inner = item.system.rect(element_id)
             if inner is not None:
@@ -173,7 +171,7 @@ class ScoreImage:
                 continue
             inside = (point - item.corner) / item.scale
             for element_id in item.system.flat.ids:
-                note = element_note(element_id, self._notes)
+                note = ids.note_of(element_id, self._notes)
                 if note is None:
                     continue
                 rect = item.system.rect(element_id)
@@ -192,9 +190,9 @@ class ScoreImage:
             if not item.rect.contains(point):
                 continue
             x = (point.x() - item.corner.x()) / item.scale
-            for name, (left, right) in item.system.flat.bars.items():
+            for index, (left, right) in item.system.flat.bars.items():
                 if left <= x <= right:
-                    return int(name.removeprefix("bar-"))
+                    return index
         return None
 
     # Places in the music.
@@ -259,9 +257,8 @@ class ScoreImage:
             if not item.rect.intersects(area):
                 continue
             for element_id, rect in item.system.rects().items():
-                note = element_id.removeprefix("head-").removeprefix("t-")
-                known = note != element_id and note in self._notes
-                if known and area.contains(item.mapped(rect).center()):
+                note = ids.first_head_or_figure(element_id)
+                if note in self._notes and area.contains(item.mapped(rect).center()):
                     found.add(note)
         notes = [note for note in self._piece.notes if note.id in found]
         return tuple(

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from workbench.engraving import ids
 from workbench.engraving.drawing.flatten import Tint
-from workbench.engraving.mei.above import ABOVE, together
+from workbench.engraving.mei.above import together
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.strip import Strip
 from workbench.music.model import Piece
@@ -15,7 +16,7 @@ Mark = Callable[[str], str | None]  # note id of the original to an ink of its o
 
 class PairStrip(Strip):
     """Makes images of a piece with ``above`` set above it. In the drawing a note of the
-    upper piece has ``ABOVE`` before its id; ``mark`` gives such notes an ink of their own,
+    upper piece is called as by ``ids.over``; ``mark`` gives such notes an ink of their own,
     by their id in the piece itself."""
 
     def __init__(
@@ -37,10 +38,7 @@ class PairStrip(Strip):
             return None
 
         def tint(element_id: str) -> str | None:
-            name = element_id.removeprefix("head-")
-            if not name.startswith(ABOVE):
-                return None
-            note = name.removeprefix(ABOVE)
-            return mark(note) or mark(note.rpartition(".")[0])
+            note = ids.under(element_id)
+            return None if note is None else mark(note) or mark(ids.whole(note))
 
         return tint

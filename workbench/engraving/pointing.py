@@ -13,8 +13,8 @@ from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF
 
+from workbench.engraving import ids
 from workbench.engraving.drawing.flatten import Flat
-from workbench.engraving.mei.tree import onset_of_rest
 from workbench.music.model import STEPS, Bar
 
 STAFF_LINES = 5
@@ -54,7 +54,7 @@ class Geometry:
 
     def edges(self, bar: int) -> tuple[float, float] | None:
         """Left and right edge of a bar."""
-        return self._flat.bars.get(f"bar-{bar}")
+        return self._flat.bars.get(bar)
 
     def _anchors_of(self, bar: Bar, rects: Mapping[str, QRectF]) -> list[tuple[Fraction, float]]:
         """(moment, middle of what stands there), in order, the bar's right edge last."""
@@ -66,12 +66,12 @@ class Geometry:
 
         for note in bar.notes:
             if not note.grace:
-                lay(note.onset, rects.get(f"head-{note.id}"))
+                lay(note.onset, rects.get(ids.head(note.id)))
         for name, rect in rects.items():
-            found = onset_of_rest(name)
+            found = ids.onset_of_rest(name)
             if found and found[0] == bar.index and found[1] not in at:
                 lay(found[1], rect)
-        left, right = self._flat.bars[f"bar-{bar.index}"]
+        left, right = self._flat.bars[bar.index]
         rows = sorted(at.items())
         if not rows or rows[0][0] > 0:
             room = (rows[0][1] if rows else right) - left
@@ -107,7 +107,7 @@ class Geometry:
     def bar_at(self, x: float) -> int | None:
         """The written bar at ``x``."""
         for bar in self._anchors:
-            left, right = self._flat.bars[f"bar-{bar}"]
+            left, right = self._flat.bars[bar]
             if left <= x <= right:
                 return bar
         return None

@@ -12,6 +12,7 @@ from PySide6.QtGui import QImage, QPainter
 from workbench.engraving.app import ensure_gui
 from workbench.engraving.drawing.render import Engraver, SystemDrawing
 from workbench.engraving.mei.document import to_mei
+from workbench.engraving.mei.marked import Marked
 from workbench.engraving.mei.tree import MEI
 from workbench.engraving.options import TABLATURE, MeiOptions, SmallLook
 from workbench.engraving.paint import PaintedSystem
@@ -48,7 +49,7 @@ class SmallBars:
         )
         mei = to_mei(piece, fingering, instrument, options)
         flat = self._engraver.pages(_one_staff(mei, "2" if tab else "1"), None, look.ink)[0]
-        left, right = flat.bars.get(f"bar-{index}", (0.0, flat.width))
+        left, right = flat.bars.get(index, (0.0, flat.width))
         box = QRectF(left, 0.0, right - left, flat.height)
         if tab and flat.lines:
             box.setTop(flat.lines[0] - EDGE)
@@ -72,9 +73,9 @@ class SmallBars:
         return _picture(PaintedSystem(SystemDrawing(flat, index, index)), box, look)
 
 
-def _one_staff(mei: str, number: str) -> str:
+def _one_staff(marked: Marked, number: str) -> Marked:
     """The document with one of its staves, without clef, key and whatever hangs on notes."""
-    root = etree.fromstring(mei.encode("utf-8"))
+    root = etree.fromstring(marked.mei.encode("utf-8"))
     for tag in ("staffDef", "staff"):
         for found in list(root.iter(f"{{{MEI}}}{tag}")):
             if found.get("n") != number:
@@ -94,8 +95,8 @@ def _one_staff(mei: str, number: str) -> str:
         ending.attrib.clear()
     for clef in root.iter(f"{{{MEI}}}clef"):
         clef.set("visible", "false")
-    text: str = etree.tostring(root, encoding="unicode")
-    return text
+    ties = () if number == "2" else tuple(tie for tie in marked.ties if tie.incoming)
+    return Marked(etree.tostring(root, encoding="unicode"), (), ties)
 
 
 def _between(child: etree._Element) -> bool:

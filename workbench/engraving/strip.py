@@ -10,11 +10,12 @@ from itertools import cycle
 
 from PySide6.QtCore import QPointF
 
+from workbench.engraving import ids
 from workbench.engraving.app import ensure_gui
 from workbench.engraving.drawing.flatten import Flat, Tint
 from workbench.engraving.drawing.render import STAFF_HEIGHT, Engraver, SystemDrawing
-from workbench.engraving.mei.document import OCTAVE_CLEF_BELOW, element_note, to_mei
-from workbench.engraving.mei.tree import voice_of_layer
+from workbench.engraving.mei.document import OCTAVE_CLEF_BELOW, to_mei
+from workbench.engraving.mei.marked import Marked
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.paint import PaintedSystem, Placed, ScoreImage
 from workbench.fingering.types import FingeredBar, Fingering
@@ -82,7 +83,7 @@ class Strip:
         self._engraver = Engraver()
         self._plan: _Plan | None = None
         self._kept: dict[int, _State] = {}
-        self._cache: OrderedDict[str, PaintedSystem] = OrderedDict()
+        self._cache: OrderedDict[tuple[float, Marked], PaintedSystem] = OrderedDict()
 
     def image(
         self,
@@ -102,7 +103,7 @@ class Strip:
         to call it off.
         """
         if not piece.bars:
-            raise BadInput(f"'{piece.title}' has no bars; there is nothing to engrave.")
+            raise BadInput("'{title}' has no bars; there is nothing to engrave.", title=piece.title)
         line = 14000.0 if self.width is None else self.width / self.scale
         plan = self._plan
         if plan is None or not plan.fits(piece, instrument, line):
@@ -149,13 +150,13 @@ class Strip:
         ]
 
     def _system(
-        self, mei: str, first: int, last: int, line: float, tint: Tint | None
+        self, marked: Marked, first: int, last: int, line: float, tint: Tint | None
     ) -> PaintedSystem:
         """Drawn anew, or as it was at an earlier state (undo)."""
-        key = f"{line}|{mei}"
+        key = (line, marked)
         if key not in self._cache:
             width = None if self.width is None else line
-            flat = self._engraver.pages(mei, width, self.ink, self.paper, tint=tint)[0]
+            flat = self._engraver.pages(marked, width, self.ink, self.paper, tint=tint)[0]
             self._cache[key] = PaintedSystem(SystemDrawing(flat, first, last))
         self._cache.move_to_end(key)
         return self._cache[key]
@@ -170,9 +171,9 @@ class Strip:
         voice = {note.id: (note.part, note.voice) for note in piece.notes}
 
         def tint(element_id: str) -> str | None:
-            layer = voice_of_layer(element_id)
-            if layer is None and element_id.startswith(("t-", "fl-", "fr-", "sn-")):
-                note = element_note(element_id, piece.bar_of)
+            layer = ids.voice_of_layer(element_id)
+            if layer is None and ids.beside_note(element_id):
+                note = ids.note_of(element_id, piece.bar_of)
                 layer = voice[note] if note is not None else None
             return None if layer is None else inks.get(layer)
 

@@ -15,11 +15,10 @@ from workbench.fingering.lattice.paths import FAR, Path, Sweeper
 from workbench.fingering.lattice.window import Window
 from workbench.fingering.pins.conflicts import conflict
 from workbench.fingering.telling.reasons import difference
-from workbench.fingering.telling.words import words
+from workbench.fingering.telling.refused import Refused
 from workbench.fingering.types import Alternative, Fingering, Pin
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import fact
-from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 
 TRIES = 12  # sweeps spent on one bar
@@ -166,11 +165,9 @@ def pinned_way(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> P
     if found is None or found.cost >= FAR:
         written = solver.piece.bars[bar]
         why = conflict(written, by_note, solver.instrument, solver.hand, solver.neck)
-        raise BadInput(
-            words(
-                fact("refused", bar=written.number, why=(why,))
-                if why
-                else fact("cannot be held", bar=written.number)
-            )
+        raise Refused(
+            fact("refused", bar=written.number, why=(why,))
+            if why
+            else fact("cannot be held", bar=written.number)
         )
     return found

@@ -20,7 +20,7 @@ from workbench.fingering.pins.shared import apart, lasting, shortened, together
 from workbench.fingering.right.fingers import Memo, faults, solve_right, window_frame
 from workbench.fingering.right.plucking import plucked_frame, rests
 from workbench.fingering.telling.audit import Told, audit, tell
-from workbench.fingering.telling.words import words
+from workbench.fingering.telling.refused import Refused
 from workbench.fingering.types import (
     Alternative,
     FingeredBar,
@@ -32,7 +32,6 @@ from workbench.fingering.types import (
 from workbench.fingering.weights import weights_for
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import Fact, fact
-from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.music.ringing.slurs import slurred
 from workbench.music.ringing.sounds import sounds
@@ -373,7 +372,7 @@ class Solver:
             asked,
         )
         if found is None:
-            raise BadInput(words(fact("right finger twice", bar=self.piece.bars[bar].number)))
+            raise Refused(fact("right finger twice", bar=self.piece.bars[bar].number))
         rights, reason = found
         notes = tuple(replace(n, right=rights.get(n.id, n.right)) for n in told.notes)
         assert told.bar is not None

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from workbench.language.fact import Fact
-from workbench.language.speech import mark
+from workbench.language.message import mark
 
 #: How much a student can do already; what eases a fingering goes by it.
 LEVELS = {

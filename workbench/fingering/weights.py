@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from workbench.fingering.types import Settings
-from workbench.language.speech import mark
+from workbench.language.message import mark
 
 RESOURCES = Path(__file__).resolve().parents[2] / "resources"
 COMMON = mark("Common to all editions")  # where no school of fingering is chosen
@@ -23,6 +23,8 @@ RIGHT_TERMS = (
     "thumb_up",
     "style",
     "awkward",
+    "region",
+    "crossed",
     "wander",
     "spread",
     "home",

@@ -8,7 +8,6 @@ from typing import Literal
 from PySide6.QtGui import QPageSize
 
 from workbench.handout.offered import AUDIENCES, PAPERS
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 MM = 72 / 25.4  # points to a millimetre
@@ -51,15 +50,11 @@ class HandoutOptions:
 
     def __post_init__(self) -> None:
         if self.paper not in PAPERS:
-            raise BadInput(
-                say("Paper '{paper}' is not known; choose a4 or letter.", paper=self.paper)
-            )
+            raise BadInput("Paper '{paper}' is not known; choose a4 or letter.", paper=self.paper)
         if self.audience not in AUDIENCES:
             raise BadInput(
-                say(
-                    "Audience '{audience}' is not known; choose student or teacher.",
-                    audience=self.audience,
-                )
+                "Audience '{audience}' is not known; choose student or teacher.",
+                audience=self.audience,
             )
 
 

@@ -39,9 +39,10 @@ class Request:
     def __post_init__(self) -> None:
         if self.what not in PAGED:
             raise BadInput(
-                say("'{what}' cannot be printed; choose one of {known}.", what=self.what,
-                    known=", ".join(PAGED))
-            )  # fmt: skip
+                "'{what}' cannot be printed; choose one of {known}.",
+                what=self.what,
+                known=", ".join(PAGED),
+            )
 
 
 @dataclass(frozen=True)
@@ -72,7 +73,7 @@ def _document(
 ) -> Printed:
     options = request.options
     if not lessons:
-        raise BadInput(say("A book needs a lesson at least; choose some."))
+        raise BadInput("A book needs a lesson at least; choose some.")
     first = lessons[0]
     if request.what == "grips":
         return grip_sheet(first.lesson, first.fingering, options, request.order)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cached_property
 
+from workbench.language.message import Message, message
+
 A4_HZ = 440.0  # ISO 16
 
 
@@ -22,7 +24,7 @@ def fret_mm(scale_mm: float, fret: float) -> float:
 class Instrument:
     """A plucked, fretted instrument.
 
-    ``tuning`` holds the MIDI numbers of the open strings, string 1 (nearest
+    ``name`` is in English. ``tuning`` holds the MIDI numbers of the open strings, string 1 (nearest
     the floor) first. ``scale_mm`` is the scale length, ``spacing_mm`` the
     distance between neighbouring strings at the nut, ``frets`` the number of
     frets on the neck. ``capo`` is the fret the capo sits on; frets are then
@@ -36,6 +38,14 @@ class Instrument:
     frets: int
     spacing_mm: float
     capo: int = 0
+
+    @property
+    def called(self) -> Message:
+        """What it is called, to be said where it is shown."""
+        if self.id.startswith("custom:"):
+            strings = self.id.removeprefix("custom:").partition("@")[0]
+            return message("Own tuning {body}", body=strings)
+        return message(self.name)
 
     @property
     def strings(self) -> int:

@@ -9,7 +9,7 @@ import re
 from dataclasses import replace
 
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import mark, say
+from workbench.language.message import mark
 from workbench.music.errors import BadInput
 from workbench.music.model import STEP_SEMITONES
 
@@ -49,11 +49,9 @@ def _midi(name: str, whole: str) -> int:
     found = _NOTE.match(name.strip())
     if not found:
         raise BadInput(
-            say(
-                "Tuning '{whole}': '{name}' is no pitch; write each string like G4 or F#3.",
-                whole=whole,
-                name=name,
-            )
+            "Tuning '{whole}': '{name}' is no pitch; write each string like G4 or F#3.",
+            whole=whole,
+            name=name,
         )
     step, sign, octave = found.groups()
     return 12 * (int(octave) + 1) + STEP_SEMITONES[step.upper()] + {"": 0, "#": 1, "b": -1}[sign]
@@ -72,21 +70,17 @@ def instrument(name: str, capo: int = 0) -> Instrument:
     else:
         known = ", ".join(INSTRUMENTS)
         raise BadInput(
-            say(
-                "Instrument '{name}' is not known; choose one of {known}, or an own tuning "
-                "like custom:G4,C4,E4,A4@345.",
-                name=name,
-                known=known,
-            )
+            "Instrument '{name}' is not known; choose one of {known}, or an own tuning "
+            "like custom:G4,C4,E4,A4@345.",
+            name=name,
+            known=known,
         )
     if not 0 <= capo <= base.frets - 5:
         raise BadInput(
-            say(
-                "Capo {capo}: on {base} it can sit on frets 0 to {frets}.",
-                capo=capo,
-                base=base.name,
-                frets=base.frets - 5,
-            )
+            "Capo {capo}: on {base} it can sit on frets 0 to {frets}.",
+            capo=capo,
+            base=base.called,
+            frets=base.frets - 5,
         )
     return replace(base, capo=capo) if capo else base
 
@@ -96,7 +90,7 @@ def _custom(name: str) -> Instrument:
     pitches = [_midi(p, name) for p in body.split(",") if p.strip()]
     if not 1 <= len(pitches) <= 10:
         raise BadInput(
-            say("Tuning '{name}': give 1 to 10 strings, highest-numbered string first.", name=name)
+            "Tuning '{name}': give 1 to 10 strings, highest-numbered string first.", name=name
         )
     try:
         scale_mm = float(scale) if scale else 381.0
@@ -104,11 +98,11 @@ def _custom(name: str) -> Instrument:
         scale_mm = 0.0
     if not 200.0 <= scale_mm <= 1200.0:
         raise BadInput(
-            say("Tuning '{name}': the scale length after @ must be 200 to 1200 mm.", name=name)
+            "Tuning '{name}': the scale length after @ must be 200 to 1200 mm.", name=name
         )
     spacing = 9.5 if len(pitches) <= 4 else 8.6
     tuning = tuple(reversed(pitches))
-    return Instrument(name, say("Own tuning {body}", body=body), tuning, scale_mm, 18, spacing)
+    return Instrument(name, f"Own tuning {body}", tuning, scale_mm, 18, spacing)
 
 
 def hand(name: str) -> Hand:
@@ -127,9 +121,7 @@ def hand(name: str) -> Hand:
         if 15 <= a <= 120 and 40 <= b <= 220 and 20 <= c <= 180 and a < b and c < b:
             return Hand(name, a, b, c, a * 1.5, b * 1.5, c * 1.5)
     raise BadInput(
-        say(
-            "Hand '{name}' is not known; choose small, medium, large, or own:34,74,53 "
-            "(spans of fingers 1-2, 1-4 and 2-4 in mm).",
-            name=name,
-        )
+        "Hand '{name}' is not known; choose small, medium, large, or own:34,74,53 "
+        "(spans of fingers 1-2, 1-4 and 2-4 in mm).",
+        name=name,
     )

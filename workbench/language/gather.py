@@ -1,9 +1,10 @@
 """Bring the translation files up to date with the sentences in the code.
 
-``python -m workbench.language.gather`` reads every call of ``say``, ``count`` and
-``mark`` and the texts of the data files, keeps the translations that are there, adds
-new sentences as unfinished and takes out those that are gone. ``--check`` only tells
-how far each language is; its status is 1 where something is missing.
+``python -m workbench.language.gather`` reads every call of ``say``, ``count``, ``mark``,
+``message``, ``counted`` and ``BadInput`` and the texts of the data files, keeps the
+translations that are there, adds new sentences as unfinished and takes out those that are
+gone. ``--check`` only tells how far each language is; its status is 1 where something is
+missing.
 """
 
 from __future__ import annotations
@@ -24,6 +25,15 @@ DATA = {
     "techniques/grading.json": ("name",),
     "weights/fingering.json": ("sentence", "less", "title", "does"),
 }
+
+#: Where the functions come from whose calls hold sentences, and which of their arguments do.
+SOURCES = (
+    "workbench.language.speech", "workbench.language.message", "workbench.music.errors",
+)  # fmt: skip
+ARGUMENTS = {
+    "say": (0,), "mark": (0,), "message": (0,), "BadInput": (0,),
+    "count": (1, 2), "counted": (1, 2),
+}  # fmt: skip
 
 Sentence = tuple[str, str]  # source, sense
 
@@ -47,21 +57,17 @@ def in_code(tree: ast.AST) -> Iterator[Sentence]:
     known = {
         alias.name
         for node in ast.walk(tree)
-        if isinstance(node, ast.ImportFrom) and node.module == "workbench.language.speech"
+        if isinstance(node, ast.ImportFrom) and node.module in SOURCES
         for alias in node.names
     }
     for node in ast.walk(tree):
         if not isinstance(node, ast.Call) or not isinstance(node.func, ast.Name):
             continue
         name = node.func.id
-        if name not in known:
+        places = ARGUMENTS.get(name, ()) if name in known else ()
+        if len(node.args) != max(places, default=-1) + 1:
             continue
-        if name == "count" and len(node.args) == 3:
-            texts = node.args[1:]
-        elif name in ("say", "mark") and len(node.args) == 1:
-            texts = node.args
-        else:
-            continue
+        texts = [node.args[place] for place in places]
         sense = next((_literal(k.value) for k in node.keywords if k.arg == "sense"), "")
         for text in texts:
             if isinstance(text, ast.JoinedStr):

@@ -8,16 +8,19 @@ older file) is kept and shown as it is.
 from __future__ import annotations
 
 import json
-from typing import Any
 
-from workbench.language.speech import Said, say
+from workbench.language.message import Message, from_plain, message, to_plain
+from workbench.language.speech import Said
 
 _MARK = '{"say":'
 
 
-def kept(text: str) -> str:
+def kept(text: str | Message) -> str:
     """What stands for a text in a file or table."""
-    return json.dumps(_plain(text), separators=(",", ":")) if isinstance(text, Said) else text
+    told = _unsaid(text)
+    if isinstance(told, Message):
+        return json.dumps(to_plain(told), separators=(",", ":"))
+    return str(text)
 
 
 def shown(text: str) -> str:
@@ -25,20 +28,14 @@ def shown(text: str) -> str:
     if not text.startswith(_MARK):
         return text
     try:
-        return str(_said(json.loads(text)))
+        return str(from_plain(json.loads(text)))
     except (ValueError, TypeError, AttributeError, KeyError, IndexError):
         return text  # looks like one of ours and is none
 
 
-def _plain(value: object) -> Any:
-    if isinstance(value, Said):
-        found = {"say": value.text, "sense": value.sense}
-        return found | {"fields": {k: _plain(v) for k, v in value.fields.items()}}
-    return value if isinstance(value, int | float | str) else str(value)
-
-
-def _said(value: Any) -> Any:
-    if not isinstance(value, dict):
+def _unsaid(value: object) -> object:
+    """What was said, with all that was said in its fields, as a message again."""
+    if not isinstance(value, Said):
         return value
-    fields = {k: _said(v) for k, v in value["fields"].items()}
-    return say(value["say"], sense=value["sense"], **fields)
+    fields = {name: _unsaid(held) for name, held in value.fields.items()}
+    return message(value.text, sense=value.sense, **fields)

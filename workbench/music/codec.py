@@ -15,7 +15,6 @@ from fractions import Fraction
 from functools import cache
 from typing import Any, TypeVar, Union
 
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 
@@ -89,11 +88,9 @@ def _read_dataclass(cls: type, data: Any, where: str) -> Any:
             given[f.name] = _read(hints[f.name], data[f.name], f"{where}.{f.name}")
         elif f.default is dataclasses.MISSING and f.default_factory is dataclasses.MISSING:
             raise BadInput(
-                say(
-                    "Saved data: {where}.{field} is missing; the data is damaged.",
-                    where=where,
-                    field=f.name,
-                )
+                "Saved data: {where}.{field} is missing; the data is damaged.",
+                where=where,
+                field=f.name,
             )
     return cls(**given)
 
@@ -179,10 +176,8 @@ def _misfit(where: str, wanted: str, data: Any) -> BadInput:
     if len(shown) > 40:
         shown = shown[:37] + "..."
     return BadInput(
-        say(
-            "Saved data: {where} should be {wanted} but is {shown}; the data is damaged.",
-            where=where,
-            wanted=wanted,
-            shown=shown,
-        )
+        "Saved data: {where} should be {wanted} but is {shown}; the data is damaged.",
+        where=where,
+        wanted=wanted,
+        shown=shown,
     )

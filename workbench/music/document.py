@@ -6,7 +6,9 @@ from typing import Any
 
 from workbench.music.codec import to_dict
 from workbench.music.model import Bar, Piece
-from workbench.music.order.form import form_in_words, playing_order, sections
+from workbench.music.order.form import playing_order, sections
+from workbench.music.telling.form import form_in_words
+from workbench.music.telling.warnings import warnings
 
 
 def read_document(piece: Piece) -> dict[str, Any]:
@@ -25,7 +27,7 @@ def read_document(piece: Piece) -> dict[str, Any]:
         "playing_order": list(playing_order(piece)),
         "sections": [to_dict(s) for s in sections(piece)],
         "form": form_in_words(piece),
-        "warnings": list(piece.warnings),
+        "warnings": list(warnings(piece)),
     }
 
 

@@ -10,7 +10,6 @@ import unicodedata
 from collections.abc import Iterator
 from pathlib import Path
 
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 MOST_BYTES = 180  # of a name: file systems take 255, and an ending is to come
@@ -93,18 +92,15 @@ def write_whole(path: str | Path, data: bytes) -> None:
     """
     path = Path(path)
     if path.is_dir():
-        raise BadInput(say("{path} is a folder; give the name of a file to write.", path=path.name))
+        raise BadInput("{path} is a folder; give the name of a file to write.", path=path.name)
     try:
         with appearing(path) as part:
             part.write_bytes(data)
     except OSError as error:
         reason = (error.strerror or str(error)).lower()
         raise BadInput(
-            say(
-                "{path} cannot be written into {parent}: {reason}; choose another folder or "
-                "make room.",
-                path=path.name,
-                parent=path.parent,
-                reason=reason,
-            )
+            "{path} cannot be written into {parent}: {reason}; choose another folder or make room.",
+            path=path.name,
+            parent=path.parent,
+            reason=reason,
         ) from None

@@ -12,6 +12,8 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from functools import cached_property
 
+from workbench.language.fact import Fact
+
 STEPS = "CDEFGAB"
 STEP_SEMITONES = {"C": 0, "D": 2, "E": 4, "F": 5, "G": 7, "A": 9, "B": 11}
 
@@ -194,7 +196,7 @@ class Piece:
     tempo: float = 90.0  # quarter notes a minute
     parts: tuple[PartInfo, ...] = ()
     tunes: tuple[str, ...] = ()  # titles in a book of several tunes
-    warnings: tuple[str, ...] = field(default=())
+    warnings: tuple[Fact, ...] = field(default=())  # words: ``telling.warnings``
     written: tuple[WrittenFingers, ...] = ()
 
     @cached_property

@@ -12,7 +12,6 @@ from numpy.typing import NDArray
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import A4_HZ, Instrument
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
 from workbench.music.model import Piece
@@ -34,9 +33,8 @@ def write_sound(samples: NDArray[np.floating[Any]], path: str | Path, rate: int 
         return write_wav(samples, path, rate)
     if suffix != ".flac":
         raise BadInput(
-            say("{path}: sound is written as .wav or .flac; end the name with one of them.",
-                path=path)
-        )  # fmt: skip
+            "{path}: sound is written as .wav or .flac; end the name with one of them.", path=path
+        )
     import soundfile
 
     data = np.round(np.clip(samples, -1.0, 1.0) * 32767).astype("<i2")
@@ -50,11 +48,9 @@ def write_sound(samples: NDArray[np.floating[Any]], path: str | Path, rate: int 
 
 def _unwritable(path: Path, fault: Exception) -> BadInput:
     return BadInput(
-        say(
-            "{path} cannot be written ({reason}); choose another place.",
-            path=path,
-            reason=getattr(fault, "strerror", None) or fault,
-        )
+        "{path} cannot be written ({reason}); choose another place.",
+        path=path,
+        reason=getattr(fault, "strerror", None) or fault,
     )
 
 
@@ -67,7 +63,7 @@ def write_wav(samples: NDArray[np.floating[Any]], path: str | Path, rate: int = 
     data = np.round(np.clip(samples, -1.0, 1.0) * 32767).astype("<i2").tobytes()
     if len(data) > 2**32 - 100:
         raise BadInput(
-            say("{path}: that is more sound than a WAVE file holds; choose fewer bars.", path=path)
+            "{path}: that is more sound than a WAVE file holds; choose fewer bars.", path=path
         )
     try:
         with appearing(path) as part, wave.open(str(part), "wb") as file:

@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
-from workbench.language.speech import mark, say
+from workbench.language.speech import mark
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.sound.bank import Bank
@@ -139,7 +139,7 @@ class Programme:
 
     def __post_init__(self) -> None:
         if not self.order:
-            raise BadInput(say("There is nothing to play here; choose a bar with music."))
+            raise BadInput("There is nothing to play here; choose a bar with music.")
         self.bank = self.bank or Bank(self.instrument)
 
     def rounds(self) -> Iterator[Round]:

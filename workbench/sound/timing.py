@@ -9,7 +9,6 @@ from fractions import Fraction
 from workbench.fingering.telling.heard import heard
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Instrument
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
 from workbench.music.order.form import playing_order
@@ -53,14 +52,12 @@ def order_of(
         first, last = bars
         if not 0 <= first <= last < count:
             raise BadInput(
-                say(
-                    "Bars {first} to {last}: '{piece}' has {count} bars; name a first and a last "
-                    "bar of it.",
-                    first=first + 1,
-                    last=last + 1,
-                    piece=piece.title,
-                    count=count,
-                )
+                "Bars {first} to {last}: '{piece}' has {count} bars; name a first and a last "
+                "bar of it.",
+                first=first + 1,
+                last=last + 1,
+                piece=piece.title,
+                count=count,
             )
         if order is None:
             return tuple(range(first, last + 1))
@@ -68,7 +65,7 @@ def order_of(
     chosen = tuple(playing_order(piece) if order is None else order)
     if not chosen or not all(0 <= index < count for index in chosen):
         raise BadInput(
-            say("'{piece}' has no bars to play there; choose bars of the piece.", piece=piece.title)
+            "'{piece}' has no bars to play there; choose bars of the piece.", piece=piece.title
         )
     return chosen
 
@@ -82,12 +79,10 @@ def bar_times(
     """
     if not SLOWEST <= tempo_percent <= FASTEST:
         raise BadInput(
-            say(
-                "Tempo {percent:g} %: choose {slowest} to {fastest} percent of the written one.",
-                percent=tempo_percent,
-                slowest=SLOWEST,
-                fastest=FASTEST,
-            )
+            "Tempo {percent:g} %: choose {slowest} to {fastest} percent of the written one.",
+            percent=tempo_percent,
+            slowest=SLOWEST,
+            fastest=FASTEST,
         )
     quarter = [60.0 / tempo * 100 / tempo_percent for tempo in _tempi(piece)]
     times, at = [], 0.0
@@ -105,11 +100,9 @@ def _tempi(piece: Piece) -> list[float]:
         tempo = bar.tempo or tempo
         if not tempo > 0:
             raise BadInput(
-                say(
-                    "Bar {bar} has tempo {tempo:g}; give a tempo above 0.",
-                    bar=bar.number,
-                    tempo=tempo,
-                )
+                "Bar {bar} has tempo {tempo:g}; give a tempo above 0.",
+                bar=bar.number,
+                tempo=tempo,
             )
         tempi.append(tempo)
     return tempi

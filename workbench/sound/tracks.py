@@ -42,7 +42,7 @@ def programme_samples(
     rounds = list(replace(programme, manner=replace(programme.manner, loop=False)).rounds())
     whole = sum(r.size for r in rounds)
     if whole > MOST_SECONDS * RATE:
-        raise BadInput(say("That is more than three hours of sound; choose fewer bars."))
+        raise BadInput("That is more than three hours of sound; choose fewer bars.")
     transport.play(iter(rounds))
     out = []
     while transport.ringing:

@@ -20,7 +20,6 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from workbench.language.speech import say
 from workbench.music.codec import from_dict, piece_from_dict, piece_to_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
@@ -116,11 +115,9 @@ def write_archive(
             put("archive.json", as_text(top))
     except OSError as fault:
         raise BadInput(
-            say(
-                "{path} cannot be written ({fault}); choose another place.",
-                path=path,
-                fault=fault.strerror or fault,
-            )
+            "{path} cannot be written ({fault}); choose another place.",
+            path=path,
+            fault=fault.strerror or fault,
         ) from fault
     return len(names)
 
@@ -158,7 +155,7 @@ class _Reader:
         self._left -= len(data)
         if self._left < 0:
             raise BadInput(
-                say("{name} unpacks to more than lessons need; it is not opened.", name=self._name)
+                "{name} unpacks to more than lessons need; it is not opened.", name=self._name
             )
         found = json.loads(data)
         if not isinstance(found, dict):
@@ -192,32 +189,24 @@ def read_archive(path: str | Path) -> Archive:
                 raise KeyError("format")
             if top["version"] != VERSION:
                 raise BadInput(
-                    say(
-                        "{name} was written by a newer version of the program; update this one.",
-                        name=path.name,
-                    )
+                    "{name} was written by a newer version of the program; update this one.",
+                    name=path.name,
                 )
             return _archive(reader, top)
     except FileNotFoundError:
-        raise BadInput(
-            say("{path} does not exist; check the name and the folder.", path=path)
-        ) from None
+        raise BadInput("{path} does not exist; check the name and the folder.", path=path) from None
     except IsADirectoryError:
-        raise BadInput(say("{name} is a folder; name an archive.", name=path.name)) from None
+        raise BadInput("{name} is a folder; name an archive.", name=path.name) from None
     except BadInput:
         raise
     except OSError as fault:
         raise BadInput(
-            say("{name} cannot be read: {reason}.", name=path.name,
-                reason=fault.strerror or str(fault))
-        ) from fault  # fmt: skip
+            "{name} cannot be read: {reason}.", name=path.name, reason=fault.strerror or str(fault)
+        ) from fault
     except Exception as fault:  # of zip, zlib, JSON and its shape: all mean the same
         raise BadInput(
-            say(
-                "{name} is no archive of lessons, or is damaged; get it again from where it was "
-                "made.",
-                name=path.name,
-            )
+            "{name} is no archive of lessons, or is damaged; get it again from where it was made.",
+            name=path.name,
         ) from fault
 
 

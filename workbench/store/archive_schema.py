@@ -117,7 +117,10 @@ def _of_dataclass(cls: type, found: dict[str, Any]) -> dict[str, Any]:
             ],
             "properties": {f.name: _of(hints[f.name], found) for f in fields},
         }
-    return {"$ref": f"#/$defs/{cls.__name__}"}
+    found_there = {"$ref": f"#/$defs/{cls.__name__}"}
+    if hasattr(cls, "from_text"):  # older archives have a sentence there
+        return {"anyOf": [found_there, {"type": "string"}]}
+    return found_there
 
 
 def text() -> str:

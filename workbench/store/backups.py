@@ -95,7 +95,7 @@ def back_up(place: Place, now: datetime | None = None) -> Backup:
     where, file = folder(place), place.file
     if where is None or file is None:
         raise BadInput(
-            say("The store {place} lies on a server; its backups are made there.", place=place)
+            "The store {place} lies on a server; its backups are made there.", place=place
         )
     now = now or datetime.now().astimezone()
     day = now.date()
@@ -116,12 +116,10 @@ def back_up(place: Place, now: datetime | None = None) -> Backup:
                 raise BadInput(damaged_sentence(place, wrong))
     except OSError as fault:
         raise BadInput(
-            say(
-                "No backup of the lesson store can be written into {folder} ({fault}); make room "
-                "or change the folder's rights.",
-                folder=where,
-                fault=fault.strerror or fault,
-            )
+            "No backup of the lesson store can be written into {folder} ({fault}); make room "
+            "or change the folder's rights.",
+            folder=where,
+            fault=fault.strerror or fault,
         ) from fault
     return Backup(path, day, number)
 
@@ -227,11 +225,9 @@ def restore(place: Place, backup: Backup, now: datetime | None = None) -> Restor
     wrong = problems(backup.path)
     if wrong:
         raise BadInput(
-            say(
-                "The backup {path} is damaged itself ({what}); choose another one.",
-                path=backup.path,
-                what=wrong[0],
-            )
+            "The backup {path} is damaged itself ({what}); choose another one.",
+            path=backup.path,
+            what=wrong[0],
         )
     now = now or datetime.now().astimezone()
     before = contents(file) if file.exists() else {}
@@ -241,12 +237,10 @@ def restore(place: Place, backup: Backup, now: datetime | None = None) -> Restor
             aside = _set_aside(file, now)
     except OSError as fault:
         raise BadInput(
-            say(
-                "The backup cannot be put in place of {file} ({fault}); make room or change the "
-                "folder's rights.",
-                file=file,
-                fault=fault.strerror or fault,
-            )
+            "The backup cannot be put in place of {file} ({fault}); make room or change the "
+            "folder's rights.",
+            file=file,
+            fault=fault.strerror or fault,
         ) from fault
     with contextlib.suppress(BadInput, sqlite3.Error):
         back_up(place, now)  # the newest backup is then what the store is

@@ -141,9 +141,7 @@ class ShelfBase:
         if piece is None:
             record = session.get(MusicRecord, digest)
             if record is None:
-                raise BadInput(
-                    say("The music of {what} is missing in the lesson store.", what=what)
-                )
+                raise BadInput("The music of {what} is missing in the lesson store.", what=what)
             piece = unpack(Piece, record.document, what)
             self._music.hold(digest, piece)
         return piece
@@ -168,7 +166,7 @@ class ShelfBase:
         found = session.scalar(query)
         if found is None:
             raise BadInput(
-                say("Lesson {id} is not on the shelf; list them with 'lessons'.", id=lesson_id)
+                "Lesson {id} is not on the shelf; list them with 'lessons'.", id=lesson_id
             )
         return found
 
@@ -181,11 +179,9 @@ class ShelfBase:
         step = self._step(session, record, record.place)
         if step is None:
             raise BadInput(
-                say(
-                    "Lesson '{title}' is damaged in the lesson store: its present state is "
-                    "missing; go back to a version of it or restore the store from a copy.",
-                    title=record.title,
-                )
+                "Lesson '{title}' is damaged in the lesson store: its present state is "
+                "missing; go back to a version of it or restore the store from a copy.",
+                title=record.title,
             )
         return step
 

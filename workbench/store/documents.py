@@ -83,11 +83,9 @@ def read_text(text: str, what: str) -> Any:
 
 def _damaged(what: str) -> BadInput:
     return BadInput(
-        say(
-            "{what} is damaged in the lesson store; go back to a version of the lesson "
-            "or restore the store from a copy.",
-            what=what,
-        )
+        "{what} is damaged in the lesson store; go back to a version of the lesson "
+        "or restore the store from a copy.",
+        what=what,
     )
 
 

@@ -121,8 +121,8 @@ def plain_words(place: str) -> Iterator[None]:
         raise Refused(said) from fault
     except (UnicodeDecodeError, OverflowError) as fault:
         # Bytes that are no text in a column of texts: the file has been written over.
-        raise BadInput(say(_SENTENCES[sqlite3.SQLITE_CORRUPT], place=place)) from fault
+        raise BadInput(_SENTENCES[sqlite3.SQLITE_CORRUPT], place=place) from fault
     except ValueError as fault:
         if isinstance(fault, BadInput) or "isoformat" not in str(fault):
             raise
-        raise BadInput(say(_SENTENCES[sqlite3.SQLITE_CORRUPT], place=place)) from fault
+        raise BadInput(_SENTENCES[sqlite3.SQLITE_CORRUPT], place=place) from fault

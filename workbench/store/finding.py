@@ -9,7 +9,6 @@ from typing import Any
 from sqlalchemy import Float, Integer, and_, case, column, func, or_, select, text
 from sqlalchemy.orm import Session
 
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.base import aware, kept_time
 from workbench.store.documents import fold, words
@@ -107,11 +106,9 @@ class FindingShelf(KeepingShelf):
             query = query.where(LessonRecord.used < kept_time(used_before))
         if order is not None and order not in ORDERS:
             raise BadInput(
-                say(
-                    "Order '{order}' is not known; choose one of {orders}.",
-                    order=order,
-                    orders=", ".join(ORDERS),
-                )
+                "Order '{order}' is not known; choose one of {orders}.",
+                order=order,
+                orders=", ".join(ORDERS),
             )
         query, best = self._matching(query, _sought(search))
         if order is None and best is not None:

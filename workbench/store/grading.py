@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand, instrument
-from workbench.language.speech import say
 from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.store.location import store_place
@@ -128,7 +127,7 @@ def undo_grade_fit(shelf: Shelf) -> GradeModel | None:
     """
     kept = shelf.setting(BEFORE)
     if kept is None:
-        raise BadInput(say("There is no fit to grades to take back; 'fit --grades' makes one."))
+        raise BadInput("There is no fit to grades to take back; 'fit --grades' makes one.")
     shelf.set_settings({MODEL: kept["model"], BEFORE: None})
     return studio_model(shelf)
 

@@ -86,7 +86,7 @@ class KeepingShelf(LessonShelf):
     def _version(self, session: Session, version_id: int) -> tuple[VersionRecord, LessonRecord]:
         kept = session.get(VersionRecord, version_id)
         if kept is None:
-            raise BadInput(say("Version {id} is not on the shelf any more.", id=version_id))
+            raise BadInput("Version {id} is not on the shelf any more.", id=version_id)
         return kept, session.get_one(LessonRecord, kept.lesson)
 
     # Archive and bin.

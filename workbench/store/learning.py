@@ -98,10 +98,8 @@ def fit_to_choices(shelf: Shelf, progress: Callable[[int, int], None] | None = N
             choices += lesson_choices(lesson)
     if not any(c.rejected for c in choices):
         raise BadInput(
-            say(
-                "There are no choices to learn from yet; pin some fingers or take another "
-                "fingering in a few bars first."
-            )
+            "There are no choices to learn from yet; pin some fingers or take another "
+            "fingering in a few bars first."
         )
     old = studio_weights(shelf, scale)
     found = fit(choices, Settings(weights=old), scale)
@@ -152,24 +150,20 @@ def fit_of_scores(
         tell(i)
         if not can_mean(piece, on):
             raise BadInput(
-                say(
-                    "The fingering that '{title}' prints is for another instrument than the "
-                    "{instrument}; choose that one, or leave the score out.",
-                    title=piece.title,
-                    instrument=say(on.name),
-                )
+                "The fingering that '{title}' prints is for another instrument than the "
+                "{instrument}; choose that one, or leave the score out.",
+                title=piece.title,
+                instrument=say(on.name),
             )
         chains.append(chain(piece, piece.written, on, of, start))
     printed = sum(agreement(c, start)[1] for c in chains)
     if printed < FEWEST:
         raise BadInput(
-            say(
-                "The scores print {n} left fingers that can be held on the {instrument}; "
-                "give scores with at least {fewest}.",
-                n=printed,
-                instrument=say(on.name),
-                fewest=FEWEST,
-            )
+            "The scores print {n} left fingers that can be held on the {instrument}; "
+            "give scores with at least {fewest}.",
+            n=printed,
+            instrument=say(on.name),
+            fewest=FEWEST,
         )
     found = fit_to_print(chains, start, lambda done, _: tell(len(pieces) + done))
     new = tuple(sorted({**dict(old), **dict(found.weights)}.items()))
@@ -230,7 +224,7 @@ def undo_fit(shelf: Shelf) -> Pairs:
     """
     before = shelf.setting(BEFORE)
     if before is None:
-        raise BadInput(say("There is no fit to take back; 'fit' makes one."))
+        raise BadInput("There is no fit to take back; 'fit' makes one.")
     if isinstance(before, list):  # kept before kinds of instruments were told apart
         before = {"small": False, "weights": before}
     weights = tuple((str(t), int(w)) for t, w in before["weights"])

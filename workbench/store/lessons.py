@@ -45,22 +45,20 @@ class LessonShelf(PieceShelf):
         with self._writing() as session:
             if session.scalar(select(LessonRecord.id).where(LessonRecord.id == lesson.id)):
                 raise BadInput(
-                    say(
-                        "Lesson {id} is on the shelf already; duplicate it instead.",
-                        id=lesson.id,
-                    )
+                    "Lesson {id} is on the shelf already; duplicate it instead.",
+                    id=lesson.id,
                 )
             self._add(session, lesson, piece_id, label or say("New lesson"))
         return lesson
 
     def _add(self, session: Session, lesson: Lesson, piece_id: str | None, label: str) -> None:
         if not lesson.id or len(lesson.id) > NAME or clean(lesson.id) != lesson.id:
-            raise BadInput(say("A lesson's id has 1 to {n} characters of plain text.", n=NAME))
+            raise BadInput("A lesson's id has 1 to {n} characters of plain text.", n=NAME)
         if piece_id is None:
             same = self._same(session, lesson.piece)
             piece_id = (same or self._add_piece(session, lesson.piece)).id
         elif session.get(PieceRecord, piece_id) is None:
-            raise BadInput(say("Piece {id} is not on the shelf.", id=piece_id))
+            raise BadInput("Piece {id} is not on the shelf.", id=piece_id)
         now = self._time()
         record = LessonRecord(
             id=lesson.id, piece_id=piece_id, place=0, created=now, used=now, archived=False,

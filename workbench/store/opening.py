@@ -54,11 +54,9 @@ class Place:
             pass  # said when it is opened
         except (ArgumentError, ValueError, TypeError, AttributeError) as fault:
             raise BadInput(
-                say(
-                    "{variable} is no database URL; write one like sqlite:////folder/lessons.db, "
-                    "or the path of a file.",
-                    variable=VARIABLE,
-                )
+                "{variable} is no database URL; write one like sqlite:////folder/lessons.db, "
+                "or the path of a file.",
+                variable=VARIABLE,
             ) from fault
         #: Whether the store is from a newer program: it is read, and left as it is.
         self.read_only = False
@@ -99,40 +97,32 @@ def _prepare_file(file: Path) -> None:
         if new_folder:
             file.parent.chmod(0o700)  # students' names are nobody else's business
         if file.is_dir():
-            raise BadInput(
-                say("The lesson store {file} is a folder; name a file in it.", file=file)
-            )
+            raise BadInput("The lesson store {file} is a folder; name a file in it.", file=file)
         if file.exists():
             with file.open("rb") as stream:
                 start = stream.read(16)
             if not start and time.time() - file.stat().st_mtime > BEING_MADE:
                 raise BadInput(
-                    say(
-                        "The lesson store {file} is empty: what was in it is lost, or it was "
-                        "never made. Restore a backup, or delete the file to start a new store.",
-                        file=file,
-                    )
+                    "The lesson store {file} is empty: what was in it is lost, or it was "
+                    "never made. Restore a backup, or delete the file to start a new store.",
+                    file=file,
                 )
             if start and start != b"SQLite format 3\0":
                 raise BadInput(
-                    say(
-                        "{file} is no lesson store (or is damaged) and was left as it is; "
-                        "put a copy of it back, or name another place in {variable}.",
-                        file=file,
-                        variable=VARIABLE,
-                    )
+                    "{file} is no lesson store (or is damaged) and was left as it is; "
+                    "put a copy of it back, or name another place in {variable}.",
+                    file=file,
+                    variable=VARIABLE,
                 )
         else:
             os.close(os.open(file, os.O_CREAT | os.O_RDWR, 0o600))
     except OSError as fault:
         raise BadInput(
-            say(
-                "The lesson store {file} cannot be opened ({fault}); check the folder, "
-                "or name another place in {variable}.",
-                file=file,
-                fault=fault.strerror,
-                variable=VARIABLE,
-            )
+            "The lesson store {file} cannot be opened ({fault}); check the folder, "
+            "or name another place in {variable}.",
+            file=file,
+            fault=fault.strerror,
+            variable=VARIABLE,
         ) from fault
 
 
@@ -156,20 +146,16 @@ def _make_engine(place: Place, wait_seconds: float) -> Engine:
         engine = create_engine(place.url, hide_parameters=True, **options)
     except (NoSuchModuleError, ImportError) as fault:
         raise BadInput(
-            say(
-                "{variable}: the driver for a '{driver}' database is not installed; "
-                "install it with pip, or name a SQLite file.",
-                variable=VARIABLE,
-                driver=place.url.drivername,
-            )
+            "{variable}: the driver for a '{driver}' database is not installed; "
+            "install it with pip, or name a SQLite file.",
+            variable=VARIABLE,
+            driver=place.url.drivername,
         ) from fault
     except (ArgumentError, TypeError, ValueError) as fault:
         raise BadInput(
-            say(
-                "{variable}: this address of a database cannot be used; write one like "
-                "postgresql://user@server/lessons, or the path of a file.",
-                variable=VARIABLE,
-            )
+            "{variable}: this address of a database cannot be used; write one like "
+            "postgresql://user@server/lessons, or the path of a file.",
+            variable=VARIABLE,
         ) from fault
     if place.sqlite:
         event.listen(engine, "connect", _settle_connection)
@@ -240,12 +226,10 @@ def revision(connection: Connection) -> str:
 def _check_revision(found: str, place: Place) -> None:
     if found == "?":
         raise BadInput(
-            say(
-                "{place} holds something other than lessons and was left as it is; "
-                "name another place in {variable}.",
-                place=place,
-                variable=VARIABLE,
-            )
+            "{place} holds something other than lessons and was left as it is; "
+            "name another place in {variable}.",
+            place=place,
+            variable=VARIABLE,
         )
     place.read_only = bool(found) and found != HEAD and found not in EARLIER
 
@@ -274,14 +258,12 @@ def _copy_aside(file: Path, found: str) -> None:
     except (OSError, sqlite3.Error) as fault:
         part.unlink(missing_ok=True)
         raise BadInput(
-            say(
-                "The lesson store {file} is to be brought from {found} to {known}, but no copy "
-                "of it can be kept beside it ({fault}); make room or change the folder's rights.",
-                file=file,
-                found=found,
-                known=HEAD,
-                fault=fault,
-            )
+            "The lesson store {file} is to be brought from {found} to {known}, but no copy "
+            "of it can be kept beside it ({fault}); make room or change the folder's rights.",
+            file=file,
+            found=found,
+            known=HEAD,
+            fault=fault,
         ) from fault
 
 

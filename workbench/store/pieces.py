@@ -87,7 +87,7 @@ class PieceShelf(ShelfBase):
         query = select(PieceRecord, _LESSONS).where(PieceRecord.id == piece_id)
         found = _rows(session, query)
         if not found:
-            raise BadInput(say("Piece {id} is not on the shelf.", id=piece_id))
+            raise BadInput("Piece {id} is not on the shelf.", id=piece_id)
         return found[0]
 
     def piece(self, piece_id: str) -> PieceRow:
@@ -117,7 +117,7 @@ class PieceShelf(ShelfBase):
         with self._reading() as session:
             record = session.get(PieceRecord, piece_id)
             if record is None:
-                raise BadInput(say("Piece {id} is not on the shelf.", id=piece_id))
+                raise BadInput("Piece {id} is not on the shelf.", id=piece_id)
             return self._read_music(
                 session, record.music, say("Piece '{title}'", title=record.title)
             )
@@ -138,5 +138,5 @@ class PieceShelf(ShelfBase):
         with self._writing() as session:
             record = session.get(PieceRecord, piece_id)
             if record is None:
-                raise BadInput(say("Piece {id} is not on the shelf.", id=piece_id))
+                raise BadInput("Piece {id} is not on the shelf.", id=piece_id)
             record.deleted = self._time() if deleted else None

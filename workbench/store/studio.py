@@ -47,7 +47,7 @@ class StudioShelf(ShelfBase):
         """Make a group, or say anew who is in it."""
         name = clean(name).strip()
         if not 0 < len(name) <= NAME:
-            raise BadInput(say("A group's name has 1 to {n} characters.", n=NAME))
+            raise BadInput("A group's name has 1 to {n} characters.", n=NAME)
         members = dict.fromkeys(clean(student).strip()[:NAME] for student in students)
         members.pop("", None)
         with self._writing() as session:
@@ -133,7 +133,7 @@ class StudioShelf(ShelfBase):
         ``kind`` is "pin" or "alternative", ``bar`` the index of the written bar.
         """
         if kind not in ("pin", "alternative"):
-            raise BadInput(say("A choice is a 'pin' or an 'alternative', not '{kind}'.", kind=kind))
+            raise BadInput("A choice is a 'pin' or an 'alternative', not '{kind}'.", kind=kind)
         with self._writing() as session:
             number = None
             if lesson_id is not None:

@@ -1,9 +1,5 @@
 """Finger marks set by hand's rule: the left hand's number beside its note head,
 the right hand's letter under its tablature figure, nothing on top of anything.
-
-The marks are standard ``fing`` elements in the MEI; they are taken out before
-the engraver lays out the page and set here, since it would stack them far from
-their heads.
 """
 
 from __future__ import annotations
@@ -13,12 +9,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from lxml import etree
-
 from workbench.engraving.app import SANS, SERIF, text_width
 from workbench.engraving.drawing.boxes import Box
-from workbench.engraving.drawing.halfties import HalfTie, take_half_ties
-from workbench.engraving.mei.tree import MEI, XML_ID
+from workbench.engraving.mei.marked import FingerMark
 
 LEFT_SIZE = 245.0
 GRACE_SIZE = 225.0
@@ -33,17 +26,6 @@ _NEAR = 330.0  # right of a number: a head there seems to own it
 
 
 @dataclass(frozen=True)
-class FingerMark:
-    """``target`` is the id of the head or tablature figure it belongs to."""
-
-    id: str
-    target: str
-    text: str
-    below: bool = False
-    string: int = 0  # of a grace note's tablature figure, else 0
-
-
-@dataclass(frozen=True)
 class Set:
     """A mark at its place: baseline start ``x``, ``y``."""
 
@@ -55,27 +37,6 @@ class Set:
     kind: Literal["left", "string", "right", "grace"]
 
 
-def take_marks(mei: str) -> tuple[str, tuple[FingerMark, ...], tuple[HalfTie, ...]]:
-    """The document without its ``fing`` elements and half ties, and these."""
-    root = etree.fromstring(mei.encode("utf-8"))
-    marks = []
-    for fing in list(root.iter(f"{{{MEI}}}fing")):
-        marks.append(
-            FingerMark(
-                fing.get(XML_ID), fing.get("startid").lstrip("#"), fing.text or "",
-                fing.get("place") == "below",
-            )
-        )  # fmt: skip
-        fing.getparent().remove(fing)
-    for note in root.iter(f"{{{MEI}}}note"):
-        if note.get("grace") and note.get("tab.fret"):
-            own = note.get(XML_ID)
-            marks.append(FingerMark(f"t-{own}", own, note.attrib.pop("tab.fret"),
-                                    string=int(note.attrib.pop("tab.course"))))
-    ties = take_half_ties(root)
-    return etree.tostring(root, encoding="unicode"), tuple(marks), ties
-
-
 def place(
     marks: Iterable[FingerMark], drawn: Sequence[Box], tab_lines: Sequence[float]
 ) -> list[Set]:
@@ -84,11 +45,13 @@ def place(
     marks = list(marks)
     heads = {b.owner: b for b in drawn if b.kind == "notehead"}
     figures = {b.owner: b for b in drawn if b.kind == "note"}
-    graces = _grace_figures([m for m in marks if m.string and m.target in heads], heads, tab_lines)
+    graces = _grace_figures(
+        [m for m in marks if m.kind == "grace" and m.target in heads], heads, tab_lines
+    )
     figures |= {s.mark.id: s.box for s in graces}
     tab_bottom = max(tab_lines)
-    left = [m for m in marks if m.id.startswith(("fl-", "sn-")) and m.target in heads]
-    right = [m for m in marks if m.id.startswith("fr-")]
+    left = [m for m in marks if m.kind in ("left", "string") and m.target in heads]
+    right = [m for m in marks if m.kind == "right"]
     out = graces + _left_hand(left, heads, drawn)
     out += _right_hand([m for m in right if m.target in figures], figures, drawn, tab_bottom)
     return out
@@ -121,11 +84,11 @@ def _left_hand(
     signs = {b.owner: b for b in drawn if b.kind == "accid"}
     out: list[Set] = []
     order = sorted(
-        marks, key=lambda m: (m.id[:2] == "sn", heads[m.target].left, heads[m.target].top)
+        marks, key=lambda m: (m.kind == "string", heads[m.target].left, heads[m.target].top)
     )  # fingers first: they have the places beside their heads
     for mark in order:
         head = heads[mark.target]
-        ringed = mark.id.startswith("sn-")
+        ringed = mark.kind == "string"
         wide = 2 * RING if ringed else text_width(mark.text, LEFT_SIZE, SANS, True, False)
         high = 2 * RING if ringed else LEFT_SIZE * _CAP
         best: tuple[float, Box] | None = None

@@ -11,13 +11,14 @@ from dataclasses import dataclass, field
 
 from lxml import etree
 
+from workbench.engraving import ids
 from workbench.engraving.app import SANS, SERIF
 from workbench.engraving.drawing.boxes import boxes
-from workbench.engraving.drawing.fingers import RING, FingerMark, place
-from workbench.engraving.drawing.halfties import HalfTie
+from workbench.engraving.drawing.fingers import RING, place
 from workbench.engraving.drawing.halfties import draw as draw_half_ties
 from workbench.engraving.drawing.rests import clear_rests
 from workbench.engraving.drawing.texts import Face, Run, circle, draw, own_ink, set_text
+from workbench.engraving.mei.marked import FingerMark, HalfTie
 
 Tint = Callable[[str], str | None]  # element id to its own ink
 
@@ -27,7 +28,7 @@ BELOW = 60.0  # units under what is lowest
 @dataclass(frozen=True)
 class Flat:
     """A flattened drawing. ``width``/``height`` in engraving units (staff space
-    180); ``ids`` in document order; ``bars`` bar id to (left, right) edges;
+    180); ``ids`` in document order; ``bars`` index of a bar to (left, right) edges;
     ``staff_top``/``staff_bottom`` the outer lines of the first and last staff;
     ``lines`` the heights of all lines from the top."""
 
@@ -35,7 +36,7 @@ class Flat:
     width: float
     height: float
     ids: tuple[str, ...]
-    bars: dict[str, tuple[float, float]] = field(default_factory=dict)
+    bars: dict[int, tuple[float, float]] = field(default_factory=dict)
     staff_top: float = 0.0
     staff_bottom: float = 0.0
     lines: tuple[float, ...] = ()
@@ -82,8 +83,8 @@ def flatten(
         height = low
         root.set("viewBox", f"0 0 {width:g} {height:g}")
         root.set("height", f"{height:g}")
-    ids = tuple(e.get(_ID) for e in body.iter() if e.get(_ID))
-    return Flat(etree.tostring(root), width, height, ids, bars, top, bottom, tuple(lines))
+    names = tuple(e.get(_ID) for e in body.iter() if e.get(_ID))
+    return Flat(etree.tostring(root), width, height, names, bars, top, bottom, tuple(lines))
 
 
 _XLINK = "http://www.w3.org/1999/xlink"
@@ -111,7 +112,7 @@ def _clean(body: etree._Element, ink: str) -> None:
                 element.remove(child)
         if "notehead" in classes:
             owner = element.getparent().get(_ID) or ""
-            element.set(_ID, f"head-{owner}")
+            element.set(_ID, ids.head(owner))
         if name in ("title", "desc", "style"):
             parent = element.getparent()
             if parent is not None:
@@ -200,7 +201,7 @@ def _page(body: etree._Element) -> etree._Element | None:
 
 
 def _set_ties(
-    body: etree._Element, ties: Sequence[HalfTie], bars: dict[str, tuple[float, float]]
+    body: etree._Element, ties: Sequence[HalfTie], bars: dict[int, tuple[float, float]]
 ) -> None:
     page = _page(body)
     if page is not None:
@@ -214,10 +215,10 @@ def _shift(page: etree._Element) -> tuple[float, float]:
     return dx, dy
 
 
-def _bars(body: etree._Element) -> tuple[dict[str, tuple[float, float]], list[float]]:
+def _bars(body: etree._Element) -> tuple[dict[int, tuple[float, float]], list[float]]:
     """Bar edges and heights of the lines of all staves from the top, in the root's units."""
     dx = dy = 0.0
-    bars: dict[str, tuple[float, float]] = {}
+    bars: dict[int, tuple[float, float]] = {}
     tops: set[float] = set()
     for element in body.iter(f"{{{SVG}}}g"):
         kind = (element.get("class") or "").split(" ")[0]
@@ -229,6 +230,7 @@ def _bars(body: etree._Element) -> tuple[dict[str, tuple[float, float]], list[fl
                 left, wide = float(line.get("x")), float(line.get("width"))
                 edges += [left + dx, left + wide + dx]
                 tops.add(float(line.get("y")) + float(line.get("height")) / 2 + dy)
-            if edges:
-                bars[element.get(_ID)] = (min(edges), max(edges))
+            index = ids.bar_of(element.get(_ID) or "")
+            if edges and index is not None:
+                bars[index] = (min(edges), max(edges))
     return bars, sorted(tops)

@@ -1,18 +1,16 @@
 """Half ties: where a tied note begins or ends outside what is drawn.
 
-In the MEI an incoming one is a ``tie`` without a start, an outgoing one an ``lv``. The
-engraver draws neither at the edge of a passage, so they are taken out and set here.
+The engraver draws none at the edge of a passage.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from lxml import etree
 
 from workbench.engraving.drawing.boxes import Box
-from workbench.engraving.mei.tree import MEI
+from workbench.engraving.mei.marked import HalfTie
 
 SVG = "http://www.w3.org/2000/svg"
 _LONG = 330.0  # of an incoming one, engraving units
@@ -20,28 +18,6 @@ _GAP = 28.0
 _HIGH = 96.0
 _THICK = 40.0
 _OFF = 84.0  # from the middle of the head to the tips
-
-
-@dataclass(frozen=True)
-class HalfTie:
-    """``head`` is the id of the note part it belongs to."""
-
-    head: str
-    incoming: bool
-    above: bool
-
-
-def take_half_ties(root: etree._Element) -> tuple[HalfTie, ...]:
-    """Take the half ties out of an MEI document."""
-    found = []
-    for name in ("tie", "lv"):
-        for tie in list(root.iter(f"{{{MEI}}}{name}")):
-            if name == "tie" and tie.get("startid"):
-                continue
-            head = (tie.get("endid") or tie.get("startid") or "").lstrip("#")
-            found.append(HalfTie(head, name == "tie", tie.get("curvedir") == "above"))
-            tie.getparent().remove(tie)
-    return tuple(found)
 
 
 def draw(

@@ -9,9 +9,9 @@ from pathlib import Path
 import verovio
 
 from workbench.engraving.drawing.breaks import line_breaks
-from workbench.engraving.drawing.fingers import take_marks
 from workbench.engraving.drawing.flatten import Flat, Tint, flatten
 from workbench.engraving.mei.document import to_mei
+from workbench.engraving.mei.marked import Marked
 from workbench.engraving.options import MeiOptions
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
@@ -75,7 +75,7 @@ class Engraver:
 
     def pages(
         self,
-        mei: str,
+        marked: Marked,
         width: float | None,
         ink: str = "#000000",
         paper: str | None = None,
@@ -83,7 +83,7 @@ class Engraver:
         fingers: bool = True,
         tint: Tint | None = None,
     ) -> list[Flat]:
-        """Drawings of an MEI document, one for each ``pb``. ``width`` in engraving
+        """Drawings of a document, one for each ``pb``. ``width`` in engraving
         units; None lets everything run on in one line. Without ``fingers`` the finger
         marks are left out. ``tint`` gives elements their own ink."""
         _find_fonts()
@@ -94,12 +94,16 @@ class Engraver:
             page = max(100, min(_MAX_WIDTH, round(width / UNITS)))
             options |= {"breaks": "encoded", "adjustPageWidth": False, "pageWidth": page}
         self._kit.setOptions(options)
-        bare, marks, ties = take_marks(mei)
-        if not self._kit.loadData(bare):
+        if not self._kit.loadData(marked.mei):
             raise RuntimeError("Verovio refused the MEI document")
         return [
             flatten(
-                self._kit.renderToSVG(number), ink, marks if fingers else (), paper, ties, tint
+                self._kit.renderToSVG(number),
+                ink,
+                marked.fingers if fingers else (),
+                paper,
+                marked.ties,
+                tint,
             )
             for number in range(1, self._kit.getPageCount() + 1)
         ]
@@ -126,7 +130,7 @@ class Engraver:
                          replace(options, first=part[0], last=part[-1], breaks=()))
             flat = self.pages(mei, None, fingers=False)[0]
             for index in part:
-                left, right = flat.bars.get(f"bar-{index}", (0.0, 1500.0))
+                left, right = flat.bars.get(index, (0.0, 1500.0))
                 widths[index] = right - left
             signs = abs(piece.bars[part[0]].key.fifths)
             clef = 900.0 + 190.0 * signs + (450.0 if start == 0 else 0.0)

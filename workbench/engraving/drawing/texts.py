@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 
 from lxml import etree
 
+from workbench.engraving import ids
 from workbench.engraving.app import SANS, SERIF, text_width
 from workbench.engraving.drawing import glyphs
 
@@ -110,18 +111,19 @@ def set_text(text: etree._Element, ink: str) -> None:
             y = float(holder.get("y") or y)
         for part, music in _pieces(words):
             if music:
-                shown = size * (0.82 if own.startswith("tempo-") else 1.0)
+                shown = size * (0.82 if ids.is_tempo(own) else 1.0)
                 runs.append(Run(part, shown, replace(run_face, family="music")))
             else:
                 own_size = run_face.size if run_face.size else size * run_face.scale
                 runs.append(Run(part, own_size, run_face))
-    if own.startswith("tempo-"):
+    if ids.is_tempo(own):
         y -= 36.0  # clear of the time signature
     group = etree.Element(f"{{{SVG}}}g")
     widths = [_width(r) for r in runs]
     start = x - {"middle": sum(widths) / 2, "end": sum(widths)}.get(anchor, 0.0)
-    if own.startswith("mark-"):
-        for place_in_row, number in enumerate(own.split("-")[1].split(".")):
+    numbers = ids.numbers_of_remarks(own)
+    if numbers is not None:
+        for place_in_row, number in enumerate(numbers):
             _sheet(group, number, start + 500.0 * place_in_row, y, ink)
     else:
         for run, width in zip(runs, widths, strict=True):

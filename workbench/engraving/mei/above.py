@@ -1,7 +1,7 @@
 """A piece set above another, bar under bar: its staves, and how its elements are named.
 
-Its notes are called as in the piece itself with ``ABOVE`` before the id, so that a note of
-the original and what became of it can both be found in the drawing.
+Its notes are called as in the piece itself with a word before the id (``ids.over``), so that
+a note of the original and what became of it can both be found in the drawing.
 """
 
 from __future__ import annotations
@@ -12,13 +12,14 @@ from dataclasses import replace
 
 from lxml import etree
 
+from workbench.engraving import ids
 from workbench.engraving.mei import marks, tree
 from workbench.engraving.mei.accidentals import accidentals
+from workbench.engraving.mei.marked import HalfTie
 from workbench.engraving.mei.tree import add
 from workbench.engraving.mei.voices import Layer, tie_targets
 from workbench.music.model import Note, Piece
 
-ABOVE = "o-"
 MOVED = 100  # added to part and layer numbers, so that no element has the name of another
 FIRST_STAFF = 11
 OCTAVE_CLEF_UNDER = 53  # what goes lower is written an octave up, or on a second staff
@@ -35,7 +36,7 @@ def named(piece: Piece) -> Piece:
             return made
 
     def renamed(note: Note) -> Note:
-        return replace(note, id=ABOVE + note.id, part=note.part + MOVED)
+        return replace(note, id=ids.over(note.id), part=note.part + MOVED)
 
     bars = tuple(replace(b, notes=tuple(renamed(n) for n in b.notes)) for b in piece.bars)
     made = replace(piece, bars=bars, written=())
@@ -91,8 +92,9 @@ class Above:
             if now.time_signature != was.time_signature:
                 tree.meter(staff, now)
 
-    def measure(self, measure: etree._Element, index: int) -> None:
-        """The bar of that index."""
+    def measure(self, measure: etree._Element, index: int) -> list[HalfTie]:
+        """Writes the bar of that index, and gives its ties that are cut off."""
+        ties: list[HalfTie] = []
         bar = self.piece.bars[index]
         for at in range(2 if self.lower else 1):
             layers = [
@@ -108,7 +110,8 @@ class Above:
             for layer in layers:
                 tree.staff_layer(staff, layer, bar.time_signature, bar.length, signs, index)
             middle = 50 if at else 59 if self.low and not self.lower else 71
-            marks.ties(measure, layers, self.next_ids, middle)
+            ties += marks.ties(measure, layers, self.next_ids, middle)
+        return ties
 
 
 def _low_voices(piece: Piece) -> frozenset[tuple[int, int]]:

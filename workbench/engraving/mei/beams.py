@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from workbench.engraving.mei.values import PLAIN, beat_length
 from workbench.engraving.mei.voices import Event
+from workbench.music.notation.values import PLAIN, beat_length
 
 Group = list[Event]
 

@@ -3,24 +3,26 @@
 from __future__ import annotations
 
 from collections import defaultdict, deque
-from collections.abc import Mapping
 from fractions import Fraction
 
 from lxml import etree
 
+from workbench.engraving import ids
 from workbench.engraving.mei import marks, tree
 from workbench.engraving.mei.above import Above
 from workbench.engraving.mei.accidentals import accidentals
+from workbench.engraving.mei.marked import Gathered, Marked
 from workbench.engraving.mei.stringmarks import strings_told
 from workbench.engraving.mei.tree import MEI, add
-from workbench.engraving.mei.values import strong_points
-from workbench.engraving.mei.voices import Layer, attack_events, bar_layers, stretches, tie_targets
+from workbench.engraving.mei.voices import Layer, attack_events, bar_layers, tie_targets
 from workbench.engraving.options import MeiOptions
 from workbench.fingering.telling.heard import sounding
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
+from workbench.music.notation.segments import split_at_bars
+from workbench.music.notation.values import strong_points
 from workbench.music.ringing.slurs import slurs
 
 _NAMES = ("c", "c", "d", "d", "e", "f", "f", "g", "g", "a", "a", "b")
@@ -33,15 +35,13 @@ def to_mei(
     fingering: Fingering | None = None,
     instrument: Instrument | None = None,
     options: MeiOptions | None = None,
-) -> str:
-    """The MEI document. Note ids stay as xml:id; later parts of a tied note get
-    ``.2``, ``.3``; the tablature figure of note ``n`` is ``t-n``, its finger marks
-    ``fl-n`` and ``fr-n``, its string number ``sn-n``, the bar of index 4 ``bar-4``.
+) -> Marked:
+    """The MEI document with the marks that are set in its drawing; names as in ``ids``.
 
     Raises BadInput where the piece has no bars.
     """
     if not piece.bars:
-        raise BadInput(f"'{piece.title}' has no bars; there is nothing to engrave.")
+        raise BadInput("'{title}' has no bars; there is nothing to engrave.", title=piece.title)
     return _Writer(piece, fingering, instrument, options or MeiOptions()).document()
 
 
@@ -60,13 +60,13 @@ def _piece_layers(piece: Piece) -> dict[int, list[Layer]]:
 
 
 def _make_layers(piece: Piece) -> dict[int, list[Layer]]:
-    parts = stretches(piece)
     used: dict[str, int] = {}
     out: dict[int, list[Layer]] = {}
-    for bar in piece.bars:
+    for bar, segments in zip(piece.bars, split_at_bars(piece), strict=True):
         graces = [n for n in bar.notes if n.grace]
         beats = strong_points(bar.time_signature, bar.length)
-        out[bar.index] = bar_layers(parts[bar.index], graces, bar.length, beats, used)
+        parts = [s.within(bar.length) for s in segments if s.duration and s.onset < bar.length]
+        out[bar.index] = bar_layers(parts, graces, bar.length, beats, used)
     return out
 
 
@@ -83,11 +83,20 @@ class _Writer:
         last = piece.bars[-1].index if options.last is None else options.last
         self.bars = [b for b in piece.bars if first <= b.index <= last]
         if not self.bars:
-            raise BadInput(f"'{piece.title}' has no bars {first + 1} to {last + 1}.")
+            raise BadInput(
+                "'{title}' has no bars {first} to {last}.",
+                title=piece.title,
+                first=first + 1,
+                last=last + 1,
+            )
         self.fingered_bars = {b.index: b for b in fingering.bars} if fingering else {}
         self.fingered: dict[str, FingeredNote] = {
             n.id: n for b in self.fingered_bars.values() for n in sounding(b)
         }
+        self.silent = marks.strummed(
+            n for bar in self.bars if bar.index in self.fingered_bars
+            for n in sounding(self.fingered_bars[bar.index])
+        )  # fmt: skip
         self.tab = options.tab and instrument is not None
         self.strings = instrument.strings if instrument is not None else 0
         self.circled = strings_told(piece, self.fingered, instrument, options.strings)
@@ -95,6 +104,7 @@ class _Writer:
         self.layers = {bar.index: every[bar.index] for bar in self.bars}
         above = self.options.above
         self.above = None if above is None else Above(above, _piece_layers)
+        self.gathered = Gathered()
         self.next_ids = tie_targets(self.layers[bar.index] for bar in self.bars)
         self.slur_ends = self._slur_ends()
 
@@ -109,7 +119,7 @@ class _Writer:
         ends = {s.first.top.id: s.last.top.id for s in slurs(self.piece)}
         return {a: b for a, b in ends.items() if {a, b} <= shown}
 
-    def document(self) -> str:
+    def document(self) -> Marked:
         root = etree.Element(f"{{{MEI}}}mei", nsmap={None: MEI}, meiversion="5.0")
         desc = add(add(root, "meiHead"), "fileDesc")
         titles = add(desc, "titleStmt")
@@ -141,7 +151,7 @@ class _Writer:
             self._measure(parent, bar)
             before = bar
         text: str = etree.tostring(root, encoding="unicode")
-        return '<?xml version="1.0" encoding="UTF-8"?>\n' + text
+        return self.gathered.with_document(text)
 
     def _score_def(self, score: etree._Element) -> None:
         group = add(add(score, "scoreDef"), "staffGrp", bar_thru="true")
@@ -159,14 +169,24 @@ class _Writer:
         add(staff, "keySig", sig=tree.signature(first.key))
         tree.meter(staff, first, shown=first.index == self.piece.bars[0].index)
         if self.tab and self.instrument is not None:
-            lines = add(group, "staffDef", n="2", lines=str(self.instrument.strings),
-                        notationtype="tab.guitar")
+            lines = add(
+                group,
+                "staffDef",
+                n="2",
+                lines=str(self.instrument.strings),
+                notationtype="tab.guitar",
+            )
             add(lines, "clef", shape="TAB")
             tree.meter(lines, first, shown=False)
             tuning = add(lines, "tuning")
             for string, midi in enumerate(self.instrument.open_midi, 1):
-                course = add(tuning, "course", n=str(string), pname=_NAMES[midi % 12],
-                             oct=str(midi // 12 - 1))
+                course = add(
+                    tuning,
+                    "course",
+                    n=str(string),
+                    pname=_NAMES[midi % 12],
+                    oct=str(midi // 12 - 1),
+                )
                 if midi % 12 in _SHARP:
                     course.set("accid", "s")
 
@@ -187,7 +207,7 @@ class _Writer:
 
     def _measure(self, parent: etree._Element, bar: Bar) -> None:
         options = self.options
-        measure = add(parent, "measure", id=f"bar-{bar.index}", n=bar.number)
+        measure = add(parent, "measure", id=ids.bar(bar.index), n=bar.number)
         if bar.length != Fraction(4 * bar.time_signature[0], bar.time_signature[1]):
             measure.set("metcon", "false")
         if bar.repeat_start:
@@ -199,16 +219,14 @@ class _Writer:
         elif bar.fine or bar.jump or bar.double_bar:
             measure.set("right", "dbl")
         if self.above is not None:
-            self.above.measure(measure, bar.index)
+            self.gathered.ties += self.above.measure(measure, bar.index)
         layers = self.layers[bar.index]
         signs = accidentals(layers, bar.key)
         staff = add(measure, "staff", n="1")
         for layer in layers:
-            tree.staff_layer(
-                staff, layer, bar.time_signature, bar.length, signs, bar.index
-            )
+            tree.staff_layer(staff, layer, bar.time_signature, bar.length, signs, bar.index)
         if self.tab:
-            tree.grace_places(staff, self.fingered)
+            self.gathered.graces += marks.grace_figures(layers, self.fingered)
             self._tablature(measure, bar)
         if options.tempo:
             if bar.tempo is not None:
@@ -219,11 +237,13 @@ class _Writer:
         marks.bar_marks(measure, bar, options, numbers)
         if bar.index in self.fingered_bars and options.left:
             marks.barre_marks(measure, bar, self.fingered_bars[bar.index], self.strings)
-        marks.finger_marks(measure, layers, self.fingered, options, self.tab)
+        fingers = self.gathered.fingers
+        fingers += marks.finger_marks(layers, self.fingered, self.silent, options, self.tab)
         if options.strings:
-            marks.string_marks(measure, layers, self.circled)
+            fingers += marks.string_marks(layers, self.circled)
         marks.fermatas(measure, layers)
-        marks.ties(measure, layers, self.next_ids, 59 if self._octave_below else 71)
+        middle = 59 if self._octave_below else 71
+        self.gathered.ties += marks.ties(measure, layers, self.next_ids, middle)
         marks.slurs(measure, bar.notes, self.slur_ends)
 
     def _tablature(self, measure: etree._Element, bar: Bar) -> None:
@@ -238,14 +258,3 @@ class _Writer:
         beats = strong_points(bar.time_signature, bar.length)
         events = attack_events(attacks, bar.length, beats)
         tree.tab_layer(add(measure, "staff", n="2"), events, places)
-
-
-def element_note(element_id: str, ids: Mapping[str, int]) -> str | None:
-    """The note an element belongs to: its head, tablature figure or finger mark."""
-    for prefix in ("", "head-", "t-", "fl-", "fr-", "sn-"):
-        if element_id.startswith(prefix):
-            name = element_id[len(prefix):]
-            for candidate in (name, name.rpartition(".")[0]):
-                if candidate in ids:
-                    return candidate
-    return None

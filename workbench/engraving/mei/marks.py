@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from lxml import etree
 
+from workbench.engraving import ids
+from workbench.engraving.mei.marked import FingerMark, HalfTie
 from workbench.engraving.mei.tree import add
 from workbench.engraving.mei.voices import Event, Layer
 from workbench.engraving.options import MeiOptions
@@ -15,8 +17,29 @@ from workbench.fingering.right.plucking import together
 from workbench.fingering.types import Barre, FingeredBar, FingeredNote
 from workbench.music.model import Bar, Note
 
-ROMAN = ("0", "I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII",
-         "XIII", "XIV", "XV", "XVI", "XVII", "XVIII", "XIX", "XX")
+ROMAN = (
+    "0",
+    "I",
+    "II",
+    "III",
+    "IV",
+    "V",
+    "VI",
+    "VII",
+    "VIII",
+    "IX",
+    "X",
+    "XI",
+    "XII",
+    "XIII",
+    "XIV",
+    "XV",
+    "XVI",
+    "XVII",
+    "XVIII",
+    "XIX",
+    "XX",
+)
 RIGHT = ("p", "i", "m", "a")
 #: SMuFL metronome note signs (E1D5 quarter up, E1E7 augmentation dot).
 _QUARTER, _EIGHTH, _HALF, _DOT = "\ueca5", "\ueca7", "\ueca3", "\uecb7"
@@ -38,40 +61,36 @@ def ending_label(endings: Sequence[int]) -> str:
 
 
 def finger_marks(
-    measure: etree._Element,
     layers: Sequence[Layer],
     fingered: Mapping[str, FingeredNote],
+    silent: Collection[str],
     options: MeiOptions,
     tab: bool,
-) -> None:
+) -> Iterator[FingerMark]:
     """Left-hand numbers at the heads of the staff, p i m a under the tablature
-    (under the staff where there is none). A strum has its letter once."""
-    silent = _strummed(fingered)
+    (under the staff where there is none). The notes in ``silent`` have no letter."""
     for layer in layers:
-        place = "below" if layer.stems == "down" else "above"
+        below = layer.stems == "down"
         for head_id in attacked(layer):
             mark = fingered.get(head_id)
             if mark is None:
                 continue
             if options.left and mark.left is not None and (mark.left or options.open_zero):
-                fing = add(measure, "fing", id=f"fl-{mark.id}", startid=f"#{head_id}")
-                fing.set("place", place)
-                fing.set("staff", "1")
-                fing.text = f"–{mark.left}" if mark.move == "guide" else str(mark.left)
+                text = f"–{mark.left}" if mark.move == "guide" else str(mark.left)
+                yield FingerMark(ids.left(mark.id), head_id, text, "left", below)
             if mark.id in silent:
                 continue
             if options.right and mark.right and (mark.string or not tab):
-                target = f"t-{mark.id}" if tab else head_id
-                fing = add(measure, "fing", id=f"fr-{mark.id}", startid=f"#{target}")
-                fing.set("place", "below")
-                fing.set("staff", "2" if tab else "1")
-                fing.text = mark.right + (REST_STROKE if mark.stroke == "rest" else "")
+                target = ids.figure(mark.id) if tab else head_id
+                text = mark.right + (REST_STROKE if mark.stroke == "rest" else "")
+                yield FingerMark(ids.right(mark.id), target, text, "right", True)
 
 
-def _strummed(fingered: Mapping[str, FingeredNote]) -> set[str]:
-    """Notes of strums whose letter stands at the string nearest the floor already."""
+def strummed(fingered: Iterable[FingeredNote]) -> set[str]:
+    """Notes of strums whose letter stands at the string nearest the floor already: a strum has
+    its letter once."""
     chords: dict[tuple[int, Fraction], list[FingeredNote]] = {}
-    for note in fingered.values():
+    for note in fingered:
         chords.setdefault((note.bar, note.onset), []).append(note)
     out: set[str] = set()
     for chord in chords.values():
@@ -93,22 +112,30 @@ def attacked(layer: Layer) -> list[str]:
     return out + [g.id for g in layer.trailing]
 
 
-def string_marks(
-    measure: etree._Element, layers: Sequence[Layer], circled: Mapping[str, int]
-) -> None:
+def grace_figures(
+    layers: Sequence[Layer], fingered: Mapping[str, FingeredNote]
+) -> Iterator[FingerMark]:
+    """The tablature figures of grace notes."""
+    for layer in layers:
+        for grace in (*(g for e in layer.events for g in e.graces), *layer.trailing):
+            mark = fingered.get(grace.id)
+            if mark and mark.string is not None and mark.fret is not None:
+                name, text = ids.figure(grace.id), str(mark.fret)
+                yield FingerMark(name, grace.id, text, "grace", string=mark.string)
+
+
+def string_marks(layers: Sequence[Layer], circled: Mapping[str, int]) -> Iterator[FingerMark]:
     """Numbers of strings at the heads of the staff; they are drawn in circles."""
     for layer in layers:
         for head_id in attacked(layer):
             if head_id in circled:
-                fing = add(measure, "fing", id=f"sn-{head_id}", startid=f"#{head_id}")
-                fing.set("place", "below" if layer.stems == "down" else "above")
-                fing.set("staff", "1")
-                fing.text = str(circled[head_id])
+                below = layer.stems == "down"
+                yield FingerMark(
+                    ids.string(head_id), head_id, str(circled[head_id]), "string", below
+                )
 
 
-def barre_marks(
-    measure: etree._Element, bar: Bar, fingered: FingeredBar, strings: int
-) -> None:
+def barre_marks(measure: etree._Element, bar: Bar, fingered: FingeredBar, strings: int) -> None:
     """``B II`` above the staff where a barre is laid on, ``½B II`` where it is a half one.
     ``strings``: how many the instrument has."""
     seen: set[tuple[Fraction, int]] = set()
@@ -116,7 +143,9 @@ def barre_marks(
         if (barre.onset, barre.fret) in seen:
             continue
         seen.add((barre.onset, barre.fret))
-        text = add(measure, "dir", id=f"barre-{bar.index}-{number}", tstamp=when(barre.onset, bar))
+        text = add(
+            measure, "dir", id=ids.of_bar("barre", bar.index, number), tstamp=when(barre.onset, bar)
+        )
         text.set("place", "above")
         text.set("staff", "1")
         half = "½" if is_half(barre, strings) else ""
@@ -131,21 +160,20 @@ def is_half(barre: Barre, strings: int) -> bool:
 
 def ties(
     measure: etree._Element, layers: Sequence[Layer], next_ids: Mapping[str, str], middle: int
-) -> None:
-    """Ties between the parts of one note. Where a part lies outside the passage, the tie
-    is open to the right (``lv``) or comes from nowhere. ``middle``: MIDI number on the
-    staff's middle line."""
+) -> Iterator[HalfTie]:
+    """Writes the ties between the parts of one note, and gives those whose other part lies
+    outside the passage. ``middle``: MIDI number on the staff's middle line."""
     inside = set(next_ids.values())
     for layer in layers:
         for event in layer.events:
             for place, head in enumerate(event.heads):
-                above = "above" if _curves_up(layer, event, place, middle) else "below"
+                above = _curves_up(layer, event, place, middle)
                 if head.tie_out and head.id in next_ids:
                     add(measure, "tie", startid=f"#{head.id}", endid=f"#{next_ids[head.id]}")
                 elif head.tie_out:
-                    add(measure, "lv", startid=f"#{head.id}", curvedir=above)
+                    yield HalfTie(head.id, False, above)
                 if head.tie_in and head.id not in inside:
-                    add(measure, "tie", endid=f"#{head.id}", curvedir=above)
+                    yield HalfTie(head.id, True, above)
 
 
 def _curves_up(layer: Layer, event: Event, place: int, middle: int) -> bool:
@@ -170,9 +198,7 @@ def fermatas(measure: etree._Element, layers: Sequence[Layer]) -> None:
     seen: set[Fraction] = set()
     for layer in layers:
         for event in layer.events:
-            bears = [
-                h for h in event.heads if "fermata" in h.note.articulations and not h.tie_in
-            ]
+            bears = [h for h in event.heads if "fermata" in h.note.articulations and not h.tie_in]
             if bears and event.onset not in seen:
                 seen.add(event.onset)
                 add(measure, "fermata", startid=f"#{bears[0].id}", place="above", staff="1")
@@ -186,37 +212,57 @@ def tempo_mark(measure: etree._Element, bar: Bar, tempo: float) -> None:
         dot, rate = _DOT, tempo * 2 / 3
     elif unit == 2:
         sign, rate = _HALF, tempo / 2
-    mark = add(measure, "tempo", id=f"tempo-{bar.index}", tstamp="1", place="above", staff="1")
+    mark = add(measure, "tempo", id=ids.tempo(bar.index), tstamp="1", place="above", staff="1")
     rend = add(mark, "rend", fontstyle="normal")
     rend.set("glyph.auth", "smufl")
     rend.text = sign + dot
     rend.tail = f" = {rate:.0f}"
 
 
-def bar_marks(
-    measure: etree._Element, bar: Bar, options: MeiOptions, marks: Sequence[int]
-) -> None:
+def bar_marks(measure: etree._Element, bar: Bar, options: MeiOptions, marks: Sequence[int]) -> None:
     """Chord names, section letter, teacher's marks, segno, coda, Fine, jumps."""
     if options.chords:
         for k, chord in enumerate(bar.chords):
             if chord.text.strip():
-                harm = add(measure, "harm", id=f"harm-{bar.index}-{k}",
-                           tstamp=when(chord.onset, bar), staff="1", place="above")
+                harm = add(
+                    measure,
+                    "harm",
+                    id=ids.of_bar("harm", bar.index, k),
+                    tstamp=when(chord.onset, bar),
+                    staff="1",
+                    place="above",
+                )
                 harm.text = chord_text(chord.text)
     if bar.section:
-        reh = add(measure, "reh", id=f"reh-{bar.index}", tstamp="0", staff="1", place="above")
+        reh = add(
+            measure, "reh", id=ids.of_bar("reh", bar.index), tstamp="0", staff="1", place="above"
+        )
         add(reh, "rend", rend="box").text = bar.section
     if marks:
-        names = ".".join(str(number) for number in marks)
-        mark = add(measure, "dir", id=f"mark-{names}-{bar.index}", tstamp="1", staff="1",
-                   place="above")
+        mark = add(
+            measure, "dir", id=ids.remarks(marks, bar.index), tstamp="1", staff="1", place="above"
+        )
         mark.text = " ".join(f"[{number}]" for number in marks)
     if bar.segno:
-        add(measure, "repeatMark", id=f"segno-{bar.index}", tstamp="1", staff="1",
-            place="above", func="segno")
+        add(
+            measure,
+            "repeatMark",
+            id=ids.of_bar("segno", bar.index),
+            tstamp="1",
+            staff="1",
+            place="above",
+            func="segno",
+        )
     if bar.coda:
-        add(measure, "repeatMark", id=f"coda-{bar.index}", tstamp="1", staff="1",
-            place="above", func="coda")
+        add(
+            measure,
+            "repeatMark",
+            id=ids.of_bar("coda", bar.index),
+            tstamp="1",
+            staff="1",
+            place="above",
+            func="coda",
+        )
     texts = []
     if bar.repeat_end and bar.times > 2:
         texts.append(f"{bar.times}×")
@@ -227,7 +273,13 @@ def bar_marks(
     if bar.jump:
         texts.append(bar.jump)
     for k, text in enumerate(texts):
-        word = add(measure, "dir", id=f"jump-{bar.index}-{k}", tstamp=when(bar.length, bar),
-                   staff="1", place="above")
+        word = add(
+            measure,
+            "dir",
+            id=ids.of_bar("jump", bar.index, k),
+            tstamp=when(bar.length, bar),
+            staff="1",
+            place="above",
+        )
         rend = add(word, "rend", halign="right", fontweight="bold")
         rend.text = text

@@ -8,16 +8,14 @@ from itertools import groupby
 
 from lxml import etree
 
+from workbench.engraving import ids
 from workbench.engraving.mei.accidentals import SIGNS
 from workbench.engraving.mei.beams import beam_groups
-from workbench.engraving.mei.values import Value
 from workbench.engraving.mei.voices import Event, Head, Layer
-from workbench.fingering.types import FingeredNote
 from workbench.music.model import Bar, Key, Note
+from workbench.music.notation.values import Value
 
 MEI = "http://www.music-encoding.org/ns/mei"
-REST = "rest-"
-VOICE = "voice-"
 XML_ID = "{http://www.w3.org/XML/1998/namespace}id"
 ARTICULATIONS = {
     "staccato": "stacc",
@@ -54,28 +52,6 @@ def meter(staff: etree._Element, bar: Bar, shown: bool = True) -> None:
         sign.set("visible", "false")
 
 
-def rest_id(bar: int, layer: int, onset: Fraction) -> str:
-    """The id of a rest in the engraving, from which its moment can be told."""
-    return f"{REST}{bar}-{layer}-{onset.numerator}_{onset.denominator}"
-
-
-def voice_of_layer(element_id: str) -> tuple[int, int] | None:
-    """Part and voice of a layer's id; None for any other."""
-    if not element_id.startswith(VOICE):
-        return None
-    part, voice = element_id.split("-")[-2:]
-    return int(part), int(voice)
-
-
-def onset_of_rest(element_id: str) -> tuple[int, Fraction] | None:
-    """Bar and moment of a rest's id; None for any other."""
-    if not element_id.startswith(REST):
-        return None
-    bar, _, onset = element_id.removeprefix(REST).split("-")
-    above, below = onset.split("_")
-    return int(bar), Fraction(int(above), int(below))
-
-
 def _timing(element: etree._Element, value: Value) -> None:
     element.set("dur", value.sign)
     if value.dots:
@@ -102,7 +78,7 @@ def staff_layer(
 ) -> None:
     """Write one layer of the five-line staff of a bar."""
     out = add(staff, "layer", n=str(layer.number))
-    out.set(XML_ID, f"{VOICE}{bar}-{layer.number}-{layer.voice[0]}-{layer.voice[1]}")
+    out.set(XML_ID, ids.layer(bar, layer.number, layer.voice))
     if not layer.trailing and not any(e.heads for e in layer.events):
         add(out, "space" if any(e.hidden for e in layer.events) else "mRest")
         if out[-1].tag.endswith("space"):
@@ -125,7 +101,7 @@ def staff_layer(
             for event in beam:
                 _write_event(target, event, layer.stems, signs)
                 if not event.heads and not event.hidden:
-                    target[-1].set(XML_ID, rest_id(bar, layer.number, event.onset))
+                    target[-1].set(XML_ID, ids.rest(bar, layer.number, event.onset))
     _write_graces(out, layer.trailing, layer.stems, signs)
 
 
@@ -142,16 +118,6 @@ def _write_graces(
         if stems:
             element.set("stem.dir", stems)
         _pitch(element, grace, signs, grace.id)
-
-
-def grace_places(staff: etree._Element, fingered: Mapping[str, FingeredNote]) -> None:
-    """Give grace notes their string and fret: a figure in the tablature's own
-    layer would take time there, so it is set from these."""
-    for note in staff.iter(f"{{{MEI}}}note"):
-        mark = fingered.get(note.get(XML_ID))
-        if note.get("grace") and mark and mark.string is not None and mark.fret is not None:
-            note.set("tab.course", str(mark.string))
-            note.set("tab.fret", str(mark.fret))
 
 
 def _hide_tuplet(element: etree._Element) -> None:
@@ -207,7 +173,7 @@ def tab_layer(
         _timing(group, event.value)
         for head in sorted(heads, key=lambda h: places[h.note.id]):
             string, fret = places[head.note.id]
-            note = add(group, "note", id=f"t-{head.note.id}")
+            note = add(group, "note", id=ids.figure(head.note.id))
             note.set("tab.course", str(string))
             note.set("tab.fret", str(fret))
 

@@ -12,19 +12,18 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import pairwise
 
-from workbench.engraving.mei.values import PLAIN, Ratio, Value, is_binary, ratio_for, split
-from workbench.music.model import Note, Piece
-
-
-@dataclass(frozen=True)
-class Stretch:
-    """The part of a note inside one bar. ``first``/``last``: does it start/end here."""
-
-    note: Note
-    onset: Fraction
-    duration: Fraction
-    first: bool
-    last: bool
+from workbench.engraving import ids
+from workbench.music.model import Note
+from workbench.music.notation.segments import Segment
+from workbench.music.notation.values import (
+    PLAIN,
+    Ratio,
+    Value,
+    is_binary,
+    ratio_for,
+    split,
+    written,
+)
 
 
 @dataclass(frozen=True)
@@ -64,29 +63,9 @@ class Layer:
     voice: tuple[int, int] = (0, 1)
 
 
-def stretches(piece: Piece) -> dict[int, list[Stretch]]:
-    """For every bar index the note parts that sound in it."""
-    out: dict[int, list[Stretch]] = defaultdict(list)
-    for place, bar in enumerate(piece.bars):
-        for note in bar.notes:
-            if note.grace:
-                continue
-            left, at, here = note.duration, note.onset, place
-            first = True
-            while left > 0 and here < len(piece.bars):
-                take = min(left, piece.bars[here].length - at)
-                if take > 0:
-                    left -= take
-                    last = left <= 0 or here + 1 == len(piece.bars)
-                    out[piece.bars[here].index].append(Stretch(note, at, take, first, last))
-                    first = False
-                here, at = here + 1, Fraction(0)
-    return out
-
-
-def _lanes(parts: Sequence[Stretch]) -> list[list[Stretch]]:
+def _lanes(parts: Sequence[Segment]) -> list[list[Segment]]:
     """Spread one voice's parts over lanes in which nothing overlaps but chords."""
-    lanes: list[list[Stretch]] = []
+    lanes: list[list[Segment]] = []
     order = sorted(parts, key=lambda s: (s.onset, -s.duration, -s.note.midi, s.note.id))
     for part in order:
         for lane in lanes:
@@ -101,12 +80,12 @@ def _lanes(parts: Sequence[Stretch]) -> list[list[Stretch]]:
     return lanes
 
 
-def _height(lane: Sequence[Stretch]) -> float:
+def _height(lane: Sequence[Segment]) -> float:
     return sum(s.note.midi for s in lane) / len(lane) if lane else 0.0
 
 
 def bar_layers(
-    parts: Sequence[Stretch],
+    parts: Sequence[Segment],
     graces: Iterable[Note],
     length: Fraction,
     beats: tuple[Fraction, ...],
@@ -114,12 +93,12 @@ def bar_layers(
 ) -> list[Layer]:
     """The layers of a bar, upper voice first. ``heads_used`` counts the heads
     already written of each note, so that ids of later parts get a suffix."""
-    by_voice: dict[tuple[int, int], list[Stretch]] = defaultdict(list)
+    by_voice: dict[tuple[int, int], list[Segment]] = defaultdict(list)
     for part in parts:
         by_voice[(part.note.part, part.note.voice)].append(part)
     for note in graces:
         by_voice.setdefault((note.part, note.voice), [])
-    lanes: list[tuple[tuple[int, int], bool, list[Stretch]]] = []
+    lanes: list[tuple[tuple[int, int], bool, list[Segment]]] = []
     for voice in sorted(by_voice):
         spread = [(voice, place > 0, lane)
                   for place, lane in enumerate(_lanes(by_voice[voice]) or [[]])]
@@ -154,7 +133,7 @@ def _share_rests(layers: Sequence[Layer]) -> None:
 
 
 def _fill(
-    lane: Sequence[Stretch],
+    lane: Sequence[Segment],
     length: Fraction,
     beats: tuple[Fraction, ...],
     heads_used: dict[str, int],
@@ -163,13 +142,13 @@ def _fill(
     events: list[Event] = []
     groups = _Groups()
     at = Fraction(0)
-    chords: dict[tuple[Fraction, Fraction], list[Stretch]] = defaultdict(list)
+    chords: dict[tuple[Fraction, Fraction], list[Segment]] = defaultdict(list)
     for part in lane:
         chords[(part.onset, part.duration)].append(part)
     for (onset, duration), members in sorted(chords.items()):
         if onset > at:
             _rests(events, groups, at, onset - at, beats, hidden)
-        wish = members[0].note.tuplet if members[0].first and members[0].last else None
+        wish = members[0].note.tuplet if not (members[0].tied_in or members[0].tied_out) else None
         values = _values(groups, onset, duration, beats, wish)
         here = onset
         for k, value in enumerate(values):
@@ -177,9 +156,9 @@ def _fill(
             for part in sorted(members, key=lambda s: (s.note.midi, s.note.id)):
                 count = heads_used.get(part.note.id, 0) + 1
                 heads_used[part.note.id] = count
-                head_id = part.note.id if count == 1 else f"{part.note.id}.{count}"
-                tie_in = k > 0 or not part.first
-                tie_out = k + 1 < len(values) or not part.last
+                head_id = ids.part(part.note.id, count)
+                tie_in = k > 0 or part.tied_in
+                tie_out = k + 1 < len(values) or part.tied_out
                 heads.append(Head(head_id, part.note, tie_in, tie_out))
             events.append(Event(here, value, tuple(heads), group=groups.take(value)))
             here += value.sounding
@@ -204,11 +183,7 @@ def _values(
                 _Groups(), onset + need, duration - need, beats, None
             )
         return split(onset, duration, (), groups.ratio)
-    if wish and wish[0] != wish[1]:
-        whole = split(onset, duration, (), wish)
-        if len(whole) == 1:
-            return whole
-    return split(onset, duration, beats, ratio_for(duration) if not is_binary(duration) else PLAIN)
+    return written(onset, duration, beats, wish)
 
 
 def _rests(
@@ -315,4 +290,4 @@ def tie_targets(bars: Iterable[list[Layer]]) -> dict[str, str]:
             for event in layer.events:
                 for head in event.heads:
                     rows[head.note.id].append(head.id)
-    return {a: b for ids in rows.values() for a, b in pairwise(ids)}
+    return {a: b for row in rows.values() for a, b in pairwise(row)}

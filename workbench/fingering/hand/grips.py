@@ -34,6 +34,8 @@ class Neck:
     apart. ``comfort`` and ``greatest``: by pair in the order of PAIRS.
     ``at[r]``: where fret r is stopped, from the nut. ``shift[p, q]``: way of
     the hand between positions p and q in half frets. ``holding``: what grips cost.
+    ``verdicts[i, a, b]``: whether pair i can stand on the finger places a and b (numbered by
+    ``holding.place``): 0 in comfort, 1 beyond it, 2 impossible.
     """
 
     span: IntArray
@@ -42,6 +44,7 @@ class Neck:
     at: IntArray
     shift: IntArray
     holding: Holding
+    verdicts: IntArray
 
 
 @lru_cache(maxsize=32)
@@ -59,7 +62,27 @@ def neck(instrument: Instrument, hand: Hand) -> Neck:
     shift = np.rint(np.abs(fret[:, None] - fret[None, :])).astype(np.int16)
     apart = max(q - r for r in range(1, n) for q in range(r, n) if along[q, r] <= max(greatest))
     holding = Holding(s, n - 1, span, comfort, apart)
-    return Neck(span, comfort, greatest, np.rint(at).astype(np.int16), shift, holding)
+    tips = np.rint(at).astype(np.int16)
+    verdicts = _verdicts(span, comfort, greatest, holding)
+    return Neck(span, comfort, greatest, tips, shift, holding, verdicts)
+
+
+def _verdicts(
+    span: IntArray, comfort: tuple[int, ...], greatest: tuple[int, ...], holding: Holding
+) -> IntArray:
+    fret = np.repeat(np.arange(holding.frets + 1), len(holding.laid))
+    lo, hi = (np.tile([x[i] for x in holding.laid], holding.frets + 1) for i in (0, 1))
+    a, b = fret[:, None], fret[None, :]
+    gap = np.maximum(lo[None, :] - hi[:, None], lo[:, None] - hi[None, :])
+    reach = span[a, b, np.maximum(gap, 0)]
+    crossed = (a > b) | ((a == b) & (gap <= 0))
+    out = np.zeros((len(PAIRS), len(fret), len(fret)), np.uint8)
+    for i in range(len(PAIRS)):
+        bad = crossed | (reach > greatest[i])
+        out[i] = np.where(bad, 2, reach > comfort[i])
+        out[i, fret == 0] = 0  # a finger that is up is in nobody's way
+        out[i, :, fret == 0] = 0
+    return out
 
 
 def apart(a: tuple[int, int, int], b: tuple[int, int, int]) -> int:

@@ -312,6 +312,11 @@ class Holding:
             out.setdefault("beyond", []).append((over > 0).astype(np.int16))
         return {name: np.stack(rows) for name, rows in out.items()}
 
+    def place(self, code: IntArray) -> IntArray:
+        """One number below ``places`` for every finger place; 0 where the finger is up."""
+        out: IntArray = (code >> 8).astype(np.int32) * len(self.laid) + self.across.take(code & 255)
+        return np.where(code > 0, out, 0)
+
     def _place(self, code: IntArray) -> tuple[IntArray, IntArray]:
         return (code >> 8).astype(np.int32), self.across.take(code & 255)
 

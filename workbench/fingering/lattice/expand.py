@@ -58,23 +58,31 @@ class Batch:
     keep: BoolArray
 
 
-def _wanted(old: States, b: Before, n: Need, a: IntArray, g: IntArray) -> BoolArray:
-    """Fingers that may and would stay down, (E, 4)."""
-    fret = pick(old.fret, a)
-    wish = pick(b.held | b.useful, a)
-    needed = pick(n.fret > 0, g)
+def _wanted(old: States, b: Before, n: Need, a: IntArray, g: IntArray) -> IntArray:
+    """Fingers that may and would stay down, as bits (finger 1 is bit 0)."""
+    wish = b.held | b.useful
     width = n.under.shape[1]
-    below = n.under.ravel().take((fret.T + (g * width)).T)
-    clash = (below & pick(b.cover, a)) != 0
-    wish &= (fret > 0) & ~clash & ~needed
+    under = n.under.ravel()
+    row = g * width
+    masks = np.zeros(len(a), np.int8)
     # finger 1 stopping anew on the fret where it sounds: it stays, as a barre if need be
     sounds = b.held[:, 0] | b.upto[:, 0]
-    both = needed[:, 0] & (fret[:, 0] == n.fret[g, 0]) & sounds[a]
-    lo = np.minimum(old.lo[a, 0], n.lo[g, 0])
-    hi = np.maximum(old.hi[a, 0], n.hi[g, 0])
-    union = bits(lo, hi, both)
-    wish[:, 0] |= both & ((below[:, 0] & union) == 0)
-    return wish
+    for f in range(4):
+        fret = old.fret[:, f]
+        may = wish[:, f] & (fret > 0)
+        both_may = sounds & (fret > 0) if f == 0 else may
+        if not (may.any() or both_may.any()):
+            continue
+        at, asked = fret.take(a), n.fret[:, f].take(g)
+        below = under.take(row + at)
+        stays = may.take(a) & ((below & b.cover[:, f].take(a)) == 0) & (asked == 0)
+        if f == 0 and both_may.any():
+            both = (asked > 0) & (asked == at) & sounds.take(a)
+            lo = np.minimum(old.lo[:, 0].take(a), n.lo[:, 0].take(g))
+            hi = np.maximum(old.hi[:, 0].take(a), n.hi[:, 0].take(g))
+            stays |= both & ((below & bits(lo, hi, both)) == 0)
+        masks |= stays.astype(np.int8) << np.int8(f)
+    return masks
 
 
 def _hand(old: States, n: Need, x: Batch) -> tuple[IntArray, IntArray, IntArray]:
@@ -92,22 +100,38 @@ def _hand(old: States, n: Need, x: Batch) -> tuple[IntArray, IntArray, IntArray]
     return fret, lo, hi
 
 
-def _judge(fret: IntArray, lo: IntArray, hi: IntArray, neck: Neck) -> tuple[BoolArray, BoolArray]:
-    """(possible, comfortable) for every hand."""
-    e = len(fret)
-    good = np.ones(e, bool)
-    easy = np.ones(e, bool)
-    for i, (f, g) in enumerate(PAIRS):
-        a, b = fret[:, f], fret[:, g]
-        both = (a > 0) & (b > 0)
-        if not both.any():
-            continue
-        gap = np.maximum(lo[:, g] - hi[:, f], lo[:, f] - hi[:, g])
-        span = neck.span[a, b, np.maximum(gap, 0)]
-        bad = (a > b) | ((a == b) & (gap <= 0)) | (span > neck.greatest[i])
-        good &= ~(both & bad)
-        easy &= ~(both & (span > neck.comfort[i]))
-    return good, easy
+class Judge:
+    """Whether hands are possible, and within comfort, by tables over pairs of finger places."""
+
+    def __init__(self, old: States, n: Need, neck: Neck) -> None:
+        place = neck.holding.place
+        self.table = neck.verdicts
+        self.size = self.table.shape[1]
+        self.before = place(old.code())
+        self.asked = place(n.code)
+        self.old, self.need, self.place = old, n, place
+
+    def __call__(self, a: IntArray, g: IntArray, masks: IntArray) -> tuple[BoolArray, BoolArray]:
+        """(possible, comfortable) of the steps from states ``a`` by grips ``g``, where the
+        fingers in the bits of ``masks`` stay."""
+        fingers = []
+        for f in range(4):
+            asked = self.asked[:, f].take(g)
+            stays = (masks >> np.int8(f) & 1).astype(bool)
+            kept = np.where(stays, self.before[:, f].take(a), 0)
+            hand = np.where(asked > 0, asked, kept)
+            if f == 0:
+                wide = np.flatnonzero(stays & (asked > 0))
+                if len(wide):
+                    old, n, at, to = self.old, self.need, a[wide], g[wide]
+                    lo = np.minimum(old.lo[at, 0], n.lo[to, 0])
+                    hi = np.maximum(old.hi[at, 0], n.hi[to, 0])
+                    hand[wide] = self.place(n.fret[to, 0] << 8 | lo << 4 | hi)
+            fingers.append(hand)
+        worst = np.zeros(len(a), np.uint8)
+        for i, (f, g2) in enumerate(PAIRS):
+            worst |= self.table[i].ravel().take(fingers[f] * self.size + fingers[g2])
+        return worst < 2, worst == 0
 
 
 def _distinct(code: IntArray, size: int) -> IntArray:
@@ -132,35 +156,35 @@ def choose(
     g = np.tile(np.arange(grips), k)
     if keep_nothing:
         return Batch(a, g, np.zeros((len(a), 4), bool)), b
-    keep = _wanted(old, b, n, a, g)
+    masks = _wanted(old, b, n, a, g)
+    judge = Judge(old, n, neck)
     found: list[tuple[IntArray, IntArray, IntArray]] = []
-    masks = (keep << FOUR).sum(axis=1)
     # a note that ends now may also be left by a hop instead of a roll to a barre
-    roll = keep[:, 0] & (n.fret[g, 0] > 0) & ~b.held[a, 0]
+    roll = (masks & 1 > 0) & (n.fret[:, 0].take(g) > 0) & ~b.held[:, 0].take(a)
     if roll.any():
-        masks = np.concatenate([masks, masks[roll] & ~1])
+        masks = np.concatenate([masks, masks[roll] & ~np.int8(1)])
         a, g = np.concatenate([a, a[roll]]), np.concatenate([g, g[roll]])
     while len(a):
-        keep = (masks[:, None] >> FOUR & 1).astype(bool)
-        good, easy = _judge(*_hand(old, n, Batch(a, g, keep)), neck)
+        good, easy = judge(a, g, masks)
         found.append((a[good], g[good], masks[good]))
-        hard = (~good | ~easy) & (masks > 0)
+        hard = ~easy & (masks > 0)
         if not hard.any():
             break
         ha, hg, hm = a[hard], g[hard], masks[hard]
         nexts = []
         for f in range(4):
-            has = (hm >> f & 1).astype(bool)
-            nexts.append((ha[has] * grips + hg[has]) * 16 + (hm[has] & ~(1 << f)))
+            has = (hm >> np.int8(f) & 1).astype(bool)
+            nexts.append((ha[has] * grips + hg[has]) * 16 + (hm[has] & ~np.int8(1 << f)))
         code = _distinct(np.concatenate(nexts), k * grips * 16)
-        pair, masks = code // 16, code % 16
+        pair, masks = code // 16, (code % 16).astype(np.int8)
         a, g = pair // grips, pair % grips
     fa, fg, fm = (np.concatenate(x) for x in zip(*found, strict=True))
     if len(found) > 1:
         code = _distinct((fa * grips + fg) * 16 + fm, k * grips * 16)
         pair, fm = code // 16, code % 16
         fa, fg = pair // grips, pair % grips
-    return Batch(fa, fg, (fm[:, None] >> FOUR & 1).astype(bool)), b
+    keep = np.stack([fm >> f & 1 for f in range(4)]).astype(bool).T
+    return Batch(fa, fg, keep), b
 
 
 def steps_of(

@@ -13,7 +13,6 @@ from dataclasses import replace
 
 from workbench.fingering.types import Pin
 from workbench.instrument.model import Instrument
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note
 
@@ -38,18 +37,21 @@ def read_figures(text: str, notes: Sequence[Note], instrument: Instrument) -> tu
     words = text.split()
     if len(words) > len(notes):
         raise BadInput(
-            say("{typed} figures for {notes} notes; type one figure for each note.",
-                typed=len(words), notes=len(notes))
-        )  # fmt: skip
+            "{typed} figures for {notes} notes; type one figure for each note.",
+            typed=len(words),
+            notes=len(notes),
+        )
     out = []
     for at, (word, note) in enumerate(zip(words, notes, strict=False), 1):
         pin = _figure(word, note.id)
         if pin is None:
             raise BadInput(
-                say("Figure {at}, '{word}', cannot be read; write a fret such as 3, string "
-                    "and fret such as 2/3, a finger after a dot such as 2/3.1, p i m or a, "
-                    "or - for any.", at=at, word=word)
-            )  # fmt: skip
+                "Figure {at}, '{word}', cannot be read; write a fret such as 3, string "
+                "and fret such as 2/3, a finger after a dot such as 2/3.1, p i m or a, "
+                "or - for any.",
+                at=at,
+                word=word,
+            )
         if pin != Pin(note.id):
             out.append(complete(pin, note, instrument))
     return tuple(out)

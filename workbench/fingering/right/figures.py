@@ -9,8 +9,9 @@ ukulele, re-entrant or not.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Collection, Sequence
-from itertools import pairwise
+from itertools import groupby, pairwise
 from typing import NamedTuple
 
 from workbench.fingering.lattice.layers import Frame, Layer
@@ -23,24 +24,37 @@ QUICK = 1 / 3
 #: (seconds at most, quarters of weight that a repetition has within them)
 HASTE = ((QUICK, 16), (0.75, 4), (1.5, 2))
 
+#: (seconds at most, quarters of weight) of a thumb that plucks two strings running: it is slower
+#: than two fingers that take turns, but a bass line is its own (common practice, no source).
+THUMB_HASTE = ((0.2, 5), (0.28, 2))
+
+#: Semitones from which a note of the lower voice between two lower ones is no bass: the figure
+#: turns there, and a finger takes it.
+TURN = 2
+
+#: Whose a sound is for the right hand: what is told beside each string of a moment.
+INNER, TUNE, BASS = PARTS = 0, 1, 2
+
 #: Chords that follow within this weight of haste are strummed to and fro by the index finger,
 #: slower ones downwards by the thumb.
 SLOW_STRUM = 4
 
-Row = tuple[tuple[int, int], ...]  # (string, voice), highest-numbered string first
+Row = tuple[tuple[int, int], ...]  # (string, part), highest-numbered string first
 
 
 class Moment(NamedTuple):
-    """What the right hand meets at a layer. ``strings``: (string, voice) from
+    """What the right hand meets at a layer. ``strings``: (string, INNER, TUNE or BASS) from
     the highest number to 1; ``home``: the finger that owns each string while a
     figure lasts; ``gap``: quarters of weight a repetition has here, by ``HASTE``, else 1;
-    ``strum``: the finger that strums them all in one stroke, "" where they are plucked."""
+    ``strum``: the finger that strums them all in one stroke, "" where they are plucked;
+    ``thumb``: quarters that two strings running cost the thumb, by ``THUMB_HASTE``, else 0."""
 
     strings: tuple[tuple[int, int], ...]
     home: tuple[tuple[int, str], ...]
     gap: int
     strings_in_all: int
     strum: str = ""
+    thumb: int = 0
 
 
 def thumbs(string: int, count: int) -> bool:
@@ -65,50 +79,79 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
     for layer in frame.layers:
         first = [n.midi for n in layer.notes if n.voice == 1]
         least[layer.bar] = min([least.get(layer.bar, 128), *first])
+    turned = _turned(frame)
     for layer in frame.layers:
         rows = by_bar.setdefault(layer.bar, [])
         place[layer.index] = len(rows)
         chords.setdefault(layer.bar, []).append(layer.notes)
-        rows.append(_row(layer, strings, count, voices, least))
+        rows.append(_row(layer, strings, count, voices, least, turned))
     homes = {bar: figures(rows, count) for bar, rows in by_bar.items()}
     strummed = {bar: strums(chords[bar], rows, count) for bar, rows in by_bar.items()}
-    gaps = [_gap(frame, layer, tempo) for layer in frame.layers]
+    waits = [_wait(frame, layer, tempo) for layer in frame.layers]
+    gaps = [next((weight for most, weight in HASTE if w <= most), 1) for w in waits]
     hasty = {
         layer.bar
         for layer, gap in zip(frame.layers, gaps, strict=True)
         if gap > SLOW_STRUM and strummed[layer.bar][place[layer.index]]
     }
     out: list[Moment] = []
-    for layer, gap in zip(frame.layers, gaps, strict=True):
+    for layer, gap, wait in zip(frame.layers, gaps, waits, strict=True):
         at = place[layer.index]
         own = tuple(sorted(homes[layer.bar][at].items()))
         finger = "i" if layer.bar in hasty else "p"
         strum = finger if strummed[layer.bar][at] else ""
-        out.append(Moment(by_bar[layer.bar][at], own, gap, count, strum))
+        thumb = next((weight for most, weight in THUMB_HASTE if wait <= most), 0)
+        out.append(Moment(by_bar[layer.bar][at], own, gap, count, strum, thumb))
+    return out
+
+
+def _turned(frame: Frame) -> set[str]:
+    """Notes of a lower voice at which a broken accompaniment turns: at the moments on both
+    sides that voice is lower by a leap."""
+    low = [min((n.midi for n in x.notes if n.voice > 1), default=None) for x in frame.layers]
+    beside: list[list[int]] = [[] for _ in frame.layers]
+    for layer in frame.layers:
+        if layer.parent >= 0:
+            beside[layer.index].append(layer.parent)
+            beside[layer.parent].append(layer.index)
+    out: set[str] = set()
+    for layer in frame.layers:
+        notes = [low[x] for x in beside[layer.index]]
+        if notes and None not in notes:
+            deep = max(m for m in notes if m is not None)
+            out |= {n.id for n in layer.notes if n.voice > 1 and n.midi - deep >= TURN}
     return out
 
 
 def _row(
-    layer: Layer, strings: dict[str, int], count: int, voices: dict[str, int], least: dict[int, int]
+    layer: Layer,
+    strings: dict[str, int],
+    count: int,
+    voices: dict[str, int],
+    least: dict[int, int],
+    turned: set[str],
 ) -> Row:
-    """A moment's strings, each with voice 2 for the bass and 1 for all else: a lower voice in
-    name only, above the first or on the fingers' strings alone, is no bass."""
+    """A moment's strings, each with its part. A lower voice in name only, above the first or on
+    the fingers' strings alone, is no bass; nor is, there or on the thumb's string beside them,
+    what stands between two lower ones."""
     sounding = [n.midi for n in layer.slots if voices.get(n.id, n.voice) == 1]
     out = []
     for n in layer.notes:
         under = all(n.midi <= m for m in sounding)
         lowest = least[layer.bar] < 128 and n.midi < least[layer.bar]
-        bass = n.voice > 1 and under and (lowest or thumbs(strings[n.id], count))
-        out.append((strings[n.id], 2 if bass else 1))
+        part = TUNE
+        if n.voice > 1 and under and (lowest or thumbs(strings[n.id], count)):
+            near = 2 * (strings[n.id] - 1) <= count  # the thumb's last string, or the fingers'
+            part = INNER if near and n.id in turned else BASS
+        out.append((strings[n.id], part))
     return tuple(sorted(out, reverse=True))
 
 
-def _gap(frame: Frame, layer: Layer, tempo: float) -> int:
-    """Weight of a repetition at a moment, by the seconds since the one before."""
+def _wait(frame: Frame, layer: Layer, tempo: float) -> float:
+    """Seconds since the moment before."""
     if layer.parent < 0:
-        return 1
-    wait = (layer.time - frame.layers[layer.parent].time) * 60 / max(1.0, tempo)
-    return next((weight for most, weight in HASTE if wait <= most), 1)
+        return float("inf")
+    return float((layer.time - frame.layers[layer.parent].time) * 60 / max(1.0, tempo))
 
 
 def strums(chords: Sequence[tuple[Note, ...]], rows: Sequence[Row], count: int) -> list[bool]:
@@ -134,15 +177,27 @@ def figures(rows: Sequence[Row], count: int) -> list[dict[int, str]]:
     run: list[Row] = []
     for row in rows:
         if run and not _goes_on(run[-1], row):
-            out += [_owners(run, count)] * len(run)
+            out += _of_run(run, count)
             run = []
         run.append(row)
-    return out + [_owners(run, count)] * len(run)
+    return out + _of_run(run, count)
+
+
+def _of_run(run: list[Row], count: int) -> list[dict[int, str]]:
+    """The owners at every moment of a run; without a bass, chords between single notes end a
+    figure."""
+    if any(part == BASS for row in run for _, part in row):
+        return [_owners(run, count)] * len(run)
+    out: list[dict[int, str]] = []
+    for _, rows in groupby(run, lambda row: len(row) > 1):
+        part = list(rows)
+        out += [_owners(part, count)] * len(part)
+    return out
 
 
 def _upper(row: Row) -> set[int]:
-    """Strings of the first voice, or all where it is silent."""
-    return {s for s, voice in row if voice == 1} or {s for s, _ in row}
+    """Strings of all but the bass, or of the bass where it is alone."""
+    return {s for s, part in row if part != BASS} or {s for s, _ in row}
 
 
 def _goes_on(a: Row, b: Row) -> bool:
@@ -158,8 +213,10 @@ def _owners(run: Sequence[Row], count: int) -> dict[int, str]:
     if len(run) < 3 or all(_upper(a) == _upper(b) for a, b in pairwise(run)):
         return {}
     own = sorted({s for r in run for s, _ in r}, reverse=True)
-    bass = {s for r in run for s, voice in r if voice > 1}
-    both = sum(len({voice > 1 for _, voice in r}) > 1 for r in run)
+    parts = [(s, part) for r in run for s, part in r]
+    struck, as_bass = (Counter(s for s, part in parts if part in of) for of in (PARTS, (BASS,)))
+    bass = {s for s in own if 2 * as_bass[s] > struck[s]}
+    both = sum(len({s in bass for s, _ in r}) > 1 for r in run)
     if bass and 2 * both <= len(run):
         upper = [s for s in own if s not in bass]
     elif any(len(r) > 1 for r in run) or len(own) < 3:
@@ -172,7 +229,7 @@ def _owners(run: Sequence[Row], count: int) -> dict[int, str]:
     low, high = upper[:-3], upper[-3:]
     if len(high) < 2 or (bass and min(bass) < high[0]):
         return {}
-    if any(not thumbs(s, count) for s in low):
+    if any(not thumbs(s, count) for s in low) or all(thumbs(s, count) for s in own):
         return {}
     return {**dict.fromkeys([*bass, *low], "p"), **dict(zip(high, _fingers(high), strict=True))}
 

@@ -14,7 +14,7 @@ from itertools import combinations
 from typing import NamedTuple
 
 from workbench.fingering.lattice.layers import Frame, Layer
-from workbench.fingering.right.figures import ORDER, Moment, moments, thumbs
+from workbench.fingering.right.figures import BASS, ORDER, TUNE, Moment, moments, thumbs
 from workbench.fingering.types import STYLES, Pin
 from workbench.language.fact import Fact, fact
 
@@ -76,7 +76,8 @@ def repeat(a: State, b: State, m: Moment) -> int:
             if f == "p" and own.get(string) == "p" and (string, f) not in a.hold:
                 continue  # the thumb glides over its strings in a figure
             if f == "p":
-                total += min(2, max(1, gap // 2)) if size == 1 else 1
+                near = (string, f) in a.hold or (string + 1, f) in a.hold  # it glides
+                total += m.thumb // 2 if near else m.thumb
             else:
                 total += gap if top else max(1, gap // 4)
         elif f == a.last and top and len(m.home) < 3:
@@ -86,11 +87,12 @@ def repeat(a: State, b: State, m: Moment) -> int:
 
 def bass(a: State, b: State, m: Moment) -> int:
     """Bass notes without the thumb: the lower voice, and the lowest string of a chord."""
+    own = dict(m.home)
     out = 0
-    for (_, voice), (_, f) in zip(m.strings, b.hold, strict=True):
-        out += voice > 1 and f != "p"
+    for (string, part), (_, f) in zip(m.strings, b.hold, strict=True):
+        out += part == BASS and f != "p" and own.get(string, "p") == "p"
     chord = len(m.strings) >= 3 and not m.home
-    if chord and b.hold[0][1] != "p" and m.strings[0][1] == 1:
+    if chord and b.hold[0][1] != "p" and m.strings[0][1] != BASS:
         out += 1
     return out
 
@@ -98,10 +100,10 @@ def bass(a: State, b: State, m: Moment) -> int:
 def thumb_up(a: State, b: State, m: Moment) -> int:
     """Halves of a melody note taken by the thumb: 2 on the strings near the floor, else 1."""
     out = 0
-    for (string, voice), (_, f) in zip(m.strings, b.hold, strict=True):
-        if f == "p" and voice == 1 and len(m.strings) == 1 and not m.home:
+    for (string, part), (_, f) in zip(m.strings, b.hold, strict=True):
+        if f == "p" and part == TUNE and len(m.strings) == 1 and not m.home:
             out += 1 if thumbs(string, m.strings_in_all) else 2
-        elif f == "p" and voice == 1 and len(m.strings) == 2 and not m.home:
+        elif f == "p" and part == TUNE and len(m.strings) == 2 and not m.home:
             out += 0 if thumbs(string, m.strings_in_all) else 2
     return out
 
@@ -125,6 +127,34 @@ def awkward(a: State, b: State, m: Moment) -> int:
     return int(nearer != (ORDER.index(f) > ORDER.index(a.last)))
 
 
+def region(a: State, b: State, m: Moment) -> int:
+    """Strings by which a finger leaves its side of the instrument: the thumb towards the floor
+    (twice, in a part that is no bass), i, m and a away from it."""
+    half = m.strings_in_all // 2
+    out = 0
+    for (string, part), (_, f) in zip(m.strings, b.hold, strict=True):
+        if f == "p":
+            out += max(0, half + 1 - string) * (1 if part == BASS else 2)
+        else:
+            out += max(0, string - max(3, half) + (f == "a"))
+    return out
+
+
+def crossed(a: State, b: State, m: Moment) -> int:
+    """Strings by which the thumb comes to the floor's side of a finger from one moment to the
+    next, or on the same string with it."""
+    if m.gap < 2 or not a.hold:
+        return 0
+    thumb = [s for s, f in b.hold if f == "p"]
+    before = [s for s, f in a.hold if f == "p"]
+    out = 0
+    if thumb:
+        out += max([0, *(s - min(thumb) + 1 for s, f in a.hold if f != "p")])
+    if before:
+        out += max([0, *(s - min(before) + 1 for s, f in b.hold if f != "p")])
+    return out
+
+
 def wander(a: State, b: State, m: Moment) -> int:
     """Strings that fingers move from one moment to the next."""
     old = {f: s for s, f in a.hold}
@@ -138,7 +168,7 @@ def spread(a: State, b: State, m: Moment) -> int:
         if f != "p":
             out += abs((s - t) - (ORDER.index(g) - ORDER.index(f)))
         elif len(b.hold) > 2:
-            out += ORDER.index(g) - 1  # in a chord the fingers begin with i
+            out += 2 * (ORDER.index(g) - 1)  # in a chord the fingers begin with i
     return out
 
 
@@ -172,6 +202,8 @@ def price(a: State, b: State, m: Moment, weights: dict[str, int], wanted: str) -
         "thumb_up": thumb_up(a, b, m) if wanted != "thumb" else thumb_up(a, b, m) // 2,
         "style": style(a, b, m, wanted),
         "awkward": awkward(a, b, m),
+        "region": region(a, b, m),
+        "crossed": crossed(a, b, m),
         "wander": wander(a, b, m),
         "spread": spread(a, b, m),
         "home": home(a, b, m),

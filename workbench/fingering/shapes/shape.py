@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from math import hypot
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 import numpy as np
 
@@ -22,16 +22,14 @@ from workbench.fingering.hand.reach import Limits, across_mm, pair_limits, tip_m
 from workbench.fingering.shapes.chordname import ChordLabel, name_chord
 from workbench.fingering.shapes.grips import Frets, Grip, Press, grips
 from workbench.fingering.types import Settings
-from workbench.fingering.weights import alone_for, sentences, weights_for
+from workbench.fingering.weights import alone_for, weights_for
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import mark, say
+from workbench.language.fact import Fact, fact
 from workbench.music.errors import BadInput
 
 Weights = tuple[tuple[str, int], ...]
 TERMS = (*HOLDING, *AMONG, "place")
 SILENT = ("place", "third", "third_treble", "fourth")  # told only where nothing else is
-EASY = mark("Nothing is stretched, crossed or crowded.")
-ALL_OPEN = mark("No finger is needed.")
 
 
 @dataclass(frozen=True)
@@ -53,19 +51,19 @@ class ShapeFingering:
     barres: tuple[ShapeBarre, ...]
     cost: int
     reach_mm: float
-    reasons: tuple[str, ...]
+    reasons: tuple[Fact, ...]
     terms: tuple[tuple[str, int], ...] = ()
 
 
 @dataclass(frozen=True)
 class ShapeResult:
     """``fingerings`` easiest first; empty where the hand cannot hold the shape,
-    and then ``impossible`` is the sentence that says why."""
+    and then ``impossible`` says why."""
 
     frets: Frets
     fingerings: tuple[ShapeFingering, ...]
     chord: ChordLabel
-    impossible: str | None = None
+    impossible: Fact | None = None
 
 
 def shape(
@@ -181,7 +179,7 @@ def _fingering(
     terms: list[tuple[str, int]],
 ) -> ShapeFingering:
     told = sorted((t for t in terms if t[1]), key=_greatest_first)
-    reasons = tuple(_sentence(name) for name, _ in told if name not in SILENT)
+    reasons = tuple(fact("asks", term=name) for name, _ in told if name not in SILENT)
     barres = tuple(
         ShapeBarre(p.fret, tuple(range(p.strings[-1], p.strings[0] + 1)), p.finger)
         for p in held.barres
@@ -191,7 +189,7 @@ def _fingering(
         barres,
         cost,
         reach,
-        reasons or (say(EASY if held.presses else ALL_OPEN),),
+        reasons or (fact("easy" if held.presses else "all open"),),
         tuple(told),
     )
 
@@ -200,25 +198,12 @@ def _greatest_first(term: tuple[str, int]) -> tuple[int, str]:
     return -term[1], term[0]
 
 
-def _sentence(name: str) -> str:
-    words = say(sentences(name)[0])
-    return words[0].upper() + words[1:] + "."
-
-
-def _why_not(narrowest: tuple[float, int, int, float] | None, hand: Hand) -> str:
+def _why_not(narrowest: tuple[float, int, int, float] | None, hand: Hand) -> Fact:
     if narrowest is None:
-        return say("Four fingers cannot stop these frets at once, with or without a barre.")
+        return fact("fingers too few")
     _, a, b, reach = narrowest
     most = pair_limits(hand)[(a, b)][1]
-    return say(
-        "It needs {reach:.0f} mm between fingers {a} and {b}; the greatest span of a "
-        "{hand} hand there is {most:.0f} mm.",
-        reach=reach,
-        a=a,
-        b=b,
-        hand=say(hand.name),
-        most=most,
-    )
+    return fact("beyond the span", reach=reach, a=a, b=b, hand=hand.name, most=most)
 
 
 def _sounding(frets: Frets, instrument: Instrument) -> tuple[int, ...]:
@@ -230,67 +215,30 @@ def _sounding(frets: Frets, instrument: Instrument) -> tuple[int, ...]:
 def _check(frets: Frets, instrument: Instrument) -> None:
     if len(frets) != instrument.strings:
         raise BadInput(
-            say(
-                "The shape has {frets} places, but {instrument} has {strings} strings; give "
-                "one fret for each, from the highest-numbered string to string 1.",
-                frets=len(frets),
-                instrument=say(instrument.name),
-                strings=instrument.strings,
-            )
+            "The shape has {frets} places, but {instrument} has {strings} strings; give "
+            "one fret for each, from the highest-numbered string to string 1.",
+            frets=len(frets),
+            instrument=instrument.called,
+            strings=instrument.strings,
         )
     for string, fret in zip(range(len(frets), 0, -1), frets, strict=True):
         if fret is not None and not 0 <= fret <= instrument.playable_frets:
             raise BadInput(
-                say(
-                    "String {string}: fret {fret} is not on {instrument}; give 0 to "
-                    "{playable_frets}.",
-                    string=string,
-                    fret=fret,
-                    instrument=say(instrument.name),
-                    playable_frets=instrument.playable_frets,
-                )
+                "String {string}: fret {fret} is not on {instrument}; give 0 to {playable_frets}.",
+                string=string,
+                fret=fret,
+                instrument=instrument.called,
+                playable_frets=instrument.playable_frets,
             )
     if all(f is None for f in frets):
-        raise BadInput(say("No string of the shape is played; give at least one fret."))
+        raise BadInput("No string of the shape is played; give at least one fret.")
 
 
 def _check_weights(weights: Weights) -> None:
     for name, _ in weights:
         if name not in TERMS:
             raise BadInput(
-                say(
-                    "'{name}' is no cost term of a shape; use {names}.",
-                    name=name,
-                    names=", ".join(TERMS),
-                )
+                "'{name}' is no cost term of a shape; use {names}.",
+                name=name,
+                names=", ".join(TERMS),
             )
-
-
-def shape_document(result: ShapeResult) -> dict[str, Any]:
-    """The JSON document of a shape: plain dictionaries, lists, text and numbers."""
-    label = result.chord
-    return {
-        "frets": ["x" if f is None else f for f in result.frets],
-        "fingerings": [
-            {
-                "fingers": list(f.fingers),
-                "barres": [
-                    {"fret": b.fret, "strings": list(b.strings), "finger": b.finger}
-                    for b in f.barres
-                ],
-                "cost": f.cost,
-                "reach_mm": f.reach_mm,
-                "reasons": list(f.reasons),
-            }
-            for f in result.fingerings
-        ],
-        "chord": {
-            "name": label.name,
-            "inversion": label.inversion,
-            "root": label.root,
-            "bass": label.bass,
-            "notes": list(label.notes),
-            "also": list(label.also),
-        },
-        "impossible": result.impossible,
-    }

@@ -6,7 +6,7 @@ from collections import Counter
 from fractions import Fraction
 
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
-from workbench.language.speech import mark
+from workbench.language.message import mark
 
 CAUSES = {
     "hop": mark("a finger hops"),

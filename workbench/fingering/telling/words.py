@@ -170,7 +170,7 @@ def _spoken(found: Fact) -> dict[str, Any]:
 
 def _instrument(name: str) -> str:
     try:
-        own = say(instrument(name).name)
+        own = str(instrument(name).called)
     except BadInput:  # kept by a program that knew more instruments
         own = name
     return f"{own[:1].lower()}{own[1:]}" if chosen() == "en" else own

@@ -48,11 +48,11 @@ class PassageOptions:
 
     def __post_init__(self) -> None:
         if not 0 <= self.first <= self.last:
-            raise BadInput(say("The first bar comes after the last; choose them in order."))
+            raise BadInput("The first bar comes after the last; choose them in order.")
         if not 50 <= self.width_mm <= 1000:
-            raise BadInput(say("Choose a width of the picture from 50 to 1000 mm."))
+            raise BadInput("Choose a width of the picture from 50 to 1000 mm.")
         if not 36 <= self.dpi <= 1200:
-            raise BadInput(say("Choose a resolution from 36 to 1200 dots an inch."))
+            raise BadInput("Choose a resolution from 36 to 1200 dots an inch.")
 
 
 @dataclass(frozen=True)
@@ -76,9 +76,9 @@ def make_passage(
     suffix = path.suffix.lower()
     if suffix not in PICTURES:
         raise BadInput(
-            say("{path}: a picture is written as .svg or .png; end the name with one of them.",
-                path=path)
-        )  # fmt: skip
+            "{path}: a picture is written as .svg or .png; end the name with one of them.",
+            path=path,
+        )
     systems = passage_systems(lesson, fingering, options)
     title = say("{title}, bars {first}–{last}", title=lesson.title,
                 first=lesson.piece.bars[options.first].number,
@@ -97,7 +97,7 @@ def passage_systems(lesson: Lesson, fingering: Fingering, options: PassageOption
     ensure_gui()
     piece = lesson.piece
     if options.last >= len(piece.bars):
-        raise BadInput(say("The piece has {n} bars; choose others.", n=len(piece.bars)))
+        raise BadInput("The piece has {n} bars; choose others.", n=len(piece.bars))
     instrument = instrument_of(lesson.instrument, lesson.capo)
     line = options.width_mm / STAFF_MM * STAFF_HEIGHT
     engraver, shown = Engraver(), MeiOptions(first=options.first, last=options.last)
@@ -130,9 +130,11 @@ def passage_image(systems: Systems, options: PassageOptions) -> QImage:
     width, height = round(wide * scale), round(high * scale)
     if max(width, height) > MOST_PIXELS:
         raise BadInput(
-            say("The picture would be {width} by {height} pixels; choose fewer bars or a lower "
-                "resolution.", width=width, height=height)
-        )  # fmt: skip
+            "The picture would be {width} by {height} pixels; choose fewer bars or a lower "
+            "resolution.",
+            width=width,
+            height=height,
+        )
     image = QImage(max(1, width), max(1, height), QImage.Format.Format_ARGB32)
     image.fill(0x00000000 if options.transparent else 0xFFFFFFFF)
     painter = QPainter(image)

@@ -11,7 +11,7 @@ from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from workbench.handout.files.pdf_file import Bookmark, finished
 from workbench.handout.files.tags import Recorder, record
-from workbench.language.speech import chosen, say
+from workbench.language.speech import chosen
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
 
@@ -89,24 +89,18 @@ def write_whole(path: Path, data: bytes) -> None:
     """
     if path.is_dir():
         raise BadInput(
-            say(
-                "{path} is a folder; name the file to write, such as {path}/handout.pdf.", path=path
-            )
+            "{path} is a folder; name the file to write, such as {path}/handout.pdf.", path=path
         )
     if not path.parent.is_dir():
         raise BadInput(
-            say(
-                "The folder {folder} does not exist; make it or choose another.", folder=path.parent
-            )
+            "The folder {folder} does not exist; make it or choose another.", folder=path.parent
         )
     try:
         with appearing(path) as part:
             part.write_bytes(data)
     except OSError as error:
         raise BadInput(
-            say(
-                "{path} could not be written ({why}); free some space or choose another folder.",
-                path=path,
-                why=error.strerror or error,
-            )
+            "{path} could not be written ({why}); free some space or choose another folder.",
+            path=path,
+            why=error.strerror or error,
         ) from error

@@ -53,12 +53,12 @@ def write_text(path: str | Path, text: str) -> None:
     """
     path = Path(path)
     if path.is_dir():
-        raise BadInput(say("{path} is a folder; name the file to write in it.", path=path))
+        raise BadInput("{path} is a folder; name the file to write in it.", path=path)
     try:
         with appearing(path) as part:
             part.write_text(text, encoding="utf-8", newline="\n")
     except (OSError, ValueError) as fault:
         why = getattr(fault, "strerror", None) or fault
         raise BadInput(
-            say("{path} cannot be written ({why}); choose another place.", path=path, why=why)
+            "{path} cannot be written ({why}); choose another place.", path=path, why=why
         ) from fault

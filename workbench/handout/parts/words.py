@@ -10,7 +10,8 @@ from workbench.instrument.model import Instrument
 from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import chosen, count, mark, say
 from workbench.music.model import Piece, Pitch
-from workbench.music.order.form import form_in_words, has_form, sections
+from workbench.music.order.form import has_form, sections
+from workbench.music.telling.form import form_in_words
 from workbench.teaching.grading.grade import LEVEL_WORDS
 from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.teaching.techniques.catalogue import catalogue
@@ -113,7 +114,7 @@ def facts(
     capo = say("fret {fret}", fret=lesson.capo) if lesson.capo else say("none", sense="capo")
     key = key_words(lesson.key or piece.bars[0].key.name)
     rows = [
-        (say("Instrument"), say(instrument.name)),
+        (say("Instrument"), str(instrument.called)),
         (say("Tuning (string, note)"), tuning_words(instrument)),
         (say("Capo"), capo),
         (say("Key"), key),

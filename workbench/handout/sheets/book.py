@@ -57,7 +57,7 @@ class Book:
         self, title: BookTitle, chapters: Sequence[Chapter], options: HandoutOptions
     ) -> None:
         if not chapters:
-            raise BadInput(say("A book needs a lesson at least; choose some."))
+            raise BadInput("A book needs a lesson at least; choose some.")
         ensure_gui()
         self.options, self.sheet = options, sheet(options)
         self._title, self.chapters = title, tuple(chapters)
@@ -158,7 +158,7 @@ class ContentsRow:
         title = (lesson.title or lesson.piece.title).replace("*", "")
         self._lines = wrap(title, self._style, width - 2 * self._number)
         instrument = instrument_of(lesson.instrument, lesson.capo)
-        said = [lesson.piece.composer, say(instrument.name)]
+        said = [lesson.piece.composer, str(instrument.called)]
         if lesson.grade is not None:
             said.append(say("grade {grade}", grade=lesson.grade))
         self._about = wrap("  ·  ".join(filter(None, said)), self._small, width - self._number)

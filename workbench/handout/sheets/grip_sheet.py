@@ -47,11 +47,9 @@ def grip_sheet(
     ]
     if not found:
         raise BadInput(
-            say(
-                "'{title}' has no grip of two or more stopped strings; there is no grip sheet "
-                "to print.",
-                title=lesson.title,
-            )
+            "'{title}' has no grip of two or more stopped strings; there is no grip sheet "
+            "to print.",
+            title=lesson.title,
         )
     if order == "difficulty":
         found.sort(key=difficulty)
@@ -126,7 +124,7 @@ def _page(
                    lesson.piece.arranger, line, scale),
         FactsBlock(
             [
-                (say("Instrument"), say(instrument.name)),
+                (say("Instrument"), str(instrument.called)),
                 (say("Tuning (string, note)"), tuning_words(instrument)),
                 (say("Grips"), str(len(grips))),
             ],
@@ -148,12 +146,10 @@ def _page(
         made = GripsBlock(tuple(grips), line, size, options.left_handed, heading)
     if made.height > room or size < _READABLE:
         raise BadInput(
-            say(
-                "'{title}' has {n} grips, more than one page can show readably; print the "
-                "handout, which shows the new and hard ones.",
-                title=lesson.title,
-                n=len(grips),
-            )
+            "'{title}' has {n} grips, more than one page can show readably; print the "
+            "handout, which shows the new and hard ones.",
+            title=lesson.title,
+            n=len(grips),
         )
     out, at = Page(), 0.0
     for block in (*head, made):

@@ -68,13 +68,11 @@ def write_pack(
     packed = target.suffix.lower() == ".zip"
     if target.is_dir() and (packed or (any(target.iterdir()) and not _is_pack(target))):
         raise BadInput(
-            say("{path} is a folder with other things in it; name a new folder or a .zip file.",
-                path=target)
-        )  # fmt: skip
-    if target.is_file() and not packed:
-        raise BadInput(
-            say("{path} is a file; name a folder for the pack, or a .zip file.", path=target)
+            "{path} is a folder with other things in it; name a new folder or a .zip file.",
+            path=target,
         )
+    if target.is_file() and not packed:
+        raise BadInput("{path} is a file; name a folder for the pack, or a .zip file.", path=target)
     try:
         with tempfile.TemporaryDirectory(prefix=".pack-", dir=target.parent) as place:
             made = Path(place) / "pack"
@@ -83,9 +81,10 @@ def write_pack(
             _put(made, target, packed)
     except OSError as fault:
         raise BadInput(
-            say("{path} cannot be written ({reason}); choose another place.", path=target,
-                reason=fault.strerror or fault)
-        ) from fault  # fmt: skip
+            "{path} cannot be written ({reason}); choose another place.",
+            path=target,
+            reason=fault.strerror or fault,
+        ) from fault
     tell(1.0)
     return target
 

@@ -34,7 +34,7 @@ def _words(
     tracks: Mapping[str, Sequence[Track]], folder: str, code: str,
 ) -> dict[str, Any]:  # fmt: skip
     other = next(name for other, name in OFFERED.items() if other != code)
-    about = [say(instrument.name), key_words(lesson.key or lesson.piece.key.name)]
+    about = [str(instrument.called), key_words(lesson.key or lesson.piece.key.name)]
     if lesson.student:
         about.append(say("for {student}", student=lesson.student))
     return {

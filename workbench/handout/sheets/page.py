@@ -77,9 +77,7 @@ class Handout(Leaves):
     ) -> None:
         self.extras = extras or Extras()
         if not lesson.piece.bars:
-            raise BadInput(
-                say("'{title}' has no bars; there is nothing to print.", title=lesson.title)
-            )
+            raise BadInput("'{title}' has no bars; there is nothing to print.", title=lesson.title)
         ensure_gui()
         self.sheet = sheet(options)
         self._material = Material(lesson, fingering, options, self.sheet, self.extras)

@@ -43,9 +43,9 @@ def plan_sheet(
     )  # fmt: skip
     if not plan.days:
         raise BadInput(
-            say("Everything in the plan of '{title}' is done; there is nothing to print.",
-                title=lesson.title)
-        )  # fmt: skip
+            "Everything in the plan of '{title}' is done; there is nothing to print.",
+            title=lesson.title,
+        )
     page = sheet(options)
     scale, line = page.scale, page.line
     flow = Flow(page)

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.language.speech import say
+from workbench.language.message import Message, message
 from workbench.music.edits.lengths import struck_anew
 from workbench.music.edits.line import (
     Row,
@@ -43,7 +43,7 @@ def insert_bars(piece: Piece, at: int, count: int = 1) -> Rebarred:
     """
     _check_count(piece, count)
     if at == 0 and piece.bars[0].pickup:
-        raise BadInput(say("The pickup comes first; put the bar after it."))
+        raise BadInput("The pickup comes first; put the bar after it.")
     like = piece.bars[max(0, at - 1)]
     if like.pickup and at < len(piece.bars):
         like = replace(piece.bars[at], endings=())
@@ -63,7 +63,7 @@ def duplicate_bars(piece: Piece, first: int, last: int) -> Rebarred:
     _check_span(piece, first, last)
     _check_count(piece, last + 1 - first)
     if piece.bars[first].pickup:
-        raise BadInput(say("The pickup cannot be written again; choose bars after it."))
+        raise BadInput("The pickup cannot be written again; choose bars after it.")
     parted = _parted(piece, last + 1)
     ids = iter(fresh_ids(parted, sum(len(b.notes) for b in parted.bars[first : last + 1])))
     end = piece.starts[last] + piece.bars[last].length
@@ -88,7 +88,7 @@ def delete_bars(piece: Piece, first: int, last: int) -> Rebarred:
     """
     _check_span(piece, first, last)
     if last + 1 - first == len(piece.bars):
-        raise BadInput(say("A piece needs at least one bar; keep one, or start a new piece."))
+        raise BadInput("A piece needs at least one bar; keep one, or start a new piece.")
     edge = piece.starts[first]
     rows: list[Row] = []
     for at, note in rows_of(piece):
@@ -199,17 +199,15 @@ def settled_form(piece: Piece) -> Piece:
 
 def _check_span(piece: Piece, first: int, last: int) -> None:
     if not 0 <= first <= last < len(piece.bars):
-        raise BadInput(say("There are no such bars; choose bars of the piece."))
+        raise BadInput("There are no such bars; choose bars of the piece.")
 
 
 def _check_count(piece: Piece, count: int) -> None:
     if count < 1 or len(piece.bars) + count > MOST_BARS:
         raise BadInput(
-            say(
-                "A piece has at most {most} bars and this one has {bars}; add fewer.",
-                most=MOST_BARS,
-                bars=len(piece.bars),
-            )
+            "A piece has at most {most} bars and this one has {bars}; add fewer.",
+            most=MOST_BARS,
+            bars=len(piece.bars),
         )
 
 
@@ -218,10 +216,11 @@ def notes_in(piece: Piece, first: int, last: int) -> tuple[Note, ...]:
     return tuple(n for b in piece.bars[first : last + 1] for n in b.notes)
 
 
-def span_words(piece: Piece, first: int, last: int) -> str:
-    """``bar 5`` or ``bars 5 to 8``, inside a sentence."""
+def span_words(piece: Piece, first: int, last: int, *, opening: bool = False) -> Message:
+    """``bar 5`` or ``bars 5 to 8``, inside a sentence or as its ``opening``."""
     if first == last:
-        return bar_words(piece.bars[first])
-    return say(
-        "bars {first} to {last}", first=piece.bars[first].number, last=piece.bars[last].number
-    )
+        return bar_words(piece.bars[first], opening=opening)
+    named = {"first": piece.bars[first].number, "last": piece.bars[last].number}
+    if opening:
+        return message("Bars {first} to {last}", **named)
+    return message("bars {first} to {last}", **named)

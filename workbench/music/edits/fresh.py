@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from workbench.language.speech import say
 from workbench.music.edits.bars import MOST_BARS
 from workbench.music.edits.meters import checked_key, checked_meter
 from workbench.music.edits.signs import set_tempo, set_titles
@@ -30,10 +29,10 @@ def new_piece(
     checked_key(key)
     checked_meter(meter)
     if not 1 <= bars <= MOST_BARS:
-        raise BadInput(say("A piece has 1 to {most} bars; choose a number there.", most=MOST_BARS))
+        raise BadInput("A piece has 1 to {most} bars; choose a number there.", most=MOST_BARS)
     size = Fraction(4 * meter[0], meter[1])
     if not 0 <= pickup < size:
-        raise BadInput(say("A pickup is shorter than a bar; choose a shorter one."))
+        raise BadInput("A pickup is shorter than a bar; choose a shorter one.")
     made = []
     if pickup:
         made.append(

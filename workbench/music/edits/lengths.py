@@ -5,8 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.language.names import pitch_words
-from workbench.language.speech import mark, say
+from workbench.language.message import Message, PitchName, mark, message
 from workbench.music.edits.line import (
     bar_words,
     beginning,
@@ -55,14 +54,14 @@ class Length:
         return (3, 2) if self.triplet else None
 
     @property
-    def words(self) -> str:
+    def words(self) -> Message:
         """For example ``dotted eighth note`` or ``quarter note, triplet``."""
-        name = say(dict(VALUES)[self.base])
+        name = message(dict(VALUES)[self.base])
         if self.dots == 1:
-            name = say("dotted {value}", value=name)
+            name = message("dotted {value}", value=name)
         elif self.dots == 2:
-            name = say("double dotted {value}", value=name)
-        return say("{value}, triplet", value=name) if self.triplet else name
+            name = message("double dotted {value}", value=name)
+        return message("{value}, triplet", value=name) if self.triplet else name
 
     def stepped(self, by: int) -> Length:
         """The next longer (by -1) or shorter (+1) value; itself at either end."""
@@ -91,16 +90,12 @@ def set_length(piece: Piece, note_id: str, length: Length) -> Piece:
     """
     at, note = find(piece, note_id)
     if note.grace:
-        raise BadInput(
-            say("A grace note has no length of its own; choose the note that it leads to.")
-        )
+        raise BadInput("A grace note has no length of its own; choose the note that it leads to.")
     end = at + length.quarters
     if end > end_of(piece):
         raise BadInput(
-            say(
-                "The length chosen ({value}) would run past the last bar; add a bar first.",
-                value=length.words,
-            )
+            "The length chosen ({value}) would run past the last bar; add a bar first.",
+            value=length.words,
         )
     rows = rows_of(piece)
     chord = {n.id for n in chord_of(rows, at, note)}
@@ -124,15 +119,13 @@ def tie(piece: Piece, note_id: str) -> Piece:
     follow = beginning(rows, note.voice, at + note.duration)
     if note.grace or not follow or note.midi not in {n.midi for n in follow}:
         raise BadInput(
-            say(
-                "No {pitch} follows at once in voice {voice}; write it first, then tie to it.",
-                pitch=pitch_words(note.pitch.name),
-                voice=note.voice,
-            )
+            "No {pitch} follows at once in voice {voice}; write it first, then tie to it.",
+            pitch=PitchName(note.pitch.name),
+            voice=note.voice,
         )
     if {n.midi for n in chord} != {n.midi for n in follow} or len({n.duration for n in follow}) > 1:
         raise BadInput(
-            say("Only part of the chord goes on; move the held note to another voice, then tie it.")
+            "Only part of the chord goes on; move the held note to another voice, then tie it."
         )
     gone = {n.id for n in follow}
     held = {n.id for n in chord}
@@ -157,14 +150,12 @@ def untie(piece: Piece, note_id: str, moment: Fraction | None = None) -> Piece:
         moment = at - onset + piece.bars[index].length
         if moment >= end:
             raise BadInput(
-                say(
-                    "{pitch} in {bar} is not tied over the bar line; there is nothing to untie.",
-                    pitch=pitch_words(note.pitch.name),
-                    bar=bar_words(piece.bars[index]),
-                )
+                "{pitch} in {bar} is not tied over the bar line; there is nothing to untie.",
+                pitch=PitchName(note.pitch.name),
+                bar=bar_words(piece.bars[index]),
             )
     if not at < moment < end:
-        raise BadInput(say("The note does not sound there; choose a moment while it is held."))
+        raise BadInput("The note does not sound there; choose a moment while it is held.")
     rows = rows_of(piece)
     return finished(piece, struck_anew(piece, rows, chord_of(rows, at, note), moment))
 

@@ -8,7 +8,7 @@ from collections.abc import Collection, Iterable
 from dataclasses import replace
 from fractions import Fraction
 
-from workbench.language.speech import say
+from workbench.language.message import Message, PitchName, message
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece, Pitch
 
@@ -44,7 +44,7 @@ def find(piece: Piece, note_id: str) -> Row:
     """A note and its moment. Raises BadInput where the piece has no such note."""
     index = piece.bar_of.get(note_id)
     if index is None:
-        raise BadInput(say("That note is no longer in the piece; select another one."))
+        raise BadInput("That note is no longer in the piece; select another one.")
     note = next(n for n in piece.bars[index].notes if n.id == note_id)
     return piece.starts[index] + note.onset, note
 
@@ -59,9 +59,13 @@ def chord_of(rows: Iterable[Row], moment: Fraction, note: Note) -> list[Note]:
     return [n for n in beginning(rows, note.voice, moment) if n.duration == note.duration]
 
 
-def bar_words(bar: Bar) -> str:
-    """``the pickup`` or ``bar 5``, inside a sentence."""
-    return say("the pickup") if bar.number == "0" else say("bar {bar}", bar=bar.number)
+def bar_words(bar: Bar, *, opening: bool = False) -> Message:
+    """``the pickup`` or ``bar 5``, inside a sentence or as its ``opening``."""
+    if bar.number == "0":
+        return message("The pickup") if opening else message("the pickup")
+    if opening:
+        return message("Bar {bar}", bar=bar.number)
+    return message("bar {bar}", bar=bar.number)
 
 
 def fresh_ids(piece: Piece, count: int) -> list[str]:
@@ -75,7 +79,8 @@ def checked_pitch(pitch: Pitch) -> Pitch:
     """The pitch itself. Raises BadInput where no instrument and no staff has it."""
     if not (LOWEST <= pitch.midi <= HIGHEST and 0 <= pitch.octave <= 9 and abs(pitch.alter) <= 2):
         raise BadInput(
-            say("{pitch} lies outside what can be written; choose C0 to G9.", pitch=pitch.name)
+            "{pitch} lies outside what can be written; choose C0 to G9.",
+            pitch=PitchName(pitch.name),
         )
     return pitch
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from workbench.language.speech import say
 from workbench.music.edits.bars import MOST_BARS, Rebarred, settled_form
 from workbench.music.edits.lengths import struck_anew
 from workbench.music.edits.line import Row, bar_words, finished, rows_of
@@ -22,19 +21,19 @@ def checked_meter(meter: tuple[int, int]) -> tuple[int, int]:
     beats, unit = meter
     if unit not in UNITS or not 1 <= beats <= MOST_BEATS:
         raise BadInput(
-            say(
-                "Time signature {beats}/{unit} cannot be written; take 1 to {most} beats over "
-                "1, 2, 4, 8, 16 or 32.",
-                beats=beats, unit=unit, most=MOST_BEATS,
-            )
-        )  # fmt: skip
+            "Time signature {beats}/{unit} cannot be written; take 1 to {most} beats over "
+            "1, 2, 4, 8, 16 or 32.",
+            beats=beats,
+            unit=unit,
+            most=MOST_BEATS,
+        )
     return meter
 
 
 def checked_key(key: Key) -> Key:
     """The key itself. Raises BadInput beyond seven sharps or flats."""
     if abs(key.fifths) > 7 or key.mode not in ("major", "minor"):
-        raise BadInput(say("A key has at most seven sharps or flats; choose one of the list."))
+        raise BadInput("A key has at most seven sharps or flats; choose one of the list.")
     return key
 
 
@@ -104,8 +103,7 @@ def set_time(piece: Piece, index: int, meter: tuple[int, int], *, alone: bool = 
     end = piece.starts[last] + piece.bars[last].length
     rows += [(s + moved, n) for s, n in source if s >= end]
     if len(bars) + len(tail) > MOST_BARS:
-        raise BadInput(say("That makes more than {most} bars; choose a longer bar.",
-                           most=MOST_BARS))  # fmt: skip
+        raise BadInput("That makes more than {most} bars; choose a longer bar.", most=MOST_BARS)
     bars += tail
     numbered = _numbered(bars, piece, index)
     shells = tuple(replace(b, index=i, notes=()) for i, b in enumerate(numbered))
@@ -116,7 +114,7 @@ def set_time(piece: Piece, index: int, meter: tuple[int, int], *, alone: bool = 
 
 def _check_bar(piece: Piece, index: int) -> None:
     if not 0 <= index < len(piece.bars):
-        raise BadInput(say("There is no such bar; choose one of the piece."))
+        raise BadInput("There is no such bar; choose one of the piece.")
 
 
 def _passages(piece: Piece, first: int, last: int) -> list[tuple[int, int]]:
@@ -156,11 +154,10 @@ def _laid_out(
     if head.pickup:
         if head.length >= size:
             raise BadInput(
-                say(
-                    "The pickup is not shorter than a bar of {beats}/{unit}; shorten it first.",
-                    beats=meter[0], unit=meter[1],
-                )
-            )  # fmt: skip
+                "The pickup is not shorter than a bar of {beats}/{unit}; shorten it first.",
+                beats=meter[0],
+                unit=meter[1],
+            )
         return [replace(head, time_signature=meter)]
     length = sum((b.length for b in old), Fraction(0))
     if not _anything(piece, first, last):
@@ -234,7 +231,7 @@ def set_pickup(piece: Piece, length: Fraction) -> Rebarred:
     first = piece.bars[0]
     full = Fraction(4 * first.time_signature[0], first.time_signature[1])
     if not 0 <= length < full:
-        raise BadInput(say("A pickup is shorter than a bar; choose a shorter one."))
+        raise BadInput("A pickup is shorter than a bar; choose a shorter one.")
     if not first.pickup:
         if not length:
             return Rebarred(piece, tuple(range(len(piece.bars))))
@@ -251,12 +248,11 @@ def set_pickup(piece: Piece, length: Fraction) -> Rebarred:
         return Rebarred(replace(piece, bars=bars), tuple(i + 1 for i in range(len(piece.bars))))
     if any(n.onset < first.length - length for n in first.notes):
         raise BadInput(
-            say("There are notes at the beginning of {bar}; delete them first.",
-                bar=bar_words(first))
-        )  # fmt: skip
+            "There are notes at the beginning of {bar}; delete them first.", bar=bar_words(first)
+        )
     if not length:
         if len(piece.bars) == 1:
-            raise BadInput(say("A piece needs at least one bar; keep one, or start a new piece."))
+            raise BadInput("A piece needs at least one bar; keep one, or start a new piece.")
         bars = tuple(replace(b, index=b.index - 1) for b in piece.bars[1:])
         return Rebarred(replace(piece, bars=bars), (None, *range(len(bars))))
     by = length - first.length

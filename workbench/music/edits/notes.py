@@ -6,8 +6,7 @@ from collections.abc import Callable, Collection
 from dataclasses import replace
 from fractions import Fraction
 
-from workbench.language.names import pitch_words
-from workbench.language.speech import say
+from workbench.language.message import PitchName
 from workbench.music.edits.lengths import Length, set_length
 from workbench.music.edits.line import (
     MOST_VOICES,
@@ -92,10 +91,8 @@ def write_note(
     rows = [row for row in rows if row[1] not in struck]
     if end > end_of(piece):
         raise BadInput(
-            say(
-                "The length chosen ({value}) would run past the last bar; add a bar first.",
-                value=length.words,
-            )
+            "The length chosen ({value}) would run past the last bar; add a bar first.",
+            value=length.words,
         )
     part = next((n.part for n in piece.notes if n.voice == voice), _top_part(piece))
     new = Note(
@@ -123,22 +120,21 @@ def _top_part(piece: Piece) -> int:
 
 def _check_place(piece: Piece, bar: int, onset: Fraction, voice: int) -> None:
     if not 0 <= bar < len(piece.bars):
-        raise BadInput(say("There is no such bar; choose one of the piece."))
+        raise BadInput("There is no such bar; choose one of the piece.")
     if not 0 <= onset < piece.bars[bar].length:
         raise BadInput(
-            say("That moment lies outside {bar}; choose one inside.",
-                bar=bar_words(piece.bars[bar]))
-        )  # fmt: skip
+            "That moment lies outside {bar}; choose one inside.", bar=bar_words(piece.bars[bar])
+        )
     if not 1 <= voice <= MOST_VOICES:
-        raise BadInput(say("Voices are numbered 1 to {most}; choose one.", most=MOST_VOICES))
+        raise BadInput("Voices are numbered 1 to {most}; choose one.", most=MOST_VOICES)
 
 
 def _refuse_double(struck: list[Note], pitch: Pitch) -> None:
     if any(n.midi == pitch.midi for n in struck):
         raise BadInput(
-            say("{pitch} is struck there already in this voice; choose another pitch.",
-                pitch=pitch.name)
-        )  # fmt: skip
+            "{pitch} is struck there already in this voice; choose another pitch.",
+            pitch=PitchName(pitch.name),
+        )
 
 
 def set_pitch(piece: Piece, note_id: str, pitch: Pitch) -> Piece:
@@ -182,10 +178,8 @@ def respell(piece: Piece, note_id: str) -> Piece:
     names = other_names(note.pitch)
     if not names:
         raise BadInput(
-            say(
-                "{pitch} has no other name with at most one sign.",
-                pitch=pitch_words(note.pitch.name),
-            )
+            "{pitch} has no other name with at most one sign.",
+            pitch=PitchName(note.pitch.name),
         )
     return _with_pitch(piece, note_id, names[0])
 
@@ -206,7 +200,7 @@ def to_voice(piece: Piece, note_id: str, voice: int) -> Piece:
     length. Raises BadInput where something else sounds there."""
     at, note = find(piece, note_id)
     if not 1 <= voice <= MOST_VOICES:
-        raise BadInput(say("Voices are numbered 1 to {most}; choose one.", most=MOST_VOICES))
+        raise BadInput("Voices are numbered 1 to {most}; choose one.", most=MOST_VOICES)
     if voice == note.voice:
         return piece
     rows = rows_of(piece)
@@ -218,10 +212,8 @@ def to_voice(piece: Piece, note_id: str, voice: int) -> Piece:
     ]  # fmt: skip
     if others:
         raise BadInput(
-            say(
-                "Voice {voice} sounds there already; delete or shorten its notes first.",
-                voice=voice,
-            )
+            "Voice {voice} sounds there already; delete or shorten its notes first.",
+            voice=voice,
         )
     if not note.grace:
         _refuse_double(struck, note.pitch)

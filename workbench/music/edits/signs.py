@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
 
-from workbench.language.speech import say
+from workbench.language.message import message
 from workbench.music.edits.bars import span_words
 from workbench.music.edits.line import bar_words
 from workbench.music.errors import BadInput
@@ -25,7 +25,7 @@ def with_bar(piece: Piece, index: int, change: Callable[[Bar], Bar]) -> Piece:
     """The piece with one bar changed. Raises BadInput where there is no such bar, or the
     repeats then ask for too much."""
     if not 0 <= index < len(piece.bars):
-        raise BadInput(say("There is no such bar; choose one of the piece."))
+        raise BadInput("There is no such bar; choose one of the piece.")
     bars = list(piece.bars)
     bars[index] = change(bars[index])
     out = replace(piece, bars=tuple(bars))
@@ -45,9 +45,8 @@ def set_repeat(
     What is None stays. Raises BadInput for a number of times out of bounds."""
     if times is not None and not 2 <= times <= MOST_TIMES:
         raise BadInput(
-            say("A repeat is played 2 to {most} times in all; choose a number there.",
-                most=MOST_TIMES)
-        )  # fmt: skip
+            "A repeat is played 2 to {most} times in all; choose a number there.", most=MOST_TIMES
+        )
 
     def change(bar: Bar) -> Bar:
         ends = bar.repeat_end if end is None else end
@@ -69,9 +68,9 @@ def set_endings(piece: Piece, first: int, last: int, passes: tuple[int, ...]) ->
     BadInput where a later ending would stand without the one before it.
     """
     if not 0 <= first <= last < len(piece.bars):
-        raise BadInput(say("There are no such bars; choose bars of the piece."))
+        raise BadInput("There are no such bars; choose bars of the piece.")
     if any(not 1 <= p <= MOST_TIMES for p in passes):
-        raise BadInput(say("Endings are numbered 1 to {most}; choose there.", most=MOST_TIMES))
+        raise BadInput("Endings are numbered 1 to {most}; choose there.", most=MOST_TIMES)
     bars = list(piece.bars)
     for i in range(first, last + 1):
         bars[i] = replace(bars[i], endings=tuple(sorted(set(passes))))
@@ -79,11 +78,9 @@ def set_endings(piece: Piece, first: int, last: int, passes: tuple[int, ...]) ->
     for group in ending_groups(out.bars):
         if 1 not in group.runs[0].passes:
             raise BadInput(
-                say(
-                    "{bars} would be a later ending without a first one before it; "
-                    "mark the first ending first.",
-                    bars=_capital(span_words(out, group.runs[0].first, group.runs[0].last)),
-                )
+                "{bars} would be a later ending without a first one before it; "
+                "mark the first ending first.",
+                bars=span_words(out, group.runs[0].first, group.runs[0].last, opening=True),
             )
         for run in group.runs[:-1]:
             bars[run.last] = replace(bars[run.last], repeat_end=True)
@@ -105,9 +102,9 @@ def clear_endings(piece: Piece, index: int) -> Piece:
                 bars[i] = replace(bars[i], endings=())
             return replace(piece, bars=tuple(bars))
     raise BadInput(
-        say("{bar} is in no ending; choose a bar under a bracket.",
-            bar=_capital(bar_words(piece.bars[index])))
-    )  # fmt: skip
+        "{bar} is in no ending; choose a bar under a bracket.",
+        bar=bar_words(piece.bars[index], opening=True),
+    )
 
 
 def set_double_bar(piece: Piece, index: int, on: bool) -> Piece:
@@ -119,18 +116,19 @@ def set_jump(piece: Piece, index: int, jump: str) -> Piece:
     """D.C. or D.S. after a bar, one of ``JUMPS``. Raises BadInput where it leads to a
     sign that the piece has not."""
     if jump not in JUMPS:
-        raise BadInput(say("'{jump}' is no jump; choose one of the list.", jump=jump))
+        raise BadInput("'{jump}' is no jump; choose one of the list.", jump=jump)
     needs = {
-        "D.S.": (any(b.segno for b in piece.bars), say("Segno")),
-        "al Fine": (any(b.fine for b in piece.bars), say("Fine")),
-        "al Coda": (any(b.coda for b in piece.bars), say("Coda")),
+        "D.S.": (any(b.segno for b in piece.bars), message("Segno")),
+        "al Fine": (any(b.fine for b in piece.bars), message("Fine")),
+        "al Coda": (any(b.coda for b in piece.bars), message("Coda")),
     }
     for word, (there, sign) in needs.items():
         if word in jump and not there:
             raise BadInput(
-                say("{jump} leads to a {sign}, and the piece has none; mark its bar first.",
-                    jump=jump, sign=sign)
-            )  # fmt: skip
+                "{jump} leads to a {sign}, and the piece has none; mark its bar first.",
+                jump=jump,
+                sign=sign,
+            )
     return with_bar(piece, index, lambda bar: replace(bar, jump=jump))
 
 
@@ -161,7 +159,7 @@ def set_chord(piece: Piece, index: int, onset: Fraction, text: str) -> Piece:
     """The chord name over a moment of a bar; none where it is empty."""
     name = _short(text)
     if not 0 <= index < len(piece.bars) or not 0 <= onset < piece.bars[index].length:
-        raise BadInput(say("That moment lies outside the bar; choose one inside."))
+        raise BadInput("That moment lies outside the bar; choose one inside.")
 
     def change(bar: Bar) -> Bar:
         rest = [c for c in bar.chords if c.onset != onset]
@@ -177,13 +175,12 @@ def set_tempo(piece: Piece, index: int, tempo: float | None) -> Piece:
     beginning. Raises BadInput for a tempo nobody plays."""
     if tempo is None:
         if index == 0:
-            raise BadInput(say("The piece needs a tempo at its beginning; give one."))
+            raise BadInput("The piece needs a tempo at its beginning; give one.")
         return with_bar(piece, index, lambda bar: replace(bar, tempo=None))
     if not (math.isfinite(tempo) and SLOWEST <= tempo <= FASTEST):
         raise BadInput(
-            say("Tempo: give {slow} to {fast} quarter notes a minute.",
-                slow=SLOWEST, fast=FASTEST)
-        )  # fmt: skip
+            "Tempo: give {slow} to {fast} quarter notes a minute.", slow=SLOWEST, fast=FASTEST
+        )
     if index == 0:
         had = piece.bars[0].tempo is not None if piece.bars else False
         out = replace(piece, tempo=float(tempo))
@@ -195,7 +192,7 @@ def set_titles(piece: Piece, title: str, composer: str, arranger: str) -> Piece:
     """Title, composer and arranger. Raises BadInput without a title."""
     named = " ".join(title.split())
     if not named:
-        raise BadInput(say("A piece needs a title; write at least one word."))
+        raise BadInput("A piece needs a title; write at least one word.")
     return replace(
         piece,
         title=named,
@@ -208,11 +205,8 @@ def _short(text: str) -> str:
     name = " ".join(text.split())
     if len(name) > LONGEST_NAME:
         raise BadInput(
-            say("'{text}' is too long to be printed there; use at most {most} characters.",
-                text=name[:LONGEST_NAME] + "…", most=LONGEST_NAME)
-        )  # fmt: skip
+            "'{text}' is too long to be printed there; use at most {most} characters.",
+            text=name[:LONGEST_NAME] + "…",
+            most=LONGEST_NAME,
+        )
     return name
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]

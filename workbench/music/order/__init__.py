@@ -1,4 +1,4 @@
-"""The order in which bars are played, endings, sections, and the form in words.
+"""The order in which bars are played, endings and sections.
 
 Uses the values of music only.
 """

@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Piece
 from workbench.music.order.endings import EndingGroup, ending_groups
@@ -71,12 +70,10 @@ class _Walk:
             self.played.append((self.at, why))
             if len(self.played) > MOST_BARS:
                 raise BadInput(
-                    say(
-                        "Bar {bar}: the repeats ask for more than {most} bars; lower the number "
-                        "of times the passage is repeated.",
-                        bar=bar.number,
-                        most=MOST_BARS,
-                    )
+                    "Bar {bar}: the repeats ask for more than {most} bars; lower the number "
+                    "of times the passage is repeated.",
+                    bar=bar.number,
+                    most=MOST_BARS,
                 )
             if self._stops(bar):
                 break

@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, fields, replace
 from fractions import Fraction
-from xml.etree import ElementTree
 from xml.etree.ElementTree import Element
 
 from workbench.music.model import STEP_SEMITONES
@@ -57,8 +56,8 @@ class Printed:
 NONE_PRINTED = Printed({})
 
 
-def printed_fingering(document: bytes) -> Printed:
-    """What a part-wise MusicXML document prints of fingering.
+def printed_fingering(root: Element) -> Printed:
+    """What the elements of a part-wise MusicXML document print of fingering.
 
     Finger numbers count where the part is a plucked, fretted instrument's: by a string,
     fret or plucking finger in it, a staff of tablature, a treble clef an octave down, its
@@ -68,7 +67,6 @@ def printed_fingering(document: bytes) -> Printed:
     marks: dict[Place, Marks] = {}
     tabs: set[tuple[int, int]] = set()
     doubtful: set[int] = set()
-    root = ElementTree.fromstring(document)
     heads = {e.get("id"): e for e in root.iter("score-part")}
     for number, part in enumerate(root.iter("part"), 1):
         found = _Part(number)

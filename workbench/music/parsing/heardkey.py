@@ -6,8 +6,7 @@ import re
 from collections import Counter
 from dataclasses import replace
 
-from workbench.language.names import key_words
-from workbench.language.speech import count, say
+from workbench.language.fact import Fact, fact
 from workbench.music.model import Key, Piece
 
 SHARE = 0.9  # of the notes on a step that bear the signature's sign, for it to be heard
@@ -58,10 +57,7 @@ def with_heard_key(piece: Piece, key: Key) -> Piece:
             return piece
     if borne < LEAST or not met[steps[0] if sign > 0 else steps[-1], sign]:
         return piece
-    told = say(
-        "The score has no key signature; it is shown in {key}, as it is heard.",
-        key=key_words(key.name),
-    )
+    told = fact("no signature", key=key.name)
     bars = tuple(replace(bar, key=key) for bar in piece.bars)
     return replace(piece, bars=bars, key=key, warnings=(*piece.warnings, told))
 
@@ -105,17 +101,17 @@ def with_settled_keys(piece: Piece) -> Piece:
     bars = list(piece.bars)
     for place in changed:
         bars[place] = replace(bars[place], key=keys[place - 1])
-    told = say(
-        "The key signature goes to and fro from bar {first} to bar {last}; {key} is kept there.",
+    told = fact(
+        "signature to and fro",
         first=bars[changed[0]].number,
         last=bars[changed[-1]].number,
-        key=key_words(keys[changed[0] - 1].name),
+        key=keys[changed[0] - 1].name,
     )
     return replace(piece, bars=tuple(bars), warnings=(*piece.warnings, told))
 
 
-def quarter_tones_told(text: str) -> tuple[str, ...]:
-    """A sentence on the notes of a MusicXML text that lie between two frets; none where
+def quarter_tones_told(text: str) -> tuple[Fact, ...]:
+    """A warning of the notes of a MusicXML text that lie between two frets; none where
     there are none. The standard's <alter> is 0.5 for a quarter tone up."""
     bars: list[str] = []
     bar, notes = "", 0
@@ -128,13 +124,4 @@ def quarter_tones_told(text: str) -> tuple[str, ...]:
     if not notes:
         return ()
     where = ", ".join(list(dict.fromkeys(bars))[:8])
-    return (
-        count(
-            notes,
-            "{n} quarter tone (bar {bars}): frets give half tones, so it is read as the nearest "
-            "one.",
-            "{n} quarter tones (bars {bars}): frets give half tones, so they are read as the "
-            "nearest ones.",
-            bars=where,
-        ),
-    )
+    return (fact("quarter tones", n=notes, bars=where),)

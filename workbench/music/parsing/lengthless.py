@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from workbench.language.speech import count
+from workbench.language.fact import Fact, fact
 from workbench.music.parsing.staves import BarContent
 
 
@@ -19,13 +19,7 @@ def without_length(bars: list[BarContent]) -> list[int]:
     return out
 
 
-def lost_notes(frame: list[Any], bars: list[int], notes: int) -> str:
-    """The sentence that tells of them; ``bars`` are indices, ``frame`` the bars read."""
+def lost_notes(frame: list[Any], bars: list[int], notes: int) -> Fact:
+    """The warning that tells of them; ``bars`` are indices, ``frame`` the bars read."""
     named = ", ".join(frame[i].measureNumberWithSuffix() for i in bars[:8] if i < len(frame))
-    return count(
-        notes,
-        "{n} note of no or negative length was left out (bars {bars}{more}); check the score.",
-        "{n} notes of no or negative length were left out (bars {bars}{more}); check the score.",
-        bars=named,
-        more=" ..." if len(bars) > 8 else "",
-    )
+    return fact("no length", n=notes, bars=named, more=" ..." if len(bars) > 8 else "")

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 MOST_BEATS = 128  # in a bar, and as a beat's unit; printed music stays far below
@@ -33,11 +32,9 @@ def check_xml_meters(data: bytes, name: str) -> None:
 def _check(numbers: list[str], said: str, name: str) -> None:
     if any(len(number) > 4 or int(number) > MOST_BEATS for number in numbers):
         raise BadInput(
-            say(
-                "{name}: the time signature '{said}' cannot be read; mend it (at most "
-                "{most} beats in a bar) and try again.",
-                name=name,
-                said=said[:40],
-                most=MOST_BEATS,
-            )
+            "{name}: the time signature '{said}' cannot be read; mend it (at most "
+            "{most} beats in a bar) and try again.",
+            name=name,
+            said=said[:40],
+            most=MOST_BEATS,
         )

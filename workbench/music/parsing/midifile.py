@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 MOST_QUARTERS = 20_000  # three hours at 110 to the minute
@@ -17,19 +16,15 @@ def check_midi(data: bytes, name: str) -> tuple[int, ...]:
     """
     if len(data) < 14:
         raise BadInput(
-            say("{name} is cut off: the MIDI header is not whole; export it again.", name=name)
+            "{name} is cut off: the MIDI header is not whole; export it again.", name=name
         )
     division = int.from_bytes(data[12:14], "big")
     if division & 0x8000:
         raise BadInput(
-            say(
-                "{name} counts in film frames (SMPTE), not in beats; export it in beats.", name=name
-            )
+            "{name} counts in film frames (SMPTE), not in beats; export it in beats.", name=name
         )
     if division == 0:
-        raise BadInput(
-            say("{name} has no length for the quarter note; export it again.", name=name)
-        )
+        raise BadInput("{name} has no length for the quarter note; export it again.", name=name)
     at, times, tracks = 8 + int.from_bytes(data[4:8], "big"), set[int](), 0
     while at + 8 <= len(data):
         size = int.from_bytes(data[at + 4 : at + 8], "big")
@@ -37,33 +32,27 @@ def check_midi(data: bytes, name: str) -> tuple[int, ...]:
         if data[at : at + 4] == b"MTrk":
             if len(body) < size:
                 raise BadInput(
-                    say(
-                        "{name} is cut off in track {tracks}; download it again.",
-                        name=name,
-                        tracks=tracks + 1,
-                    )
+                    "{name} is cut off in track {tracks}; download it again.",
+                    name=name,
+                    tracks=tracks + 1,
                 )
             tracks += 1
             try:
                 times |= _times(body)
             except IndexError:
                 raise BadInput(
-                    say(
-                        "{name} is damaged in track {tracks}; export it again.",
-                        name=name,
-                        tracks=tracks,
-                    )
+                    "{name} is damaged in track {tracks}; export it again.",
+                    name=name,
+                    tracks=tracks,
                 ) from None
         at += 8 + size
     if not tracks:
-        raise BadInput(say("{name} has no tracks; choose a MIDI file with notes.", name=name))
+        raise BadInput("{name} has no tracks; choose a MIDI file with notes.", name=name)
     if max(times, default=0) > MOST_QUARTERS * division:
         raise BadInput(
-            say(
-                "{name} lasts more than {most} quarter notes; its times are damaged.",
-                name=name,
-                most=MOST_QUARTERS,
-            )
+            "{name} lasts more than {most} quarter notes; its times are damaged.",
+            name=name,
+            most=MOST_QUARTERS,
         )
     exact = all(24 * t % division == 0 for t in times)
     on_eighth_triplets = all(3 * t % division == 0 or 4 * t % division == 0 for t in times)

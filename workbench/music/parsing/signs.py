@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 from typing import Any
-from xml.etree import ElementTree
+from xml.etree.ElementTree import Element
 
 MOST_TIMES = 16  # a repeat asked for more often is a slip of the file
 
@@ -139,11 +139,11 @@ def merge(one: Signs, other: Signs) -> Signs:
     )
 
 
-def sound_signs(document: bytes) -> list[Signs]:
+def sound_signs(root: Element) -> list[Signs]:
     """Signs that a MusicXML document gives to playback only (``sound`` elements),
     bar by bar; they also tell a To Coda sign from a Coda sign."""
     out: list[Signs] = []
-    for part in ElementTree.fromstring(document).iter("part"):
+    for part in root.iter("part"):
         for index, measure in enumerate(part.iter("measure")):
             if index == len(out):
                 out.append(Signs())

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from typing import Any
 
-from workbench.language.speech import say
+from workbench.language.message import Message, PitchName
 from workbench.music.errors import BadInput
 from workbench.music.model import WEDGE_END, WEDGES, ChordName, Dynamic, Pitch
 from workbench.music.parsing.fingerxml import NONE_PRINTED, NOTHING, Marks, Printed
@@ -98,7 +98,13 @@ def _wedges(part: Any) -> dict[int, tuple[str, ...]]:
 
 
 def bar_content(
-    measure: Any, bar: int, part: int, staff: int, slurs: Slurs, shift: Any, label: str,
+    measure: Any,
+    bar: int,
+    part: int,
+    staff: int,
+    slurs: Slurs,
+    shift: Any,
+    label: Message,
     printed: Printed = NONE_PRINTED,
 ) -> BarContent:
     """Notes, chord symbols and real end of a music21 measure.
@@ -172,19 +178,17 @@ def _raw(element: Any, member: Any, raw: RawNote, slurs: Slurs) -> None:
     raw.articulations = tuple(dict.fromkeys(marks))
 
 
-def _pitch(member: Any, shift: Any, label: str) -> Pitch:
+def _pitch(member: Any, shift: Any, label: Message) -> Pitch:
     source = member.pitch if shift is None else member.pitch.transpose(shift)
     alter = round(source.alter)
     octave = source.octave if source.octave is not None else source.implicitOctave
     pitch = Pitch(str(source.step), int(alter), int(octave))
     if not 0 <= pitch.midi <= 127:
         raise BadInput(
-            say(
-                "{place}: {pitch} lies outside the range of MIDI notes (0 to 127); "
-                "mend the pitch in the score.",
-                place=label,
-                pitch=pitch.name,
-            )
+            "{place}: {pitch} lies outside the range of MIDI notes (0 to 127); "
+            "mend the pitch in the score.",
+            place=label,
+            pitch=PitchName(pitch.name),
         )
     return pitch if abs(alter) <= 2 else _respelled(pitch.midi)
 

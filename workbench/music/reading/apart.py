@@ -8,7 +8,6 @@ from __future__ import annotations
 import atexit
 import contextlib
 import os
-import signal
 import subprocess
 import sys
 import threading
@@ -17,16 +16,15 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Any
 
-from workbench.language import speech
-from workbench.language.speech import say
+from workbench.language.message import Message, from_plain, message
 from workbench.music.codec import piece_from_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.music.reading.reader import MEMORY, MOST_SECONDS, OUT_OF_TIME, receive, send
+from workbench.music.reading.budget import out_of_time
+from workbench.music.reading.reader import MEMORY, MOST_SECONDS, receive, send
 
 WAIT = 5 * MOST_SECONDS  # seconds on the clock, for a machine that is busy with other things
 TICK = 0.05
-CPU_SIGNAL = int(getattr(signal, "SIGXCPU", 24))  # of a limit that the system kept
 FROZEN = "--reader"  # what the packed program, which has no ``python -m``, is told instead
 
 
@@ -88,7 +86,7 @@ class _Reader:
     def out_of_time(self) -> bool:
         """Whether it ended because its time was up; it is made to end where it has not."""
         with contextlib.suppress(subprocess.TimeoutExpired):
-            return self._process.wait(2) in (OUT_OF_TIME, -CPU_SIGNAL) or self.late
+            return out_of_time(self._process.wait(2)) or self.late
         self.end()
         return True
 
@@ -160,7 +158,6 @@ def read_apart(
         "parts": parts if parts is None or isinstance(parts, str) else list(parts),
         "seconds": seconds,
         "memory": memory or MEMORY,
-        "language": speech.chosen(),
     }
     reader = _take()
     answer = reader.ask(question, tick)
@@ -168,17 +165,15 @@ def read_apart(
     if answer is None:
         if reader.out_of_time():
             raise BadInput(
-                say(
-                    "{name} takes too long to read and was given up; it is damaged, or it has to "
-                    "be split into its movements.",
-                    name=name,
-                )
+                "{name} takes too long to read and was given up; it is damaged, or it has to "
+                "be split into its movements.",
+                name=name,
             )
         raise BadInput(_too_large(name, question))
     if answer["goes_on"]:
         _give_back(reader)
     if "wrong" in answer:
-        raise BadInput(answer["wrong"])
+        raise BadInput(from_plain(answer["wrong"]))
     if "memory" in answer:
         raise BadInput(_too_large(name, question))
     if "fault" in answer:
@@ -186,8 +181,8 @@ def read_apart(
     return piece_from_dict(answer["piece"])
 
 
-def _too_large(name: str, question: dict[str, Any]) -> str:
-    return say(
+def _too_large(name: str, question: dict[str, Any]) -> Message:
+    return message(
         "{name} needs more than {most} MB of memory to read and was given up; it is damaged, or "
         "it has to be split into its movements.",
         name=name,

@@ -7,7 +7,8 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from workbench.language.speech import say
+from workbench.language.fact import Fact, fact
+from workbench.language.message import message
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Key, Note, PartInfo, Piece, WrittenFingers
 from workbench.music.parsing.barheads import (
@@ -63,21 +64,17 @@ def build(
     if not any(counts):
         if any(b.unpitched for bars in contents for b in bars):
             raise BadInput(
-                say(
-                    "{name} holds only percussion; a fretted instrument needs notes with pitch.",
-                    name=name,
-                )
+                "{name} holds only percussion; a fretted instrument needs notes with pitch.",
+                name=name,
             )
-        raise BadInput(say("{name} has no notes in it; choose a score with notes.", name=name))
+        raise BadInput("{name} has no notes in it; choose a score with notes.", name=name)
     taken, warnings = chosen_parts(parts, counts, name)
     info = tuple(
         _info(p, i, bars) for i, (p, bars) in enumerate(zip(logical, contents, strict=True), 1)
     )
     frame = max((logical[i].measures[0] for i in taken), key=len)
     if len({len(logical[i].measures[0]) for i in taken}) > 1:
-        warnings.append(
-            say("The parts have different numbers of bars; the missing ones are rests.")
-        )
+        warnings.append(fact("unequal parts"))
     if lost := sorted({index for i in taken for index in left_out[i]}):
         warnings.append(lost_notes(frame, lost, sum(len(left_out[i]) for i in taken)))
     settings = bar_settings(logical, taken, frame, meters)
@@ -134,7 +131,7 @@ def _contents(
         slurs = slurs_of(stream)
         shift = None if sounding else sounding_shift(stream)
         for index, measure in enumerate(measures):
-            label = say("{name}, bar {bar}", name=name, bar=measure.measureNumberWithSuffix())
+            label = message("{name}, bar {bar}", name=name, bar=measure.measureNumberWithSuffix())
             bar = bar_content(measure, index, number, staff, slurs, shift, label, printed)
             out[index].notes += bar.notes
             out[index].end = max(out[index].end, bar.end)
@@ -189,7 +186,7 @@ def _shells(
     signs: list[Signs],
     chosen: list[list[BarContent]],
     contents: list[list[BarContent]],
-    warnings: list[str],
+    warnings: list[Fact],
     *,
     from_one: bool,
 ) -> list[Bar]:
@@ -216,24 +213,12 @@ def _shells(
         pickup = False
         if length > LONGEST_BAR:
             raise BadInput(
-                say(
-                    "Bar {number} lasts {length} quarter notes; mend its length.",
-                    number=number,
-                    length=length,
-                )
+                "Bar {number} lasts {length} quarter notes; mend its length.",
+                number=number,
+                length=length,
             )
         if length > nominal[index]:
-            warnings.append(
-                say(
-                    "Bar {number} lasts {length} quarter notes where {beats}/{unit} has "
-                    "{nominal}; kept as written.",
-                    number=number,
-                    length=length,
-                    beats=setting.meter[0],
-                    unit=setting.meter[1],
-                    nominal=nominal[index],
-                )
-            )
+            warnings.append(_odd_bar("bar too long", number, length, setting.meter, nominal[index]))
         elif length < nominal[index] and len(frame) > 1:
             before = out[-1] if out else None
             after_line = before is None or before.repeat_end or before.double_bar
@@ -241,15 +226,7 @@ def _shells(
             pickup = opens and (before is None or before.length < nominal[index])
             if not opens and not _short_for_a_reason(index, signs, ends, nominal):
                 warnings.append(
-                    say(
-                        "Bar {number} lasts {length} quarter notes where {beats}/{unit} has "
-                        "{nominal}; filled up with a rest.",
-                        number=number,
-                        length=length,
-                        beats=setting.meter[0],
-                        unit=setting.meter[1],
-                        nominal=nominal[index],
-                    )
+                    _odd_bar("bar too short", number, length, setting.meter, nominal[index])
                 )
                 length = nominal[index]
         chords = sorted(
@@ -291,6 +268,14 @@ def _shells(
             )
         )
     return out
+
+
+def _odd_bar(
+    kind: str, number: str, length: Fraction, meter: tuple[int, int], nominal: Fraction
+) -> Fact:
+    beats, unit = meter
+    return fact(kind, number=number, length=str(length), beats=beats, unit=unit,
+                nominal=str(nominal))  # fmt: skip
 
 
 def _short_for_a_reason(

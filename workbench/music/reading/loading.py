@@ -15,7 +15,6 @@ from typing import Literal
 from xml.etree import ElementTree
 from xml.parsers import expat
 
-from workbench.language.speech import say
 from workbench.music import suffixes
 from workbench.music.errors import BadInput
 from workbench.music.suffixes import formats, has_suffix
@@ -28,11 +27,12 @@ MOST_RATIO = 250  # scores pack about 20:1 to 60:1 (measured on MusicXML files)
 
 @dataclass(frozen=True)
 class Source:
-    """Bytes of a score."""
+    """Bytes of a score; of a MusicXML score its elements as well."""
 
     kind: Literal["musicxml", "midi", "abc"]
     data: bytes
     name: str
+    root: ElementTree.Element | None = None
 
 
 def load(path: str | Path) -> Source:
@@ -44,72 +44,60 @@ def load(path: str | Path) -> Source:
     data = _bytes(path)
     name = path.name
     if not data.strip(b"\x00\t\r\n "):
-        raise BadInput(say("{name} is empty; save or download the score again.", name=name))
+        raise BadInput("{name} is empty; save or download the score again.", name=name)
     if data.startswith(b"MThd"):
         return Source("midi", data, name)
     if data.startswith(b"PK"):
-        return Source("musicxml", check_xml(_unpack(data, name), name), name)
+        return _musicxml(_unpack(data, name), name)
     if has_suffix(path, (suffixes.PACKED,)):
         raise BadInput(
-            say("{name} is no packed MusicXML file (.mxl); export the score again.", name=name)
+            "{name} is no packed MusicXML file (.mxl); export the score again.", name=name
         )
     if has_suffix(path, suffixes.MIDI):
-        raise BadInput(
-            say("{name} is no MIDI file: its header is missing; export it again.", name=name)
-        )
+        raise BadInput("{name} is no MIDI file: its header is missing; export it again.", name=name)
     if (
         data.startswith((b"\xff\xfe", b"\xfe\xff"))
         or data.lstrip(b"\xef\xbb\xbf \t\r\n")[:1] == b"<"
     ):
-        return Source("musicxml", check_xml(data, name), name)
+        return _musicxml(data, name)
     if b"\x00" not in data and re.search(rb"(?m)^\s*X:\s*\d|^K:", data):
         return Source("abc", data, name)
     raise BadInput(
-        say("{name} is no score that can be read; give {formats}.", name=name, formats=formats())
+        "{name} is no score that can be read; give {formats}.", name=name, formats=formats()
     )
 
 
 def _bytes(path: Path) -> bytes:
     if path.is_dir():
         raise BadInput(
-            say(
-                "{name} is a folder; give a score file: {formats}.",
-                name=path.name,
-                formats=formats(),
-            )
+            "{name} is a folder; give a score file: {formats}.",
+            name=path.name,
+            formats=formats(),
         )
     try:
         if path.stat().st_size > MOST_BYTES:
             raise BadInput(
-                say(
-                    "{name} is larger than {most} MB; that is no score, "
-                    "or it has to be split into its movements.",
-                    name=path.name,
-                    most=MOST_BYTES // 2**20,
-                )
+                "{name} is larger than {most} MB; that is no score, "
+                "or it has to be split into its movements.",
+                name=path.name,
+                most=MOST_BYTES // 2**20,
             )
         if not path.is_file():
             raise BadInput(
-                say(
-                    "{name} is no ordinary file; give a score file: {formats}.",
-                    name=path.name,
-                    formats=formats(),
-                )
+                "{name} is no ordinary file; give a score file: {formats}.",
+                name=path.name,
+                formats=formats(),
             )
         return path.read_bytes()
     except FileNotFoundError:
-        raise BadInput(
-            say("{path} does not exist; check the name and the folder.", path=path)
-        ) from None
+        raise BadInput("{path} does not exist; check the name and the folder.", path=path) from None
     except PermissionError:
         raise BadInput(
-            say("{name} may not be read; ask for the right to read it.", name=path.name)
+            "{name} may not be read; ask for the right to read it.", name=path.name
         ) from None
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or str(error)
-        raise BadInput(
-            say("{name} cannot be read: {reason}.", name=path.name, reason=reason)
-        ) from None
+        raise BadInput("{name} cannot be read: {reason}.", name=path.name, reason=reason) from None
 
 
 def _unpack(data: bytes, name: str) -> bytes:
@@ -119,36 +107,30 @@ def _unpack(data: bytes, name: str) -> bytes:
             unpacked = sum(entry.file_size for entry in archive.infolist())
             if unpacked > MOST_UNPACKED or (unpacked > 2**20 and unpacked > MOST_RATIO * len(data)):
                 raise BadInput(
-                    say(
-                        "{name} unpacks to {size} MB, far more than a score needs; it is not "
-                        "opened. Export the score again.",
-                        name=name,
-                        size=unpacked // 2**20,
-                    )
+                    "{name} unpacks to {size} MB, far more than a score needs; it is not "
+                    "opened. Export the score again.",
+                    name=name,
+                    size=unpacked // 2**20,
                 )
             return _entry(archive, _root_name(archive, name), name)
     except (zipfile.BadZipFile, EOFError, NotImplementedError, RuntimeError, OSError):
         raise BadInput(
-            say(
-                "{name} is damaged or cut off: the packed MusicXML cannot be unpacked; "
-                "download or export it again.",
-                name=name,
-            )
+            "{name} is damaged or cut off: the packed MusicXML cannot be unpacked; "
+            "download or export it again.",
+            name=name,
         ) from None
     except ValueError as error:
         if isinstance(error, BadInput):
             raise
         raise BadInput(
-            say("{name} is damaged: it cannot be unpacked; export it again.", name=name)
+            "{name} is damaged: it cannot be unpacked; export it again.", name=name
         ) from None
     except Exception as error:
         # zlib and lzma errors share no public base
         if type(error).__module__ in ("zlib", "lzma", "_lzma"):
             raise BadInput(
-                say(
-                    "{name} is damaged: it cannot be unpacked; download or export it again.",
-                    name=name,
-                )
+                "{name} is damaged: it cannot be unpacked; download or export it again.",
+                name=name,
             ) from None
         raise
 
@@ -156,8 +138,8 @@ def _unpack(data: bytes, name: str) -> bytes:
 def _root_name(archive: zipfile.ZipFile, name: str) -> str:
     names = archive.namelist()
     if "META-INF/container.xml" in names:
-        data = check_entities(_entry(archive, "META-INF/container.xml", name), name)
-        for element in ElementTree.fromstring(data).iter():
+        container = elements(_entry(archive, "META-INF/container.xml", name), name)
+        for element in container.iter():
             path = element.get("full-path", "")
             if element.tag.endswith("rootfile") and path in names:
                 return path
@@ -165,11 +147,9 @@ def _root_name(archive: zipfile.ZipFile, name: str) -> str:
         if has_suffix(entry, suffixes.UNPACKED) and not entry.startswith("META-INF"):
             return entry
     raise BadInput(
-        say(
-            "{name} is an archive without a score in it; give {formats}.",
-            name=name,
-            formats=formats(),
-        )
+        "{name} is an archive without a score in it; give {formats}.",
+        name=name,
+        formats=formats(),
     )
 
 
@@ -179,41 +159,45 @@ def _entry(archive: zipfile.ZipFile, entry: str, name: str) -> bytes:
         data = stream.read(MOST_UNPACKED + 1)
     if len(data) > MOST_UNPACKED:
         raise BadInput(
-            say("{name} unpacks to far more than a score needs; it is not opened.", name=name)
+            "{name} unpacks to far more than a score needs; it is not opened.", name=name
         )
     return data
 
 
-def check_entities(data: bytes, name: str) -> bytes:
-    """Refuse XML that declares entities or is not well formed; else give it back."""
+def elements(data: bytes, name: str) -> ElementTree.Element:
+    """The elements of an XML document, comments left out. BadInput where it declares entities,
+    is nested without end or is not well formed."""
 
     def refuse(*_: object) -> int:
         raise BadInput(
-            say(
-                "{name} declares XML entities, which a score does not need and which can do "
-                "harm; it is not opened. Export the score again.",
-                name=name,
-            )
+            "{name} declares XML entities, which a score does not need and which can do "
+            "harm; it is not opened. Export the score again.",
+            name=name,
         )
 
     depth = 0
 
-    def deeper(*_: object) -> None:
+    builder = ElementTree.TreeBuilder()
+
+    def deeper(tag: str, attributes: dict[str, str]) -> None:
         nonlocal depth
         depth += 1
         if depth > DEEPEST:
             raise BadInput(
-                say(
-                    "{name} is nested too deeply to be a score; export it again.",
-                    name=name,
-                )
+                "{name} is nested too deeply to be a score; export it again.",
+                name=name,
             )
 
-    def back(*_: object) -> None:
+        builder.start(_named(tag), {_named(k): v for k, v in attributes.items()})
+
+    def back(tag: str) -> None:
         nonlocal depth
         depth -= 1
+        builder.end(_named(tag))
 
-    parser = expat.ParserCreate()
+    parser = expat.ParserCreate(namespace_separator="}")
+    parser.buffer_text = True
+    parser.CharacterDataHandler = builder.data
     parser.StartElementHandler = deeper
     parser.EndElementHandler = back
     parser.EntityDeclHandler = refuse
@@ -223,54 +207,54 @@ def check_entities(data: bytes, name: str) -> bytes:
         parser.Parse(data, True)
     except expat.ExpatError as error:
         raise BadInput(
-            say(
-                "{name} is damaged: the XML breaks off or is wrong in line {line}; "
-                "export the score again.",
-                name=name,
-                line=error.lineno,
-            )
+            "{name} is damaged: the XML breaks off or is wrong in line {line}; "
+            "export the score again.",
+            name=name,
+            line=error.lineno,
         ) from None
     except (ValueError, LookupError) as error:
         if isinstance(error, BadInput):
             raise
         raise BadInput(
-            say("{name} has a text encoding that is not known; save it as UTF-8.", name=name)
+            "{name} has a text encoding that is not known; save it as UTF-8.", name=name
         ) from None
-    return data
+    return builder.close()
 
 
-def check_xml(data: bytes, name: str) -> bytes:
+def _named(word: str) -> str:
+    """A name with its namespace, as ElementTree writes it."""
+    return "{" + word if "}" in word else word
+
+
+def _musicxml(data: bytes, name: str) -> Source:
     """MusicXML as a part-wise document; BadInput for other XML and for HTML."""
     head = data[:2000].lower().replace(b"\x00", b"")
     if b"<html" in head or b"<!doctype html" in head:
         raise BadInput(
-            say(
-                "{name} is a web page, not a score; use the download link of the page itself.",
-                name=name,
-            )
+            "{name} is a web page, not a score; use the download link of the page itself.",
+            name=name,
         )
-    check_entities(data, name)
-    root = ElementTree.fromstring(data)
+    root = elements(data, name)
     tag = root.tag.rpartition("}")[2]
     if tag == "score-timewise":
-        return _partwise(root)
+        root = _partwise(root)
+        tag = root.tag
     if tag != "score-partwise":
         raise BadInput(
-            say(
-                "{name} is XML but no score (it begins with '{tag}'); give {formats}.",
-                name=name,
-                tag=tag,
-                formats=formats(),
-            )
+            "{name} is XML but no score (it begins with '{tag}'); give {formats}.",
+            name=name,
+            tag=tag,
+            formats=formats(),
         )
     if root.tag != tag:
         for element in root.iter():
             if isinstance(element.tag, str):
                 element.tag = element.tag.rpartition("}")[2]
-    return bytes(ElementTree.tostring(root, encoding="utf-8", xml_declaration=True))
+    document = bytes(ElementTree.tostring(root, encoding="utf-8", xml_declaration=True))
+    return Source("musicxml", document, name, root)
 
 
-def _partwise(root: ElementTree.Element) -> bytes:
+def _partwise(root: ElementTree.Element) -> ElementTree.Element:
     """A bar-by-bar document turned into the usual part-by-part one."""
     parts: dict[str, ElementTree.Element] = {}
     out = ElementTree.Element("score-partwise", root.attrib)
@@ -283,4 +267,4 @@ def _partwise(root: ElementTree.Element) -> bytes:
             row = parts.setdefault(name, ElementTree.Element("part", {"id": name}))
             ElementTree.SubElement(row, "measure", child.attrib).extend(list(part))
     out.extend(parts.values())
-    return bytes(ElementTree.tostring(out, encoding="utf-8", xml_declaration=True))
+    return out

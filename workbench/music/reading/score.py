@@ -15,7 +15,8 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from workbench.language.speech import count, say
+from workbench.language.fact import Fact, fact
+from workbench.language.message import Message, message
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
 from workbench.music.parsing.abcsigns import abc_signs
@@ -66,14 +67,15 @@ def read_score(
         score = _parsed(source, source.data, "midi", quarterLengthDivisors=divisors)
         piece = _built(source, score, parts=parts, sounding=True)
         return spelled(piece, None if _keyed(score) else _heard_key(score))
+    assert source.root is not None, "a MusicXML score comes with its elements"
     check_xml_meters(source.data, source.name)
     score = _parsed(source, source.data, "musicxml")
     piece = _built(
         source,
         score,
         parts=parts,
-        played=sound_signs(source.data),
-        printed=printed_fingering(source.data),
+        played=sound_signs(source.root),
+        printed=printed_fingering(source.root),
     )
     if not any(bar.key.fifths for bar in piece.bars):
         if chords := key_of_chords(piece):
@@ -87,28 +89,15 @@ def read_score(
     return replace(piece, warnings=(*piece.warnings, *told)) if told else piece
 
 
-def _printed_told(piece: Piece) -> str:
+def _printed_told(piece: Piece) -> Fact:
     """What becomes of the fingering that the score prints."""
-    if all(w.doubtful for w in piece.written):
-        return count(
-            len(piece.written),
-            "The score prints a finger at {n} note and does not say for what instrument; it is "
-            "kept where you choose the instrument and leave the pitch as written.",
-            "The score prints fingers at {n} notes and does not say for what instrument; they "
-            "are kept where you choose the instrument and leave the pitch as written.",
-        )
-    return count(
-        len(piece.written),
-        "The score prints the fingering of {n} note; it is kept where it fits the instrument "
-        "and the key.",
-        "The score prints the fingering of {n} notes; it is kept where it fits the instrument "
-        "and the key.",
-    )
+    doubtful = all(w.doubtful for w in piece.written)
+    return fact("fingers of some instrument" if doubtful else "fingers", n=len(piece.written))
 
 
 def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> Piece:
     text = _decoded(source.data).replace("\r\n", "\n").replace("\r", "\n")
-    titles, texts = tunes_of(text)
+    titles, texts = tunes_of(text, Path(source.name).stem)
     check_tune(tune, titles, source.name)
     chosen = texts[tune - 1]
     check_abc_meters(chosen, source.name)
@@ -117,11 +106,9 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
         score = next(iter(score.scores), None)
         if score is None:
             raise BadInput(
-                say(
-                    "{name}: tune {tune} has no notes; choose another.",
-                    name=source.name,
-                    tune=tune,
-                )
+                "{name}: tune {tune} has no notes; choose another.",
+                name=source.name,
+                tune=tune,
             )
     given: dict[str, Any] = {
         "parts": parts,
@@ -137,12 +124,7 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
         piece = _built(source, score, **given, played=signs) if signs else piece
     notes = list(piece.warnings)
     if jumps and not any(b.jump or b.fine or b.segno or b.coda for b in piece.bars):
-        notes.append(
-            say(
-                "The tune bears D.C., D.S., Fine, Segno or Coda marks whose bars cannot be told "
-                "from the text; set them by hand."
-            )
-        )
+        notes.append(fact("jumps without a place"))
     return replace(piece, tunes=titles if len(titles) > 1 else (), warnings=tuple(notes))
 
 
@@ -189,11 +171,9 @@ def _parsed(source: Source, data: str | bytes, kind: str, **options: Any) -> Any
                 return converter.parseData(data, format="abc")
             return converter.parseData(data, format=kind, **options)
         except RecursionError:
-            raise BadInput(
-                say("{name} is nested too deeply to be a score.", name=source.name)
-            ) from None
+            raise BadInput("{name} is nested too deeply to be a score.", name=source.name) from None
         except MemoryError:
-            raise BadInput(say("{name} is too large to be read.", name=source.name)) from None
+            raise BadInput("{name} is too large to be read.", name=source.name) from None
         except Exception as error:
             raise BadInput(_complaint(source, error)) from None
 
@@ -219,13 +199,13 @@ def _ours(error: Exception) -> bool:
     return last is not None and Path(last).is_relative_to(OWN)
 
 
-def _complaint(source: Source, error: Exception) -> str:
+def _complaint(source: Source, error: Exception) -> Message:
     reason = " ".join(str(error).split()).rstrip(".")
     if len(reason) > 120:
         reason = reason[:117] + "..."
     kind = {"musicxml": "MusicXML", "midi": "MIDI", "abc": "ABC"}[source.kind]
     shown = f" ({reason})" if reason else ""
-    return say(
+    return message(
         "{name} cannot be understood as {format}{reason}; export the score again.",
         name=source.name,
         format=kind,

@@ -6,10 +6,11 @@ from fractions import Fraction
 from xml.etree.ElementTree import Element, SubElement
 
 from workbench.music.model import WEDGE_END, WEDGES, Bar, Dynamic, Key, Piece
+from workbench.music.notation.segments import Chord
+from workbench.music.notation.values import Value, exactly, strong_points, written
 from workbench.music.order.endings import EndingRun, ending_groups
 from workbench.music.writing.chordxml import harmony
 from workbench.music.writing.notexml import Look, NoteWriter
-from workbench.music.writing.segments import Chord
 
 _DYNAMICS = ("pppp", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff", "ffff", "fp", "sf", "sfz")
 _JUMP_SOUND = {"D.C.": {"dacapo": "yes"}, "D.S.": {"dalsegno": "segno"}}
@@ -68,7 +69,8 @@ class BarWriter:
             for symbol in symbols:
                 measure.append(harmony(symbol.text, self.notes.ticks(symbol.onset)))
             full = bar.length == Fraction(4 * bar.time_signature[0], bar.time_signature[1])
-            measure.extend(self.notes.rest(bar.length, whole_bar=full))
+            values = (Value(bar.length, ""),) if full else rests(bar, Fraction(0), bar.length)
+            measure.extend(self.notes.rest(values, whole_bar=full))
             return bar.length
         for chord in chords:
             gap = chord.onset - at
@@ -77,7 +79,7 @@ class BarWriter:
                 symbol = symbols.pop(0)
                 measure.append(harmony(symbol.text, self.notes.ticks(symbol.onset - at)))
             if gap and main:
-                measure.extend(self.notes.rest(gap))
+                measure.extend(self.notes.rest(rests(bar, at, chord.onset)))
             elif gap:
                 self._move(measure, "forward", gap)
             at = chord.onset
@@ -96,7 +98,7 @@ class BarWriter:
         for symbol in symbols:
             measure.append(harmony(symbol.text, self.notes.ticks(symbol.onset - at)))
         if main and at < bar.length:
-            measure.extend(self.notes.rest(bar.length - at))
+            measure.extend(self.notes.rest(rests(bar, at, bar.length)))
             at = bar.length
         return at
 
@@ -210,6 +212,18 @@ class BarWriter:
         ending = SubElement(line, "ending", {"number": numbers, "type": kind})
         if kind == "start":
             ending.text = ".".join([*map(str, run.passes), ""])
+
+
+def rests(bar: Bar, start: Fraction, end: Fraction) -> tuple[Value, ...]:
+    """The values of a rest inside a bar, up to the next beat and on from it."""
+    values: tuple[Value, ...] = ()
+    beats = strong_points(bar.time_signature, bar.length)
+    while start < end:
+        later = [b for b in beats if start < b < end]
+        stop = end if start in (0, *beats) else min(later, default=end)
+        values += exactly(written(start, stop - start, beats), stop - start)
+        start = stop
+    return values
 
 
 def _direction(measure: Element) -> tuple[Element, Element]:

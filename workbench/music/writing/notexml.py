@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Protocol
 from xml.etree.ElementTree import Element, SubElement
 
-from workbench.music.writing.notation import Value, values
-from workbench.music.writing.segments import Chord, Segment
+from workbench.music.notation.segments import Chord, Segment
+from workbench.music.notation.values import PLAIN, Value
 
 
 class PlayedNote(Protocol):
@@ -28,6 +28,10 @@ class PlayedNote(Protocol):
 
 
 Look = Callable[[str], PlayedNote | None]
+
+# MusicXML names of the signs that are not named by a number and its ending
+_TYPES = {"breve": "breve", "1": "whole", "2": "half", "4": "quarter", "8": "eighth", "32": "32nd",
+          "512": "512th"}  # fmt: skip
 
 # our word: MusicXML group and element
 _MARKS = {
@@ -64,13 +68,12 @@ class NoteWriter:
         """A quarter length in divisions; exact, since divisions fit every length."""
         return int(length * self.divisions)
 
-    def rest(self, length: Fraction, *, whole_bar: bool = False) -> list[Element]:
+    def rest(self, values: Sequence[Value], *, whole_bar: bool = False) -> list[Element]:
         out = []
-        rows = (Value(length, ""),) if whole_bar else values(length)
-        for value in rows:
+        for value in values:
             note = Element("note")
             SubElement(note, "rest", {"measure": "yes"} if whole_bar else {})
-            SubElement(note, "duration").text = str(self.ticks(value.length))
+            SubElement(note, "duration").text = str(self.ticks(value.sounding))
             self._value(note, value)
             self._close(note, self._bracket(value))
             out.append(note)
@@ -78,10 +81,9 @@ class NoteWriter:
 
     def chord(self, chord: Chord) -> list[Element]:
         """The elements of a chord, tied where no single note value fits."""
-        first = chord.members[0].note
         if chord.grace:
             return [self._grace(chord)]
-        rows = values(chord.duration, first.tuplet)
+        rows = chord.values
         out: list[Element] = []
         for place, value in enumerate(rows):
             bracket = self._bracket(value)
@@ -90,7 +92,7 @@ class NoteWriter:
                 if number:
                     SubElement(note, "chord")
                 _pitch(note, segment)
-                SubElement(note, "duration").text = str(self.ticks(value.length))
+                SubElement(note, "duration").text = str(self.ticks(value.sounding))
                 stop = segment.tied_in or place > 0
                 start = segment.tied_out or place < len(rows) - 1
                 for kind, wanted in (("stop", stop), ("start", start)):
@@ -132,25 +134,25 @@ class NoteWriter:
 
     def _value(self, note: Element, value: Value) -> None:
         SubElement(note, "voice").text = str(self.voice)
-        if value.type:
-            SubElement(note, "type").text = value.type
+        if value.sign:
+            SubElement(note, "type").text = _TYPES.get(value.sign, f"{value.sign}th")
         for _ in range(value.dots):
             SubElement(note, "dot")
-        if value.tuplet:
+        if value.ratio != PLAIN:
             change = SubElement(note, "time-modification")
-            SubElement(change, "actual-notes").text = str(value.tuplet[0])
-            SubElement(change, "normal-notes").text = str(value.tuplet[1])
+            SubElement(change, "actual-notes").text = str(value.ratio[0])
+            SubElement(change, "normal-notes").text = str(value.ratio[1])
 
     def _bracket(self, value: Value) -> list[Element]:
         """Tuplet begin and end: a tuplet ends where its lengths add up to a plain one."""
-        if value.tuplet is None:
+        if value.ratio == PLAIN:
             self._open = None
             return []
         marks = []
         if self._open is None:
             self._open = Fraction(0)
             marks.append(Element("tuplet", {"type": "start", "number": "1"}))
-        self._open += value.length
+        self._open += value.sounding
         odd = self._open.denominator
         if odd & (odd - 1) == 0:
             self._open = None

@@ -16,17 +16,16 @@ from typing import Protocol
 from xml.etree import ElementTree
 from xml.etree.ElementTree import Element, SubElement
 
-from workbench.language.speech import say
 from workbench.music import suffixes
 from workbench.music.errors import BadInput
 from workbench.music.files import write_whole
 from workbench.music.model import Piece
+from workbench.music.notation.segments import Chord, layers, split_at_bars
+from workbench.music.notation.values import strong_points
 from workbench.music.suffixes import has_suffix
-from workbench.music.writing.barxml import BarWriter
+from workbench.music.writing.barxml import BarWriter, rests
 from workbench.music.writing.midiwriting import midi_bytes
-from workbench.music.writing.notation import values
 from workbench.music.writing.notexml import PlayedNote
-from workbench.music.writing.segments import Chord, layers, split_at_bars
 
 _DOCTYPE = (
     '<?xml version="1.0" encoding="UTF-8"?>\n'
@@ -41,14 +40,12 @@ _CONTAINER = (
 
 
 def form_of_export(path: str | Path) -> str:
-    """"MusicXML" or "MIDI", as the name of the file asks for; BadInput for other names."""
+    """ "MusicXML" or "MIDI", as the name of the file asks for; BadInput for other names."""
     if has_suffix(path, suffixes.MUSICXML):
         return "MusicXML"
     if has_suffix(path, suffixes.MIDI):
         return "MIDI"
-    raise BadInput(
-        say("{path}: end the name with .musicxml, .mxl (packed) or .mid.", path=path)
-    )
+    raise BadInput("{path}: end the name with .musicxml, .mxl (packed) or .mid.", path=path)
 
 
 class FingeredPiece(Protocol):
@@ -101,9 +98,11 @@ def musicxml_bytes(
     root = Element("score-partwise", {"version": "4.0"})
     _header(root, piece, instrument)
     part = SubElement(root, "part", {"id": "P1"})
-    segments = split_at_bars(piece)
     spare = max((n.voice for n in piece.notes), default=1) + 1
-    rows = [layers(s, spare) for s in segments]
+    rows = [
+        layers(segments, spare, strong_points(bar.time_signature, bar.length))
+        for bar, segments in zip(piece.bars, split_at_bars(piece), strict=True)
+    ]
     writer = BarWriter(piece, _divisions(piece, rows), look)
     for bar, voices in zip(piece.bars, rows, strict=True):
         part.append(writer.bar(bar, voices))
@@ -153,17 +152,14 @@ def _divisions(piece: Piece, rows: list[dict[int, list[Chord]]]) -> int:
     for bar in piece.bars:
         lengths |= {bar.length, *(c.onset for c in bar.chords)}
         lengths |= {d.onset for d in bar.dynamics}
-    for voices in rows:
+    for bar, voices in zip(piece.bars, rows, strict=True):
         for chords in voices.values():
             end = Fraction(0)
             for chord in chords:
-                tuplet = chord.members[0].note.tuplet
-                lengths |= {chord.onset, chord.duration}
-                lengths |= {v.length for v in values(chord.duration, tuplet)}
-                lengths |= {v.length for v in values(chord.onset - end)}
+                lengths |= {chord.onset, chord.duration, *(v.sounding for v in chord.values)}
+                lengths |= {v.sounding for v in rests(bar, end, chord.onset)}
                 end = chord.onset + chord.duration
-    for bar in piece.bars:
-        lengths |= {v.length for v in values(bar.length)}
+            lengths |= {v.sounding for v in rests(bar, end, bar.length)}
     return math.lcm(*(x.denominator for x in lengths), 1)
 
 

@@ -9,7 +9,8 @@ from workbench.fingering.types import Fingering
 from workbench.language.names import chord_words, key_words
 from workbench.language.speech import count, mark, say
 from workbench.music.model import Key, Piece
-from workbench.music.order.form import form_in_words, has_form, in_one_part
+from workbench.music.order.form import has_form, in_one_part
+from workbench.music.telling.form import form_in_words
 from workbench.teaching.bars.harmony import (
     Cadence,
     HeardChord,

@@ -6,7 +6,6 @@ import re
 from collections.abc import Sequence
 
 from workbench.instrument.model import Instrument
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 
 Frets = tuple[int | None, ...]
@@ -29,17 +28,15 @@ def grip_from_text(text: str, instrument: Instrument) -> Frets:
         words = [sign for word in words for sign in word]
     if len(words) != instrument.strings:
         raise BadInput(
-            say(
-                "Grip '{grip}': give one fret for each of the {strings} strings, from string "
-                "{strings} to string 1, such as {example}.",
-                grip=text.strip(),
-                strings=instrument.strings,
-                example=grip_text((2, *(0,) * (instrument.strings - 3), 1, 0)),
-            )
+            "Grip '{grip}': give one fret for each of the {strings} strings, from string "
+            "{strings} to string 1, such as {example}.",
+            grip=text.strip(),
+            strings=instrument.strings,
+            example=grip_text((2, *(0,) * (instrument.strings - 3), 1, 0)),
         )
     frets = tuple(_fret(word, instrument) for word in words)
     if all(fret is None for fret in frets):
-        raise BadInput(say("Grip '{grip}': at least one string has to be played.", grip=text))
+        raise BadInput("Grip '{grip}': at least one string has to be played.", grip=text)
     return frets
 
 
@@ -49,10 +46,8 @@ def _fret(word: str, instrument: Instrument) -> int | None:
     if word.isascii() and word.isdigit() and int(word) <= instrument.playable_frets:
         return int(word)
     raise BadInput(
-        say(
-            "Grip: '{word}' is no fret of this instrument; write 0 (open) to {highest}, or x "
-            "for a string that is not played.",
-            word=word,
-            highest=instrument.playable_frets,
-        )
+        "Grip: '{word}' is no fret of this instrument; write 0 (open) to {highest}, or x "
+        "for a string that is not played.",
+        word=word,
+        highest=instrument.playable_frets,
     )

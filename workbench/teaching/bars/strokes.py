@@ -111,12 +111,10 @@ def strokes(piece: Piece, fingering: Fingering) -> tuple[Stroke, ...]:
                 continue
             if note.id not in hands:
                 raise BadInput(
-                    say(
-                        "Bar {bar}: the fingering does not belong to this piece "
-                        "(note {note} is not in it); finger the piece again.",
-                        bar=bar.number,
-                        note=pitch_words(note.pitch.name),
-                    )
+                    "Bar {bar}: the fingering does not belong to this piece "
+                    "(note {note} is not in it); finger the piece again.",
+                    bar=bar.number,
+                    note=pitch_words(note.pitch.name),
                 )
             moments.setdefault(note.onset, []).append(Played(note, hands[note.id]))
         for onset in sorted(moments):

@@ -93,20 +93,16 @@ def refit(
     for piece in pieces:
         if not 0 <= piece.grade <= 8:
             raise BadInput(
-                say(
-                    "'{title}': grade {grade} is not one of 0 to 8; correct it.",
-                    title=piece.title,
-                    grade=piece.grade,
-                )
+                "'{title}': grade {grade} is not one of 0 to 8; correct it.",
+                title=piece.title,
+                grade=piece.grade,
             )
     if len(pieces) < FEWEST or len({(p.grade, p.level) for p in pieces}) < 2:
         raise BadInput(
-            say(
-                "{n} graded pieces are too few to learn from; "
-                "grade at least {fewest}, of two or more different grades.",
-                n=len(pieces),
-                fewest=FEWEST,
-            )
+            "{n} graded pieces are too few to learn from; "
+            "grade at least {fewest}, of two or more different grades.",
+            n=len(pieces),
+            fewest=FEWEST,
         )
     shipped = shipped_model()
     unseen: list[Grade] = []

@@ -71,7 +71,7 @@ def aimed(found: Sequence[Version], grade: int) -> Version:
     """The fullest version that asks no more than ``grade`` (0-8); the easiest where all ask
     more. Raises BadInput where the grade is none."""
     if not 0 <= grade <= 8:
-        raise BadInput(say("Grade {grade}: choose a grade from 0 to 8.", grade=grade))
+        raise BadInput("Grade {grade}: choose a grade from 0 to 8.", grade=grade)
     fits = [v for v in found if v.grade.number <= grade]
     return max(fits, key=lambda v: len(v.placed.piece.notes)) if fits else found[0]
 

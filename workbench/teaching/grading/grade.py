@@ -158,10 +158,8 @@ def grade_piece(
     """
     if not piece.notes:
         raise BadInput(
-            say(
-                "'{title}' has no notes to grade; read a score with notes in it.",
-                title=piece.title,
-            )
+            "'{title}' has no notes to grade; read a score with notes in it.",
+            title=piece.title,
         )
     return grade_features(piece_features(piece, fingering, instrument, hand, measures), model)
 

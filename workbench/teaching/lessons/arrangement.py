@@ -15,7 +15,6 @@ from workbench.arranging.decisions import FREE, Decision, decisions
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Note, Piece
 from workbench.music.ringing.sounds import stems_of
@@ -103,9 +102,9 @@ def decided(
             octaves = fate.octaves + (1 if act == UP else -1)
             if not _there(fate, lesson, playing, octaves):
                 raise BadInput(
-                    say("The instrument does not have this note in that octave up to fret {fret}.",
-                        fret=lesson.top_fret)
-                )  # fmt: skip
+                    "The instrument does not have this note in that octave up to fret {fret}.",
+                    fret=lesson.top_fret,
+                )
             one = replace(one, gone=False, octaves=octaves, accepted=False)
         else:
             one = replace(one, voice=voice)
@@ -124,9 +123,8 @@ def _restored(one: Decision, fate: Fate, lesson: Lesson, playing: Instrument) ->
     nearest = next((k for k in octaves if _there(fate, lesson, playing, k)), None)
     if nearest is None:
         raise BadInput(
-            say("The instrument has this note in no octave up to fret {fret}.",
-                fret=lesson.top_fret)
-        )  # fmt: skip
+            "The instrument has this note in no octave up to fret {fret}.", fret=lesson.top_fret
+        )
     return replace(one, gone=False, octaves=nearest, whole=fate.short or one.whole, accepted=False)
 
 
@@ -155,11 +153,9 @@ def laid_anew(
     if refused:
         bars = dict.fromkeys(source.bars[source.bar_of[n]].number for n in refused)
         raise BadInput(
-            say(
-                "Bar {bars}: no hand can play all the notes you hold to at once; let one of them "
-                "go first, or allow higher frets.",
-                bars=", ".join(bars),
-            )
+            "Bar {bars}: no hand can play all the notes you hold to at once; let one of them "
+            "go first, or allow higher frets.",
+            bars=", ".join(bars),
         )
     return placed
 

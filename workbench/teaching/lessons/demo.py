@@ -18,7 +18,6 @@ from pathlib import Path
 from typing import Any
 
 from workbench.fingering.types import Pin, Settings
-from workbench.language.speech import say
 from workbench.music.codec import from_dict, piece_from_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
@@ -64,11 +63,9 @@ def demo_folder() -> Path:
         if (folder / "scenario.json").is_file():
             return folder
     raise BadInput(
-        say(
-            "The demo pieces are missing; they belong in {folder}: "
-            "install the program from its complete folder.",
-            folder=tried[0] / "resources" / "demo",
-        )
+        "The demo pieces are missing; they belong in {folder}: "
+        "install the program from its complete folder.",
+        folder=tried[0] / "resources" / "demo",
     )
 
 
@@ -129,7 +126,7 @@ def demo_lesson(folder: Path, name: str) -> Lesson:
         )
     except (KeyError, TypeError) as error:
         raise BadInput(
-            say("Demo file {file} is damaged at {place}.", file=path.name, place=error)
+            "Demo file {file} is damaged at {place}.", file=path.name, place=error
         ) from error
 
 
@@ -170,12 +167,10 @@ def find_note(piece: Piece, where: str, source: str) -> Note:
                 if note.onset == onset and note.pitch.name == pitch:
                     return note
     raise BadInput(
-        say(
-            "Demo file {file}: there is no note '{place}' in {title}.",
-            file=source,
-            place=where,
-            title=piece.title,
-        )
+        "Demo file {file}: there is no note '{place}' in {title}.",
+        file=source,
+        place=where,
+        title=piece.title,
     )
 
 
@@ -191,9 +186,9 @@ def _json(path: Path) -> Any:
         return json.loads(path.read_text(encoding="utf-8"))
     except FileNotFoundError:
         raise BadInput(
-            say("Demo file {file} is missing from {folder}.", file=path.name, folder=path.parent)
+            "Demo file {file} is missing from {folder}.", file=path.name, folder=path.parent
         ) from None
     except (OSError, ValueError) as error:
         raise BadInput(
-            say("Demo file {file} cannot be read: {why}.", file=path.name, why=error)
+            "Demo file {file} cannot be read: {why}.", file=path.name, why=error
         ) from None

@@ -7,7 +7,8 @@ from dataclasses import dataclass, field, replace
 from workbench.arranging.changes import Change
 from workbench.arranging.weights import Wishes
 from workbench.fingering.types import Pin, Settings
-from workbench.language.speech import mark
+from workbench.language.fact import Fact
+from workbench.language.message import mark
 from workbench.music.model import Bar, Piece
 
 NOTE_KINDS = (
@@ -65,9 +66,9 @@ class Lesson:
     """Everything the teacher decided about a piece for a student.
 
     The music is ``piece`` as arranged (already transposed and placed); what
-    arranging altered is in ``arranged`` (in ``changes`` as sentences, where an older
-    lesson kept only these). ``top_fret``, ``strict``, ``tune_part`` and ``bass_part`` are
-    what it was arranged under (``wishes``),
+    arranging altered is in ``arranged``, what of the printed fingering is left out in
+    ``changes`` (and the sentences of an older lesson, as they were). ``top_fret``,
+    ``strict``, ``tune_part`` and ``bass_part`` are what it was arranged under (``wishes``),
     ``wanted`` the teacher's word on single notes of the source: (note id, octaves up or
     "gone"). The fingering is not stored as truth:
     it follows from piece, instrument, hand, settings and ``pins``; a solved
@@ -89,7 +90,7 @@ class Lesson:
     settings: Settings = field(default_factory=Settings)
     pins: tuple[Pin, ...] = ()
     notes: tuple[BarNote, ...] = ()
-    changes: tuple[str, ...] = ()
+    changes: tuple[Fact, ...] = ()
     sections: tuple[tuple[int, str], ...] = ()  # (first written bar, letter), teacher's
     grade: int | None = None
     grade_level: str = ""
@@ -112,12 +113,6 @@ class Lesson:
     def wishes(self) -> Wishes:
         """What the piece was arranged under."""
         return Wishes(self.top_fret, self.strict, self.tune_part, self.bass_part)
-
-
-def altered(lesson: Lesson) -> tuple[str, ...]:
-    """What arranging altered, as sentences in the language now chosen."""
-    # two stems of one sound change alike, and are told once
-    return (*lesson.changes, *dict.fromkeys(change.reason for change in lesson.arranged))
 
 
 def sectioned(lesson: Lesson) -> Piece:

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.order.form import sections
 from workbench.teaching.lessons.lesson import Lesson
@@ -49,9 +48,9 @@ def make_section(lesson: Lesson, first: int, last: int, letter: str) -> Lesson:
     """
     bars = len(lesson.piece.bars)
     if not 0 <= first <= last < bars:
-        raise BadInput(say("A section needs a first and a last bar of the piece, in this order."))
+        raise BadInput("A section needs a first and a last bar of the piece, in this order.")
     if not letter.strip():
-        raise BadInput(say("A section needs a letter or a name."))
+        raise BadInput("A section needs a letter or a name.")
     before = section_starts(lesson)
     starts = {bar: name for bar, name in before if not first <= bar <= last}
     starts[first] = letter.strip()
@@ -70,9 +69,9 @@ def move_start(lesson: Lesson, start: int, to: int) -> Lesson:
     starts = list(section_starts(lesson))
     at = next((i for i, (bar, _) in enumerate(starts) if bar == start), None)
     if at is None:
-        raise BadInput(say("No section begins at this bar; choose a bar where one does."))
+        raise BadInput("No section begins at this bar; choose a bar where one does.")
     if start == 0:
-        raise BadInput(say("The first section begins with the piece; move where the next begins."))
+        raise BadInput("The first section begins with the piece; move where the next begins.")
     least = starts[at - 1][0] + 1 if at else 0
     most = (starts[at + 1][0] if at + 1 < len(starts) else len(lesson.piece.bars)) - 1
     starts[at] = (max(least, min(to, most)), starts[at][1])
@@ -90,7 +89,7 @@ def name_section(lesson: Lesson, start: int, letter: str) -> Lesson:
     if letter.strip():
         starts[start] = letter.strip()
     elif start == 0:
-        raise BadInput(say("The first section has none before it to join; give it a letter."))
+        raise BadInput("The first section has none before it to join; give it a letter.")
     return replace(lesson, sections=_kept(starts))
 
 

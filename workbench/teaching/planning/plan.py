@@ -89,11 +89,11 @@ def make_plan(
     days, and as ``practice_time`` does.
     """
     if not 5 <= minutes_a_day <= 240:
-        raise BadInput(say("{n} minutes a day: plan between 5 and 240.", n=minutes_a_day))
+        raise BadInput("{n} minutes a day: plan between 5 and 240.", n=minutes_a_day)
     if not 1 <= days_a_week <= 7:
-        raise BadInput(say("{n} days a week: plan between 1 and 7.", n=days_a_week))
+        raise BadInput("{n} days a week: plan between 1 and 7.", n=days_a_week)
     if first_day < 1:
-        raise BadInput(say("Day {n}: the days of a plan count from 1.", n=first_day))
+        raise BadInput("Day {n}: the days of a plan count from 1.", n=first_day)
     rows = measures or measure_bars(piece, fingering, instrument, hand)
     spent = time or practice_time(
         piece,

@@ -160,22 +160,16 @@ def practice_time(
     """
     if not piece.notes:
         raise BadInput(
-            say(
-                "'{title}' has no notes to learn; read a score with notes in it.",
-                title=piece.title,
-            )
+            "'{title}' has no notes to learn; read a score with notes in it.",
+            title=piece.title,
         )
     if not 20.0 <= tempo_percent <= 200.0:
         raise BadInput(
-            say(
-                "Tempo {percent} %: aim at 20 to 200 % of the written tempo.",
-                percent=plain(tempo_percent),
-            )
+            "Tempo {percent} %: aim at 20 to 200 % of the written tempo.",
+            percent=plain(tempo_percent),
         )
     if student is not None and not 0.0 <= student <= 9.0:
-        raise BadInput(
-            say("Student's grade {grade}: give a grade from 0 to 8.", grade=plain(student))
-        )
+        raise BadInput("Student's grade {grade}: give a grade from 0 to 8.", grade=plain(student))
     rows = measures or measure_bars(piece, fingering, instrument, hand)
     whole = grade_features(features_from(piece_amounts(piece, rows)), model)
     scores = bar_scores(rows)

@@ -154,7 +154,7 @@ def make_script(
     piece = lesson.piece
     if not piece.bars:
         raise BadInput(
-            say("'{title}' has no bars to explain; choose a score with music.", title=lesson.title)
+            "'{title}' has no bars to explain; choose a score with music.", title=lesson.title
         )
     played = order if order is not None else playing_order(piece)
     edits = dict(lesson.script_edits)
@@ -253,12 +253,10 @@ def _check(edits: dict[int, str], played: int) -> None:
     for place in edits:
         if not CLOSING <= place < played:
             raise BadInput(
-                say(
-                    "Script: there is no bar {bar} in playing order (it has {count}); "
-                    "remove that edit.",
-                    bar=place + 1,
-                    count=played,
-                )
+                "Script: there is no bar {bar} in playing order (it has {count}); "
+                "remove that edit.",
+                bar=place + 1,
+                count=played,
             )
 
 

@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.model import Piece
-from workbench.music.order.form import form_in_words, has_form
+from workbench.music.order.form import has_form
+from workbench.music.telling.form import form_in_words
 from workbench.teaching.bars.strokes import as_first_word, bar_name
 from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.teaching.scripts.telling import Telling, base

@@ -71,7 +71,7 @@ def technique(name: str) -> Technique:
         if t.id == name:
             return t
     raise BadInput(
-        say("Technique '{name}' is not in the catalogue; choose one that it lists.", name=name)
+        "Technique '{name}' is not in the catalogue; choose one that it lists.", name=name
     )
 
 

@@ -53,23 +53,19 @@ def exercise(
     """
     if kind not in KINDS:
         raise BadInput(
-            say(
-                "Exercise '{kind}' is not known; choose one of {known}.",
-                kind=kind,
-                known=", ".join(KINDS),
-            )
+            "Exercise '{kind}' is not known; choose one of {known}.",
+            kind=kind,
+            known=", ".join(KINDS),
         )
     if not 0 <= bar < len(piece.bars):
-        raise BadInput(say("Exercise: the piece has no written bar {bar}.", bar=bar + 1))
+        raise BadInput("Exercise: the piece has no written bar {bar}.", bar=bar + 1)
     source = _source(piece, fingering, instrument, bar)
     made = KINDS[kind](source) if source is not None else None
     if made is None:
         raise BadInput(
-            say(
-                "Bar {bar} gives nothing to '{kind}'; choose another exercise.",
-                bar=piece.bars[bar].number,
-                kind=say(kind),
-            )
+            "Bar {bar} gives nothing to '{kind}'; choose another exercise.",
+            bar=piece.bars[bar].number,
+            kind=say(kind),
         )
     return made
 

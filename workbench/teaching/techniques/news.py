@@ -18,6 +18,7 @@ from workbench.language.speech import count, mark, say
 from workbench.music.model import Piece
 from workbench.teaching.bars.strokes import Stroke, strokes
 from workbench.teaching.techniques.catalogue import Found, find_techniques, technique
+from workbench.teaching.techniques.occurrence import Detail
 from workbench.teaching.techniques.rules_left import roman
 
 # Techniques whose kinds are learned one by one.
@@ -148,8 +149,10 @@ def listed(moves: Sequence[Move], none: str) -> str:
     return words or none
 
 
-def kind_words(detail: str) -> str:
-    """The kind of a technique, such as "p i m" or "1-2 to 3-4", as it is said."""
+def kind_words(detail: Detail) -> str:
+    """The kind of a technique, such as "p i m", "1-2 to 3-4" or "fret 3", as it is said."""
+    if not isinstance(detail, str):
+        return str(detail)
     before, to, after = detail.partition(" to ")
     return say("{before} to {after}", before=before, after=after) if to else detail
 

@@ -9,20 +9,25 @@ from functools import cached_property
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.message import KeyName, Message, PitchName
 from workbench.music.model import Note, Piece
 from workbench.teaching.bars.strokes import Stroke, by_bar, strokes
+
+#: Figures, the same in every language, or words to be said later.
+Detail = str | Message | PitchName | KeyName
 
 
 @dataclass(frozen=True)
 class Occurrence:
     """One place: written bar, onset in it, ids of the notes concerned. ``detail`` tells
-    kinds of one technique apart, such as "p i m a" for an arpeggio or "fret 3"."""
+    kinds of one technique apart: figures such as "p i m a" for an arpeggio, or words such
+    as "fret 3", which are said where they are shown."""
 
     technique: str
     bar: int
     onset: Fraction
     notes: tuple[str, ...]
-    detail: str = ""
+    detail: Detail = ""
 
 
 @dataclass(frozen=True)
@@ -63,19 +68,19 @@ class Music:
 Rule = Callable[[Music], Iterable[Occurrence]]
 
 
-def at_stroke(technique: str, stroke: Stroke, detail: str = "") -> Occurrence:
+def at_stroke(technique: str, stroke: Stroke, detail: Detail = "") -> Occurrence:
     """An occurrence that is all of a stroke."""
     return Occurrence(technique, stroke.bar, stroke.onset, stroke.ids, detail)
 
 
-def over_run(technique: str, run: Iterable[Stroke], detail: str = "") -> Occurrence:
+def over_run(technique: str, run: Iterable[Stroke], detail: Detail = "") -> Occurrence:
     """An occurrence that begins with the first of some strokes and takes in them all."""
     rows = tuple(run)
     ids = tuple(i for s in rows for i in s.ids)
     return Occurrence(technique, rows[0].bar, rows[0].onset, ids, detail)
 
 
-def at_note(technique: str, bar: int, note: Note, detail: str = "") -> Occurrence:
+def at_note(technique: str, bar: int, note: Note, detail: Detail = "") -> Occurrence:
     """An occurrence of one note."""
     return Occurrence(technique, bar, note.onset, (note.id,), detail)
 

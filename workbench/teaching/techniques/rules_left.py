@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from workbench.language.speech import mark, say
+from workbench.language.message import Message, mark, message
 from workbench.music.ringing.slurs import slurred
 from workbench.teaching.bars.measure import WIDE, reach_of, reach_of_bar
 from workbench.teaching.bars.strokes import Place, Stroke
 from workbench.teaching.techniques.occurrence import (
+    Detail,
     Music,
     Occurrence,
     Rule,
@@ -46,7 +47,7 @@ def moves(music: Music) -> Iterator[Occurrence]:
                 hit = [p for p in hit if p.place not in before]
             if hit:
                 fingers = ", ".join(sorted({str(p.hands.left) for p in hit}))
-                detail = say("finger {finger}", finger=fingers)
+                detail: Detail = message("finger {finger}", finger=fingers)
                 if move == "shift" and stroke.position is not None:
                     detail = to_position(stroke.position)
                 ids = tuple(p.note.id for p in hit)
@@ -95,7 +96,8 @@ def barres(music: Music) -> Iterator[Occurrence]:
                 and n.left == barre.finger
             )
             name = "full-barre" if full else "partial-barre"
-            yield Occurrence(name, bar.index, barre.onset, ids, say("fret {fret}", fret=barre.fret))
+            fret = message("fret {fret}", fret=barre.fret)
+            yield Occurrence(name, bar.index, barre.onset, ids, fret)
 
 
 def stretch(music: Music) -> Iterator[Occurrence]:
@@ -137,7 +139,7 @@ def high_position(music: Music) -> Iterator[Occurrence]:
         if place is None:
             continue
         if place >= 5 and not up:
-            said = say("position {position}", position=roman(place))
+            said = message("position {position}", position=roman(place))
             yield at_stroke("high-position", stroke, said)
         up = place >= 5
 
@@ -149,7 +151,7 @@ def position(music: Music) -> Iterator[Occurrence]:
 
     def found() -> Iterator[Occurrence]:
         if len(run) >= 4 and run[0].position is not None and 2 <= run[0].position <= 4:
-            place = say("position {position}", position=roman(run[0].position))
+            place = message("position {position}", position=roman(run[0].position))
             yield over_run("position", run, place)
 
     for stroke in music.strokes:
@@ -179,7 +181,7 @@ def cut_note(music: Music) -> Iterator[Occurrence]:
     for stroke in music.strokes:
         for p in stroke.notes:
             if p.hands.cut_kind or p.hands.cut_reason:
-                detail = say(CUTS[p.hands.cut_kind]) if p.hands.cut_kind in CUTS else ""
+                detail: Detail = message(CUTS[p.hands.cut_kind]) if p.hands.cut_kind in CUTS else ""
                 yield Occurrence("cut-note", stroke.bar, stroke.onset, (p.note.id,), detail)
 
 
@@ -199,18 +201,18 @@ def campanella(music: Music) -> Iterator[Occurrence]:
 
 def parallel(music: Music) -> Iterator[Occurrence]:
     """Two strokes or more in a row of two notes a third (or a sixth) apart, moving."""
-    thirds, sixths = say("thirds"), say("sixths")
+    thirds, sixths = message("thirds"), message("sixths")
     kinds = {3: thirds, 4: thirds, 8: sixths, 9: sixths}
     run: list[Stroke] = []
-    now = ""
+    now: Message | None = None
 
     def found() -> Iterator[Occurrence]:
         if len(run) >= 2 and len({s.notes[0].note.midi for s in run}) >= 2:
-            yield over_run("parallel-thirds", run, now)
+            yield over_run("parallel-thirds", run, now or "")
 
     for stroke in music.strokes:
         pair = [p.note.midi for p in stroke.notes]
-        kind = kinds.get(pair[0] - pair[1], "") if len(pair) == 2 else ""
+        kind = kinds.get(pair[0] - pair[1]) if len(pair) == 2 else None
         if kind != now:
             yield from found()
             run, now = [], kind
@@ -219,9 +221,9 @@ def parallel(music: Music) -> Iterator[Occurrence]:
     yield from found()
 
 
-def to_position(position: int) -> str:
+def to_position(position: int) -> Message:
     """ "to position V"."""
-    return say("to position {position}", position=roman(position))
+    return message("to position {position}", position=roman(position))
 
 
 def roman(position: int) -> str:

@@ -5,13 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from workbench.language.names import key_words, note_words
-from workbench.language.speech import say
+from workbench.language.message import KeyName, Message, PitchName, message
 from workbench.music.model import Bar
 from workbench.teaching.bars.harmony import section_keys
 from workbench.teaching.bars.measure import in_key, is_dotted, is_syncopated
 from workbench.teaching.bars.strokes import compound
-from workbench.teaching.techniques.occurrence import Music, Occurrence, Rule, at_note
+from workbench.teaching.techniques.occurrence import Detail, Music, Occurrence, Rule, at_note
 
 MARKS = {
     "harmonic": "harmonic",
@@ -20,7 +19,7 @@ MARKS = {
 }
 
 
-def _whole(technique: str, bar: Bar, detail: str = "") -> Occurrence:
+def _whole(technique: str, bar: Bar, detail: Detail = "") -> Occurrence:
     first = bar.notes[0].onset if bar.notes else bar.length * 0
     return Occurrence(technique, bar.index, first, tuple(n.id for n in bar.notes), detail)
 
@@ -53,7 +52,7 @@ def metre(music: Music) -> Iterator[Occurrence]:
             yield _whole("compound-time", bar, "{}/{}".format(*bar.time_signature))
         if changed:
             signature = "{}/{}".format(*bar.time_signature)
-            yield _whole("time-change", bar, say("to {time}", time=signature))
+            yield _whole("time-change", bar, message("to {time}", time=signature))
 
 
 def marks(music: Music) -> Iterator[Occurrence]:
@@ -72,30 +71,32 @@ def accidentals(music: Music) -> Iterator[Occurrence]:
     for bar in music.piece.bars:
         for note in bar.notes:
             if not in_key(note, bar.key):
-                yield at_note("accidentals", bar.index, note, note_words(note.pitch.name))
+                yield at_note(
+                    "accidentals", bar.index, note, PitchName(note.pitch.name.rstrip("-0123456789"))
+                )
 
 
 def keys(music: Music) -> Iterator[Occurrence]:
     """Changes of key, and the first bar of every stretch in minor, written or heard."""
     bars = music.piece.bars
     if bars and bars[0].key.mode == "minor":
-        yield _whole("minor-section", bars[0], key_words(bars[0].key.name))
+        yield _whole("minor-section", bars[0], KeyName(bars[0].key.name))
     for before, bar in pairwise(bars):
         if before.key == bar.key:
             continue
         yield _whole("key-change", bar, _change(before, bar))
         if bar.key.mode == "minor":
-            yield _whole("minor-section", bar, key_words(bar.key.name))
+            yield _whole("minor-section", bar, KeyName(bar.key.name))
     for found in section_keys(music.piece):
         # a minor section is often written under its relative major's signature
         first = bars[found.section.first_bar]
         if found.key.mode == "minor" and first.key.mode != "minor":
-            yield _whole("minor-section", first, key_words(found.key.name))
+            yield _whole("minor-section", first, KeyName(found.key.name))
 
 
-def _change(before: Bar, bar: Bar) -> str:
-    return say(
-        "{before} to {after}", before=key_words(before.key.name), after=key_words(bar.key.name)
+def _change(before: Bar, bar: Bar) -> Message:
+    return message(
+        "{before} to {after}", before=KeyName(before.key.name), after=KeyName(bar.key.name)
     )
 
 
@@ -105,10 +106,10 @@ def form(music: Music) -> Iterator[Occurrence]:
     for bar in music.piece.bars:
         if bar.endings and bar.endings != before:
             names = ", ".join(str(e) for e in bar.endings)
-            yield _whole("endings", bar, say("ending {number}", number=names))
+            yield _whole("endings", bar, message("ending {number}", number=names))
         before = bar.endings
         if bar.jump or bar.to_coda:
-            yield _whole("jump", bar, bar.jump or say("to the Coda"))
+            yield _whole("jump", bar, bar.jump or message("to the Coda"))
 
 
 RULES: tuple[Rule, ...] = (rhythm, metre, marks, accidentals, keys, form)

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from workbench.fingering.right.plucking import together
-from workbench.language.speech import say
+from workbench.language.message import message
 from workbench.teaching.bars.strokes import Stroke
 from workbench.teaching.techniques.occurrence import (
     Music,
@@ -105,7 +105,7 @@ def string_skip(music: Music) -> Iterator[Occurrence]:
             one, two = _string(a), _string(b)
             fingers = _finger(a) in FINGERS and _finger(b) in FINGERS
             if one is not None and two is not None and fingers and abs(one - two) >= 2:
-                said = say("string {first} to {second}", first=one, second=two)
+                said = message("string {first} to {second}", first=one, second=two)
                 yield over_run("string-skip", (a, b), said)
 
 

@@ -11,11 +11,10 @@ from workbench.arranging.arrange import Arranged
 from workbench.arranging.decisions import Decisions, rows
 from workbench.arranging.weights import Wishes
 from workbench.fingering.pins.printed import PrintedPins, printed_pins
-from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredNote, Pin, Settings
 from workbench.instrument.model import Instrument
 from workbench.instrument.table import hand as find_hand
-from workbench.language.speech import say
+from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.music.ringing.sounds import stems_of
 from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote, Lesson
@@ -34,6 +33,12 @@ FIELDS: dict[str, tuple[int, int] | None] = {
     "tempo_percent": (10, 400),
     "techniques": None,
     "sections": None,
+}
+_NAMES = {
+    "grade": mark("Grade"),
+    "practice_minutes": mark("Practice minutes"),
+    "minutes_a_day": mark("Minutes a day"),
+    "tempo_percent": mark("Tempo percent"),
 }
 
 
@@ -60,7 +65,7 @@ def new_lesson(
         hand=hand,
         key=placed.key,
         transposition=placed.transposition,
-        changes=tuple(told(m.reason) for m in held.left_out),
+        changes=tuple(m.reason for m in held.left_out),
         arranged=placed.changes,
         top_fret=wishes.top_fret,
         strict=wishes.strict,
@@ -259,7 +264,11 @@ def put_note(lesson: Lesson, note: BarNote) -> Lesson:
     if not note.text.strip():
         raise BadInput(say("This remark has no words yet; write some, or delete it."))
     if note.kind not in NOTE_KINDS:
-        raise BadInput(f"Kind '{note.kind}' is not known; choose one of {', '.join(NOTE_KINDS)}.")
+        raise BadInput(
+            "Kind '{kind}' is not known; choose one of {kinds}.",
+            kind=note.kind,
+            kinds=", ".join(say(kind) for kind in NOTE_KINDS),
+        )
     if not 0 <= note.first_bar <= note.last_bar < len(lesson.piece.bars):
         raise BadInput(
             say("The remark's last bar comes before its first one, or is not in the piece.")
@@ -280,7 +289,12 @@ def set_field(lesson: Lesson, name: str, value: Any) -> Lesson:
     """Write one of ``FIELDS``. Raises BadInput where the value makes no sense."""
     limits = FIELDS[name]
     if limits and value is not None and not limits[0] <= value <= limits[1]:
-        raise BadInput(f"{name.replace('_', ' ').capitalize()}: give {limits[0]} to {limits[1]}.")
+        raise BadInput(
+            "{field}: give {least} to {most}.",
+            field=say(_NAMES[name]),
+            least=limits[0],
+            most=limits[1],
+        )
     if name == "title" and not str(value).strip():
         raise BadInput(say("A lesson needs a title; write at least one word."))
     return replace(lesson, **{name: value})

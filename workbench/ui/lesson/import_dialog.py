@@ -19,13 +19,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.arranging.changes import counted
 from workbench.arranging.leadsheet import is_lead_sheet, patterns_for, solo
+from workbench.arranging.words import counted
 from workbench.instrument.suiting import suited
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
+from workbench.music.telling.warnings import warnings
 from workbench.store.learning import as_learnt
 from workbench.store.rows import PieceRow
 from workbench.ui.bench import edits
@@ -173,7 +174,7 @@ class ImportDialog(QDialog):
         ]
         if piece.composer:
             said.insert(0, piece.composer)
-        self.about.setText(" ".join([f"{'; '.join(said)}.", *piece.warnings]))
+        self.about.setText(" ".join([f"{'; '.join(said)}.", *warnings(piece)]))
         self.printed.setVisible(bool(piece.written))
         self._same = self._session.shelf.find_same(piece)
         if self._same and self._path:

@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
-from workbench.arranging.changes import counted
 from workbench.arranging.decisions import decisions
+from workbench.arranging.words import counted
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece

@@ -29,7 +29,8 @@ from workbench.language.names import key_words
 from workbench.language.speech import mark, say
 from workbench.music.reading.building import LONGEST_TEXT
 from workbench.teaching.grading.grade import LEVEL_WORDS
-from workbench.teaching.lessons.lesson import Lesson, altered
+from workbench.teaching.lessons.altered import altered
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Caution, Faint, Heading, Words
@@ -310,11 +311,11 @@ class LessonPanel(QWidget):
         self._filling = False
         instrument = self._session.instrument
         key = key_words(lesson.key or lesson.piece.key.name)
-        music = say("{instrument}; {key}", instrument=say(instrument.name), key=key)
+        music = say("{instrument}; {key}", instrument=instrument.called, key=key)
         if lesson.capo:
             music = say(
                 "{instrument}, capo at fret {fret}; {key}",
-                instrument=say(instrument.name),
+                instrument=instrument.called,
                 fret=lesson.capo,
                 key=key,
             )

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QComboBox, QFormLayout, QLineEdit, QSpinBox, QWidg
 from workbench.arranging.parts import with_notes
 from workbench.arranging.transpose import enharmonic, shift_by
 from workbench.arranging.weights import STRICT, TOP_FRET, Wishes
+from workbench.arranging.words import key_reason
 from workbench.fingering.pins.printed import prints_for
 from workbench.instrument.model import Instrument
 from workbench.instrument.table import HANDS, INSTRUMENTS
@@ -245,7 +246,7 @@ class PlayingFields(QWidget):
             if one.transposition:
                 self.key.addItem(candidate_words(one), one.transposition)
                 self.key.setItemData(
-                    self.key.count() - 1, " ".join(one.reasons), Qt.ItemDataRole.ToolTipRole
+                    self.key.count() - 1, key_reason(one), Qt.ItemDataRole.ToolTipRole
                 )
         self._select(kept)
         if written:
@@ -256,7 +257,7 @@ class PlayingFields(QWidget):
             words = say("Lies best in {key}.", key=key_words(best.key))
             if not done:
                 words = say("So far best in {key}; the search goes on.", key=key_words(best.key))
-            said = (self._staying(), words, *best.reasons)
+            said = (self._staying(), words, key_reason(best))
             self.hint.setText(" ".join(words for words in said if words))
         elif self._piece is not None:
             self.hint.setText("")

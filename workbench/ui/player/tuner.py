@@ -76,7 +76,7 @@ class TunerDialog(Asking):
         about = Faint()
         about.setText(
             say("{name}; the tone is repeated until another or Silence. The usual A4 is 440 Hz.",
-                name=say(instrument.name))
+                name=instrument.called)
         )  # fmt: skip
         about.setWordWrap(True)
         rows = form_layout()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject
 
-from workbench.engraving.mei.above import ABOVE
+from workbench.engraving import ids
 from workbench.language.speech import say
 from workbench.sound.player import SILENCE, Heard
 from workbench.ui.player.conductor import Conductor
@@ -27,7 +27,7 @@ class Follower(QObject):
         panels = self._panels
         show_heard(panels.score, heard.bar, heard.notes, heard.missed)
         original = heard.version == 1 and self._conductor.against_original
-        notes = frozenset(ABOVE + n for n in heard.notes) if original else heard.notes
+        notes = frozenset(ids.over(n) for n in heard.notes) if original else heard.notes
         show_heard(panels.teaching.arranging.pair, heard.bar, notes, heard.missed)
         panels.neck.show_heard(heard.bar, heard.notes)
         if heard.position != self._bar:

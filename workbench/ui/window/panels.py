@@ -165,7 +165,7 @@ class Panels(QWidget):
             return
         words = [
             lesson.title,
-            say(self.session.instrument.name),
+            str(self.session.instrument.called),
             key_words(lesson.key or lesson.piece.key.name),
         ]
         if lesson.student:

@@ -111,7 +111,7 @@ class Caret:
 
     def next_words(self) -> str:
         """What the next key would write."""
-        words = self.length.words
+        words = str(self.length.words)
         sign = dict(SIGNS)[self.alter]
         if self.alter is not None:
             words = say("{length}, {sign}", length=words, sign=say(sign))

@@ -263,8 +263,11 @@ class MusicHand(Hand):
         finally:
             self._session.told.disconnect(listen)
         if done:
-            went = say("{bars} went, with the notes in it: {notes}.",
-                       bars=words[:1].upper() + words[1:], notes=gone)  # fmt: skip
+            went = say(
+                "{bars} went, with the notes in it: {notes}.",
+                bars=span_words(lesson.piece, first, last, opening=True),
+                notes=gone,
+            )
             self._session.told.emit(" ".join([went, *told]))
             bar = min(first, len(self.piece.bars) - 1)
             self.move(replace(self.caret, bar=bar, onset=Fraction(0)))

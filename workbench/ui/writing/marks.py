@@ -28,7 +28,6 @@ PICKUPS: tuple[tuple[Fraction, str], ...] = (
 )
 
 
-
 def key_names() -> dict[str, Key]:
     """Every key signature by its name, major keys first, the fewest signs first."""
     order = sorted(range(-7, 8), key=lambda fifths: (abs(fifths), -fifths))

@@ -17,7 +17,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
-from workbench.engraving.mei.above import ABOVE
+from workbench.engraving import ids
 from workbench.language.speech import say
 from workbench.music.model import STEPS, Piece
 from workbench.teaching.lessons.arrangement import Fate
@@ -106,7 +106,7 @@ class PairView(ScoreView):
     def note_under(self, point: QPointF) -> str:
         """The note under a point of the viewport, by its name in the original."""
         found = self.image.note_at(self.to_image(point)) if self.image else None
-        return (found or "").removeprefix(ABOVE)
+        return ids.under(found or "") or (found or "")
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         if self.image is None or event.button() != Qt.MouseButton.LeftButton:
@@ -153,7 +153,7 @@ class PairView(ScoreView):
         if self.chosen:
             painter.setPen(QPen(QColor(c.accent), 2.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)
-            for rect in self.image.rects_of_note(ABOVE + self.chosen):
+            for rect in self.image.rects_of_note(ids.over(self.chosen)):
                 painter.drawRoundedRect(self.from_image(rect).adjusted(-3, -3, 3, 3), 5, 5)
         painter.end()
 
@@ -162,7 +162,8 @@ class PairView(ScoreView):
         painter.setPen(QPen(ink, 1.6))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         if fate.now is None:
-            head = self.image.rect_of(f"head-{ABOVE}{note}") or self.image.rect_of(ABOVE + note)
+            above = ids.over(note)
+            head = self.image.rect_of(ids.head(above)) or self.image.rect_of(above)
             if head is None:
                 return
             painter.drawEllipse(self.from_image(head).adjusted(-2.5, -2.5, 2.5, 2.5))
@@ -170,7 +171,7 @@ class PairView(ScoreView):
             if ghost is not None:
                 painter.drawEllipse(self.from_image(ghost))
             return
-        head = self.image.rect_of(f"head-{note}") or self.image.rect_of(note)
+        head = self.image.rect_of(ids.head(note)) or self.image.rect_of(note)
         if head is None:
             return
         shown = self.from_image(head)
@@ -224,7 +225,7 @@ class PairView(ScoreView):
 
 def fate_words(fate: Fate) -> str:
     """What became of a note, in a line."""
-    from workbench.arranging.changes import octaves
+    from workbench.arranging.words import octaves
     from workbench.language.names import pitch_words
 
     was = pitch_words(fate.source.pitch.name)

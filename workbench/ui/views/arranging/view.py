@@ -19,10 +19,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.arranging.changes import DROPPED, OCTAVE, PHRASE, SHORTENED, Change, counted
+from workbench.arranging.changes import DROPPED, OCTAVE, PHRASE, SHORTENED, Change
 from workbench.arranging.decisions import decisions
 from workbench.arranging.sounds import TUNE
 from workbench.arranging.transpose import shift_by, transposed
+from workbench.arranging.words import counted, sentence
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -250,9 +251,9 @@ class ArrangingView(QWidget):
             for change in lesson.arranged:
                 seen = change.note in said and said[change.note].accepted
                 # two stems of one sound change alike, and are told once
-                if not keeps(change, seen) or change.reason == told:
+                if not keeps(change, seen) or sentence(change) == told:
                     continue
-                told = change.reason
+                told = sentence(change)
                 item = QListWidgetItem(f"✓ {told}" if seen else told)
                 item.setToolTip(plain_tip(told))
                 item.setData(Qt.ItemDataRole.UserRole, change.note)

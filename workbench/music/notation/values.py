@@ -1,7 +1,7 @@
 """Note values: which durations one note sign can show, and how to split the others.
 
-Durations are quarter lengths. A value is a sign (breve to 256th) with up to
-two dots, inside a tuplet or not.
+Durations are quarter lengths. A value is a sign (breve to 1024th) with up to
+two dots, inside a tuplet or not. Engraving and export split alike.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from fractions import Fraction
 #: MEI @dur by quarter length, longest first.
 SIGNS: tuple[tuple[Fraction, str], ...] = (
     (Fraction(8), "breve"),
-    *((Fraction(4, 2**k), str(2**k)) for k in range(9)),
+    *((Fraction(4, 2**k), str(2**k)) for k in range(11)),
 )
 _BY_LENGTH = {
     length * factor: (name, dots)
@@ -25,7 +25,8 @@ PLAIN: Ratio = (1, 1)
 
 @dataclass(frozen=True)
 class Value:
-    """``sounding`` is the real quarter length; ``ratio`` (3, 2) in a triplet, (1, 1) outside."""
+    """``sounding`` is the real quarter length; ``ratio`` (3, 2) in a triplet, (1, 1) outside;
+    ``sign`` "" where the length is too fine for any sign (never out of ``split``)."""
 
     sounding: Fraction
     sign: str
@@ -108,6 +109,27 @@ def split(
         if one_value(beat - onset, ratio) is not None or not is_binary(beat - onset):
             return split(onset, beat - onset, (), ratio) + split(beat, end - beat, beats)
     return _greedy(duration, ratio)
+
+
+def written(
+    onset: Fraction,
+    duration: Fraction,
+    beats: tuple[Fraction, ...] = (),
+    wish: Ratio | None = None,
+) -> tuple[Value, ...]:
+    """The values of a note by itself: ``wish`` is the tuplet its score gave it, kept where
+    one sign shows it."""
+    if wish and wish[0] != wish[1]:
+        whole = split(onset, duration, (), wish)
+        if len(whole) == 1:
+            return whole
+    return split(onset, duration, beats, PLAIN if is_binary(duration) else ratio_for(duration))
+
+
+def exactly(values: tuple[Value, ...], duration: Fraction) -> tuple[Value, ...]:
+    """The values and what they leave of a duration, so that they add up exactly."""
+    left = duration - sum(v.sounding for v in values)
+    return (*values, Value(left, "")) if left else values
 
 
 def _hides_beats(
