@@ -8,6 +8,7 @@ from workbench.language import speech
 from workbench.teaching.techniques.news import (
     Move,
     Profile,
+    listed,
     moves_of,
     new_in_bars,
     pairs,
@@ -125,6 +126,11 @@ def test_a_profile_can_be_kept_and_comes_back_the_same():
 )
 def test_moves_in_words(move, words):
     assert move.words == words
+
+
+def test_techniques_are_named_before_positions_and_grips():
+    moves = (Move("grip", "2-0-1-0"), Move("grip", "x-0-1-0"), Move("position", "V"), GUIDE, SHIFT)
+    assert listed(moves, "") == "guide finger, shift, position V and 2 more"
 
 
 def test_a_key_is_named_in_the_language_spoken():
