@@ -892,6 +892,11 @@
         <translation>&amp;Anderen nehmen</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>&amp;Take this version</source>
+        <translation>&amp;Diese Fassung nehmen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/techniques/view.py"/>
         <source>&amp;Techniques</source>
         <translation>&amp;Techniken</translation>
@@ -1451,12 +1456,12 @@
         <translation>Eine gespeicherte Entscheidung</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/keeping.py"/>
+        <location filename="../../workbench/store/fingerings.py"/>
         <source>A kept fingering</source>
         <translation>Ein gespeicherter Fingersatz</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/archiving.py"/>
+        <location filename="../../workbench/store/forgetting.py"/>
         <source>A kept state</source>
         <translation>Ein aufbewahrter Stand</translation>
     </message>
@@ -1713,6 +1718,16 @@
         <translation>Einverstanden sein: Es bleibt so</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Aim at &amp;grade</source>
+        <translation>Auf Auf &amp;Grad zielenamp;Stufe zielen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>All are in the key of the lesson, so that a group may play them together. Your decisions on single notes hold. Undo brings the present one back.</source>
+        <translation>Alle stehen in der Tonart der Lektion, damit eine Gruppe sie zusammen spielen kann. Ihre Entscheidungen über einzelne Noten gelten. Rückgängig holt die jetzige zurück.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/bar_rows.py"/>
         <source>All bars</source>
         <translation>Alle Takte</translation>
@@ -1933,7 +1948,7 @@
         <translation>Sich&amp;erungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/keeping.py"/>
+        <location filename="../../workbench/store/versions.py"/>
         <source>Back to '{name}'</source>
         <translation>Zurück zu „{name}“</translation>
     </message>
@@ -2811,7 +2826,7 @@
         <translation>Beispieldatei {file}: In {title} gibt es keinen Ton „{place}“.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Demo lesson</source>
         <translation>Demo-Lektion</translation>
     </message>
@@ -2912,6 +2927,11 @@
         <translation>E&amp;xportieren …</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Ea&amp;sier, harder …</source>
+        <translation>Lei&amp;chter, schwerer …</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>Each finger keeps its own fret, as scales in method books are fingered; set by those scales, no edition was fitted.</source>
         <translation>Jeder Finger behält seinen Bund, wie Schulwerke Tonleitern befingern; nach diesen Tonleitern gesetzt, keine Ausgabe wurde angepasst.</translation>
@@ -2927,7 +2947,12 @@
         <translation>Jeder Hals auf &amp;eigener Saite</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/archiving.py"/>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Easier and harder versions</source>
+        <translation>Leichtere und schwerere Fassungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/store/forgetting.py"/>
         <location filename="../../workbench/store/lessons.py"/>
         <source>Edit</source>
         <translation>Bearbeitung</translation>
@@ -3009,6 +3034,11 @@
         <location filename="../../workbench/engraving/charts/grades.py"/>
         <source>Estimates before and after, beside your grades</source>
         <translation>Schätzungen vorher und nachher neben Ihren Stufen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Even the easiest asks more than this grade.</source>
+        <translation>Selbst die leichteste verlangt mehr als diese Stufe.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bars/panel.py"/>
@@ -3190,7 +3220,7 @@
         <translation>F&amp;ehlende berechnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/fingers.py"/>
         <source>Fingering</source>
         <translation>Fingersatz</translation>
     </message>
@@ -3366,7 +3396,7 @@
         <translation>Vier Finger können diese Bünde nicht zugleich greifen, mit oder ohne Barré.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Free a note</source>
         <translation>Ton freigeben</translation>
     </message>
@@ -3376,12 +3406,12 @@
         <translation>Note des Arrangements freigeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Free the bar's notes</source>
         <translation>Töne des Takts freigeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Free {n} notes</source>
         <translation>{n} Töne freigeben</translation>
     </message>
@@ -3503,6 +3533,11 @@
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
         <source>Grade</source>
         <translation>Stufe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Grade to aim at</source>
+        <translation>Stufe, auf die gezielt wird</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/shelf/filters.py"/>
@@ -3848,6 +3883,11 @@
         <translation>Er wird noch einmal gespielt.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>It is the version that the lesson has now.</source>
+        <translation>Es ist die Fassung, die die Lektion jetzt hat.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/fingering/shapes/words.py"/>
         <source>It needs {reach:.0f} mm between fingers {a} and {b}; the greatest span of a {hand} hand there is {most:.0f} mm.</source>
         <translation>Zwischen Finger {a} und {b} sind {reach:.0f} mm nötig; die größte Spannweite ist dort bei dieser Hand ({hand}) {most:.0f} mm.</translation>
@@ -3920,7 +3960,7 @@
         <translation>Worte behalten und alle Takte zeigen (Esc)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/fingers.py"/>
         <source>Keeping the fingering</source>
         <translation>Fingersatz sichern</translation>
     </message>
@@ -4065,7 +4105,12 @@
         <translation>Die Note eine Oktave tiefer legen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Laying easier and harder versions</source>
+        <translation>Leichtere und schwerere Fassungen werden gelegt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Laying out the demo shelf</source>
         <translation>Demo-Regal wird eingerichtet</translation>
     </message>
@@ -4087,6 +4132,11 @@
         <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>Laying the piece on the instrument</source>
         <translation>Stück wird für das Instrument eingerichtet</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Laying the versions and estimating their grades …</source>
+        <translation>Die Fassungen werden gelegt und ihre Stufen geschätzt …</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/handout.py"/>
@@ -4189,7 +4239,7 @@
         <translation>Linker Finger von {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Left finger {finger}</source>
         <translation>Linker Finger {finger}</translation>
     </message>
@@ -4265,12 +4315,12 @@
         <translation>Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/base.py"/>
+        <location filename="../../workbench/store/states.py"/>
         <source>Lesson '{title}'</source>
         <translation>Lektion „{title}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/base.py"/>
+        <location filename="../../workbench/store/states.py"/>
         <source>Lesson '{title}' is damaged in the lesson store: its present state is missing; go back to a version of it or restore the store from a copy.</source>
         <translation>Lektion „{title}“ ist im Lektionsspeicher beschädigt: Ihr aktueller Stand fehlt; gehen Sie auf eine Fassung zurück oder stellen Sie den Speicher aus einer Kopie wieder her.</translation>
     </message>
@@ -4300,7 +4350,7 @@
         <translation>Lektion {id}</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/base.py"/>
+        <location filename="../../workbench/store/states.py"/>
         <source>Lesson {id} is not on the shelf; list them with 'lessons'.</source>
         <translation>Lektion {id} steht nicht im Regal; „lessons“ listet alle auf.</translation>
     </message>
@@ -4418,7 +4468,7 @@
         <translation>Tonarten, die gut liegen, werden gesucht …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/fingers.py"/>
         <source>Looking for other fingerings</source>
         <translation>Andere Fingersätze suchen</translation>
     </message>
@@ -4589,7 +4639,7 @@
         <translation>Ton in andere Stimme setzen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Move a note to string {string}, fret {fret}</source>
         <translation>Ton auf Saite {string}, Bund {fret} verlegen</translation>
     </message>
@@ -5076,12 +5126,12 @@
         <translation>Nichts Passendes liegt innerhalb einer Stufe. Weiter entfernt:</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Nothing to redo.</source>
         <translation>Nichts wiederherzustellen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Nothing to undo.</source>
         <translation>Nichts rückgängig zu machen.</translation>
     </message>
@@ -5488,7 +5538,7 @@
         <translation>Stücke, die als Nächstes oder nebeneinander passen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Pin a note</source>
         <translation>Ton festlegen</translation>
     </message>
@@ -5503,7 +5553,7 @@
         <translation>Takt festlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Pin {n} notes</source>
         <translation>{n} Töne festlegen</translation>
     </message>
@@ -5528,12 +5578,12 @@
         <translation>Übeplan erstellen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Play a note on one string</source>
         <translation>Einen Ton auf einer Saite spielen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Play a note on two strings</source>
         <translation>Einen Ton auf zwei Saiten spielen</translation>
     </message>
@@ -5958,7 +6008,7 @@
         <translation>Den rechten Finger „{finger}“ gibt es nicht; wählen Sie p, i, m oder a.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Right finger {finger}</source>
         <translation>Rechter Finger {finger}</translation>
     </message>
@@ -6223,17 +6273,17 @@
         <translation>Wählen Sie zuerst einen Takt mit Tönen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Select a note first, then give it a left finger.</source>
         <translation>Wählen Sie erst einen Ton, dann geben Sie ihm einen linken Finger.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Select a note first, then give it a right finger.</source>
         <translation>Wählen Sie erst einen Ton, dann geben Sie ihm einen rechten Finger.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Select one note first, then move it to another string.</source>
         <translation>Wählen Sie erst einen Ton, dann verlegen Sie ihn auf eine andere Saite.</translation>
     </message>
@@ -6611,7 +6661,12 @@
         <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Take an easier or harder version</source>
+        <translation>Leichtere oder schwerere Fassung nehmen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Take another fingering</source>
         <translation>Anderen Fingersatz nehmen</translation>
     </message>
@@ -7153,6 +7208,16 @@
         <translation>Das Griffbrett</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>The fullest that asks no more than this grade is chosen.</source>
+        <translation>Gewählt ist die vollste, die nicht mehr als diese Stufe verlangt.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>The fullest version that asks no more than this is chosen</source>
+        <translation>Gewählt wird die vollste Fassung, die nicht mehr verlangt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/notes/dialogs.py"/>
         <source>The grip of the selected note or bar on the fretboard</source>
         <translation>Der Griff des gewählten Tons oder Takts auf dem Griffbrett</translation>
@@ -7268,6 +7333,11 @@
         <location filename="../../workbench/music/edits/notes.py"/>
         <source>The length chosen ({value}) would run past the last bar; add a bar first.</source>
         <translation>Die gewählte Länge ({value}) ginge über den letzten Takt hinaus; fügen Sie zuerst einen Takt hinzu.</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>The lesson has changed meanwhile; open this window again.</source>
+        <translation>Die Lektion hat sich inzwischen geändert; öffnen Sie dieses Fenster noch einmal.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
@@ -7421,7 +7491,7 @@
         <translation>Die Musik steht hier in Moll; hören, wie sich Farbe und Akkorde ändern.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/base.py"/>
+        <location filename="../../workbench/store/scores.py"/>
         <source>The music of {what} is missing in the lesson store.</source>
         <translation>Die Noten zu {what} fehlen im Lektionsspeicher.</translation>
     </message>
@@ -7537,7 +7607,7 @@
         <translation>Der Drucker antwortet nicht, es wurde nichts gedruckt; prüfen Sie ihn und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>The program made a mistake ({kind}); your lesson is kept. Help, Error report shows what happened.</source>
         <translation>Das Programm hat einen Fehler gemacht ({kind}); Ihre Lektion ist gesichert. „Hilfe, Fehlerbericht“ zeigt, was geschehen ist.</translation>
     </message>
@@ -7612,12 +7682,12 @@
         <translation>Dasselbe in allen gleichen Takten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>The same in {n} bar like it</source>
         <translation>Ebenso in {n} gleichem Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>The same in {n} bars like it</source>
         <translation>Ebenso in {n} gleichen Takten</translation>
     </message>
@@ -8026,7 +8096,7 @@
         <translation>Diese Musik steht schon in Ihrem Regal: „{title}“ ({lessons}). Öffnen Sie sie, oder legen Sie eine weitere Lektion zum selben Stück an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>This note cannot be played on a string further that way.</source>
         <translation>In dieser Richtung ist der Ton auf keiner weiteren Saite spielbar.</translation>
     </message>
@@ -8056,7 +8126,7 @@
         <translation>Dieser Stand der Lektion ist nicht mehr aufbewahrt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>This step is gone.</source>
         <translation>Diesen Schritt gibt es nicht mehr.</translation>
     </message>
@@ -8204,7 +8274,7 @@
         <translation>Tonarten werden probiert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/fingers.py"/>
         <source>Trying the fingering</source>
         <translation>Fingersatz ausprobieren</translation>
     </message>
@@ -8371,7 +8441,7 @@
         <translation>Fassung „{name}“ ist gesichert.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/keeping.py"/>
+        <location filename="../../workbench/store/versions.py"/>
         <source>Version {id} is not on the shelf any more.</source>
         <translation>Fassung {id} steht nicht mehr im Regal.</translation>
     </message>
@@ -8379,6 +8449,16 @@
         <location filename="../../workbench/ui/keeping/versions_dialog.py"/>
         <source>Versions</source>
         <translation>Fassungen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/view.py"/>
+        <source>Versions of the piece for other grades, in the same key</source>
+        <translation>Fassungen des Stücks für andere Stufen, in derselben Tonart</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>Versions, the easiest first</source>
+        <translation>Fassungen, die leichteste zuerst</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/arranging/view.py"/>
@@ -8411,7 +8491,7 @@
         <translation>&amp;Wo sie vorkommt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Wait until the bar is fingered, then pin its notes.</source>
         <translation>Warten Sie, bis der Takt einen Fingersatz hat, dann legen Sie seine Töne fest.</translation>
     </message>
@@ -8544,6 +8624,11 @@
         <translation>Wie heißt diese Fassung?</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>What it has otherwise than the lesson now</source>
+        <translation>Was sie anders hat als die Lektion jetzt</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
         <source>What it prints</source>
         <translation>Was darin steht</translation>
@@ -8615,7 +8700,7 @@
         <translation>Was nach der Sicherung geändert wurde, lässt sich nicht feststellen und ist verloren.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/base.py"/>
+        <location filename="../../workbench/store/states.py"/>
         <source>What was last looked at</source>
         <translation>Das zuletzt Angesehene</translation>
     </message>
@@ -13837,6 +13922,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
         <source>{n} note</source>
         <translation>{n} Ton</translation>
     </message>
@@ -13883,6 +13969,7 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/lesson/import_dialog.py"/>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
         <source>{n} notes</source>
         <translation>{n} Töne</translation>
     </message>
@@ -14490,6 +14577,11 @@ Ihr Text</translation>
         <location filename="../../workbench/arranging/words.py"/>
         <source>{share} of the grips suit the level</source>
         <translation>{share} der Griffe passen zur Stufe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
+        <source>{strict}, up to fret {fret}: {grade}, {notes}</source>
+        <translation>{strict}, bis Bund {fret}: {grade}, {notes}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/arrange.py"/>

@@ -16,8 +16,9 @@ NOTE = (
 )
 
 
-def write_guitar_page(path):
-    """Four bars with a tune and a bass that no ukulele has as written."""
+def write_guitar_page(path, inner=()):
+    """Four bars with a tune and a bass that no ukulele has as written; ``inner`` notes are
+    struck with every note of the tune."""
     bars = []
     tunes = ("E5 G5 E5 C5", "F5 A5 F5 D5", "D5 F5 D5 B4", "C5 E5 D5 C5")
     for number, (tune, bass) in enumerate(zip(tunes, ("C3", "D3", "G2", "C3"), strict=True), 1):
@@ -27,6 +28,10 @@ def write_guitar_page(path):
         notes += "<backup><duration>4</duration></backup>" + NOTE.format(
             chord="", step=bass[0], octave=bass[1], long=4, voice=2
         )
+        for name in inner:
+            notes += "<backup><duration>4</duration></backup>" + 4 * NOTE.format(
+                chord="", step=name[0], octave=name[1], long=1, voice=3
+            )
         head = ATTRIBUTES if number == 1 else ""
         bars.append(f'<measure number="{number}">{head}{notes}</measure>')
     path.write_text(SCORE.format(bars="".join(bars)), encoding="utf-8")
@@ -47,7 +52,8 @@ def arranged_window(qtbot, open_window, tmp_path):
 def done(qtbot, window):
     """Wait for what was asked for to be laid and drawn."""
     qtbot.waitUntil(
-        lambda: window.session.jobs.idle and window.session.fingering is not None, timeout=WAIT
+        lambda: window.session.jobs.idle and window.session.fingers.fingering is not None,
+        timeout=WAIT,
     )
 
 
@@ -122,7 +128,7 @@ def test_a_click_chooses_the_note_in_either_score(qtbot, arranged_window):
         point = QPointF(rect.center()).toPoint()
         QTest.mouseClick(view.pair.viewport(), Qt.MouseButton.LeftButton, pos=point)
         assert view.pair.chosen == note
-        assert window.session.note_id == note
+        assert window.session.selection.note_id == note
 
 
 def test_another_voice(qtbot, arranged_window):
@@ -143,3 +149,35 @@ def test_months_later_the_original_is_there(qtbot, arranged_window, open_window)
     pair = window.teaching.arranging.pair
     qtbot.waitUntil(lambda: pair.image is not None, timeout=WAIT)
     assert pair.above is not None and len(pair.fates) == len(pair.above.notes)
+
+
+def test_a_version_for_a_grade_is_taken_and_given_back(qtbot, open_window, tmp_path):
+    window = open_window()
+    page = write_guitar_page(tmp_path / "page.musicxml", inner=("A4", "F4", "C4"))
+    make_lesson(qtbot, window, page)
+    settle(qtbot, window)
+    window.teaching.setCurrentWidget(window.teaching.arranging)
+    qtbot.waitUntil(lambda: window.teaching.arranging.easier.isEnabled(), timeout=WAIT)
+    view, session = window.teaching.arranging, window.session
+    before = session.lesson
+    view.easier.click()
+    dialog = view.dialog
+    qtbot.waitUntil(lambda: len(dialog.versions) >= 3, timeout=WAIT)
+    assert dialog.list.count() == len(dialog.versions)
+    # the highest grade chooses the fullest, grade 0 the easiest there is
+    dialog.grade.setValue(8)
+    full = dialog.versions[dialog.list.currentRow()]
+    assert len(full.placed.piece.notes) == max(len(v.placed.piece.notes) for v in dialog.versions)
+    dialog.grade.setValue(0)
+    easy = dialog.versions[dialog.list.currentRow()]
+    assert easy.grade.number == 0 or easy is dialog.versions[0]
+    assert easy.placed.transposition == before.transposition
+    fewer = len(before.piece.notes) - len(easy.placed.piece.notes)
+    assert fewer > 0 and dialog.differs.count() >= 1
+    dialog.take.click()
+    done(qtbot, window)
+    now = session.lesson
+    assert now.piece == easy.placed.piece and now.strict == easy.wishes.strict
+    assert now.top_fret == easy.wishes.top_fret
+    session.undo()
+    assert session.lesson.piece == before.piece and session.lesson.strict == before.strict

@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from workbench.arranging.changes import BEST, KEY, WHOLE, Change
 from workbench.arranging.decisions import Decisions, voiced
-from workbench.arranging.laying import EVERYTHING, Kept, kept_shares, laid_piece, needed_cuts
+from workbench.arranging.laying import EVERYTHING, KeptShares, kept_shares, laid_piece, needed_cuts
 from workbench.arranging.options import Options
 from workbench.arranging.parts import led
 from workbench.arranging.search import QUICK, THOROUGH, Laid, Search
@@ -32,6 +32,7 @@ BEST_KEY = "best"
 MOST_SEMITONES = 60  # five octaves: more is a slip of the pen
 # A piece lies well where no more of its notes have to change, or lie above the seventh fret.
 LIES_TUNE, LIES_REST, LIES_HIGH = 0.02, 0.1, 0.05
+WIDE_LOST = 0.2  # share of a wide tune that may need another octave than the rest
 
 
 @dataclass(frozen=True)
@@ -49,7 +50,7 @@ class Arranged:
     transposition: int
     key: str
     changes: tuple[Change, ...]
-    kept: Kept = EVERYTHING
+    kept: KeptShares = EVERYTHING
     cost: int = 0
     proved: bool = True
     wishes: Wishes | None = None
@@ -142,7 +143,8 @@ def lies_well(sounds: Texture, laid: Laid) -> bool:
 
 def moves(search: Search) -> list[int]:
     """The transpositions worth trying, in semitones: for each of the twelve keys every
-    octave that keeps all of the tune on the instrument, or else those that lose least."""
+    octave that keeps all of the tune on the instrument, or else those that lose least, and
+    the nearest beside them that loses few of its notes: single phrases may go back."""
     line, where = search.texture.tune, search.options.where
     pitches = sorted(set(line))
     if not pitches:
@@ -154,7 +156,9 @@ def moves(search: Search) -> list[int]:
         last = search.options.instrument.highest - pitches[0]
         lost = {m: sum(not where(p + m) for p in line) for m in range(first, last + 12, 12)}
         least = min(lost.values())
+        few = [m for m, n in lost.items() if least < n <= WIDE_LOST * len(line)]
         found += [m for m, n in lost.items() if n == least]
+        found += sorted(few, key=lambda m: (lost[m], abs(m)))[:1]
     return sorted(found, key=lambda m: (abs(m - 2.5), m))
 
 

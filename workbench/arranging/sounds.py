@@ -4,7 +4,8 @@ Two written notes of one pitch that begin together are one sound with two
 stems. Every sound has a role. The tune is the top line: the highest note
 struck, unless a longer one sounds above it, or, under an accompaniment, a
 note more than a fifth higher stands in the same beat (broken chords), or it
-belongs to another voice than the top one of its bar and lies lower. The bass
+belongs to another voice than the top one of its bar and lies lower, or it has a stem of
+such a voice too and its beat goes on above it. The bass
 is the lowest line in the same way. Where the teacher names the part that is
 tune or bass, its top or lowest notes are, and a named tune has all else below
 it. All else is inner, and told by its place in the chord of its beat.
@@ -204,8 +205,12 @@ def _tune(at: dict[Fraction, list[_Draft]], moments: list[Fraction], bass_part: 
                 for d in bars[bar]
             )
         )
+        # a stem of the lower voice as well, and the figure goes on above it: its bass
+        stem = many and len(voices) > 1 and any(
+            d.midi > top.midi for d in beats[_beat_start(top, starts)]
+        )  # fmt: skip
         named = all(n.part == bass_part for n in top.notes)  # the teacher's bass is no tune
-        if not (covered or broken or under or named):
+        if not (covered or broken or under or stem or named):
             top.role = TUNE
         sounding += at[time]
     if many:

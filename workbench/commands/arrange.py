@@ -109,7 +109,7 @@ def _for_grade(
             "words": v.grade.words,
             "notes": len(v.placed.piece.notes),
             "chosen": v is chosen,
-            "differs": list(differs(chosen, v)),
+            "differs": list(differs(chosen.placed.piece, v.placed.piece)),
         }
         for v in found
     ]

@@ -36,7 +36,7 @@ class ReaderFault(RuntimeError):
     """A fault of ours in the reading process, with what it tells of it."""
 
 
-class _Reader:
+class _ReadingProcess:
     """One reading process."""
 
     def __init__(self) -> None:
@@ -97,19 +97,19 @@ class _Reader:
 
 
 _lock = threading.Lock()
-_kept: list[_Reader] = []
+_kept: list[_ReadingProcess] = []
 
 
-def _take() -> _Reader:
+def _take() -> _ReadingProcess:
     with _lock:
         while _kept:
             reader = _kept.pop()
             if reader.alive:
                 return reader
-    return _Reader()
+    return _ReadingProcess()
 
 
-def _give_back(reader: _Reader) -> None:
+def _give_back(reader: _ReadingProcess) -> None:
     with _lock:
         if not _kept:
             _kept.append(reader)

@@ -7,12 +7,13 @@ original, laid more or less strictly and graded as fingered.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from workbench.arranging.arrange import Arranged, arrange
 from workbench.arranging.changes import Change
-from workbench.arranging.weights import STRICT, Wishes
+from workbench.arranging.decisions import Decisions
+from workbench.arranging.weights import STRICT, Strict, Wishes
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Fingering, Settings
 from workbench.instrument.model import Hand, Instrument
@@ -25,7 +26,7 @@ LOW_FRET = 5  # the highest fret of the version that keeps to the lower position
 
 
 @dataclass(frozen=True)
-class Version:
+class LaidVersion:
     """One way to lay the score: its wishes, the music, the fingers and the estimate."""
 
     wishes: Wishes
@@ -38,28 +39,34 @@ def versions(
     piece: Piece, instrument: Instrument, hand: Hand, *, key: str | None = None,
     transpose: int | None = None, settings: Settings | None = None,
     top_fret: int | None = None, model: GradeModel | None = None, base: Wishes | None = None,
-) -> tuple[Version, ...]:  # fmt: skip
+    wanted: Decisions | None = None, told: Callable[[float], None] | None = None,
+) -> tuple[LaidVersion, ...]:  # fmt: skip
     """The versions of a score, the easiest by its estimate first: every strictness, and the
-    easy one in the lower positions as well; ``base`` says which part is tune and bass."""
+    easy one in the lower positions as well; ``base`` says which part is tune and bass,
+    ``wanted`` holds the teacher's decisions, which all versions keep to. ``told`` is given
+    the share done."""
     top = Wishes().top_fret if top_fret is None else top_fret
 
-    def of(fret: int, strict: str = Wishes().strict) -> Wishes:
+    def of(fret: int, strict: Strict = "playable") -> Wishes:
         return replace(base or Wishes(), top_fret=fret, strict=strict)
 
-    first = arrange(piece, instrument, key=key, transpose=transpose, hand=hand, wishes=of(top))
-    wanted = [of(min(top, LOW_FRET), "easy"), *(of(top, s) for s in STRICT)]
-    out: list[Version] = []
-    for wishes in dict.fromkeys(wanted):
+    first = arrange(piece, instrument, key=key, transpose=transpose, hand=hand, wishes=of(top),
+                    wanted=wanted)  # fmt: skip
+    asked = tuple(dict.fromkeys([of(min(top, LOW_FRET), "easy"), *(of(top, s) for s in STRICT)]))
+    out: list[LaidVersion] = []
+    for at, wishes in enumerate(asked):
+        if told is not None:
+            told(at / len(asked))
         placed = first
         if wishes != first.wishes:
             placed = arrange(piece, instrument, transpose=first.transposition, hand=hand,
-                             wishes=wishes)  # fmt: skip
+                             wishes=wishes, wanted=wanted)  # fmt: skip
             if placed.transposition != first.transposition:
                 continue  # this low the tune does not lie in the key of the others
             placed = replace(placed, changes=(*_whole(first), *placed.changes))
         fingering = solve(placed.piece, instrument, hand, settings=settings)
         grade = grade_piece(placed.piece, fingering, instrument, hand, model)
-        out.append(Version(wishes, placed, fingering, grade))
+        out.append(LaidVersion(wishes, placed, fingering, grade))
     return tuple(sorted(out, key=lambda v: (v.grade.score, STRICT[::-1].index(v.wishes.strict))))
 
 
@@ -67,7 +74,7 @@ def _whole(placed: Arranged) -> tuple[Change, ...]:
     return tuple(change for change in placed.changes if not change.note)
 
 
-def aimed(found: Sequence[Version], grade: int) -> Version:
+def aimed(found: Sequence[LaidVersion], grade: int) -> LaidVersion:
     """The fullest version that asks no more than ``grade`` (0-8); the easiest where all ask
     more. Raises BadInput where the grade is none."""
     if not 0 <= grade <= 8:
@@ -76,22 +83,23 @@ def aimed(found: Sequence[Version], grade: int) -> Version:
     return max(fits, key=lambda v: len(v.placed.piece.notes)) if fits else found[0]
 
 
-def differs(one: Version, other: Version) -> tuple[str, ...]:
-    """What the other version has more, fewer or elsewhere, a sentence for each bar."""
-    was = {n.id: n for n in one.placed.piece.notes}
-    now = {n.id: n for n in other.placed.piece.notes}
+def differs(one: Piece, other: Piece) -> tuple[str, ...]:
+    """What the other version of the music has more, fewer or elsewhere, a sentence for each
+    bar; both are laid from one original in one key."""
+    was = {n.id: n for n in one.notes}
+    now = {n.id: n for n in other.notes}
     more: Counter[int] = Counter()
     fewer: Counter[int] = Counter()
     moved: Counter[int] = Counter()
-    for name, bar in other.placed.piece.bar_of.items():
+    for name, bar in other.bar_of.items():
         if name not in was:
             more[bar] += 1
         elif was[name].midi != now[name].midi:
             moved[bar] += 1
-    for name, bar in one.placed.piece.bar_of.items():
+    for name, bar in one.bar_of.items():
         fewer[bar] += name not in now
     out = []
-    for here in other.placed.piece.bars:
+    for here in other.bars:
         at = here.index
         said = []
         if more[at]:

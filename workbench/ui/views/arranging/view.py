@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
-from typing import Any
 
 from PySide6.QtCore import QEvent, QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QShowEvent
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.arranging.arrange import Arranged
 from workbench.arranging.changes import DROPPED, OCTAVE, PHRASE, SHORTENED, Change
 from workbench.arranging.decisions import decisions
 from workbench.arranging.sounds import TUNE
@@ -35,6 +35,7 @@ from workbench.ui.kit.flow import FlowLayout
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint, Heading, Scrolled, plain_tip
 from workbench.ui.kit.word_list import WordList
+from workbench.ui.views.arranging.easier_dialog import EasierDialog
 from workbench.ui.views.arranging.pair_view import PairView, fate_words
 
 JOB = "lay anew"
@@ -99,6 +100,9 @@ class ArrangingView(QWidget):
         self.voice.setMenu(self.voices)
         self.hear = QPushButton(say("&Hear both"))
         self.hear.setToolTip(say("The original, then this arrangement"))
+        self.easier = QPushButton(say("Ea&sier, harder …"))
+        self.easier.setToolTip(say("Versions of the piece for other grades, in the same key"))
+        self.dialog: EasierDialog | None = None
         self.undo = QPushButton(say("Und&o"))
         self.undo.setToolTip(say("Take back the last change of the lesson"))
         self._lay_out()
@@ -109,6 +113,7 @@ class ArrangingView(QWidget):
         self.pair.wants_menu.connect(self._menu)
         self.voices.aboutToShow.connect(self._list_voices)
         self.hear.clicked.connect(self.wants_heard)
+        self.easier.clicked.connect(self.ask_easier)
         self.undo.clicked.connect(session.undo)
         session.opened.connect(self._opened)
         session.changed.connect(self.refresh)
@@ -119,7 +124,7 @@ class ArrangingView(QWidget):
         column = QVBoxLayout(below)
         column.setContentsMargins(0, 0, 0, 0)
         top = FlowLayout(gap=em(self, 0.35))
-        for control in (self.filter, self.in_key, self.hear, self.undo):
+        for control in (self.filter, self.in_key, self.hear, self.easier, self.undo):
             top.addWidget(control)
         column.addLayout(top)
         column.addWidget(self.list, 1)
@@ -297,6 +302,10 @@ class ArrangingView(QWidget):
         self.about.setText(fate_words(fate) if fate is not None else
                            say("Choose a note in the music or a line of the list."))  # fmt: skip
         self.hear.setEnabled(self.pair.above is not None)
+        self.easier.setEnabled(
+            lesson is not None and self._source is not None and self.pair.above is not None
+            and arrangement.open_to_decisions(lesson, self._source)
+        )  # fmt: skip
 
     def _list_voices(self) -> None:
         self.voices.clear()
@@ -324,6 +333,13 @@ class ArrangingView(QWidget):
 
     # What is done.
 
+    def ask_easier(self) -> None:
+        """Show versions for other grades, and lay the lesson anew by the one that is taken."""
+        if self._source is None:
+            return
+        dialog = self.dialog = EasierDialog(self._session, self._source, self)
+        dialog.open()
+
     def act(self, act: str, *_: bool, voice: int | None = None) -> None:
         """Decide of the chosen note, and lay the piece anew around all decisions, in the
         background; one sentence where that cannot be."""
@@ -341,7 +357,7 @@ class ArrangingView(QWidget):
             return
         instrument = session.instrument
 
-        def arrived(placed: Any) -> None:
+        def arrived(placed: Arranged) -> None:
             now = session.lesson
             if now is None or now.id != lesson.id or now.piece is not lesson.piece:
                 return  # the lesson has changed meanwhile
