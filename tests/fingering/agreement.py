@@ -27,6 +27,7 @@ from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.learning.field import Field
 from workbench.fingering.learning.fitting import UNIT, Agreement, agreement, fit
 from workbench.fingering.learning.observed import Chain, chain
+from workbench.fingering.learning.printfit import fit_to_print
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import RESOURCES, least, weights_for
 from workbench.instrument.table import hand, instrument
@@ -240,7 +241,7 @@ def taught(chains: dict[str, Chain], charts: Charts) -> None:
         for at in range(FOLDS):
             held = [n for i, n in enumerate(mine) if i % FOLDS == at]
             seen = [chains[n] for n in mine if n not in held]
-            own = fit([Field(seen)], rest, ridge=SCHOOL_RIDGE)
+            own = {**rest, **dict(fit_to_print(seen, rest).weights)}
             after |= {n: agreement(chains[n], own) for n in held}
     tell("An edition before anything of it is seen", before, school)
     tell("The same after fit on its other pieces", after, school)
