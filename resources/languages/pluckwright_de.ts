@@ -11771,13 +11771,13 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
-        <source>same music as bar {bar}, other fingers: alike they would cost {dearer} more effort in their surroundings</source>
-        <translation>gleiche Musik wie Takt {bar}, andere Finger: gleich gegriffen kosteten sie in ihrer Umgebung {dearer} mehr Aufwand</translation>
+        <source>same music as bar {bar}, other fingers: what stands around it leaves no fingering in common</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
-        <source>same music as bar {bar}, other fingers: what stands around it leaves no fingering in common</source>
-        <translation>gleiche Musik wie Takt {bar}, andere Finger: die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
+        <source>same music as bar {bar}, other fingers: with the same ones {reason}</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: mit denselben gilt: {reason}</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/bars/likeness.py"/>
