@@ -289,7 +289,7 @@ def test_a_tip_tells_place_and_both_lengths(score, window):
 
 def test_a_tip_tells_how_long_a_note_is_held_and_why_it_is_cut():
     assert note_tip(QUARTER, OPEN).split("\n") == [
-        "E4", "String 1, open, right finger m", "Written: quarter note (1 quarters)",
+        "E4", "String 1 open, right finger m", "Written: quarter note (1 quarters)",
         "Held: all of it",
     ]  # fmt: skip
     cut = replace(OPEN, fret=2, left=3, held=Fraction(1, 2), pinned=True,
@@ -307,5 +307,5 @@ def test_a_tip_of_a_note_that_has_no_place_says_why():
     low = fact("too many notes", notes=5, strings=4)
     stuck = replace(OPEN, string=None, fret=None, left=None, impossible=low)
     lines = note_tip(QUARTER, stuck).split("\n")
-    assert lines[1] == "No place on the neck: 5 notes at once, but only 4 strings"
+    assert lines[1] == "No place: 5 notes at once, but only 4 strings"
     assert not any(line.startswith("Held") for line in lines)

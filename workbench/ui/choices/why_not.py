@@ -24,8 +24,8 @@ from workbench.fingering.types import Alternative, FingeredBar, Pin
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.teaching.bars.strokes import beat_number
+from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote
-from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.choices.why_table import EntryTable
 from workbench.ui.kit.look import em

@@ -9,11 +9,11 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from workbench.fingering.telling.moments import moment_of
 from workbench.fingering.types import FingeredBar
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.teaching.bars.grip_words import Frets, grip_text
-from workbench.ui.bench.grips import moment_of
 from workbench.ui.kit.look import colours, em
 from workbench.ui.kit.parts import plain_tip
 
