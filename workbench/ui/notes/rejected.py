@@ -18,6 +18,7 @@ from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredBar, Pin
 from workbench.language.names import bar_name
 from workbench.language.speech import say
+from workbench.teaching.lessons.lesson import RejectedNote
 from workbench.teaching.lessons.playing import playing_of
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.asking import Asking
@@ -205,7 +206,7 @@ class RejectedDialog(Asking):
         super().done(result)
 
 
-def _rows_of(notes: object) -> list[tuple[str, int, int, int]]:
+def _rows_of(notes: object) -> list[RejectedNote]:
     return [
         (n.id, n.string, n.fret, n.left or 0)
         for n in notes  # type: ignore[attr-defined]
