@@ -16,7 +16,7 @@ from workbench.handout.parts.form_map import FormMap
 from workbench.handout.parts.grip_boxes import GripsBlock
 from workbench.handout.parts.grips import grips_of, with_pictures
 from workbench.handout.parts.plan_grid import plan_parts
-from workbench.handout.parts.teacher import Rejected
+from workbench.handout.parts.teacher import RejectedNote
 from workbench.handout.parts.words import (
     CAUTION,
     bars_word,
@@ -162,7 +162,7 @@ class Material:
         return words + "."
 
     @cached_property
-    def _rejected(self) -> dict[Rejected, str]:
+    def _rejected(self) -> dict[RejectedNote, str]:
         return teacher.rejected_reasons(self.lesson) if self.teacher else {}
 
     @cached_property

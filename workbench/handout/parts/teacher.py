@@ -84,7 +84,7 @@ def rejected_words(note: BarNote, piece: Piece, reasons: Mapping[RejectedNote, s
             finger=row[3],
         )
         why = reasons.get(row, "")
-        out += f"\n**{say('RejectedNote:')}** {words}."
+        out += f"\n**{say('Rejected:')}** {words}."
         if why:
             out += " " + say("Against the one printed: {reason}", reason=why)
     return out
