@@ -16,7 +16,6 @@ from workbench.handout.parts.form_map import FormMap
 from workbench.handout.parts.grip_boxes import GripsBlock
 from workbench.handout.parts.grips import grips_of, with_pictures
 from workbench.handout.parts.plan_grid import plan_parts
-from workbench.handout.parts.teacher import RejectedNote
 from workbench.handout.parts.words import (
     CAUTION,
     bars_word,
@@ -37,7 +36,7 @@ from workbench.instrument.table import instrument as instrument_of
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.teaching.grading.grade import Grade, GradeModel, grade_piece
-from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import BarNote, Lesson, RejectedNote
 from workbench.teaching.planning.cautions import cautions
 from workbench.teaching.planning.plan import Plan, make_plan
 from workbench.teaching.scripts.script import make_script
