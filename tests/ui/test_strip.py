@@ -296,7 +296,7 @@ def test_a_tip_tells_how_long_a_note_is_held_and_why_it_is_cut():
                   cut_reason=fact("out of stretch", note="C"), cut_kind="hop")  # fmt: skip
     assert note_tip(QUARTER, cut, voice=2).split("\n") == [
         "E4, voice 2",
-        "String 1, fret 2, left finger 3, right finger m, pinned",
+        "String 1 fret 2, left finger 3, right finger m, pinned",
         "Written: quarter note (1 quarters)",
         "Held: ½ quarters",
         "Cut short: the hand cannot hold the C and reach the next grip in comfort",
