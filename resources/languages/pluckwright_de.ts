@@ -4927,6 +4927,11 @@
         <translation>So ist kein Ton davon spielbar; eine andere Tonart, Oktave oder Stimmung wählen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
+        <source>No other fingered lesson is on the shelf to compare with.</source>
+        <translation>Im Regal liegt noch keine andere Lektion mit Fingersatz, mit der sich vergleichen ließe.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window/recent.py"/>
         <source>No other lesson yet</source>
         <translation>Noch keine andere Lektion</translation>
@@ -9669,6 +9674,11 @@
         <translation>geändert</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>changes of time</source>
+        <translation>Taktwechsel</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>chord name over the caret</source>
         <translation>Akkordname über der Schreibmarke</translation>
@@ -9685,6 +9695,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>compound time</source>
         <translation>zusammengesetzte Taktart</translation>
     </message>
@@ -9742,6 +9753,11 @@
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>dotted half note</source>
         <translation>punktierte Halbe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>dotted notes</source>
+        <translation>Punktierungen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/parts/words.py"/>
@@ -9836,6 +9852,11 @@
         <location filename="../../workbench/music/edits/lengths.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>eighth note</source>
+        <translation>Achtel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>eighth notes</source>
         <translation>Achtel</translation>
     </message>
     <message>
@@ -10302,6 +10323,11 @@
         <translation>Bund {fret}, Finger {finger}</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>fret {whole}</source>
+        <translation>Bund {whole}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>from the last beats of the one into the other, then both whole</source>
         <translation>von den letzten Schlägen des einen in den anderen, dann beide ganz</translation>
@@ -10328,6 +10354,11 @@
         <translation>Ganzschluss</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/grading.json"/>
+        <source>further strings of chords and pinches</source>
+        <translation>weitere Saiten von Akkorden und Zupfgriffen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>give the note at hand the chosen length</source>
         <translation>dem gewählten Ton den gewählten Wert geben</translation>
@@ -10346,6 +10377,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>grace note</source>
         <translation>Vorschlag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>grace notes</source>
+        <translation>Vorschläge</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/lessons.py"/>
@@ -11820,6 +11856,11 @@
         <translation>sechs</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>sixteenth notes</source>
+        <translation>Sechzehntel</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/techniques/rules_left.py"/>
         <source>sixths</source>
         <translation>Sexten</translation>
@@ -11990,11 +12031,6 @@
         <translation>leer gespielte Saiten</translation>
     </message>
     <message>
-        <location filename="../../resources/techniques/grading.json"/>
-        <source>strings plucked together</source>
-        <translation>zugleich gezupfte Saiten</translation>
-    </message>
-    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>strum</source>
         <translation>Durchschlagen</translation>
@@ -12012,6 +12048,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>syncopation</source>
         <translation>Synkope</translation>
     </message>
@@ -12482,6 +12519,11 @@
         <translation>Terzen und Sexten</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>thirty-second notes</source>
+        <translation>Zweiunddreißigstel</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>this bar</source>
@@ -12530,6 +12572,11 @@
         <translation>den gewählten Ton mit Haltebogen an den nächsten binden; mit Umschalt lösen</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>ties over the bar line</source>
+        <translation>Überbindungen über den Taktstrich</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>time</source>
         <comment>head</comment>
@@ -12573,6 +12620,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>triplets</source>
         <translation>Triolen</translation>
     </message>
@@ -12580,6 +12628,11 @@
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>tune</source>
         <translation>Melodie</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>tuplets other than triplets</source>
+        <translation>andere Teilungen als Triolen</translation>
     </message>
     <message>
         <location filename="../../workbench/music/telling/form.py"/>
@@ -12591,6 +12644,11 @@
         <source>two</source>
         <comment>number</comment>
         <translation>zwei</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>two against three</source>
+        <translation>zwei gegen drei</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -12623,6 +12681,11 @@
         <translation>rückgängig</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>uneven time</source>
+        <translation>unregelmäßige Taktart</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/keys.py"/>
         <source>unplayable</source>
         <comment>head</comment>
@@ -12632,11 +12695,6 @@
         <location filename="../../workbench/arranging/words.py"/>
         <source>up an octave</source>
         <translation>eine Oktave aufwärts</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>up to fret {whole}</source>
-        <translation>bis zum Bund {whole}</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/words.py"/>
@@ -14665,8 +14723,8 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} a second</source>
-        <translation>{value} je Sekunde</translation>
+        <source>{value} a second where they come fastest</source>
+        <translation>{value} je Sekunde, wo sie am schnellsten kommen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grading/features.py"/>
@@ -14725,13 +14783,8 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} sharp, flat or note outside the key</source>
-        <translation>{value} Vorzeichen oder leiterfremder Ton</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} sharps, flats and notes outside the key</source>
-        <translation>{value} Vorzeichen und leiterfremde Töne</translation>
+        <source>{value}, the signature's sharps or flats with the notes outside it a bar</source>
+        <translation>{value}, Vorzeichen der Tonart mit leiterfremden Tönen je Takt</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/lengths.py"/>

@@ -281,7 +281,7 @@ def test_a_tip_tells_place_and_both_lengths(score, window):
     first = session.fingers.bar_hands.notes[0]
     lines = score.tip_at(middle(score, first.id)).split("\n")
     assert lines[0] == "C4"
-    assert lines[1].startswith(f"String {first.string}, ")
+    assert lines[1].startswith(f"String {first.string} ")
     assert lines[2] == "Written: quarter note (1 quarters)"
     assert lines[3].startswith("Held: ")
     assert score.tip_at(QPointF(2, 2)) == ""

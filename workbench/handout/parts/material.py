@@ -6,7 +6,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
-from workbench.engraving.mei.marks import chord_text
 from workbench.engraving.mei.stringmarks import strings_told
 from workbench.engraving.options import EVERY, PRINTED
 from workbench.fingering.types import Fingering
@@ -33,6 +32,7 @@ from workbench.handout.setting.remarks import NoteBlock, OwnNotesBlock
 from workbench.handout.setting.typeset import BODY, SMALL, Style
 from workbench.instrument.table import hand
 from workbench.instrument.table import instrument as instrument_of
+from workbench.language.names import chord_words
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.teaching.grading.grade import Grade, GradeModel, grade_piece
@@ -148,7 +148,7 @@ class Material:
         """What a system shows, for those who cannot see it."""
         bars = bars_word(self.piece, first, last)
         chords = [
-            chord_text(c.text)
+            chord_words(c.text)
             for b in self.piece.bars
             if first <= b.index <= last
             for c in b.chords

@@ -97,10 +97,10 @@ class Choices(QWidget):
     def _lay_out(self) -> None:
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        for part in (self.heading, self.remarks, self.caution):
+        for part in (self.heading, self.remarks, self.caution, self.status):
             layout.addWidget(part)
         layout.addWidget(self.list, 1)
-        layout.addWidget(self.status)
+        layout.addStretch(0)  # has the room while there is no list: the heading stays above
         for pair in (
             (self.take_button, self.compare_button), (self.keep_button, self.why_button),
         ):  # fmt: skip

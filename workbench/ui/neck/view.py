@@ -131,7 +131,9 @@ class DrawnNeck(QWidget):
         if neck is None:
             return
         painter = QPainter(self)
-        draw(painter, neck, self.picture, colours(self), self.font())
+        room = self.visibleRegion().boundingRect()
+        seen = float(room.left()), float(room.right())
+        draw(painter, neck, self.picture, colours(self), self.font(), seen)
         if self.hasFocus():
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.setPen(colours(self).accent)
@@ -266,6 +268,8 @@ class NeckView(QScrollArea):
         ):
             signal.connect(self.refresh)
         session.handed.connect(self._mirror)
+        # what is scrolled is not painted anew, but words of it keep in sight
+        self.horizontalScrollBar().valueChanged.connect(lambda _: self.neck.update())
         self.refresh()
 
     def sizeHint(self) -> QSize:

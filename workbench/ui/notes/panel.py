@@ -75,6 +75,7 @@ class NotePanel(QWidget):
         session.fingers.fingered.connect(self.refresh)
         session.selection.selected.connect(self._moved)
         self._fill(None)
+        self.refresh()
 
     def _lay_out(self) -> None:
         buttons = QHBoxLayout()

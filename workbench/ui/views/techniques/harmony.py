@@ -5,10 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QVBoxLayout, QWidget
 
-from workbench.engraving.mei.marks import chord_text
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
-from workbench.language.names import the_bar
+from workbench.language.names import chord_words, the_bar
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.teaching.bars.form_words import ChordRow, chord_rows, form_and_harmony
@@ -73,7 +72,7 @@ class HarmonyView(QWidget):
             first = cell(name)
             first.setData(BAR, row.bar)
             cells = (
-                row.beat, chord_text(row.printed), chord_text(row.name), row.inversion, row.grip,
+                row.beat, chord_words(row.printed), row.name, row.inversion, row.grip,
             )  # fmt: skip
             for column, item in enumerate((first, *(cell(words) for words in cells))):
                 self.table.setItem(at, column, item)

@@ -16,7 +16,7 @@ from workbench.language.names import the_bar
 from workbench.language.speech import count, say
 from workbench.teaching.bars.strokes import as_first_word
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.teaching.techniques.news import Pair, Profile, Seen, Suggestion, listed
+from workbench.teaching.techniques.news import Pair, Profile, Seen, Suggestion, listed, weightiest
 from workbench.ui.bench.findings import Company
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
@@ -101,7 +101,9 @@ class NewAndNext(QWidget):
             say("New in this piece: {new} of {all}", new=len(fresh), all=len(seen))
         )
         self.new.clear()
-        for one in (*fresh, *known):
+        by_move = {s.move: s for s in (*fresh, *known)}
+        order = [*weightiest(s.move for s in fresh), *weightiest(s.move for s in known)]
+        for one in (by_move[move] for move in order):
             item = QListWidgetItem(_seen_words(lesson, one))
             item.setData(DATA, one.bar)
             item.setData(DATA + 1, one.taught_in.id if one.taught_in else None)
@@ -184,7 +186,9 @@ def _suggestion_words(suggestion: Suggestion) -> str:
 
 def _pair_words(pair: Pair) -> str:
     title = say("Side by side: {title}", title=pair.second.title)
-    alone = ", ".join(m.words for m in pair.only_second[:3]) or say("nothing of its own")
+    alone = ", ".join(m.words for m in weightiest(pair.only_second)[:3]) or say(
+        "nothing of its own"
+    )
     said = say(
         "Both have {shared}; it has besides {alone}.", shared=listed(pair.shared, ""), alone=alone
     )
@@ -201,12 +205,15 @@ def _compared_words(lesson: Lesson, company: Company) -> str:
         if found
         else say("no earlier lessons {whose}", whose=whose)
     )
-    words = count(
-        len(company.others),
-        "Compared with {earlier} and {n} other on the shelf.",
-        "Compared with {earlier} and {n} others on the shelf.",
-        earlier=earlier,
-    )
+    if not found and not company.others:
+        words = say("No other fingered lesson is on the shelf to compare with.")
+    else:
+        words = count(
+            len(company.others),
+            "Compared with {earlier} and {n} other on the shelf.",
+            "Compared with {earlier} and {n} others on the shelf.",
+            earlier=earlier,
+        )
     if company.missing:
         words += " " + count(
             company.missing,
