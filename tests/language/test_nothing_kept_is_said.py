@@ -10,7 +10,6 @@ from functools import cache
 
 import pytest
 from sqlalchemy import text as sql
-from workbench.ui.bench.edits import new_lesson
 
 from workbench.arranging.arrange import arrange
 from workbench.fingering.engine import Solver
@@ -27,6 +26,7 @@ from workbench.store.documents import read_text
 from workbench.store.recovery import Recovery
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.altered import altered
+from workbench.teaching.lessons.edits import new_lesson
 from workbench.teaching.lessons.lesson import Lesson
 
 UKULELE, HAND = instrument("ukulele"), hand("medium")
