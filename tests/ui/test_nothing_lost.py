@@ -15,7 +15,7 @@ from tests.ui.conftest import WAIT
 from tests.ui.helpers import click_bar, nameless
 from workbench.store.conflict import StoreRefused
 from workbench.store.shelf import Shelf
-from workbench.ui.bench import edits
+from workbench.teaching.lessons import edits
 from workbench.ui.keeping.left_dialog import LeftDialog
 from workbench.ui.keeping.meeting_dialog import MeetingDialog
 from workbench.ui.notes import words as note_words

@@ -26,10 +26,11 @@ from workbench.teaching.grading.grade import (
     shown_grade,
 )
 from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.playing import playing_of
 from workbench.teaching.techniques.catalogue import Found, find_techniques
 from workbench.teaching.techniques.news import MoveAt, Profile, moves_of, profile, tune_of
 from workbench.ui.bench.jobs import Progress
-from workbench.ui.bench.services import Services, playing_of
+from workbench.ui.bench.services import Services
 
 LANE = "teaching"
 
