@@ -10,10 +10,12 @@ from functools import cache
 from pathlib import Path
 
 import pytest
+from music21 import corpus
 
 from tests.handout.collisions import collisions, rest_collisions
-from workbench.engraving.drawing.render import Engraver
+from workbench.engraving.drawing.render import Engraver, SystemDrawing
 from workbench.engraving.options import MeiOptions
+from workbench.engraving.paint import PaintedSystem
 from workbench.fingering.engine import solve
 from workbench.handout.sheets.page import Handout, HandoutOptions
 from workbench.instrument.table import hand, instrument
@@ -60,6 +62,25 @@ def test_there_are_studies_to_look_at() -> None:
 @pytest.mark.parametrize("name", ["air-varie", "carcassi-op1n01", "sor-op35-no7"])
 def test_rests_of_three_and_more_voices_stand_free(name, size) -> None:
     assert rests_on_signs(beginning(name, 16), size) == []
+
+
+def test_rests_of_two_lengths_at_one_moment_keep_clear_with_their_dots() -> None:
+    """The last bar of these has a dotted quarter rest and an eighth rest on beat 4."""
+    assert rests_on_signs(beginning("sor-op35-no7", 10), "normal") == []
+
+
+def test_rests_of_five_voices_stand_free_and_whole() -> None:
+    """A madrigal of Monteverdi (music21's corpus), its five parts on one staff: a rest finds
+    room only below all else, and the picture reaches down to it."""
+    piece = read_score(corpus.getWork("madrigal.3.1.mxl"), parts="all")
+    piece = replace(piece, bars=piece.bars[:14])
+    assert max(len({n.part for n in bar.notes}) for bar in piece.bars) == 5
+    drawn = Engraver().systems(piece, None, GUITAR, MeiOptions(tab=False), WIDTHS["normal"])
+    assert [c for s in drawn for c in rest_collisions(s.flat)] == []
+    for one in drawn:
+        system = PaintedSystem(SystemDrawing(one.flat, 0, 0))
+        rests = [system.rect(x) for x in one.flat.ids if x.startswith("rest-")]
+        assert all(r.bottom() <= one.flat.height for r in rests if r is not None)
 
 
 @pytest.mark.parametrize("large", [False, True])

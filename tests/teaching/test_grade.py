@@ -165,7 +165,14 @@ def test_worked_examples_come_out_within_a_grade(grade, stated):
 def test_evidence_puts_the_hardest_demand_first_in_words():
     found = evidence(features_from({"barre": 1.1, "speed": 2.2}))
     assert found[0] == "barres: 1.1 a bar (a full barre counts twice), as in grade 7"
-    assert "speed of the notes: 2.2 a second, as in grade 2" in found
+    assert "speed of the notes: 2.2 a second where they come fastest, as in grade 2" in found
+
+
+def test_rhythm_is_told_by_its_kinds_not_by_points():
+    piece, fingering = build(bar(n("C4", 1.5), n("D4", 0.5), n("E4", 1), n("F4", 1)))
+    told = evidence(piece_features(piece, fingering, UKE, HAND))
+    assert any(said.startswith("rhythm: eighth notes, dotted notes, as in") for said in told)
+    assert not any("point" in said for said in told)
 
 
 def test_the_bar_with_the_barre_and_shift_pushes_the_grade_up_and_is_listed_once():

@@ -23,11 +23,12 @@ from workbench.teaching.grading.demands import Demand, table
 @dataclass(frozen=True)
 class Feature:
     """A demand as met in a piece or bar: ``value`` in the demand's own unit and the
-    grade (0-9) at which that is typical."""
+    grade (0-9) at which that is typical; of rhythm also the ``kinds`` met."""
 
     demand: Demand
     value: float
     level: float
+    kinds: tuple[str, ...] = ()
 
     @property
     def sentence(self) -> str:
@@ -46,7 +47,9 @@ class Feature:
 
     @property
     def amount(self) -> str:
-        """The value with its unit, such as "2.5 a bar"."""
+        """The value with its unit, such as "2.5 a bar"; kinds of rhythm by their names."""
+        if self.kinds:
+            return ", ".join(say(RHYTHM_WORDS[kind]) for kind in self.kinds)
         words = _AMOUNTS[self.demand.id]
         if isinstance(words, tuple):
             shown = round(self.value) if "{whole}" in words[0] else self.value
@@ -62,15 +65,30 @@ class Feature:
 
 
 #: What stands for none of a demand, where "none" would not do.
+RHYTHM_WORDS = {
+    "quavers": mark("eighth notes"),
+    "semiquavers": mark("sixteenth notes"),
+    "demisemiquavers": mark("thirty-second notes"),
+    "dotted rhythm": mark("dotted notes"),
+    "triplets": mark("triplets"),
+    "other tuplets": mark("tuplets other than triplets"),
+    "syncopation": mark("syncopation"),
+    "tie over the bar": mark("ties over the bar line"),
+    "compound time": mark("compound time"),
+    "uneven time": mark("uneven time"),
+    "change of time": mark("changes of time"),
+    "grace notes": mark("grace notes"),
+    "two against three": mark("two against three"),
+}
 _NOTHING = {"key": mark("no sharps or flats"), "frets": mark("open strings only")}
 #: How much of each demand, in words; where there are two, the first is for exactly one.
 _AMOUNTS: dict[str, str | tuple[str, str]] = {
     "range": (mark("{value} semitone"), mark("{value} semitones")),
-    "frets": mark("up to fret {whole}"),
+    "frets": mark("fret {whole}"),
     "positions": (mark("{value} position"), mark("{value} positions")),
     "places": (mark("{value} place for a finger"), mark("{value} places for a finger")),
     "changes": mark("{value} a bar"),
-    "change_speed": mark("{value} a second"),
+    "change_speed": mark("{value} a second where they come fastest"),
     "reach": mark("{percent} % of the greatest span"),
     "barre": mark("{value} a bar (a full barre counts twice)"),
     "shifts": mark("{value} a bar"),
@@ -78,23 +96,29 @@ _AMOUNTS: dict[str, str | tuple[str, str]] = {
     "patterns": (mark("{value} pattern"), mark("{value} patterns")),
     "together": mark("{value} a bar"),
     "rhythm": (mark("{value} point"), mark("{value} points")),
-    "speed": mark("{value} a second"),
+    "speed": mark("{value} a second where they come fastest"),
     "length": (mark("{whole} different bar"), mark("{whole} different bars")),
-    "key": (
-        mark("{value} sharp, flat or note outside the key"),
-        mark("{value} sharps, flats and notes outside the key"),
-    ),
+    "key": mark("{value}, the signature's sharps or flats with the notes outside it a bar"),
     "texture": mark("{value} on average"),
 }
 
 
-def features_from(values: Mapping[str, float], *, local: bool = False) -> tuple[Feature, ...]:
+def features_from(
+    values: Mapping[str, float], *, local: bool = False, rhythm: frozenset[str] = frozenset()
+) -> tuple[Feature, ...]:
     """Features from measured amounts by demand id, such as those a syllabus states.
 
-    A demand not given counts as not asked. ``local`` keeps to what one bar shows.
+    A demand not given counts as not asked. ``local`` keeps to what one bar shows; ``rhythm``
+    are the kinds of rhythm met.
     """
+    kinds = tuple(kind for kind in RHYTHM_WORDS if kind in rhythm)
     return tuple(
-        Feature(d, values.get(d.id, 0.0), d.level(values.get(d.id, 0.0)))
+        Feature(
+            d,
+            values.get(d.id, 0.0),
+            d.level(values.get(d.id, 0.0)),
+            kinds if d.id == "rhythm" else (),
+        )
         for d in table().demands
         if d.local or not local
     )
@@ -112,7 +136,11 @@ def piece_features(
     Raises BadInput where the fingering belongs to another piece.
     """
     rows = measures if measures is not None else measure_bars(piece, fingering, instrument, hand)
-    return features_from(piece_amounts(piece, rows))
+    return features_from(piece_amounts(piece, rows), rhythm=_kinds(rows))
+
+
+def _kinds(rows: tuple[BarMeasure, ...]) -> frozenset[str]:
+    return frozenset().union(*(r.rhythm for r in rows))
 
 
 def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...]) -> dict[str, float]:
@@ -120,7 +148,6 @@ def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...]) -> dict[str, float
     bars = max(1, len(rows))
     lows = [r.lowest for r in rows if r.lowest is not None]
     highs = [r.highest for r in rows if r.highest is not None]
-    kinds = frozenset().union(*(r.rhythm for r in rows)) if rows else frozenset()
     different = len({(b.length, bar_content(b)) for b in piece.bars if b.notes})
     return {
         "range": float(max(highs) - min(lows)) if lows else 0.0,
@@ -135,7 +162,7 @@ def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...]) -> dict[str, float
         "cuts": sum(r.cuts for r in rows) / bars,
         "patterns": float(len(frozenset().union(*(r.patterns for r in rows)))) if rows else 0.0,
         "together": sum(r.together for r in rows) / bars,
-        "rhythm": sum(RHYTHM_POINTS[k] for k in kinds),
+        "rhythm": sum(RHYTHM_POINTS[k] for k in _kinds(rows)),
         "speed": _upper([_rate(r.onsets, r.seconds) for r in rows]),
         "length": different + 0.1 * (len(piece.bars) - different),
         "key": max((r.accidentals for r in rows), default=0)
@@ -162,6 +189,7 @@ def bar_features(row: BarMeasure) -> tuple[Feature, ...]:
             "texture": row.sounding,
         },
         local=True,
+        rhythm=row.rhythm,
     )
 
 
