@@ -10,7 +10,7 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source> and </source>
         <translation> und </translation>
     </message>
@@ -1481,7 +1481,7 @@
         <translation>Aus einem Leadsheet wird ein Solo: die Melodie über einem Anschlagmuster aus ihren Akkorden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>A lesson needs a title; write at least one word.</source>
         <translation>Eine Lektion braucht einen Titel; schreiben Sie mindestens ein Wort.</translation>
     </message>
@@ -1728,7 +1728,7 @@
         <translation>Alle stehen in der Tonart der Lektion, damit eine Gruppe sie zusammen spielen kann. Ihre Entscheidungen über einzelne Noten gelten. Rückgängig holt die jetzige zurück.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>All bars</source>
         <translation>Alle Takte</translation>
     </message>
@@ -2011,7 +2011,7 @@
         <location filename="../../workbench/handout/sheets/pack.py"/>
         <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>Bar {bar}</source>
         <translation>Takt {bar}</translation>
     </message>
@@ -2582,8 +2582,7 @@
         <translation>Steigern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
-        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/fit_buttons.py"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
@@ -3200,7 +3199,7 @@
         <translation>Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Finger 0 is the open string, but this note is stopped at fret {fret}; choose 1 to 4, or move it to a string where it is open.</source>
         <translation>Finger 0 ist die leere Saite, dieser Ton wird aber im Bund {fret} gegriffen; wählen Sie 1 bis 4 oder legen Sie ihn auf eine Saite, auf der er leer klingt.</translation>
     </message>
@@ -3527,7 +3526,7 @@
         <location filename="../../workbench/engraving/charts/grades.py"/>
         <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/teaching/lessons/differences.py"/>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <location filename="../../workbench/ui/shelf/model.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
@@ -3651,7 +3650,7 @@
         <translation>Griff, anderen Fingersatz oder Lektion an diesen Hinweis hängen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>Hardest</source>
         <translation>Schwerste</translation>
     </message>
@@ -4024,7 +4023,7 @@
         <translation>Tasten zum Vorblättern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Kind '{kind}' is not known; choose one of {kinds}.</source>
         <translation>Die Art „{kind}“ ist nicht bekannt; wählen Sie eine von {kinds}.</translation>
     </message>
@@ -4613,7 +4612,7 @@
         <translation>&amp;Minuten am Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Minutes a day</source>
         <translation>Minuten am Tag</translation>
@@ -4948,12 +4947,7 @@
         <translation>Kein Bild</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score/tips.py"/>
-        <source>No place on the neck: {why}</source>
-        <translation>Kein Platz auf dem Hals: {why}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>No remarks yet</source>
         <translation>Noch ohne Hinweise</translation>
     </message>
@@ -5478,7 +5472,7 @@
     </message>
     <message>
         <location filename="../../workbench/handout/parts/words.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Pickup</source>
         <translation>Auftakt</translation>
@@ -5674,7 +5668,7 @@
         <translation>Übezeit insgesamt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Practice minutes</source>
         <translation>Übeminuten</translation>
     </message>
@@ -6003,7 +5997,7 @@
         <translation>Rechts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Right finger '{finger}' is not known; choose p, i, m or a.</source>
         <translation>Den rechten Finger „{finger}“ gibt es nicht; wählen Sie p, i, m oder a.</translation>
     </message>
@@ -6521,16 +6515,6 @@
         <translation>Saite {string} hat die Bünde 0 bis {most}; wählen Sie einen davon.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score/tips.py"/>
-        <source>String {string}, fret {fret}</source>
-        <translation>Saite {string}, Bund {fret}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/score/tips.py"/>
-        <source>String {string}, open</source>
-        <translation>Saite {string}, leer</translation>
-    </message>
-    <message>
         <location filename="../../workbench/fingering/shapes/shape.py"/>
         <source>String {string}: fret {fret} is not on {instrument}; give 0 to {playable_frets}.</source>
         <translation>Saite {string}: Bund {fret} gibt es auf {instrument} nicht; geben Sie 0 bis {playable_frets} an.</translation>
@@ -6759,8 +6743,7 @@
         <translation>Anpassung zurückgenommen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
-        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/fit_buttons.py"/>
         <source>Take the last fit &amp;back</source>
         <translation>Letzte Anpassung &amp;zurücknehmen</translation>
     </message>
@@ -6908,7 +6891,7 @@
         <translation>Tempo der Übung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Tempo percent</source>
         <translation>Tempo in Prozent</translation>
     </message>
@@ -7632,7 +7615,7 @@
         <translation>Der Hinweis „{words}“ entfiel mit seinem Takt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>The remark's last bar comes before its first one, or is not in the piece.</source>
         <translation>Der letzte Takt des Hinweises kommt vor seinem ersten oder steht nicht im Stück.</translation>
     </message>
@@ -8101,22 +8084,22 @@
         <translation>In dieser Richtung ist der Ton auf keiner weiteren Saite spielbar.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>This note has no place on the neck yet; choose a place for it first.</source>
         <translation>Dieser Ton hat noch keinen Platz auf dem Hals; wählen Sie zuerst einen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>This note is an open string and takes no left finger; move it to another string to stop it.</source>
         <translation>Dieser Ton ist eine leere Saite und braucht keinen linken Finger; legen Sie ihn auf eine andere Saite, um ihn zu greifen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>This note is written with one stem; only two can be two strings.</source>
         <translation>Diese Note hat nur einen Hals; nur zwei Hälse können zwei Saiten sein.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>This remark has no words yet; write some, or delete it.</source>
         <translation>Dieser Hinweis hat noch keine Worte; schreiben Sie welche oder löschen Sie ihn.</translation>
     </message>
@@ -8385,7 +8368,7 @@
         <translation>Verlauf</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>Unfinished</source>
         <translation>Offene</translation>
     </message>
@@ -8395,7 +8378,7 @@
         <translation>Haltebogen lösen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Untitled piece</source>
         <translation>Stück ohne Titel</translation>
     </message>
@@ -8842,12 +8825,12 @@
         <translation>Mit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>With cut notes</source>
         <translation>Mit gekürzten Tönen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>With pins</source>
         <translation>Mit Festlegungen</translation>
     </message>
@@ -9537,12 +9520,10 @@
         <translation>Takt {bar}, Schlag {beat}: {why}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/language/names.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
-        <location filename="../../workbench/ui/notes/scope.py"/>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <location filename="../../workbench/ui/views/script/page.py"/>
-        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>bar {number}</source>
         <translation>Takt {number}</translation>
     </message>
@@ -9644,9 +9625,9 @@
     </message>
     <message>
         <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <location filename="../../workbench/ui/bars/delegate.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
-        <location filename="../../workbench/ui/bench/grips.py"/>
         <source>cannot be played</source>
         <translation>nicht spielbar</translation>
     </message>
@@ -9759,7 +9740,7 @@
         <translation>den gewählten Ton löschen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>difficulty {figure}</source>
         <translation>Schwierigkeit {figure}</translation>
     </message>
@@ -10499,7 +10480,7 @@
         <translation>gehalten {held} von {written}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>held {held} of {written} quarters</source>
         <translation>gehalten {held} von {written} Vierteln</translation>
     </message>
@@ -10648,11 +10629,6 @@
         <translation>hat einen zu langen Namen; wählen Sie einen kürzeren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score/tips.py"/>
-        <source>it cannot be played</source>
-        <translation>er ist nicht spielbar</translation>
-    </message>
-    <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
         <source>it is not played</source>
         <translation>der Ton wird nicht gespielt</translation>
@@ -10763,8 +10739,7 @@
         <translation>linker Finger (0: leere Saite)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
-        <location filename="../../workbench/ui/score/tips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>left finger {finger}</source>
         <translation>linker Finger {finger}</translation>
     </message>
@@ -11153,7 +11128,7 @@
         <translation>kein Auftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>no place: {reason}</source>
         <translation>kein Platz: {reason}</translation>
     </message>
@@ -11476,10 +11451,9 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../workbench/commands/read.py"/>
+        <location filename="../../workbench/language/names.py"/>
         <location filename="../../workbench/teaching/bars/strokes.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
-        <location filename="../../workbench/ui/notes/scope.py"/>
-        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>pickup</source>
         <translation>Auftakt</translation>
     </message>
@@ -11519,9 +11493,8 @@
         <translation>zusammen gezupfter Akkord mit p i m a</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <location filename="../../workbench/ui/neck/legend.py"/>
-        <location filename="../../workbench/ui/score/tips.py"/>
         <source>pinned</source>
         <translation>festgelegt</translation>
     </message>
@@ -11648,13 +11621,13 @@
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>repeat</source>
         <translation>Wiederholung</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>repeat from here</source>
         <translation>Wiederholung ab hier</translation>
     </message>
@@ -11705,9 +11678,8 @@
         <translation>rechts</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <location filename="../../workbench/teaching/lessons/differences.py"/>
-        <location filename="../../workbench/ui/bench/grips.py"/>
-        <location filename="../../workbench/ui/score/tips.py"/>
         <source>right finger {finger}</source>
         <translation>rechter Finger {finger}</translation>
     </message>
@@ -11805,7 +11777,7 @@
         <translation>Sekunden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <location filename="../../workbench/ui/notes/scope.py"/>
         <source>section {letter}</source>
         <translation>Teil {letter}</translation>
@@ -12001,7 +11973,7 @@
         <translation>Saite {string} gibt {pitch} nicht her</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>string {string} fret {fret}</source>
         <translation>Saite {string} Bund {fret}</translation>
     </message>
@@ -12016,7 +11988,7 @@
         <translation>Saite {string} wird für {taker} gebraucht, damit endet {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>string {string} open</source>
         <translation>Saite {string} leer</translation>
@@ -12347,8 +12319,8 @@
         <translation>die gleichnamige Molltonart</translation>
     </message>
     <message>
+        <location filename="../../workbench/language/names.py"/>
         <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
         <location filename="../../workbench/ui/choices/why_not.py"/>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <source>the pickup</source>
@@ -12607,7 +12579,7 @@
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>to Coda</source>
         <translation>zur Coda</translation>
     </message>
@@ -13111,7 +13083,7 @@ Ihr Text</translation>
         <translation>{fault} Ihre Änderung liegt inzwischen in {path}, und es wird weiter versucht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>{field}: give {least} to {most}.</source>
         <translation>{field}: {least} bis {most} angeben.</translation>
     </message>
@@ -13653,7 +13625,7 @@ Ihr Text</translation>
         <translation>{n} geändert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n} cut</source>
         <translation>{n} gekürzt</translation>
     </message>
@@ -14050,7 +14022,7 @@ Ihr Text</translation>
         <translation>{n} Stücke sind aus dem Regal genommen; ihre Lektionen bleiben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n} pin</source>
         <translation>{n} Festlegung</translation>
     </message>
@@ -14066,7 +14038,7 @@ Ihr Text</translation>
         <translation>{n} Festlegung ist mit ihrem Ton weggefallen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n} pins</source>
         <translation>{n} Festlegungen</translation>
     </message>
@@ -14112,12 +14084,12 @@ Ihr Text</translation>
         <translation>{n} Vierteltöne (Takte {bars}): Bünde geben Halbtöne, sie werden als die nächsten gelesen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n} remark</source>
         <translation>{n} Hinweis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n} remarks</source>
         <translation>{n} Hinweise</translation>
     </message>
@@ -14204,22 +14176,22 @@ Ihr Text</translation>
         <translation>{n}-mal</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n}nd</source>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n}rd</source>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n}st</source>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n}th</source>
         <translation>{n}.</translation>
     </message>
@@ -14245,7 +14217,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/store/archive.py"/>
-        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>{path} cannot be written ({fault}); choose another place.</source>
         <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
     </message>
@@ -14857,12 +14828,12 @@ Ihr Text</translation>
         <translation>{where}: festgelegt auf {pin}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{which} ending</source>
         <translation>{which} Klammer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{which} time</source>
         <translation>{which} Mal</translation>
     </message>

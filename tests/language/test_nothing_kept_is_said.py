@@ -26,8 +26,8 @@ from workbench.store.documents import read_text
 from workbench.store.recovery import Recovery
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.altered import altered
+from workbench.teaching.lessons.edits import new_lesson
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.ui.bench.edits import new_lesson
 
 UKULELE, HAND = instrument("ukulele"), hand("medium")
 ODD = "X:1\nT:Trial\nM:4/4\nL:1/4\nK:C\nC E G c |B2 A G F |[CEGc] [D,Gc]2 B |A,2 C2 |]\n"

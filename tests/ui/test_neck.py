@@ -14,9 +14,9 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from tests.teaching.hand_made import bar, build, n
+from workbench.fingering.telling.moments import Way, moments
 from workbench.fingering.types import Barre, Pin
 from workbench.instrument.table import HANDS, INSTRUMENTS
-from workbench.ui.bench.grips import Way, moments
 from workbench.ui.choices.panel import stretch_caution
 from workbench.ui.neck.layout import NeckLayout
 from workbench.ui.neck.moment_words import moment_words

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 
-from workbench.language.speech import chosen
+from workbench.language.speech import chosen, say
 
 _PITCH = re.compile(r"^([A-Ga-g])(#{0,3}|b{0,3})(-?\d+)?$")
 _KEY = re.compile(r"^([A-G])(#{0,3}|b{0,3})[ ]?(major|minor)?$")
@@ -31,6 +31,16 @@ def pitch_words(name: str) -> str:
     if chosen() == "de":
         return _german(step, signs) + octave
     return step + "".join(_REAL[s] for s in signs) + octave
+
+
+def bar_name(number: str) -> str:
+    """How a bar of that printed number is called in a list: "bar 3", or "pickup"."""
+    return say("pickup") if number == "0" else say("bar {number}", number=number)
+
+
+def the_bar(number: str) -> str:
+    """The same inside a sentence: "bar 3", or "the pickup"."""
+    return say("the pickup") if number == "0" else say("bar {number}", number=number)
 
 
 def note_words(name: str) -> str:

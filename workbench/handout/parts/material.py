@@ -15,7 +15,6 @@ from workbench.handout.parts.form_map import FormMap
 from workbench.handout.parts.grip_boxes import GripsBlock
 from workbench.handout.parts.grips import grips_of, with_pictures
 from workbench.handout.parts.plan_grid import plan_parts
-from workbench.handout.parts.teacher import Rejected
 from workbench.handout.parts.words import (
     CAUTION,
     bars_word,
@@ -37,7 +36,7 @@ from workbench.language.names import chord_words
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.teaching.grading.grade import Grade, GradeModel, grade_piece
-from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import BarNote, Lesson, RejectedNote
 from workbench.teaching.planning.cautions import cautions
 from workbench.teaching.planning.plan import Plan, make_plan
 from workbench.teaching.scripts.script import make_script
@@ -162,7 +161,7 @@ class Material:
         return words + "."
 
     @cached_property
-    def _rejected(self) -> dict[Rejected, str]:
+    def _rejected(self) -> dict[RejectedNote, str]:
         return teacher.rejected_reasons(self.lesson) if self.teacher else {}
 
     @cached_property

@@ -21,7 +21,7 @@ from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Alternative, FingeredBar, FingeredNote
 from workbench.language.speech import count, say
 from workbench.teaching.bars.strokes import bars_in_words
-from workbench.ui.bench import edits
+from workbench.teaching.lessons import edits
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
 from workbench.ui.choices.compare_dialog import Compared, CompareDialog

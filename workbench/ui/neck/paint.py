@@ -8,9 +8,9 @@ from math import atan2, cos, hypot, sin
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPen, QPolygonF
 
+from workbench.fingering.telling.moments import Way
 from workbench.fingering.types import Barre, FingeredNote
 from workbench.language.names import note_words
-from workbench.ui.bench.grips import Way
 from workbench.ui.kit.look import Colours
 from workbench.ui.kit.marks import draw_mark
 from workbench.ui.neck.layout import NeckLayout

@@ -10,10 +10,10 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen
 
 from workbench.fingering.hand.reach import Place, pair_limits, span_mm
+from workbench.fingering.telling.moments import Moment, moments
 from workbench.fingering.types import Barre, FingeredBar
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import say
-from workbench.ui.bench.grips import Moment, moments
 from workbench.ui.kit.look import Colours
 from workbench.ui.neck.layout import NeckLayout
 

@@ -18,11 +18,12 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QToolTip, QWidget
 
+from workbench.fingering.telling.moments import Moment, moments
+from workbench.fingering.telling.words import spoken
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
 from workbench.ui.bench import finger_keys as note_keys
-from workbench.ui.bench.grips import Moment, moments, spoken
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import colours, em
 from workbench.ui.neck.layout import NeckLayout

@@ -17,8 +17,8 @@ from workbench.music.edits.bars import Rebarred, span_words
 from workbench.music.edits.line import MOST_VOICES, end_of, find
 from workbench.music.model import Piece, Pitch
 from workbench.music.parsing.spelling import spell
+from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.writing.correct import Change, correct
 from workbench.ui.writing.pen import Pen

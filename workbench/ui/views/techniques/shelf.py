@@ -12,8 +12,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.language.names import the_bar
 from workbench.language.speech import count, say
-from workbench.teaching.bars.strokes import as_first_word, bar_name
+from workbench.teaching.bars.strokes import as_first_word
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.techniques.news import Pair, Profile, Seen, Suggestion, listed, weightiest
 from workbench.ui.bench.findings import Company
@@ -158,7 +159,7 @@ def _seen_words(lesson: Lesson, seen: Seen) -> str:
     said = say(
         "{move}, from {bar}",
         move=as_first_word(seen.sentence),
-        bar=bar_name(lesson.piece.bars[seen.bar]),
+        bar=the_bar(lesson.piece.bars[seen.bar].number),
     )
     if seen.taught_in is not None or not seen.on_shelf:
         return said
