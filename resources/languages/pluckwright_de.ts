@@ -10323,11 +10323,6 @@
         <translation>Bund {fret}, Finger {finger}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>fret {whole}</source>
-        <translation>Bund {whole}</translation>
-    </message>
-    <message>
         <location filename="../../workbench/handout/parts/plan_grid.py"/>
         <source>from the last beats of the one into the other, then both whole</source>
         <translation>von den letzten Schlägen des einen in den anderen, dann beide ganz</translation>
@@ -10770,11 +10765,6 @@
         <location filename="../../resources/techniques/grading.json"/>
         <source>left-hand changes</source>
         <translation>Wechsel der linken Hand</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/grading.json"/>
-        <source>left-hand places to know</source>
-        <translation>Plätze der linken Hand</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/grading.json"/>
@@ -11515,6 +11505,11 @@
         <translation>Tonhöhen</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/grading.json"/>
+        <source>places the left fingers have to know</source>
+        <translation>Plätze, die die Finger der linken Hand kennen müssen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/teaching/bars/harmony.py"/>
         <source>plagal close</source>
         <translation>Plagalschluss</translation>
@@ -11613,11 +11608,6 @@
         <location filename="../../workbench/commands/read.py"/>
         <source>range (MIDI)</source>
         <translation>Umfang (MIDI)</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/grading.json"/>
-        <source>reach</source>
-        <translation>Spannweite</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/batch.py"/>
@@ -11743,13 +11733,13 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
-        <source>same music as bar {bar}, other fingers: alike they would cost {dearer} more effort in their surroundings</source>
-        <translation>gleiche Musik wie Takt {bar}, andere Finger: gleich gegriffen kosteten sie in ihrer Umgebung {dearer} mehr Aufwand</translation>
+        <source>same music as bar {bar}, other fingers: what stands around it leaves no fingering in common</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
-        <source>same music as bar {bar}, other fingers: what stands around it leaves no fingering in common</source>
-        <translation>gleiche Musik wie Takt {bar}, andere Finger: die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
+        <source>same music as bar {bar}, other fingers: with the same ones {reason}</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: mit denselben gilt: {reason}</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/bars/likeness.py"/>
@@ -12780,6 +12770,11 @@
         <source>why</source>
         <comment>head</comment>
         <translation>warum</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/grading.json"/>
+        <source>widest reach</source>
+        <translation>weiteste Spannweite</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -13987,6 +13982,11 @@ Ihr Text</translation>
         <translation>{n} Töne der Melodie müssen sich ändern</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>{n} or more</source>
+        <translation>{n} oder mehr</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/paper/printing.py"/>
         <source>{n} page is on its way to the printer.</source>
         <translation>{n} Seite ist unterwegs zum Drucker.</translation>
@@ -14140,10 +14140,20 @@ Ihr Text</translation>
         <translation>{n} Kreuz</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>{n} sharp or flat</source>
+        <translation>{n} Vorzeichen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} sharps</source>
         <translation>{n} Kreuze</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>{n} sharps or flats</source>
+        <translation>{n} Vorzeichen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/sheets/booklet.py"/>
@@ -14550,6 +14560,11 @@ Ihr Text</translation>
         <translation>{share} der Griffe passen zur Stufe</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>{signs}, notes outside the key a bar: {more}</source>
+        <translation>{signs}, leiterfremde Töne je Takt: {more}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
         <source>{strict}, up to fret {fret}: {grade}, {notes}</source>
         <translation>{strict}, bis Bund {fret}: {grade}, {notes}</translation>
@@ -14733,26 +14748,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} pattern</source>
-        <translation>{value} Muster</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} patterns</source>
-        <translation>{value} Muster</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} place for a finger</source>
-        <translation>{value} Platz für einen Finger</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} places for a finger</source>
-        <translation>{value} Plätze für Finger</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} point</source>
         <translation>{value} Punkt</translation>
     </message>
@@ -14763,16 +14758,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} position</source>
-        <translation>{value} Lage</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} positions</source>
-        <translation>{value} Lagen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} semitone</source>
         <translation>{value} Halbton</translation>
     </message>
@@ -14780,11 +14765,6 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} semitones</source>
         <translation>{value} Halbtöne</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value}, the signature's sharps or flats with the notes outside it a bar</source>
-        <translation>{value}, Vorzeichen der Tonart mit leiterfremden Tönen je Takt</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/lengths.py"/>

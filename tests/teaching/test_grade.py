@@ -175,6 +175,17 @@ def test_rhythm_is_told_by_its_kinds_not_by_points():
     assert not any("point" in said for said in told)
 
 
+def test_the_key_is_told_by_its_signs_and_the_notes_outside_it():
+    bars = [bar(n("C4"), n("D4"), n("E4"), n("F4")), bar(n("C4"), n("C#4"), n("D4"), n("D#4"))]
+    piece, fingering = build(*bars)
+    told = evidence(piece_features(piece, fingering, UKE, HAND))
+    assert "key: no sharps or flats, notes outside the key a bar: 1, as in grade 1" in told
+    signed = replace(piece, bars=tuple(replace(b, key=Key(2)) for b in piece.bars[:1]))
+    one = replace(fingering, bars=fingering.bars[:1])
+    told = evidence(piece_features(signed, one, UKE, HAND))
+    assert any(said.startswith("key: 2 sharps or flats, ") for said in told)
+
+
 def test_the_bar_with_the_barre_and_shift_pushes_the_grade_up_and_is_listed_once():
     easy = bar(n("C4"), n("E4"), n("C4"), n("E4"))
     hard = bar(

@@ -20,6 +20,7 @@ from tests.ui.helpers import (
     write_note,
     write_words,
 )
+from workbench.teaching.grading.grade import evidence
 from workbench.ui.choices import panel as choices
 from workbench.ui.kit.parts import Caution
 
@@ -170,7 +171,7 @@ def test_the_estimate_stands_beside_the_teachers_word(qtbot, lesson_window):
     assert "Your word: grade 7." in view.grade.text()
     assert f"Estimate: {estimate.words}." in view.grade.text()
     assert session.lesson.grade == 7
-    assert view.judged.analysis.evidence[0] in view.evidence.text()
+    assert evidence(view.judged.analysis.features)[0] in view.evidence.text()
     # The chart runs along the bars: a chosen one is selected in the lesson.
     chart = view.effort.view
     assert [bar for bar, _, _ in chart.chart.columns] == [0, 1, 2, 3]

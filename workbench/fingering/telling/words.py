@@ -215,17 +215,16 @@ def _right_hand(found: Fact) -> str:
 
 
 def _unlike(fields: Mapping[str, object]) -> str:
-    if "dearer" not in fields:
+    if "worse" not in fields:
         return say(
             "same music as bar {bar}, other fingers: what stands around it leaves no fingering "
             "in common",
             bar=fields["bar"],
         )
     return say(
-        "same music as bar {bar}, other fingers: alike they would cost {dearer} more effort in "
-        "their surroundings",
+        "same music as bar {bar}, other fingers: with the same ones {reason}",
         bar=fields["bar"],
-        dearer=decimal(float(str(fields["dearer"])) / 1000),
+        reason=sentence(str(fields["worse"])),
     )
 
 
