@@ -130,7 +130,7 @@ def edited(path, name, change):
 
 def test_an_archive_of_the_first_version_is_read_with_its_sentences(full, tmp_path):
     """It kept what arranging changed as sentences; they are shown as they stand."""
-    shelf, path = full
+    _, path = full
     told = ["Bar 2: the bass moved up an octave."]
 
     def older(name, text):
