@@ -96,7 +96,14 @@ def candidate_keys(
     kept: dict[int, Laid] = {}
 
     def ranked() -> tuple[Candidate, ...]:
-        return tuple(sorted(found.values(), key=lambda c: (c.cost, abs(c.transposition))))
+        # what is not fingered yet is taken to be as hard for the hand as those that are
+        efforts = [c.effort for c in found.values() if c.fingered]
+        like = round(FINGERED * (sum(efforts) / len(efforts) - 1)) if efforts else 0
+
+        def worth(c: Candidate) -> tuple[int, int]:
+            return c.cost + (0 if c.fingered else like), abs(c.transposition)
+
+        return tuple(sorted(found.values(), key=worth))
 
     for at, move in enumerate(tried):
         laid = search.lay(move, QUICK)
