@@ -99,11 +99,8 @@ def candidate_keys(
         # what is not fingered yet is taken to be as hard for the hand as those that are
         efforts = [c.effort for c in found.values() if c.fingered]
         like = round(FINGERED * (sum(efforts) / len(efforts) - 1)) if efforts else 0
-
-        def worth(c: Candidate) -> tuple[int, int]:
-            return c.cost + (0 if c.fingered else like), abs(c.transposition)
-
-        return tuple(sorted(found.values(), key=worth))
+        rows = (c if c.fingered else replace(c, cost=c.cost + like) for c in found.values())
+        return tuple(sorted(rows, key=lambda c: (c.cost, abs(c.transposition))))
 
     for at, move in enumerate(tried):
         laid = search.lay(move, QUICK)
@@ -121,13 +118,13 @@ def candidate_keys(
             break
         for one in waiting:
             found[one.transposition] = _fingered(
-                one, piece, search, kept[one.transposition], hand, settings
+                found[one.transposition], piece, search, kept[one.transposition], hand, settings
             )
             done += 1
             if growing is not None:
                 growing(ranked())
-            if progress is not None:
-                progress(len(tried) + min(done, LEADING), steps)
+            if progress is not None and done <= LEADING:
+                progress(len(tried) + done, steps)
     return ranked()
 
 
