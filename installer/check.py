@@ -1,7 +1,8 @@
 """Set up with the checking tools, then check everything.
 
     python3 installer/check.py          lint, types, layers, dead code, benchmarks, tests
-    python3 installer/check.py --full   the slow tests over whole corpora as well
+    python3 installer/check.py --full   the slow tests as well: an even share of the long counts,
+                                        with PLUCKWRIGHT_WHOLE=1 in the environment the whole
 
 Goes through all checks even where one fails, sums up at the end and exits 1
 if any failed. Standard library only.

@@ -1456,12 +1456,12 @@
         <translation>Eine gespeicherte Entscheidung</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/keeping.py"/>
+        <location filename="../../workbench/store/fingerings.py"/>
         <source>A kept fingering</source>
         <translation>Ein gespeicherter Fingersatz</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/archiving.py"/>
+        <location filename="../../workbench/store/forgetting.py"/>
         <source>A kept state</source>
         <translation>Ein aufbewahrter Stand</translation>
     </message>
@@ -1948,7 +1948,7 @@
         <translation>Sich&amp;erungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/keeping.py"/>
+        <location filename="../../workbench/store/versions.py"/>
         <source>Back to '{name}'</source>
         <translation>Zurück zu „{name}“</translation>
     </message>
@@ -2826,7 +2826,7 @@
         <translation>Beispieldatei {file}: In {title} gibt es keinen Ton „{place}“.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Demo lesson</source>
         <translation>Demo-Lektion</translation>
     </message>
@@ -2952,7 +2952,7 @@
         <translation>Leichtere und schwerere Fassungen</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/archiving.py"/>
+        <location filename="../../workbench/store/forgetting.py"/>
         <location filename="../../workbench/store/lessons.py"/>
         <source>Edit</source>
         <translation>Bearbeitung</translation>
@@ -3220,7 +3220,7 @@
         <translation>F&amp;ehlende berechnen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/fingers.py"/>
         <source>Fingering</source>
         <translation>Fingersatz</translation>
     </message>
@@ -3396,7 +3396,7 @@
         <translation>Vier Finger können diese Bünde nicht zugleich greifen, mit oder ohne Barré.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Free a note</source>
         <translation>Ton freigeben</translation>
     </message>
@@ -3406,12 +3406,12 @@
         <translation>Note des Arrangements freigeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Free the bar's notes</source>
         <translation>Töne des Takts freigeben</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Free {n} notes</source>
         <translation>{n} Töne freigeben</translation>
     </message>
@@ -3960,7 +3960,7 @@
         <translation>Worte behalten und alle Takte zeigen (Esc)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/fingers.py"/>
         <source>Keeping the fingering</source>
         <translation>Fingersatz sichern</translation>
     </message>
@@ -4110,7 +4110,7 @@
         <translation>Leichtere und schwerere Fassungen werden gelegt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Laying out the demo shelf</source>
         <translation>Demo-Regal wird eingerichtet</translation>
     </message>
@@ -4239,7 +4239,7 @@
         <translation>Linker Finger von {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Left finger {finger}</source>
         <translation>Linker Finger {finger}</translation>
     </message>
@@ -4315,12 +4315,12 @@
         <translation>Lektion</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/base.py"/>
+        <location filename="../../workbench/store/states.py"/>
         <source>Lesson '{title}'</source>
         <translation>Lektion „{title}“</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/base.py"/>
+        <location filename="../../workbench/store/states.py"/>
         <source>Lesson '{title}' is damaged in the lesson store: its present state is missing; go back to a version of it or restore the store from a copy.</source>
         <translation>Lektion „{title}“ ist im Lektionsspeicher beschädigt: Ihr aktueller Stand fehlt; gehen Sie auf eine Fassung zurück oder stellen Sie den Speicher aus einer Kopie wieder her.</translation>
     </message>
@@ -4350,7 +4350,7 @@
         <translation>Lektion {id}</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/base.py"/>
+        <location filename="../../workbench/store/states.py"/>
         <source>Lesson {id} is not on the shelf; list them with 'lessons'.</source>
         <translation>Lektion {id} steht nicht im Regal; „lessons“ listet alle auf.</translation>
     </message>
@@ -4468,7 +4468,7 @@
         <translation>Tonarten, die gut liegen, werden gesucht …</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/fingers.py"/>
         <source>Looking for other fingerings</source>
         <translation>Andere Fingersätze suchen</translation>
     </message>
@@ -4639,7 +4639,7 @@
         <translation>Ton in andere Stimme setzen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Move a note to string {string}, fret {fret}</source>
         <translation>Ton auf Saite {string}, Bund {fret} verlegen</translation>
     </message>
@@ -5121,12 +5121,12 @@
         <translation>Nichts Passendes liegt innerhalb einer Stufe. Weiter entfernt:</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Nothing to redo.</source>
         <translation>Nichts wiederherzustellen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>Nothing to undo.</source>
         <translation>Nichts rückgängig zu machen.</translation>
     </message>
@@ -5533,7 +5533,7 @@
         <translation>Stücke, die als Nächstes oder nebeneinander passen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Pin a note</source>
         <translation>Ton festlegen</translation>
     </message>
@@ -5548,7 +5548,7 @@
         <translation>Takt festlegen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Pin {n} notes</source>
         <translation>{n} Töne festlegen</translation>
     </message>
@@ -5573,12 +5573,12 @@
         <translation>Übeplan erstellen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Play a note on one string</source>
         <translation>Einen Ton auf einer Saite spielen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Play a note on two strings</source>
         <translation>Einen Ton auf zwei Saiten spielen</translation>
     </message>
@@ -6003,7 +6003,7 @@
         <translation>Den rechten Finger „{finger}“ gibt es nicht; wählen Sie p, i, m oder a.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Right finger {finger}</source>
         <translation>Rechter Finger {finger}</translation>
     </message>
@@ -6268,17 +6268,17 @@
         <translation>Wählen Sie zuerst einen Takt mit Tönen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Select a note first, then give it a left finger.</source>
         <translation>Wählen Sie erst einen Ton, dann geben Sie ihm einen linken Finger.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Select a note first, then give it a right finger.</source>
         <translation>Wählen Sie erst einen Ton, dann geben Sie ihm einen rechten Finger.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Select one note first, then move it to another string.</source>
         <translation>Wählen Sie erst einen Ton, dann verlegen Sie ihn auf eine andere Saite.</translation>
     </message>
@@ -6661,7 +6661,7 @@
         <translation>Leichtere oder schwerere Fassung nehmen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Take another fingering</source>
         <translation>Anderen Fingersatz nehmen</translation>
     </message>
@@ -7486,7 +7486,7 @@
         <translation>Die Musik steht hier in Moll; hören, wie sich Farbe und Akkorde ändern.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/base.py"/>
+        <location filename="../../workbench/store/scores.py"/>
         <source>The music of {what} is missing in the lesson store.</source>
         <translation>Die Noten zu {what} fehlen im Lektionsspeicher.</translation>
     </message>
@@ -7602,7 +7602,7 @@
         <translation>Der Drucker antwortet nicht, es wurde nichts gedruckt; prüfen Sie ihn und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>The program made a mistake ({kind}); your lesson is kept. Help, Error report shows what happened.</source>
         <translation>Das Programm hat einen Fehler gemacht ({kind}); Ihre Lektion ist gesichert. „Hilfe, Fehlerbericht“ zeigt, was geschehen ist.</translation>
     </message>
@@ -7677,12 +7677,12 @@
         <translation>Dasselbe in allen gleichen Takten</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>The same in {n} bar like it</source>
         <translation>Ebenso in {n} gleichem Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>The same in {n} bars like it</source>
         <translation>Ebenso in {n} gleichen Takten</translation>
     </message>
@@ -8091,7 +8091,7 @@
         <translation>Diese Musik steht schon in Ihrem Regal: „{title}“ ({lessons}). Öffnen Sie sie, oder legen Sie eine weitere Lektion zum selben Stück an.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>This note cannot be played on a string further that way.</source>
         <translation>In dieser Richtung ist der Ton auf keiner weiteren Saite spielbar.</translation>
     </message>
@@ -8121,7 +8121,7 @@
         <translation>Dieser Stand der Lektion ist nicht mehr aufbewahrt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bench.py"/>
+        <location filename="../../workbench/ui/bench/session.py"/>
         <source>This step is gone.</source>
         <translation>Diesen Schritt gibt es nicht mehr.</translation>
     </message>
@@ -8269,7 +8269,7 @@
         <translation>Tonarten werden probiert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/fingers.py"/>
         <source>Trying the fingering</source>
         <translation>Fingersatz ausprobieren</translation>
     </message>
@@ -8436,7 +8436,7 @@
         <translation>Fassung „{name}“ ist gesichert.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/keeping.py"/>
+        <location filename="../../workbench/store/versions.py"/>
         <source>Version {id} is not on the shelf any more.</source>
         <translation>Fassung {id} steht nicht mehr im Regal.</translation>
     </message>
@@ -8486,7 +8486,7 @@
         <translation>&amp;Wo sie vorkommt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/session.py"/>
+        <location filename="../../workbench/ui/bench/hand_edits.py"/>
         <source>Wait until the bar is fingered, then pin its notes.</source>
         <translation>Warten Sie, bis der Takt einen Fingersatz hat, dann legen Sie seine Töne fest.</translation>
     </message>
@@ -8695,7 +8695,7 @@
         <translation>Was nach der Sicherung geändert wurde, lässt sich nicht feststellen und ist verloren.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/base.py"/>
+        <location filename="../../workbench/store/states.py"/>
         <source>What was last looked at</source>
         <translation>Das zuletzt Angesehene</translation>
     </message>
@@ -14462,8 +14462,13 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/one_page.py"/>
-        <source>{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more (--seconds).</source>
-        <translation>{score} braucht mehr als {seconds:g} s; nehmen Sie weniger Stimmen (--parts 1), oder erlauben Sie mehr (--seconds).</translation>
+        <source>{score} takes more than {seconds:g} s of the processor's time; take fewer parts (--parts 1), or allow more (--seconds).</source>
+        <translation>{score} braucht mehr als {seconds:g} s Rechenzeit; nehmen Sie weniger Stimmen (--parts 1) oder erlauben Sie mehr (--seconds).</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/one_page.py"/>
+        <source>{score} was given up after {minutes} min on the clock; where the machine was busy with other things, call the batch again with --resume.</source>
+        <translation>{score} wurde nach {minutes} min auf der Uhr aufgegeben; war der Rechner mit anderem beschäftigt, rufen Sie den Stapel mit --resume noch einmal auf.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/one_page.py"/>

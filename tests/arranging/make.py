@@ -60,7 +60,7 @@ def piece(*voices: str, meter: tuple[int, int] = (4, 4), key: Key = C_MAJOR) -> 
                 meter,
                 full,
                 tuple(sorted(bars.get(i, []), key=lambda n: (n.onset, n.voice))),
-                key,
+                key=key,
             )
             for i in range(size)
         ),
@@ -90,5 +90,5 @@ def pieces(draw, lowest: int = 36, highest: int = 96, voices: int = 3) -> Piece:
                     notes.append(Note(f"n{count}", at, length, _at(*spelled(fifth), midi), voice))
                     count += 1
                 at += length
-        bars.append(Bar(index, str(index + 1), (4, 4), Fraction(4), tuple(notes), key))
+        bars.append(Bar(index, str(index + 1), (4, 4), Fraction(4), tuple(notes), key=key))
     return Piece("Drawn", tuple(bars), key=key)

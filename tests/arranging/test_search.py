@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from tests.arranging.cp_arranging import least_cost
 from tests.arranging.make import piece, pieces
-from workbench.arranging.options import Heard, Options
+from workbench.arranging.options import HeardSound, Options
 from workbench.arranging.search import EXACT, QUICK, THOROUGH, Search
 from workbench.arranging.sounds import BASS, TUNE, texture
 from workbench.arranging.weights import Wishes
@@ -98,7 +98,7 @@ def test_the_tune_keeps_one_octave_inside_a_phrase():
 
 def test_every_way_of_a_moment_is_listed_wherever_on_the_neck_it_lies():
     options = Options(GUITAR, MEDIUM, Wishes())
-    heard = (Heard(57, BASS), Heard(65, "fifth", 69, 4), Heard(69, TUNE))
+    heard = (HeardSound(57, BASS), HeardSound(65, "fifth", 69, 4), HeardSound(69, TUNE))
     ways, whole = options.ways(heard)
     assert whole
     plain = set()

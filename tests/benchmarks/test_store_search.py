@@ -57,11 +57,11 @@ def big_shelf(tmp_path_factory):
 
 
 def by_like(shelf, search):
-    shelf._full_text = False
+    shelf.store.full_text = False
     try:
         return shelf.lessons(search, limit=200)
     finally:
-        shelf._full_text = True
+        shelf.store.full_text = True
 
 
 def median_seconds(call, rounds=9):
@@ -76,7 +76,7 @@ def median_seconds(call, rounds=9):
 @pytest.mark.parametrize("kind", SEARCHES)
 def test_search(benchmark, big_shelf, kind):
     search = SEARCHES[kind]
-    assert big_shelf._full_text
+    assert big_shelf.store.full_text
     found = benchmark(big_shelf.lessons, search, limit=200)
     assert found and {row.id for row in found} <= {row.id for row in big_shelf.lessons(search)}
     indexed = median_seconds(lambda: big_shelf.lessons(search, limit=200))

@@ -19,8 +19,8 @@ from PySide6.QtWidgets import QApplication
 from tests.sound.notes_made import song
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.ui.bench.bench import LAST_LESSON
 from workbench.ui.bench.services import Services
+from workbench.ui.bench.session import LAST_LESSON
 from workbench.ui.window import app as ui_app
 
 BARE = """
@@ -70,7 +70,7 @@ def settle(application: QApplication, window: Any, seconds: float = 120.0) -> No
     session = window.session
     while time.time() < until:
         application.processEvents()
-        if session.jobs.idle and session.fingering and window.score.image is not None:
+        if session.jobs.idle and session.fingers.fingering and window.score.image is not None:
             return
         time.sleep(0.005)
     raise AssertionError("the window does not come to rest")
@@ -108,7 +108,7 @@ def test_click_on_a_bar_is_seen_at_once(benchmark, lesson_window):
 
     benchmark.pedantic(click, rounds=15, warmup_rounds=3)
     seen = benchmark.stats.stats.median
-    assert window.session.position == rows[0]
+    assert window.session.selection.position == rows[0]
     whole = painted_whole(window)
     benchmark.extra_info.update(click_s=seen, whole_window_s=whole, ratio=seen / whole)
     print(f"\nclick seen after {1000 * seen:.0f} ms; whole window painted in {1000 * whole:.0f} ms")
@@ -161,15 +161,15 @@ def test_a_key_is_seen_at_once_however_long_the_lesson(benchmark, tmp_path):
         for size in SIZES:
             window.session.open(f"bars{size}")
             settle(application, window)
-            window.session.select(0)
+            window.session.selection.select(0)
             settle(application, window)
             window.bars.view.setFocus()
             key_to_repaint(application, window, Qt.Key.Key_Down)  # caches fill
-            window.session.select(0)
+            window.session.selection.select(0)
             settle(application, window)
             wall, busy[size] = key_to_repaint(application, window, Qt.Key.Key_Down)
             whole[size] = painted_whole(window)
-            assert window.session.position == PRESSES
+            assert window.session.selection.position == PRESSES
             print(f"\n{size} bars: key to repaint {1000 * wall:.1f} ms,"
                   f" {1000 * busy[size]:.1f} ms of it work of the window;"
                   f" whole window painted in {1000 * whole[size]:.1f} ms")  # fmt: skip

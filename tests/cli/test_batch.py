@@ -19,7 +19,7 @@ from workbench.commands.workers import Limits, worked_off
 
 
 def dies_at_two(job):
-    """A worker that brings its process down at one score, and hangs at another."""
+    """A worker that brings its process down at one score, and waits for nothing at another."""
     if job == 2:
         os._exit(9)
     if job == 3:
@@ -28,10 +28,22 @@ def dies_at_two(job):
 
 
 def test_a_process_that_dies_or_hangs_costs_only_its_own_job():
-    limits = Limits(8, 2**31)
+    limits = Limits(2, 2**31, slack=4)
     found = dict(worked_off(dies_at_two, range(6), 2, limits))
     assert [found[n] for n in (0, 1, 4, 5)] == [0, 10, 40, 50]
-    assert found[2].why == "died" and found[3].why == "time"
+    assert found[2].why == "died" and found[3].why == "clock"
+
+
+def works_at_one(job):
+    """A worker that works without end at one score."""
+    while job == 1:
+        pass
+    return job * 10
+
+
+def test_a_process_that_works_without_end_costs_only_its_own_job():
+    found = dict(worked_off(works_at_one, range(3), 1, Limits(0.5, 2**31, slack=1000)))
+    assert (found[0], found[1].why, found[2]) == (0, "time", 20)
 
 
 def answers(job):
@@ -149,6 +161,33 @@ def test_what_is_done_is_passed_over_when_a_batch_is_taken_up_again(call, tmp_pa
     assert after["b.pdf"] != before["b.pdf"] and "c.pdf" in after
     call("batch", scores, "-o", out, "--resume", "--large", "--jobs", 1)
     assert made_at(out)["a.pdf"] != after["a.pdf"], "other options are another page"
+
+
+def drawn(out):
+    """What every page of a folder is made of, by the title that stands on it."""
+    found = {}
+    for path in sorted(out.glob("*.pdf")):
+        pages = pypdf.PdfReader(path).pages
+        words = " ".join(pages[0].extract_text().split())
+        found[words] = [page.get_contents().get_data() for page in pages]
+    return found
+
+
+def test_the_order_and_the_number_of_processes_change_nothing(call, tmp_path):
+    tunes = [
+        TUNE.replace("Morning", "Early"),
+        TUNE.replace("<step>D", "<step>A"),
+        score_xml([bar_xml("C4", "E4", "G4", "C5")] * 9).replace("Morning", "Late"),
+    ]
+    for way, made in (("there", tunes), ("back", tunes[::-1])):
+        (tmp_path / way).mkdir()
+        for number, text in enumerate(made):
+            (tmp_path / way / f"{number}.xml").write_text(text)
+        jobs = 1 if way == "there" else 2
+        got = call("batch", tmp_path / way, "-o", tmp_path / f"{way}-out", "--jobs", jobs)
+        assert got.status == 0, got.err
+    assert len(drawn(tmp_path / "there-out")) == 3
+    assert drawn(tmp_path / "there-out") == drawn(tmp_path / "back-out")
 
 
 def test_a_link_that_leads_nowhere_is_told(call, tmp_path):

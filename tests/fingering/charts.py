@@ -12,7 +12,7 @@ from tests.shape.shape_charts import Published
 from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.hand.reach import pair_limits
 from workbench.fingering.lattice.terms import LEFT_TERMS
-from workbench.fingering.shapes.grips import Frets, Grip, grips
+from workbench.fingering.shapes.grips import FingeredShape, Frets, grips
 from workbench.fingering.shapes.shape import TERMS, shape_terms
 from workbench.instrument.table import hand, instrument
 
@@ -31,7 +31,7 @@ def ways(name: str, frets: Frets) -> tuple[tuple[tuple[int, ...], ...], IntArray
     on, of = instrument(name), hand("medium")
     assert pair_limits(of)
     possible = {f.fingers for f in shape(frets, on, of).fingerings}
-    held: list[Grip] = []
+    held: list[FingeredShape] = []
     fingers: list[tuple[int, ...]] = []
     for grip in grips(frets):
         by_string = {s: p.finger for p in grip.presses for s in p.strings}

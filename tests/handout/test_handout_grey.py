@@ -13,16 +13,16 @@ from tests.engraving.small_pieces import fingered
 from tests.handout.lesson_made import lesson
 from workbench.engraving.app import ensure_gui
 from workbench.handout.parts.grip_boxes import draw_grip, grip_words, signs
-from workbench.handout.parts.grips import Grip, grips_of, with_pictures
+from workbench.handout.parts.grips import GripDiagram, grips_of, with_pictures
 from workbench.handout.setting.paged import page_image
 from workbench.handout.sheets.page import Handout, HandoutOptions
 from workbench.instrument.table import instrument
 from workbench.teaching.lessons.lesson import BarNote
 
-PLACED = Grip("F", "bar 1, beat 1", (1, 0, None, 2), (1, 0, 0, 2))
+PLACED = GripDiagram("F", "bar 1, beat 1", (1, 0, None, 2), (1, 0, 0, 2))
 
 
-def grey(grip: Grip, mirrored: bool = False) -> np.ndarray:
+def grey(grip: GripDiagram, mirrored: bool = False) -> np.ndarray:
     """The box painted and turned to grey, 0 black to 255 white."""
     ensure_gui()
     image = QImage(300, 400, QImage.Format.Format_RGB32)
@@ -40,8 +40,9 @@ def grey(grip: Grip, mirrored: bool = False) -> np.ndarray:
 @pytest.mark.parametrize("audience", ["student", "teacher"])
 def test_a_page_has_no_colour_at_all(audience) -> None:
     made = lesson()
-    handout = Handout(made, fingered(made.piece, instrument("ukulele")),
-                      HandoutOptions(audience=audience))
+    handout = Handout(
+        made, fingered(made.piece, instrument("ukulele")), HandoutOptions(audience=audience)
+    )
     for number in range(handout.count):
         image = page_image(handout, number, 500).convertToFormat(QImage.Format.Format_RGB888)
         data = np.frombuffer(image.constBits(), dtype=np.uint8)
@@ -74,7 +75,7 @@ def test_guide_fingers_and_waiting_ones_have_signs_of_their_own() -> None:
 
 
 def test_left_handed_boxes_are_mirrored() -> None:
-    bare = Grip("", "", (1, 0, None, 2), (0, 0, 0, 0))
+    bare = GripDiagram("", "", (1, 0, None, 2), (0, 0, 0, 0))
     right, left = grey(bare), grey(bare, mirrored=True)
     assert (np.abs(right - left) > 128).sum() > 300
     flipped = right[:, ::-1]

@@ -1,6 +1,6 @@
 """Every score of music21's corpus through ``batch``, and the table of what became of it.
 
-    python -m tests.hard.corpus OUT            goes on where it was stopped
+    python -m tests.hard.corpus OUT [JOBS]     goes on where it was stopped
     python -m tests.hard.corpus OUT --table    only the table of what is done so far
 
 Scores of formats that the program does not read (Humdrum, Roman numerals) are brought to MusicXML
@@ -44,9 +44,10 @@ def bring(out: Path) -> dict[str, str]:
     return failed
 
 
-def run(scores: Path, out: Path) -> None:
+def run(scores: Path, out: Path, jobs: str) -> None:
     """One batch of a folder, gone on with where there was one."""
     words = ["batch", str(scores), "-o", str(out), "--recursive", "--resume", "--json"]
+    words += ["--jobs", jobs] if jobs else []
     subprocess.run(
         [sys.executable, "-m", "workbench", *words], stdout=subprocess.DEVNULL, check=False
     )
@@ -83,15 +84,16 @@ def table(out: Path) -> list[str]:
     return [*lines, "", *(f"{n} x {reason}" for reason, n in why.most_common(20))]
 
 
-def main(out: Path, only_table: bool = False) -> None:
+def main(out: Path, jobs: str = "", only_table: bool = False) -> None:
     if not only_table:
         own = sum(has_suffix(path, SCORES) for path in CORPUS.rglob("*"))
-        run(CORPUS, out / "own")
+        run(CORPUS, out / "own", jobs)
         failed = bring(out / "brought")
         print(f"{own} read as they are; {len(failed)} could not be brought to MusicXML", flush=True)
-        run(out / "brought", out / "foreign")
+        run(out / "brought", out / "foreign", jobs)
     print("\n".join(table(out)))
 
 
 if __name__ == "__main__":
-    main(Path(sys.argv[1]), "--table" in sys.argv[2:])
+    place, *others = sys.argv[1:]
+    main(Path(place), "".join(w for w in others if w.isdigit()), "--table" in others)

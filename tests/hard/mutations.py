@@ -9,16 +9,19 @@ import re
 import struct
 import zipfile
 
+from workbench.commands import VERBS
+
 NASTY = (
     "", "0", "-1", "1", "99999999999", "1e309", "NaN", "0.0000001", "1/0", "²", "\u202eabc",
     "A" * 3000, "<b>x</b>", "%s%n", "../../x", "日本", "\t",
 )  # fmt: skip
+TIMES = (1, 2, 3, 4, 5, 200)
 INTEGERS = (0, 1, 0x7F, 0x80, 0xFF, 0x7FFF, 0xFFFF, 0x7FFFFFFF, 0xFFFFFFFF)
 
 
 def mutated(kind: str, data: bytes, chance: random.Random) -> bytes:
     """The input of a kind ("musicxml", "mxl", "midi", "abc") with one to four changes."""
-    for _ in range(chance.randint(1, 4)):
+    for _ in range(chance.choice((1, 1, 1, 2, 2, 3, 4))):
         data = _KINDS[kind](data, chance)
     return data
 
@@ -47,12 +50,14 @@ def musicxml(data: bytes, chance: random.Random) -> bytes:
             if way == 2:
                 text = text[:a] + text[b:]
             elif way == 3:
-                text = text[:b] + one[0] * chance.choice((1, 3, 50)) + text[b:]
+                text = text[:b] + one[0] * chance.choice((1, 2, 3, 4, 50)) + text[b:]
             else:
                 at = chance.choice(tags)[0]
                 text = text[:at] + one[0] + text[at:]
     elif way == 5:  # one element's name for another's
         names = re.findall(r"<(\w[\w-]*)", text)
+        if not names:
+            return anywhere(data, chance)
         old, new = chance.choice(names), chance.choice(names)
         text = re.sub(rf"(</?){old}\b", rf"\g<1>{new}", text)
     elif way == 6:  # cut off
@@ -67,7 +72,7 @@ def _escaped(text: str) -> str:
 
 
 def mxl(data: bytes, chance: random.Random) -> bytes:
-    if chance.random() < 0.4:
+    if chance.random() < 0.15:
         return anywhere(data, chance)
     out = io.BytesIO()
     try:
@@ -96,7 +101,9 @@ def midi(data: bytes, chance: random.Random) -> bytes:
         at = bytes(found).rfind(b"MTrk")
         if 0 <= at < len(found) - 20:
             a = chance.randrange(at + 8, len(found) - 4)
-            piece = bytes(found[a : a + chance.randint(1, 40)]) * chance.choice((1, 2, 200))
+            piece = bytes(found[a : a + chance.randint(1, 40)]) * chance.choice(
+                (1, 2, 3, 4, 5, 200)
+            )
             found[a:a] = piece
             struct.pack_into(">I", found, at + 4, len(found) - at - 8)
     elif way == 3:  # a meta event with a value of our choice
@@ -220,3 +227,49 @@ def archive(data: bytes, chance: random.Random) -> bytes:
 
 
 _KINDS = {"musicxml": musicxml, "mxl": mxl, "midi": midi, "abc": abc, "archive": archive}
+
+
+def spoilt_store(data: bytes, chance: random.Random) -> bytes:
+    """A store with bytes of its own choice written over, or cut off."""
+    found = bytearray(data)
+    for _ in range(chance.choice((1, 3, 10, 200))):
+        at, size = chance.randrange(len(found)), chance.choice((1, 1, 8, 64))
+        found[at : at + size] = chance.randbytes(size)
+    if chance.random() < 0.1:
+        del found[chance.randrange(len(found)) :]
+    return bytes(found)
+
+
+WORDS = (
+    *VERBS, "demo", "demo:2", "demo:99999999999999999999", "--json", "--key", "F", "H##", "--pin",
+    "n1-1=string:²", "n1-1=string:99999999999999", "=", "--transpose", "1e9", "-999999999",
+    "--instrument", "custom:", "custom:G4@", "custom:G4,C4@1e400", "custom:G99,C4@345", "ukulele",
+    "--bars", "9-1", "١-٢", "--tempo", "0", "nan", "inf", "--hand", "own:1,2,3", "own:nan,1,1",
+    "--capo", "-5", "999", "--parts", "0", "1,,2", "all", "--tune", "0", "\udcff.xml", "", "\0",
+    "/dev/null", "-o", "--", "-x", "x,x,x,x", "2,0,1,0", "²,0,0,0", "99999999999,0,0,0", "--level",
+)  # fmt: skip
+
+
+LINES = (
+    "read demo:2 --json --parts 1 --tune 1", "shape 2,0,1,0 --instrument ukulele --json",
+    "finger demo --instrument ukulele --level beginner --capo 2 --pin n1-1=string:2",
+    "grade demo --instrument guitar --key F", "plan demo --tempo 60", "lessons --json",
+    "script demo --bars 1-2", "read demo --tune 1",
+)  # fmt: skip
+
+
+def spoilt_words(chance: random.Random) -> list[str]:
+    """Words of a command line that writes nothing and does not work for long: any, or a sound
+    line with a word changed, gone or added."""
+    if chance.random() < 0.5:
+        words = chance.choice(LINES).split(" ")
+        at = chance.randrange(1, len(words))
+        words[at : at + chance.choice((0, 1, 1))] = [chance.choice(WORDS)] * chance.choice(
+            (0, 1, 1)
+        )
+    else:
+        words = [chance.choice(tuple(VERBS))]
+        if words[0] in ("batch", "sound", "handout", "fit"):
+            words.append("--help-me-not")  # these would work for long: only their options
+        words += [chance.choice(WORDS) for _ in range(chance.randint(1, 4))]
+    return [word for word in words if word not in ("-o", "backup")] or ["read"]

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from workbench.music.errors import BadInput
-from workbench.music.reading import apart, reader
+from workbench.music.reading import apart, budget, reader
 from workbench.music.reading.score import read_score
 from workbench.music.telling.warnings import warnings
 from workbench.music.writing.score import musicxml_bytes
@@ -120,9 +120,9 @@ def test_a_fault_in_the_reader_comes_back_with_its_traceback(monkeypatch):
         raise RuntimeError("a wheel came off")
 
     monkeypatch.setattr("workbench.music.reading.score.read_score", broken)
-    watch = reader.Watch()
+    watch = budget.Watch()
     asked = {"language": "en", "seconds": None, "memory": reader.MEMORY, "folder": os.getcwd()}
-    monkeypatch.setattr(reader, "_limit", lambda *_: None)  # not in the process of the tests
+    monkeypatch.setattr(budget, "_limit", lambda *_: None)  # not in the process of the tests
     said = reader.answer({**asked, "path": "x", "tune": 1, "parts": None}, watch)["fault"]
     assert "a wheel came off" in said and "Traceback" in said
 

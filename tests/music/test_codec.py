@@ -38,8 +38,9 @@ KEY = st.builds(Key, st.integers(-7, 7), st.sampled_from(["major", "minor"]))
 TEMPO = st.none() | st.floats(5, 999, allow_nan=False)
 BAR = st.builds(
     Bar, st.integers(0, 99), TEXT, st.tuples(st.integers(1, 12), st.just(8)), TIME,
-    st.lists(NOTE, max_size=3).map(tuple), KEY, TEMPO, chords=st.builds(ChordName, TIME, TEXT)
-    .map(lambda c: (c,)), endings=st.lists(st.integers(1, 4), max_size=3).map(tuple),
+    st.lists(NOTE, max_size=3).map(tuple), key=KEY, tempo=TEMPO,
+    chords=st.builds(ChordName, TIME, TEXT).map(lambda c: (c,)),
+    endings=st.lists(st.integers(1, 4), max_size=3).map(tuple),
 )  # fmt: skip
 PIECE = st.builds(
     Piece, TEXT, st.lists(BAR, max_size=3).map(tuple), TEXT, TEXT, KEY, st.floats(5, 999),
@@ -132,3 +133,9 @@ def test_what_json_cannot_hold_is_refused():
 
     with pytest.raises(TypeError):
         to_dict(Odd(float("inf")))
+
+
+def test_one_of_a_few_words_is_held_to_them():
+    assert from_dict(Settings, {"level": "easy"}).level == "easy"
+    with pytest.raises(BadInput, match=r"Settings\.level.*'beginner' / 'easy'.*'wizard'"):
+        from_dict(Settings, {"level": "wizard"})

@@ -21,6 +21,7 @@ from tests.music.outside import (
     struck,
 )
 from tests.music.small_scores import sounded
+from tests.whole import share
 from workbench.music.errors import BadInput
 from workbench.music.order.form import playing_order
 from workbench.music.reading.score import read_score
@@ -111,9 +112,9 @@ def test_sample(name, tmp_path):
 
 @pytest.mark.slow
 def test_the_whole_corpus(tmp_path, record_property):
-    """Every score of the corpus in a format that is read."""
+    """Scores of the corpus in every format that is read."""
     failed, reasons, refused = [], Counter(), []
-    for path in corpus_files():
+    for path in share(corpus_files(), 12):
         try:
             read, reason = checked(path, tmp_path)
         except Exception as error:

@@ -43,8 +43,8 @@ def rich():
     return Piece(
         "Rich & small",
         (
-            Bar(0, "0", (3, 4), F(1), (note("a", 0, 1, "G4", slur_start=True),), Key(-1), 132.0,
-                pickup=True, section="A"),
+            Bar(0, "0", (3, 4), F(1), (note("a", 0, 1, "G4", slur_start=True),), key=Key(-1),
+                tempo=132.0, pickup=True, section="A"),
             Bar(1, "1", (3, 4), F(3), (
                 note("b", 0, 5, "C3", voice=2),
                 note("g", 0, 0, "D5", grace=True),
@@ -52,15 +52,15 @@ def rich():
                 note("d", F(1, 3), F(1, 3), "F5", tuplet=(3, 2)),
                 note("e", F(2, 3), F(1, 3), "G5", tuplet=(3, 2), articulations=("staccato",)),
                 note("f", 1, F(5, 4), "A5"), note("f2", 1, F(5, 4), "F5"),
-            ), Key(-1), repeat_start=True, segno=True,
+            ), key=Key(-1), repeat_start=True, segno=True,
                 chords=(ChordName(F(0), "F/C"), ChordName(F(2), "Bb7"))),
             Bar(2, "2", (3, 4), F(3), (note("h", 2, F(1), "B4", articulations=("fermata",)),),
-                Key(-1), endings=(1,), repeat_end=True, to_coda=False),
-            Bar(3, "3", (3, 4), F(3), (note("i", 0, 3),), Key(-1), endings=(2,), to_coda=True),
+                key=Key(-1), endings=(1,), repeat_end=True, to_coda=False),
+            Bar(3, "3", (3, 4), F(3), (note("i", 0, 3),), key=Key(-1), endings=(2,), to_coda=True),
             Bar(4, "4", (2, 4), F(2), (note("k", 0, F(4, 5), tuplet=(5, 4)),
                                        note("l", F(4, 5), F(6, 5), "D4", tuplet=(5, 4))),
-                Key(2, "minor"), jump="D.S. al Coda", double_bar=True),
-            Bar(5, "5", (2, 4), F(2), (), Key(2, "minor"), coda=True),
+                key=Key(2, "minor"), jump="D.S. al Coda", double_bar=True),
+            Bar(5, "5", (2, 4), F(2), (), key=Key(2, "minor"), coda=True),
         ),
         "A. Composer", "An Arranger", Key(-1), 132.0,
     )  # fmt: skip

@@ -19,7 +19,7 @@ from workbench.sound.device import SoundCard, no_device
 from workbench.sound.mix import frame
 from workbench.sound.player import Player, heard_in
 from workbench.sound.plucked import RATE
-from workbench.sound.programme import Manner, Programme, Trainer, Version
+from workbench.sound.programme import HeardVersion, Manner, Programme, Trainer
 from workbench.sound.timing import bar_times, soundings
 from workbench.sound.transport import Transport
 
@@ -143,7 +143,7 @@ def test_a_voice_or_the_thumb_can_be_alone_or_louder():
 def test_two_fingerings_take_turns():
     made = piece(bar(0, note("a", "D4", 0, 4)))
     held, cut = fingered(made, a=(3, 2, 4)), fingered(made, a=(3, 2, 1))
-    rounds = Programme(made, cut, UKE, (0,), against=Version(made, held, UKE)).rounds()
+    rounds = Programme(made, cut, UKE, (0,), against=HeardVersion(made, held, UKE)).rounds()
     found = list(rounds)
     assert [[s.seconds for s in r.notes] for r in found] == [[1.0], [4.0]]
     assert [r.version for r in found] == [0, 1]

@@ -7,6 +7,7 @@ from fractions import Fraction
 from hypothesis import strategies as st
 
 from workbench.fingering.types import (
+    LEVELS,
     Audit,
     Barre,
     FingeredBar,
@@ -18,7 +19,7 @@ from workbench.fingering.types import (
 )
 from workbench.language.fact import Fact, fact
 from workbench.music.model import Bar, ChordName, Key, Note, PartInfo, Piece, Pitch
-from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote, Lesson
 
 SCALE = "CDEFGAB"
 
@@ -41,7 +42,7 @@ def piece(title="Boat Song", bars=4, composer="Ida Brandt", shift=0) -> Piece:
         )  # fmt: skip
         made.append(
             Bar(
-                index, str(index), (3, 4), Fraction(3), notes, Key(-1), repeat_start=index == 1,
+                index, str(index), (3, 4), Fraction(3), notes, key=Key(-1), repeat_start=index == 1,
                 repeat_end=index == bars, section="A" if index == 1 else "",
                 chords=(ChordName(Fraction(0), "F"),),
             )
@@ -68,7 +69,6 @@ def lesson(lesson_id="lesson-1", **changes) -> Lesson:
         "techniques": ("pickup", "guide finger"),
         "grade": 2,
         "grade_level": "middle",
-        "selected_bar": 3,
     }  # fmt: skip
     return Lesson(lesson_id, **{**given, **changes})
 
@@ -95,9 +95,7 @@ def fingering(cost=1234) -> Fingering:
 #: Any text at all, halves of surrogate pairs and NUL included.
 any_text = st.text(st.characters(exclude_categories=()), max_size=12)
 _quarters = st.fractions(min_value=0, max_value=16, max_denominator=480)
-_pitches = st.builds(
-    Pitch, st.sampled_from(SCALE), st.integers(-2, 2), st.integers(-1, 9)
-)
+_pitches = st.builds(Pitch, st.sampled_from(SCALE), st.integers(-2, 2), st.integers(-1, 9))
 _notes = st.builds(
     Note, any_text, _quarters, _quarters, _pitches, st.integers(1, 4), st.integers(1, 3),
     st.booleans(), st.none() | st.tuples(st.integers(1, 9), st.integers(1, 9)),
@@ -106,8 +104,8 @@ _notes = st.builds(
 _bars = st.builds(
     Bar, st.integers(0, 99), any_text, st.tuples(st.integers(1, 12), st.sampled_from([2, 4, 8])),
     _quarters, st.lists(_notes, max_size=3).map(tuple),
-    st.builds(Key, st.integers(-7, 7), st.sampled_from(["major", "minor"])),
-    st.none() | st.floats(1, 400), endings=st.lists(st.integers(1, 4), max_size=2).map(tuple),
+    key=st.builds(Key, st.integers(-7, 7), st.sampled_from(["major", "minor"])),
+    tempo=st.none() | st.floats(1, 400), endings=st.lists(st.integers(1, 4), max_size=2).map(tuple),
     chords=st.lists(st.builds(ChordName, _quarters, any_text), max_size=2).map(tuple),
 )  # fmt: skip
 _facts = st.recursive(
@@ -130,16 +128,18 @@ any_piece = st.builds(
 _maybe = st.none() | st.integers(0, 4)
 any_lesson = st.builds(
     Lesson, st.just("any"), any_text, any_piece, any_text, st.integers(0, 7), any_text, any_text,
-    any_text, st.integers(-24, 24), st.just(Settings()) | st.builds(Settings, level=any_text),
+    any_text, st.integers(-24, 24),
+    st.just(Settings()) | st.builds(Settings, level=st.sampled_from(sorted(LEVELS))),
     pins=st.lists(st.builds(Pin, any_text, _maybe, _maybe, _maybe), max_size=2).map(tuple),
     notes=st.lists(
         st.builds(
-            BarNote, any_text, any_text, any_text, st.integers(0, 9), st.integers(0, 9),
+            BarNote, any_text, st.sampled_from(NOTE_KINDS), any_text,
+            st.integers(0, 9), st.integers(0, 9),
             grip=st.none() | st.lists(_maybe, max_size=4).map(tuple),
         ),
         max_size=2,
     ).map(tuple),
-    grade=st.none() | st.integers(0, 8), selected_bar=st.integers(0, 99),
+    grade=st.none() | st.integers(0, 8),
     changes=st.lists(_facts, max_size=2).map(tuple),
     techniques=st.lists(any_text, max_size=3).map(tuple),
     script_edits=st.lists(st.tuples(st.integers(0, 99), any_text), max_size=2).map(tuple),

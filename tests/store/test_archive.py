@@ -56,7 +56,7 @@ def test_everything_is_on_the_other_shelf(full, tmp_path):
 
 def test_what_was_changed_on_both_sides_is_kept_from_both(full, tmp_path):
     shelf, path = full
-    with Shelf(tmp_path / "other.db", now=shelf._now) as other:
+    with Shelf(tmp_path / "other.db", now=shelf.store.now) as other:
         other.merge_archive(path)
         other.save(replace(other.load("one"), title="Changed there"))
         assert other.merge_archive(path).newer_here == ("Boat Song for Mondays",)

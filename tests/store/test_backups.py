@@ -15,7 +15,7 @@ from tests.store.lessons_made import lesson
 from workbench.music.errors import BadInput
 from workbench.store import backups
 from workbench.store.erasing import erase
-from workbench.store.opening import Place
+from workbench.store.opening import StorePlace
 from workbench.store.shelf import Shelf
 from workbench.store.told import restored_words
 
@@ -27,7 +27,7 @@ DAMAGED = Path(__file__).parents[1] / "hard" / "files" / "damaged.sqlite"
 def place(file, clock):
     with Shelf(file, now=clock) as shelf:
         shelf.save(lesson("one"))
-    return Place(file)
+    return StorePlace(file)
 
 
 def test_one_a_day_is_made_even_while_the_store_is_open(place, clock):

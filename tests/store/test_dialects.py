@@ -50,7 +50,7 @@ def test_every_statement_of_a_day_at_work_compiles(shelf):
     event.listen(
         shelf.engine, "before_execute", lambda _connection, statement, *_: seen.append(statement)
     )
-    shelf._full_text = False
+    shelf.store.full_text = False
     made = lesson()
     row = shelf.add_piece(made.piece)
     shelf.find_same(made.piece)

@@ -329,7 +329,7 @@ def test_damaged_content_of_one_lesson_does_not_take_the_others_along(kept, dama
         connection.exec_driver_sql(damage)
     with Shelf(kept) as shelf:
         with pytest.raises(BadInput, match="damaged") as caught:
-            shelf.load("lesson-1")
+            shelf.open("lesson-1")
         sentence(caught)
         shelf.save(lesson("other", piece=piece(shift=4)))
         assert shelf.load("other").piece == piece(shift=4)

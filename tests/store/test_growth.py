@@ -47,7 +47,7 @@ def test_a_search_of_very_many_words_costs_no_more_than_one_of_some(shelf):
 
 
 def test_a_clock_set_back_neither_mixes_up_versions_nor_empties_the_cache(shelf, clock):
-    shelf.most_fingerings = 3
+    shelf.store.most_fingerings = 3
     made = lesson()
     shelf.save(made)
     names = []

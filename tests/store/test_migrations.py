@@ -60,7 +60,7 @@ THEN = "2023-05-06 07:08:09.000000"
 def first_revision(file, states=STATES):
     """Make a store of the first revision with one lesson, at its last state."""
     file.parent.mkdir(exist_ok=True)
-    engine = opening._make_engine(opening.Place(file), 1)
+    engine = opening._make_engine(opening.StorePlace(file), 1)
     with engine.begin() as connection:
         opening.migrate(connection, "0001")
         run = connection.exec_driver_sql
@@ -95,7 +95,7 @@ def stored_revision(file):
 @pytest.mark.parametrize("by_way_of", ["0001", "0002", "0003"])
 def test_everything_is_still_there_after_a_migration(file, by_way_of):
     first_revision(file)
-    engine = opening._make_engine(opening.Place(file), 1)
+    engine = opening._make_engine(opening.StorePlace(file), 1)
     with engine.begin() as connection:
         opening.migrate(connection, by_way_of)
     engine.dispose()

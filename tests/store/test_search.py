@@ -36,8 +36,8 @@ def full(request, shelf):
     ]  # fmt: skip
     for made in lessons:
         shelf.add(made)
-    assert shelf._full_text
-    shelf._full_text = request.param == "full text"
+    assert shelf.store.full_text
+    shelf.store.full_text = request.param == "full text"
     return shelf
 
 

@@ -24,11 +24,11 @@ def test_reopening_brings_back_exactly_what_was_there(file):
     with Shelf(file) as shelf:
         row = shelf.add_piece(made.piece, "scores/boat.musicxml")
         shelf.add(made, row.id)
-        changed = replace(made, title="Boat Song, slower", tempo_percent=70, selected_bar=5)
+        changed = replace(made, title="Boat Song, slower", tempo_percent=70)
         shelf.save(changed, "Title")
         shelf.save_view(made.id, View(6, "n2-1", 1.5, {"scroll": 0.25, "order": "written"}))
     with Shelf(file) as shelf:
-        assert shelf.load(made.id) == replace(changed, selected_bar=6)
+        assert shelf.load(made.id) == changed
         assert shelf.view(made.id) == View(6, "n2-1", 1.5, {"scroll": 0.25, "order": "written"})
         assert shelf.load_piece(row.id) == made.piece
         assert shelf.piece(row.id).source == "boat.musicxml"
@@ -159,7 +159,7 @@ def test_a_fingering_is_found_by_what_it_depends_on_and_nothing_else(shelf):
     assert shelf.cached_fingering(made) is None
     shelf.put_fingering(made, fingering())
     assert shelf.cached_fingering(made) == fingering()
-    told = replace(made, title="x", notes=(), grade=None, selected_bar=0, student="Jo", id="y")
+    told = replace(made, title="x", notes=(), grade=None, student="Jo", id="y")
     assert shelf.cached_fingering(told) == fingering()
     for change in (
         {"pins": ()},
@@ -178,7 +178,7 @@ def test_a_fingering_is_found_by_what_it_depends_on_and_nothing_else(shelf):
 def test_a_fingering_of_another_engine_is_solved_again(shelf, tmp_path, monkeypatch):
     shelf.put_fingering(lesson(), fingering())
     assert shelf.cached_fingering(lesson()) == fingering()
-    monkeypatch.setattr("workbench.store.keeping.engine_edition", lambda: "another")
+    monkeypatch.setattr("workbench.store.fingerings.engine_edition", lambda: "another")
     assert shelf.cached_fingering(lesson()) is None
     (tmp_path / "weights.json").write_text("{}")
     before = edition_of(tmp_path)
@@ -211,7 +211,7 @@ def test_the_edition_covers_all_that_a_fingering_depends_on():
 
 
 def test_the_oldest_fingerings_are_let_go(shelf):
-    shelf.most_fingerings = 3
+    shelf.store.most_fingerings = 3
     lessons = [lesson(capo=capo) for capo in range(5)]
     for made in lessons:
         shelf.put_fingering(made, fingering(made.capo))

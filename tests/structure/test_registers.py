@@ -17,7 +17,7 @@ from workbench.handout.options import HandoutOptions
 from workbench.handout.products import Request
 from workbench.music import suffixes
 from workbench.music.errors import BadInput
-from workbench.teaching.grading.grade import LEVELS as THIRDS
+from workbench.teaching.grading.grade import THIRDS
 
 ROOT = Path(__file__).resolve().parents[2]
 LISTS = {

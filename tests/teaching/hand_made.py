@@ -132,7 +132,7 @@ def build(*bars, instrument=UKE, key=C_MAJOR, tempo=80.0, time=(4, 4), title="St
                 signature,
                 length,
                 tuple(sorted(notes, key=lambda x: x.onset)),
-                fields.pop("key", key),
+                key=fields.pop("key", key),
                 **fields,
             )
         )

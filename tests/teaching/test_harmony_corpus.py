@@ -11,6 +11,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.whole import share, so_many
+
 SAMPLE = ("bwv66.6", "bwv1.6", "bwv10.7", "bwv101.7", "bwv102.7", "bwv103.6")
 
 
@@ -89,11 +91,11 @@ def test_chords_and_keys_of_a_sample_agree(record_property):
 
 
 @pytest.mark.slow
-def test_chords_and_keys_of_all_chorales_agree(record_property):
-    found = agreement(chorales())
+def test_chords_and_keys_of_many_chorales_agree(record_property):
+    found = agreement(share(chorales(), 5))
     report(record_property, found)
     roots, turns, every, beats, moving, keys, scores = found
-    assert scores > 300 and every > 5000
+    assert scores > so_many(300, 60) and every > so_many(5000, 1000)
     assert roots / every > 0.95
     assert turns / every > 0.95
     assert beats / moving > 0.7

@@ -37,7 +37,6 @@ def lesson():
         sections=((0, "A"), (2, "B"), (4, "C")),
         script_edits=((OPENING, "Welcome."), (1, "Bar two."), (2, "Bar three."), (5, "The last.")),
         plan_done=("learn:0-1:1", "join:2-3:1", "review:4-5:2", "run:90"),
-        selected_bar=4,
     )  # fmt: skip
 
 
@@ -69,7 +68,6 @@ def test_a_bar_put_in_moves_what_comes_after(lesson):
         (OPENING, "Welcome."), (1, "Bar two."), (3, "Bar three."), (6, "The last."),
     )  # fmt: skip
     assert new.plan_done == ("learn:0-1:1", "join:3-4:1", "review:5-6:2", "run:90")
-    assert new.selected_bar == 5
 
 
 def test_deleted_bars_take_what_is_theirs_along_and_it_is_told(lesson):

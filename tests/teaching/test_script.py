@@ -5,7 +5,7 @@ import pytest
 
 from tests.teaching.hand_made import HAND, UKE, bar, build, n
 from workbench.music.errors import BadInput
-from workbench.teaching.lessons.formatting import Span, as_html, plain, spans
+from workbench.teaching.lessons.formatting import StyledText, as_html, plain, spans
 from workbench.teaching.lessons.lesson import CLOSING, OPENING, BarNote, Lesson
 from workbench.teaching.scripts.files import chapters, clock, markdown, shown, srt, webvtt
 from workbench.teaching.scripts.script import make_script, spoken_seconds, with_edit
@@ -320,12 +320,12 @@ def test_clock():
 @pytest.mark.parametrize(
     ("text", "found"),
     [
-        ("plain", [Span("plain")]),
-        ("a *b* c", [Span("a "), Span("b", emphasis=True), Span(" c")]),
-        ("**b**", [Span("b", strong=True)]),
-        ("**a *b***", [Span("a ", strong=True), Span("b", emphasis=True, strong=True)]),
-        ("2 * 3 * 4", [Span("2 * 3 * 4")]),
-        ("lone *star", [Span("lone *star")]),
+        ("plain", [StyledText("plain")]),
+        ("a *b* c", [StyledText("a "), StyledText("b", emphasis=True), StyledText(" c")]),
+        ("**b**", [StyledText("b", strong=True)]),
+        ("**a *b***", [StyledText("a ", strong=True), StyledText("b", emphasis=True, strong=True)]),
+        ("2 * 3 * 4", [StyledText("2 * 3 * 4")]),
+        ("lone *star", [StyledText("lone *star")]),
     ],
 )
 def test_note_formatting(text, found):

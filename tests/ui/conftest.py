@@ -90,9 +90,11 @@ def settle(qtbot, window):
     lesson = window.session.lesson
     if lesson is not None:
         qtbot.waitUntil(
-            lambda: window.session.fingering is not None
-            and window.score.image is not None
-            and window.session.jobs.idle,
+            lambda: (
+                window.session.fingers.fingering is not None
+                and window.score.image is not None
+                and window.session.jobs.idle
+            ),
             timeout=WAIT,
         )
 

@@ -24,7 +24,8 @@ def show(qtbot, window, name):
 
 def settle(qtbot, window, view):
     qtbot.waitUntil(
-        lambda: window.session.jobs.idle and window.session.fingering is not None, timeout=WAIT
+        lambda: window.session.jobs.idle and window.session.fingers.fingering is not None,
+        timeout=WAIT,
     )
     return view
 
@@ -70,7 +71,7 @@ def write_words(script, position, words):
     if script.writing:
         QTest.keyClick(script.page.words, Qt.Key.Key_Escape)
     if position >= 0:
-        script.session.select(position)
+        script.session.selection.select(position)
     script.table.setCurrentCell(script.row_of(position), 2)
     script.write_button.click()
     assert script.page.place == position

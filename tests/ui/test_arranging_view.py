@@ -52,7 +52,8 @@ def arranged_window(qtbot, open_window, tmp_path):
 def done(qtbot, window):
     """Wait for what was asked for to be laid and drawn."""
     qtbot.waitUntil(
-        lambda: window.session.jobs.idle and window.session.fingering is not None, timeout=WAIT
+        lambda: window.session.jobs.idle and window.session.fingers.fingering is not None,
+        timeout=WAIT,
     )
 
 
@@ -127,7 +128,7 @@ def test_a_click_chooses_the_note_in_either_score(qtbot, arranged_window):
         point = QPointF(rect.center()).toPoint()
         QTest.mouseClick(view.pair.viewport(), Qt.MouseButton.LeftButton, pos=point)
         assert view.pair.chosen == note
-        assert window.session.note_id == note
+        assert window.session.selection.note_id == note
 
 
 def test_another_voice(qtbot, arranged_window):

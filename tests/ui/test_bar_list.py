@@ -65,7 +65,7 @@ def test_pictures_follow_the_fingering_and_can_be_the_staff_or_none(qtbot, windo
     qtbot.waitUntil(lambda: bars.thumbs.picture(0) is not None, timeout=WAIT)
     before = bars.thumbs.picture(0).toImage()
     note = session.lesson.piece.bars[0].notes[3].id
-    session.move_note(note, 2, 5)
+    session.hand_edits.move_note(note, 2, 5)
     settled(window)
     qtbot.waitUntil(lambda: bars.thumbs.picture(0).toImage() != before, timeout=WAIT)
     tall = bars.view.visualRect(bars.model.index(0)).height()
@@ -96,7 +96,7 @@ def test_filters_list_what_they_say(qtbot, window):
         return [row.index for row in bars.model.rows]
 
     assert shown("unfinished") == [0, 1, 2, 3, 4, 5]
-    session.move_note(session.lesson.piece.bars[0].notes[0].id, 3, 0)
+    session.hand_edits.move_note(session.lesson.piece.bars[0].notes[0].id, 3, 0)
     assert shown("unfinished") == [1, 3, 4, 5]  # bar 3 is the same music as bar 1
     assert shown("pins") == [0]
     hardest = shown("hardest")
@@ -163,7 +163,7 @@ def test_while_it_is_drawn_the_band_shows_what_will_be(window):
 
 def test_sections_by_keys(window):
     session, bars = window.session, window.bars
-    session.select(2)
+    session.selection.select(2)
     bars.make_section()  # from here to the end of the section around it
     assert letters(window) == "AABBBB"
     QTest.keyClick(bars.view.editor, Qt.Key.Key_Escape)
@@ -171,10 +171,10 @@ def test_sections_by_keys(window):
     QTest.keyClick(bars.view, Qt.Key.Key_Down, CTRL | SHIFT)
     QTest.keyClick(bars.view, Qt.Key.Key_Down, CTRL | SHIFT)
     assert letters(window) == "AAAABB"
-    session.select(5)
+    session.selection.select(5)
     QTest.keyClick(bars.view, Qt.Key.Key_Up, CTRL | SHIFT)
     assert letters(window) == "AAABBB"
-    session.select(3)
+    session.selection.select(3)
     bars.make_section()  # begins here already: its letter is edited
     assert bars.view.editor.isVisible() and letters(window) == "AAABBB"
     bars.view.editor.clear()

@@ -88,7 +88,7 @@ def ready(qtbot, window) -> None:
 
     def done() -> bool:
         # What is asked for only after a pause counts as well; dialogs come and go.
-        if not session.jobs.idle or session.fingering is None or window.score.image is None:
+        if not session.jobs.idle or session.fingers.fingering is None or window.score.image is None:
             return False
         return not any(
             timer.isSingleShot() and timer.isActive() for timer in window.findChildren(QTimer)
@@ -105,9 +105,9 @@ def walk(qtbot, watch, window) -> None:
         watch.do(doing, action)
         ready(qtbot, window)
 
-    last = len(session.order) - 1
+    last = len(session.selection.order) - 1
     for position in (1, 2, last, last // 2, 3):
-        do("selecting a bar", lambda position=position: session.select(position))
+        do("selecting a bar", lambda position=position: session.selection.select(position))
     for _ in range(3):
         do("selecting a note", lambda: QTest.keyClick(window.score, Qt.Key.Key_Right))
     do("a right finger", lambda: QTest.keyClick(window.score, Qt.Key.Key_A))

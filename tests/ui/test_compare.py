@@ -11,7 +11,7 @@ from tests.ui.conftest import WAIT
 
 @pytest.fixture
 def window(qtbot, lesson_window):
-    qtbot.waitUntil(lambda: bool(lesson_window.session.choices), timeout=WAIT)
+    qtbot.waitUntil(lambda: bool(lesson_window.session.fingers.choices), timeout=WAIT)
     return lesson_window
 
 
@@ -24,13 +24,13 @@ def rows_of(dialog):
 
 
 def lies(session, other):
-    hands = {n.id: (n.string, n.fret, n.left) for n in session.bar_hands.notes}
+    hands = {n.id: (n.string, n.fret, n.left) for n in session.fingers.bar_hands.notes}
     return all(hands[n.id] == (n.string, n.fret, n.left) for n in other.notes)
 
 
 def test_the_selected_fingering_beside_the_present_one(window, settled):
     session = window.session
-    other = session.choices[0]
+    other = session.fingers.choices[0]
     window.choices.compare_button.click()
     dialog = window.choices.dialog
     settled(window)
@@ -47,8 +47,8 @@ def test_the_selected_fingering_beside_the_present_one(window, settled):
 
 def test_two_selected_fingerings_beside_each_other(window, settled):
     session, panel = window.session, window.choices
-    assert len(session.choices) > 1
-    first, second = session.choices[:2]
+    assert len(session.fingers.choices) > 1
+    first, second = session.fingers.choices[:2]
     panel.list.item(1).setSelected(True)
     assert panel.selected_rows == (0, 1)
     assert not panel.take_button.isEnabled() and panel.compare_button.isEnabled()
@@ -65,7 +65,7 @@ def test_two_selected_fingerings_beside_each_other(window, settled):
 
 def test_enter_takes_the_selected_one(window, settled):
     session, panel = window.session, window.choices
-    other = session.choices[1]
+    other = session.fingers.choices[1]
     panel.list.setFocus()
     panel.list.setCurrentRow(1)
     QTest.keyClick(panel.list, Qt.Key.Key_Return)

@@ -78,10 +78,9 @@ def demo_window(qtbot, open_window):
     lesson = demo_lesson(demo_folder(), "pebble-path")
     window = open_window(Services(demo=lambda: (lesson,)))
     settle(qtbot, window)
-    window.session.select(2)
+    window.session.selection.select(2)
     settle(qtbot, window)
     return window
-
 
 
 def met(session):
@@ -94,7 +93,7 @@ def met(session):
 def made(kind, window):
     """A dialog of that class: what it needs is told by the names of its parameters."""
     session = window.session
-    hands, lesson, fingering = session.bar_hands, session.lesson, session.fingering
+    hands, lesson, fingering = session.fingers.bar_hands, session.lesson, session.fingers.fingering
     given = {
         "session": lambda: session,
         "parent": lambda: window,

@@ -106,7 +106,7 @@ def test_the_tour_sees_that_its_advice_was_followed(qtbot, lesson_window):
     window = lesson_window
     window.guide.begin()
     before = window.guide.tour.state.text()
-    window.session.select(2)
+    window.session.selection.select(2)
     assert window.guide.tour.state.text() != before and "1" in window.guide.tour.state.text()
 
 
@@ -138,7 +138,7 @@ def menu_titles(window):
 def test_another_language_takes_this_windows_place_and_goes_back(qtbot, first_of_many):
     opened = first_of_many
     session = opened[0].session
-    session.select(2)
+    session.selection.select(2)
     shelf, lesson = session.shelf, session.lesson
     size = opened[0].size()
     opened[0].menus.choices("language")["de"].trigger()
@@ -148,7 +148,7 @@ def test_another_language_takes_this_windows_place_and_goes_back(qtbot, first_of
     assert speech.chosen() == "de" and german.isVisible() and german.size() == size
     assert "Ansicht" in menu_titles(german) and "View" not in menu_titles(german)
     assert german.menus.choices("language")["de"].isChecked()
-    assert german.session.lesson.id == lesson.id and german.session.position == 2
+    assert german.session.lesson.id == lesson.id and german.session.selection.position == 2
     assert german.session.shelf is shelf
     # What is done in the new window is kept, and undone in the one after it.
     german.session.edit("Titel", lambda old: replace(old, title="Fähre"))

@@ -24,8 +24,8 @@ def shown(qtbot, window):
 def taught(qtbot, lesson_window):
     """Three steps on the lesson: a pin, a title, a grade."""
     session = lesson_window.session
-    session.select_note(session.bar.notes[0].id)
-    session.set_right("m")
+    session.selection.select_note(session.selection.bar.notes[0].id)
+    session.hand_edits.set_right("m")
     panel = lesson_window.lesson_panel
     panel.title.setText("Ferry at dawn")
     panel.title.editingFinished.emit()

@@ -134,12 +134,14 @@ def test_a_slow_answer_for_an_older_state_is_dropped(qtbot, open_window, score_f
     make_lesson(qtbot, window, score_file)
     settled(window)
     session = window.session
-    note = session.bar.notes[1]  # E4
-    session.move_note(note.id, 3, 4)
+    note = session.selection.bar.notes[1]  # E4
+    session.hand_edits.move_note(note.id, 3, 4)
     assert held.wait(10)
     session.undo()
     seen = []
-    session.fingered.connect(lambda: seen.append(session.fingering.note(note.id).string))
+    session.fingers.fingered.connect(
+        lambda: seen.append(session.fingers.fingering.note(note.id).string)
+    )
     gate.set()
     settled(window)
     qtbot.waitUntil(lambda: bool(seen), timeout=WAIT)

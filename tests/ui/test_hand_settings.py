@@ -41,7 +41,7 @@ def test_rest_strokes_and_relaxed_hand_reach_the_engine(lesson_window, settled):
     settled(window)
     session = window.session
     assert session.lesson.settings.rest_strokes and session.lesson.settings.relaxed_hand
-    strokes = {n.stroke for bar in session.fingering.bars for n in bar.notes}
+    strokes = {n.stroke for bar in session.fingers.fingering.bars for n in bar.notes}
     assert "rest" in strokes
 
 
@@ -52,9 +52,9 @@ def test_campanella_is_offered_on_reentrant_tunings_and_reaches_the_engine(lesso
     panel.campanella.click()
     settled(window)
     assert session.lesson.settings.campanella
-    rings = [n for bar in session.fingering.bars for n in bar.notes if n.rings]
+    rings = [n for bar in session.fingers.fingering.bars for n in bar.notes if n.rings]
     assert rings and all(n.rings > n.duration for n in rings)
     session.edit("low", lambda lesson: replace(lesson, instrument="ukulele-low-g"))
     settled(window)
     assert not panel.form.isRowVisible(panel.campanella)
-    assert not any(n.rings for bar in session.fingering.bars for n in bar.notes)
+    assert not any(n.rings for bar in session.fingers.fingering.bars for n in bar.notes)

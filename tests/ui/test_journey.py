@@ -40,24 +40,24 @@ def test_from_the_score_to_the_handout(qtbot, open_window, score_file, settled, 
     settled(window)
     assert session.lesson.title == "Ferry at dusk"
     assert window.bars.model.rowCount() == 4
-    assert [n.midi for n in session.fingering.bars[0].notes] == [60, 64, 67, 69]
+    assert [n.midi for n in session.fingers.fingering.bars[0].notes] == [60, 64, 67, 69]
 
     # Select a bar, then a note of it.
     click_bar(window, 2)
-    assert session.position == 2
-    note = session.bar.notes[3]  # C5
+    assert session.selection.position == 2
+    note = session.selection.bar.notes[3]  # C5
     click_note(window, note.id)
-    assert session.note_id == note.id
+    assert session.selection.note_id == note.id
 
     # Move it to another string by a click on an offered place.
-    before = session.note_hands
+    before = session.fingers.note_hands
     offered = window.neck.neck.picture.offers
     assert offered
     assert all(session.instrument.open_midi[s - 1] + f == 72 for s, f in offered)
     string, fret = min(offered, key=lambda place: place[1])
     click_place(window, string, fret)
     settled(window)
-    moved = session.note_hands
+    moved = session.fingers.note_hands
     assert (moved.string, moved.fret) == (string, fret) != (before.string, before.fret)
     assert moved.pinned
     assert window.bars.model.rows[2].pins == 1
@@ -66,7 +66,7 @@ def test_from_the_score_to_the_handout(qtbot, open_window, score_file, settled, 
     window.neck.neck.setFocus()
     QTest.keyClick(window.neck.neck, Qt.Key.Key_A)
     settled(window)
-    assert session.note_hands.right == "a"
+    assert session.fingers.note_hands.right == "a"
 
     # Write a note.
     window.notes.add_button.click()
@@ -92,12 +92,15 @@ def test_from_the_score_to_the_handout(qtbot, open_window, score_file, settled, 
     window.lesson_panel.grade.setValue(3)
     window.lesson_panel.practice.setValue(240)
     settled(window)
-    kept, position, selected = session.lesson, session.position, session.note_id
+    kept, position, selected = session.lesson, session.selection.position, session.selection.note_id
     window.close()
     again = open_window()
     assert again.session.lesson == kept
-    assert (again.session.position, again.session.note_id) == (position, selected)
-    assert again.session.note_hands == moved_with(again, moved)
+    assert (again.session.selection.position, again.session.selection.note_id) == (
+        position,
+        selected,
+    )
+    assert again.session.fingers.note_hands == moved_with(again, moved)
     assert again.bars.view.currentIndex().row() == 2
 
     # Undo reaches back over the restart.
@@ -122,15 +125,15 @@ def moved_with(window, moved):
     """The moved note as the reopened window has it, its right finger included."""
     from dataclasses import replace
 
-    return replace(moved, right="a", move=window.session.note_hands.move)
+    return replace(moved, right="a", move=window.session.fingers.note_hands.move)
 
 
 def test_dragging_a_finger_to_another_string(lesson_window, settled):
     window = lesson_window
     session, neck = window.session, window.neck.neck
-    note = session.bar.notes[3]  # A4, the open first string
-    session.select_note(note.id)
-    here = session.note_hands
+    note = session.selection.bar.notes[3]  # A4, the open first string
+    session.selection.select_note(note.id)
+    here = session.fingers.note_hands
     place = min(neck.picture.offers, key=lambda p: p[1])
     start = neck.centre_of(here.string, here.fret)
     QTest.mousePress(neck, LEFT, pos=start)
@@ -138,15 +141,15 @@ def test_dragging_a_finger_to_another_string(lesson_window, settled):
     QTest.mouseMove(neck, neck.centre_of(*place))
     QTest.mouseRelease(neck, LEFT, pos=neck.centre_of(*place))
     settled(window)
-    assert (session.note_hands.string, session.note_hands.fret) == place
+    assert (session.fingers.note_hands.string, session.fingers.note_hands.fret) == place
 
 
 def test_dropped_beside_the_rings_a_finger_stays(lesson_window, settled):
     window = lesson_window
     session, neck = window.session, window.neck.neck
-    session.select_note(session.bar.notes[3].id)
+    session.selection.select_note(session.selection.bar.notes[3].id)
     before = session.lesson
-    start = neck.centre_of(session.note_hands.string, session.note_hands.fret)
+    start = neck.centre_of(session.fingers.note_hands.string, session.fingers.note_hands.fret)
     wrong = neck.centre_of(4, 6)
     assert (4, 6) not in neck.picture.offers
     QTest.mousePress(neck, LEFT, pos=start)
@@ -160,36 +163,36 @@ def test_keys_move_notes_and_fingers(lesson_window, settled):
     session, neck = window.session, window.neck.neck
     neck.setFocus()
     QTest.keyClick(neck, Qt.Key.Key_Right)
-    assert session.note_id == session.bar.notes[0].id
+    assert session.selection.note_id == session.selection.bar.notes[0].id
     QTest.keyClick(neck, Qt.Key.Key_Right)
-    note = session.bar.notes[1]  # E4: open string 2, or string 3 fret 4
-    assert session.note_id == note.id
+    note = session.selection.bar.notes[1]  # E4: open string 2, or string 3 fret 4
+    assert session.selection.note_id == note.id
     QTest.keyClick(neck, Qt.Key.Key_Down)
     settled(window)
-    assert (session.note_hands.string, session.note_hands.fret) == (3, 4)
+    assert (session.fingers.note_hands.string, session.fingers.note_hands.fret) == (3, 4)
     QTest.keyClick(neck, Qt.Key.Key_4)
     settled(window)
-    assert session.note_hands.left == 4
+    assert session.fingers.note_hands.left == 4
     QTest.keyClick(neck, Qt.Key.Key_0)  # no open string there
     assert "Finger 0 is the open string" in window.notice.words.text()
-    assert session.note_hands.left == 4
+    assert session.fingers.note_hands.left == 4
     QTest.keyClick(neck, Qt.Key.Key_Backspace)
     settled(window)
     assert session.lesson.pins == ()
     QTest.keyClick(neck, Qt.Key.Key_Escape)
-    assert session.note_id is None
+    assert session.selection.note_id is None
 
 
 def test_enter_takes_another_fingering(qtbot, lesson_window, settled):
     window = lesson_window
     session = window.session
     click_bar(window, 1)
-    qtbot.waitUntil(lambda: bool(session.choices), timeout=WAIT)
-    wanted = session.choices[0].notes
+    qtbot.waitUntil(lambda: bool(session.fingers.choices), timeout=WAIT)
+    wanted = session.fingers.choices[0].notes
     window.choices.list.setFocus()
     QTest.keyClick(window.choices.list, Qt.Key.Key_Return)
     settled(window)
-    got = session.bar_hands.notes
+    got = session.fingers.bar_hands.notes
     assert [(n.string, n.fret, n.left) for n in got] == [(n.string, n.fret, n.left) for n in wanted]
     assert len(session.shelf.choices()) == 1
 
@@ -260,7 +263,7 @@ def test_another_key_keeps_the_notes(qtbot, lesson_window, settled):
     qtbot.waitUntil(lambda: window.dialog is None, timeout=WAIT)
     settled(window)
     assert session.lesson.key == "D major"
-    assert [n.midi for n in session.fingering.bars[0].notes] == [62, 66, 69, 71]
+    assert [n.midi for n in session.fingers.fingering.bars[0].notes] == [62, 66, 69, 71]
     assert [n.text for n in session.lesson.notes] == ["Stay"]
     window.menus["undo"].trigger()
     settled(window)
@@ -287,4 +290,4 @@ def test_clicking_the_score_beside_a_note_selects_the_bar(lesson_window):
     rect = score.from_image(score.image.bar_rect(1))
     corner = QPointF(rect.right() - 3, rect.top() + 2)
     QTest.mouseClick(score.viewport(), LEFT, pos=corner.toPoint())
-    assert (window.session.bar_index, window.session.note_id) == (1, None)
+    assert (window.session.selection.bar_index, window.session.selection.note_id) == (1, None)

@@ -15,11 +15,9 @@ from workbench.ui.views.grading import learning
 def test_learn_from_choices(qtbot, lesson_window, settled, monkeypatch, keep):
     window = lesson_window
     session = window.session
-    hands = {n.id: n for bar in session.fingering.bars for n in bar.notes}
+    hands = {n.id: n for bar in session.fingers.fingering.bars for n in bar.notes}
     stopped = [n for n in hands.values() if n.left][:6]
-    pins = tuple(
-        Pin(n.id, string=n.string, fret=n.fret, left=n.left % 4 + 1) for n in stopped
-    )
+    pins = tuple(Pin(n.id, string=n.string, fret=n.fret, left=n.left % 4 + 1) for n in stopped)
     session.edit("Pin", lambda lesson: replace(lesson, pins=pins[:1]))
     settled(window)
     seen = []

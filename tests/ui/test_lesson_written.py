@@ -35,7 +35,7 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
     window.session.edit("Sections", lambda old: _with_sections(old))
     note = session.lesson.piece.bars[1].notes[0].id
     click_bar(window, 1)
-    session.select_note(note)
+    session.selection.select_note(note)
     window.neck.neck.setFocus()
     QTest.keyClick(window.neck.neck, Qt.Key.Key_A)
     settled(window)
@@ -45,7 +45,7 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
     write(panel, "This one *sings*")
     assert panel.scope.reach.currentIndex() == NOTE
     choose(panel.kind, NOTE_KINDS.index("sound"))
-    session.select_note(None)
+    session.selection.select_note(None)
     click_bar(window, 2)
     write(panel, "Only this bar")
     write(panel, "Both of these bars")
@@ -66,7 +66,7 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
 
     # Why not the other one, and a grip beside it.
     click_bar(window, 2)
-    qtbot.waitUntil(lambda: bool(session.choices), timeout=WAIT)
+    qtbot.waitUntil(lambda: bool(session.fingers.choices), timeout=WAIT)
     panel.list.setCurrentRow(next(
         row for row in range(panel.list.count()) if "Only this" in panel.list.item(row).text()
     ))  # fmt: skip
@@ -128,10 +128,10 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
 
     # Closed and opened again: everything is still there.
     click_bar(window, 4)
-    whole = replace(session.lesson, selected_bar=4)  # where the teacher last looked
+    whole = session.lesson
     window.close()
     again = open_window()
-    assert again.session.lesson == whole and again.session.position == 4
+    assert again.session.lesson == whole and again.session.selection.position == 4
     click_bar(again, 2)
     texts = [again.notes.list.item(row).text() for row in range(again.notes.list.count())]
     assert any("Only this bar" in text for text in texts)
@@ -144,6 +144,5 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
 
 
 def _with_sections(lesson):
-    from dataclasses import replace
 
     return replace(lesson, sections=((0, "A"), (3, "B")))

@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QInputDialog
 
 from tests.ui.conftest import WAIT
+from workbench.handout.sheets.page import make_handout
 from workbench.music.order.form import playing_order
 from workbench.teaching.lessons.lesson import BarNote
 from workbench.ui.help.shortcut_list import ShortcutList
@@ -77,7 +78,7 @@ def begin_piece(qtbot, window, title, bars=4, pickup=0):
 def test_a_piece_written_from_nothing(qtbot, new_piece, settled):
     window, session = new_piece, new_piece.session
     hand = window.music.hand
-    assert hand.writing
+    assert hand.pen.writing
     assert session.lesson.title == "Slow air"
     assert session.lesson.piece.composer == "Nobody"
     assert session.lesson.piece.bars[0].key.fifths == 1
@@ -110,7 +111,7 @@ def test_a_piece_written_from_nothing(qtbot, new_piece, settled):
     press(window, "D")
     assert names(session.lesson.piece.bars[0], voice=2) == [("D4", 0, 3)]
     QTest.keyClick(window.score, KEY.Key_Left)
-    assert hand.caret.bar == 0
+    assert hand.pen.caret.bar == 0
     press(window, "S")
     field = window.music.writer.chord
     assert field is not None
@@ -121,16 +122,16 @@ def test_a_piece_written_from_nothing(qtbot, new_piece, settled):
 
     # Bars 1 to 2 are played twice, with two endings after them.
     for index, passes in ((1, "First ending"), (2, "Second ending")):
-        session.select(session.position_of(index), None)
+        session.selection.select(session.selection.position_of(index), None)
         choose(window, "Music", "Repeats and jumps", passes)
     assert playing_order(session.lesson.piece) == (0, 1, 0, 2, 3)
 
     # It is fingered, drawn, and remembered as written.
     settled(window)
     assert not session.last_fault
-    assert {n.midi for n in session.fingering.bars[0].notes} == {62, 67, 69, 71}
+    assert {n.midi for n in session.fingers.fingering.bars[0].notes} == {62, 67, 69, 71}
     QTest.keyClick(window.score, KEY.Key_Escape)
-    assert not hand.writing
+    assert not hand.pen.writing
     assert not window.music.next.isVisible()
     assert session.shelf.load(session.lesson.id).piece == session.lesson.piece
 
@@ -165,7 +166,7 @@ def test_an_empty_piece_faults_nowhere(qtbot, new_piece, settled, tmp_path):
     window.side.setCurrentIndex(1)
     settled(window)
     path = tmp_path / "empty.pdf"
-    assert session.services.handout(session.lesson, session.fingering, str(path), {}) >= 1
+    assert make_handout(session.lesson, session.fingers.fingering, path) >= 1
     window.openers.change_music()
     settled(window)
     assert not session.last_fault
@@ -184,19 +185,19 @@ def test_a_piece_needs_a_title(qtbot, open_window):
 def test_a_wrong_pitch_is_corrected(qtbot, lesson_window, settled):
     window, session = lesson_window, lesson_window.session
     note = session.lesson.piece.bars[0].notes[1]
-    session.select_note(note.id)
+    session.selection.select_note(note.id)
     shortcut(qtbot, window, KEY.Key_M)
     hand = window.music.hand
-    assert hand.writing
-    assert hand.note.id == note.id
+    assert hand.pen.writing
+    assert hand.pen.note.id == note.id
     QTest.keyClick(window.score, KEY.Key_Up, ALT)
     now = session.lesson.piece.bars[0].notes[1]
     assert (now.id, now.pitch.name) == (note.id, "F4")
     assert session.lesson.corrected
     settled(window)
-    assert session.fingering.bars[0].notes[1].midi == 65
+    assert session.fingers.fingering.bars[0].notes[1].midi == 65
     shortcut(qtbot, window, KEY.Key_M)
-    assert not hand.writing
+    assert not hand.pen.writing
     shortcut(qtbot, window, KEY.Key_Z)
     assert session.lesson.piece.bars[0].notes[1].pitch.name == "E4"
     assert not session.lesson.corrected
@@ -204,10 +205,10 @@ def test_a_wrong_pitch_is_corrected(qtbot, lesson_window, settled):
 
 def test_a_fret_is_written_in_the_tablature(qtbot, lesson_window, settled):
     window, session = lesson_window, lesson_window.session
-    session.select_note(session.lesson.piece.bars[0].notes[0].id)
+    session.selection.select_note(session.lesson.piece.bars[0].notes[0].id)
     choose(window, "Music", "Write music")
     press(window, "J")
-    string = window.music.hand.caret.string
+    string = window.music.hand.pen.caret.string
     press(window, "2")
     note = session.lesson.piece.bars[0].notes[0]
     assert note.midi == session.instrument.open_midi[string - 1] + 2
@@ -222,9 +223,9 @@ def test_a_click_puts_the_caret(qtbot, lesson_window):
     score, note = window.score, session.lesson.piece.bars[2].notes[2]
     middle = score.from_image(score.image.rect_of(f"head-{note.id}")).center()
     QTest.mouseClick(score.viewport(), Qt.MouseButton.LeftButton, pos=middle.toPoint())
-    caret = window.music.hand.caret
+    caret = window.music.hand.pen.caret
     assert (caret.bar, caret.onset) == (2, 2)
-    assert session.note_id == note.id
+    assert session.selection.note_id == note.id
     assert "Bar 3, beat 3" in window.music.next.text()
 
 
@@ -235,7 +236,7 @@ def test_a_deleted_bar_tells_what_went_with_it(qtbot, lesson_window, settled):
     settled(window)
     told = []
     session.told.connect(told.append)
-    session.select(1, None)
+    session.selection.select(1, None)
     choose(window, "Music", "Bar", "Delete")
     assert len(session.lesson.piece.bars) == 3
     assert session.lesson.notes == ()
@@ -252,7 +253,7 @@ def test_a_deleted_bar_tells_what_went_with_it(qtbot, lesson_window, settled):
 def test_what_cannot_be_done_is_told_in_a_sentence(qtbot, lesson_window):
     window, session = lesson_window, lesson_window.session
     before = session.lesson
-    session.select(2, None)
+    session.selection.select(2, None)
     choose(window, "Music", "Repeats and jumps", "Second ending")
     assert "mark the first ending first" in window.notice.words.text()
     assert session.lesson is before
@@ -279,7 +280,7 @@ def test_what_is_asked_about_a_bar(qtbot, lesson_window, monkeypatch, ask, answe
     window, session = lesson_window, lesson_window.session
     for name in ("getItem", "getInt", "getText"):
         monkeypatch.setattr(QInputDialog, name, lambda *_, **__: (answer, True))
-    session.select(1, None)
+    session.selection.select(1, None)
     choose(window, "Music", "Write music")
     ask(window.music.marks)
     assert check(session.lesson.piece), session.lesson.piece
@@ -289,7 +290,7 @@ def test_what_is_asked_about_a_bar(qtbot, lesson_window, monkeypatch, ask, answe
 
 def test_instrument_and_key_keep_corrections(qtbot, lesson_window, settled):
     window, session = lesson_window, lesson_window.session
-    session.select_note(session.lesson.piece.bars[0].notes[1].id)
+    session.selection.select_note(session.lesson.piece.bars[0].notes[1].id)
     choose(window, "Music", "Note at hand", "A step higher")
     for times in (1, 2):
         window.openers.change_music()

@@ -179,8 +179,8 @@ def test_reach_is_measured_against_the_hand_and_from_the_barre():
 def neck_view(qtbot, lesson_window):
     """The fretboard on bar 3 (D4 F4 B4 C5), its last note selected, with the focus."""
     session = lesson_window.session
-    session.select(2)
-    session.select_note(session.bar_hands.notes[3].id)
+    session.selection.select(2)
+    session.selection.select_note(session.fingers.bar_hands.notes[3].id)
     lesson_window.neck.neck.setFocus()
     return lesson_window.neck
 
@@ -192,7 +192,7 @@ def press(view, *keys):
 
 def test_keys_zoom_around_the_selected_finger(neck_view):
     neck, bar = neck_view.neck, neck_view.horizontalScrollBar()
-    note = neck_view.neck._session.note_hands
+    note = neck_view.neck._session.fingers.note_hands
 
     def at():
         return neck.centre_of(note.string, note.fret).x() - bar.value()
@@ -246,8 +246,8 @@ def turn(view, x, by, keys=Qt.KeyboardModifier.NoModifier):
 
 def test_a_double_click_pins_the_finger_as_it_is(neck_view, lesson_window):
     session, neck = lesson_window.session, neck_view.neck
-    hands = session.note_hands
-    session.select_note(None)
+    hands = session.fingers.note_hands
+    session.selection.select_note(None)
     at = neck.centre_of(hands.string, hands.fret)
     QTest.mouseClick(neck, Qt.MouseButton.LeftButton, pos=at)
     assert session.lesson.pins == ()
@@ -258,7 +258,7 @@ def test_a_double_click_pins_the_finger_as_it_is(neck_view, lesson_window):
 
 def test_a_double_click_on_another_place_moves_the_note_once(neck_view, lesson_window):
     session, neck = lesson_window.session, neck_view.neck
-    note, place = session.note_id, neck.picture.offers[0]
+    note, place = session.selection.note_id, neck.picture.offers[0]
     neck_view.ensureVisible(*neck.centre_of(*place).toTuple())
     at = neck.centre_of(*place)
     QTest.mouseClick(neck, Qt.MouseButton.LeftButton, pos=at)
@@ -283,8 +283,9 @@ def test_one_grip_has_one_reach_and_one_caution(lesson_window):
     stands = [reach_of(m.pressed, (), INSTRUMENTS["guitar"], small) for m in moments(hands)]
     assert reach == max(stands, key=lambda r: r.apart / r.comfort)
     at = SimpleNamespace(
-        bar_hands=hands, lesson=session.lesson, hand=small, instrument=INSTRUMENTS["guitar"],
-        bar=session.bar, note_hands=hands.notes[0],
+        lesson=session.lesson, hand=small, instrument=INSTRUMENTS["guitar"],
+        selection=SimpleNamespace(bar=session.selection.bar),
+        fingers=SimpleNamespace(bar_hands=hands, note_hands=hands.notes[0]),
     )  # fmt: skip
     said = stretch_caution(at)
     assert f"{reach.apart:.0f} mm" in said and f"{reach.comfort:.0f} mm" in said
@@ -297,7 +298,7 @@ def test_one_grip_has_one_reach_and_one_caution(lesson_window):
 
 def test_the_frets_in_use_fill_the_width_and_a_key_shows_all(neck_view, lesson_window):
     neck = neck_view.neck
-    used = max(n.fret or 0 for b in lesson_window.session.fingering.bars for n in b.notes)
+    used = max(n.fret or 0 for b in lesson_window.session.fingers.fingering.bars for n in b.notes)
     wide = neck_view.viewport().width()
     layout = neck.neck
     shown = sum(layout.fret_x(fret) <= wide for fret in range(1, layout.frets + 1))

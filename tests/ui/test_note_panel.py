@@ -94,7 +94,7 @@ def test_a_grip_is_typed_or_taken_from_the_fretboard(panel, lesson_window):
     panel.attached.actions_by_kind["grip"].trigger()
     dialog = panel.dialog
     assert nameless(dialog) == []
-    frets = {n.string: n.fret for n in session.bar_hands.notes if n.onset == 0}
+    frets = {n.string: n.fret for n in session.fingers.bar_hands.notes if n.onset == 0}
     taken = "-".join(str(frets.get(s, "x")) for s in (4, 3, 2, 1))
     assert dialog.frets.text() == taken
     dialog.frets.setText("2-0-1")
@@ -113,7 +113,7 @@ def test_a_grip_is_typed_or_taken_from_the_fretboard(panel, lesson_window):
 
 def test_why_not_the_other_fingering(qtbot, panel, lesson_window):
     session = lesson_window.session
-    qtbot.waitUntil(lambda: bool(session.choices), timeout=WAIT)
+    qtbot.waitUntil(lambda: bool(session.fingers.choices), timeout=WAIT)
     panel.add_button.click()  # no words yet: the reason becomes them
     panel.attached.actions_by_kind["rejected"].trigger()
     dialog = panel.dialog
@@ -124,7 +124,7 @@ def test_why_not_the_other_fingering(qtbot, panel, lesson_window):
     assert moved
     dialog.ok.click()
     note = session.lesson.notes[0]
-    now = {n.id: (n.string, n.fret, n.left) for n in session.bar_hands.notes}
+    now = {n.id: (n.string, n.fret, n.left) for n in session.fingers.bar_hands.notes}
     assert note.why == note.text == words(other.reason)
     assert note.rejected and all(now[row[0]] != row[1:] for row in note.rejected)
     assert panel.attached.rejected.isVisibleTo(panel)
@@ -190,7 +190,7 @@ def test_a_link_opens_the_lesson_that_teaches_the_move(
 def test_figures_are_mirrored_for_a_left_handed_player(qtbot, panel, lesson_window):
     session = lesson_window.session
     lesson_window.session.set_left_handed(True)
-    qtbot.waitUntil(lambda: bool(session.choices), timeout=WAIT)
+    qtbot.waitUntil(lambda: bool(session.fingers.choices), timeout=WAIT)
     write(panel, "Look")
     panel.attached.actions_by_kind["grip"].trigger()
     assert panel.dialog.picture.mirrored

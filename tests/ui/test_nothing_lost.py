@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QLabel, QWidget
 
 from tests.ui.conftest import WAIT
 from tests.ui.helpers import click_bar, nameless
-from workbench.store.conflict import Refused
+from workbench.store.conflict import StoreRefused
 from workbench.store.shelf import Shelf
 from workbench.ui.bench import edits
 from workbench.ui.keeping.left_dialog import LeftDialog
@@ -34,12 +34,13 @@ def full():
     class Full:
         def break_down(self, shelf):
             def refuse(*_given, **_named):
-                raise Refused(FULL)
+                raise StoreRefused(FULL)
 
-            self.shelf, shelf.save = shelf, refuse
+            self.shelf, self.save = shelf, shelf.save
+            shelf.save = refuse
 
         def mend(self):
-            del self.shelf.save
+            self.shelf.save = self.save
 
     return Full()
 

@@ -87,7 +87,7 @@ def test_a_cut_note_is_ringed_while_it_is_missed_and_both_hands_light_up(heard_w
 
 def test_the_spans_are_what_they_say(heard_window):
     session, window = heard_window.session, heard_window
-    session.select(1, session.lesson.piece.bars[1].notes[2].id)
+    session.selection.select(1, session.lesson.piece.bars[1].notes[2].id)
 
     def span(which, rows=()):
         found = spans.span_of(session, which, rows)
@@ -162,10 +162,10 @@ def test_versions_are_compared_by_ear(qtbot, heard_window, menu):
     menu.against_original()
     against = window.conductor._programme.against
     assert len(against.piece.bars) == len(window.session.lesson.piece.bars)
-    qtbot.waitUntil(lambda: bool(window.session.choices), timeout=WAIT)
+    qtbot.waitUntil(lambda: bool(window.session.fingers.choices), timeout=WAIT)
     menu.against_other()
     programme = window.conductor._programme
-    assert programme.order == (window.session.bar_index,)
+    assert programme.order == (window.session.selection.bar_index,)
     assert programme.against.fingering != programme.fingering
     window.conductor.stop()
 

@@ -36,7 +36,7 @@ def test_a_downward_move_and_the_ceiling_stay_with_the_lesson(
     settled(window)
     lesson = session.lesson
     assert (lesson.transposition, lesson.top_fret, lesson.strict) == (-12, 5, "easy")
-    assert max(n.fret for bar in session.fingering.bars for n in bar.notes) <= 5
+    assert max(n.fret for bar in session.fingers.fingering.bars for n in bar.notes) <= 5
 
     window.openers.change_music()
     again = window.dialog.fields

@@ -67,8 +67,8 @@ def test_the_grade_of_a_fitted_model_is_printed(lesson_window, make):
 def test_only_what_goes_to_the_printer_counts_as_printed(qtbot, lesson_window, settled, tmp_path):
     session = lesson_window.session
     shelf, lesson = session.shelf, session.lesson
-    handout = compose(lesson, session.fingering, HandoutOptions(), shelf)
-    preview = PrintPreview(session, handout, lesson, session.fingering, lesson_window)
+    handout = compose(lesson, session.fingers.fingering, HandoutOptions(), shelf)
+    preview = PrintPreview(session, handout, lesson, session.fingers.fingering, lesson_window)
     settled(lesson_window)
     assert printed_grade(shelf, lesson.id) is None
     preview.printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)

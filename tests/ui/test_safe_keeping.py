@@ -11,16 +11,14 @@ from PySide6.QtWidgets import QDialog
 from tests.ui.conftest import WAIT
 from tests.ui.helpers import nameless
 from workbench.store.backups import back_up, backups
-from workbench.store.opening import Place
+from workbench.store.opening import StorePlace
 from workbench.store.shelf import Shelf
 from workbench.ui.keeping.backups_dialog import BackupsDialog
 from workbench.ui.keeping.trouble_dialog import TroubleDialog
 from workbench.ui.window import app as ui_app
 
 
-def test_a_backup_is_made_and_restored_from_the_window(
-    qtbot, lesson_window, settled, monkeypatch
-):
+def test_a_backup_is_made_and_restored_from_the_window(qtbot, lesson_window, settled, monkeypatch):
     window = lesson_window
     monkeypatch.setattr(window, "deleteLater", lambda: None)  # the test's own to delete
     session = window.session
@@ -65,7 +63,7 @@ def test_an_archive_goes_out_and_comes_in(qtbot, lesson_window, settled, tmp_pat
     session.shelf.empty_bin(-1)
     ui_app.open_file(window, str(path))  # as the desktop hands it over
     qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)
-    assert session.shelf.load(lesson.id) == replace(lesson, selected_bar=0)
+    assert session.shelf.load(lesson.id) == lesson
     assert "1 lesson is new" in window.statusBar().currentMessage()
 
 
@@ -95,7 +93,7 @@ def broken(lesson_window):
     back_up(lesson_window.session.shelf.place)
     lesson_window.close()
     lesson_window.session.shelf.close()
-    file = Place().file
+    file = StorePlace().file
     file.write_bytes(b"")
     os.utime(file, (1e9, 1e9))
     return file

@@ -21,7 +21,7 @@ def window(qtbot, open_window, tmp_path, settled):
 
 def test_the_same_is_offered_once_for_all_bars_alike(window, settled):
     session, choices = window.session, window.choices
-    session.select(0)
+    session.selection.select(0)
     settled(window)
     assert not choices.same_button.isVisible()  # nothing is chosen yet
     choices.keep()

@@ -139,7 +139,7 @@ def test_a_read_that_is_called_off_takes_the_score_off_the_list(
         while True:
             tick()
 
-    monkeypatch.setattr(session, "services", replace(session.services, read=never))
+    monkeypatch.setattr("workbench.ui.views.grading.scores_dialog.read_apart", never)
     lesson_window.openers.learn_scores()
     dialog = lesson_window.dialog
     dialog.add([tmp_path / "endless.xml"])
@@ -158,7 +158,7 @@ def test_a_full_store_is_said_in_one_sentence(qtbot, tmp_path, lesson_window, di
     def full(*_):
         raise BadInput("The disk is full.")
 
-    monkeypatch.setattr(type(lesson_window.session.shelf), "save_all", full)
+    monkeypatch.setattr(lesson_window.session.shelf, "save_all", full)
     with qtbot.waitSignal(lesson_window.session.failed) as told:
         dialog.apply_button.click()
     assert told.args == ["The disk is full."]

@@ -35,8 +35,8 @@ def at_hand(window, voice):
     """Select the first note of a voice, as a click on its head does."""
     session = window.session
     note = next(n for n in session.lesson.piece.bars[0].notes if n.voice == voice)
-    session.select_note(note.id)
-    window.music.hand.begin()
+    session.selection.select_note(note.id)
+    window.music.hand.pen.begin()
     return note
 
 
@@ -59,7 +59,7 @@ def test_what_is_heard_is_changed_at_both_stems(shared_window, settled, voice):
 def test_the_teacher_asks_for_two_strings_and_takes_it_back(shared_window, settled):
     window, session = shared_window, shared_window.session
     low = next(n for n in session.lesson.piece.bars[0].notes if n.voice == 2)
-    session.select_note(low.id)
+    session.selection.select_note(low.id)
 
     def trigger(words):
         menu = note_menu(session, window, lambda: None)

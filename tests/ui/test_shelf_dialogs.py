@@ -88,16 +88,16 @@ def test_opening_another_lesson_and_back_keeps_each_ones_bar(
 ):
     window, session = lesson_window, lesson_window.session
     first = session.lesson.id
-    session.select(3)
+    session.selection.select(3)
     make_lesson(qtbot, window, write_score(tmp_path / "b.musicxml", ("G4 G4 E4 E4", "C4 E4 G4 C5")))
     settled(window)
-    assert session.lesson.id != first and session.position == 0
+    assert session.lesson.id != first and session.selection.position == 0
     page = on_shelf(qtbot, window)
     listed(qtbot, page, 2)
     pick(page, id=first)
     page.open_button.click()
     settled(window)
-    assert (session.lesson.id, session.position) == (first, 3)
+    assert (session.lesson.id, session.selection.position) == (first, 3)
 
 
 def test_deleting_the_open_lesson_empties_the_bench_and_undo_fills_it(
@@ -125,10 +125,10 @@ def test_versions_are_kept_and_gone_back_to(lesson_window, answers, settled):
     window, session = lesson_window, lesson_window.session
     answers.append("Before the concert")
     window.openers.keep_version()
-    session.set_right("p")  # no note selected: refused
+    session.hand_edits.set_right("p")  # no note selected: refused
     assert "Select a note" in window.notice.words.text()
-    session.select_note(session.bar.notes[0].id)
-    session.set_right("m")
+    session.selection.select_note(session.selection.bar.notes[0].id)
+    session.hand_edits.set_right("m")
     settled(window)
     assert len(session.lesson.pins) == 1
     window.menus.menu("versions").aboutToShow.emit()
@@ -202,7 +202,7 @@ def test_an_own_tuning_and_its_mistakes(qtbot, open_window, score_file, settled)
     qtbot.waitUntil(lambda: window.dialog is None, timeout=WAIT)
     settled(window)
     assert window.session.lesson.instrument == "custom:G4,C4,E4,A4@345"
-    assert window.session.fingering.audit.notes == 16
+    assert window.session.fingers.fingering.audit.notes == 16
 
 
 def test_the_first_start_lays_out_the_demo_shelf(qtbot, open_window, settled):
@@ -212,7 +212,7 @@ def test_the_first_start_lays_out_the_demo_shelf(qtbot, open_window, settled):
     rows = window.session.shelf.lessons()
     assert len(rows) >= 4
     assert window.bars.model.rowCount() > 0
-    assert all(bar.impossible is None for bar in window.session.fingering.bars)
+    assert all(bar.impossible is None for bar in window.session.fingers.fingering.bars)
 
 
 def test_a_second_start_opens_the_lesson_without_solving_it_anew(
@@ -231,5 +231,5 @@ def test_a_second_start_opens_the_lesson_without_solving_it_anew(
         raise BadInput("Nothing is to be solved.")
 
     window = open_window(Services(demo=lambda: (), solver=never), wait=False)
-    qtbot.waitUntil(lambda: window.session.fingering is not None, timeout=WAIT)
-    assert window.session.fingering == lesson_window.session.fingering
+    qtbot.waitUntil(lambda: window.session.fingers.fingering is not None, timeout=WAIT)
+    assert window.session.fingers.fingering == lesson_window.session.fingers.fingering

@@ -154,28 +154,28 @@ def test_ctrl_and_click_takes_notes_in_and_out(score, window):
     session = window.session
     a, b, c, _ = ids(session, 0)
     click(score, b)
-    assert session.note_ids == (b,)
+    assert session.selection.note_ids == (b,)
     click(score, a, CTRL)
     click(score, c, CTRL)
-    assert session.note_ids == (a, b, c)
+    assert session.selection.note_ids == (a, b, c)
     click(score, b, CTRL)
-    assert session.note_ids == (a, c)
+    assert session.selection.note_ids == (a, c)
     click(score, b)
-    assert session.note_ids == (b,)
+    assert session.selection.note_ids == (b,)
 
 
 def test_a_band_takes_what_lies_in_it_and_with_ctrl_adds_to_it(score, window):
     session = window.session
     notes = ids(session, 0)
     drag(score, *around(score, notes[1:3]))
-    assert session.note_ids == tuple(notes[1:3])
+    assert session.selection.note_ids == tuple(notes[1:3])
     start, end = around(score, notes[3:])
     drag(score, start, end, CTRL)
-    assert session.note_ids == tuple(notes[1:])
+    assert session.selection.note_ids == tuple(notes[1:])
     # A hand that trembles does not draw a band.
     at = middle(score, notes[0])
     drag(score, at, at + QPointF(2, 1))
-    assert session.note_ids == (notes[0],)
+    assert session.selection.note_ids == (notes[0],)
 
 
 def test_shift_and_arrows_reach_over_the_bar_line_and_back(score, window):
@@ -184,11 +184,11 @@ def test_shift_and_arrows_reach_over_the_bar_line_and_back(score, window):
     click(score, last)
     for _ in range(2):
         QTest.keyClick(score, Qt.Key.Key_Right, SHIFT)
-    assert session.note_ids == (last, *over[:2]) and session.note_bars == (0, 1)
+    assert session.selection.note_ids == (last, *over[:2]) and session.selection.note_bars == (0, 1)
     QTest.keyClick(score, Qt.Key.Key_Left, SHIFT)
-    assert session.note_ids == (last, over[0])
+    assert session.selection.note_ids == (last, over[0])
     QTest.keyClick(score, Qt.Key.Key_A, CTRL)
-    assert session.note_ids == tuple(ids(session, 0))
+    assert session.selection.note_ids == tuple(ids(session, 0))
 
 
 # The menu.
@@ -224,7 +224,7 @@ def test_the_menu_pins_and_frees_the_chosen_notes(qtbot, score, window, settled)
     settled(window)
     assert pins(session) == {a, b}
     menu = menu_at(qtbot, score, c)  # on another: that one is chosen
-    assert session.note_ids == (c,)
+    assert session.selection.note_ids == (c,)
     menu.close()
     click(score, a)
     menu = menu_at(qtbot, score, a)
@@ -243,7 +243,7 @@ def test_the_menu_gives_a_right_finger(qtbot, score, window, settled):
     entry(fingers, "a, ring").trigger()
     menu.close()
     settled(window)
-    assert session.note_hands.right == "a" and pins(session) == {note}
+    assert session.fingers.note_hands.right == "a" and pins(session) == {note}
 
 
 def test_the_menu_begins_a_teaching_note_about_the_chosen_notes(qtbot, score, window, settled):
@@ -278,7 +278,7 @@ OPEN = FingeredNote("n", 0, Fraction(0), Fraction(1), 64, 1, 0, 0, "m", Fraction
 
 def test_a_tip_tells_place_and_both_lengths(score, window):
     session = window.session
-    first = session.bar_hands.notes[0]
+    first = session.fingers.bar_hands.notes[0]
     lines = score.tip_at(middle(score, first.id)).split("\n")
     assert lines[0] == "C4"
     assert lines[1].startswith(f"String {first.string}, ")

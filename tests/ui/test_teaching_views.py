@@ -145,7 +145,7 @@ def test_what_to_do_where_playing_hurts_is_read_once(qtbot, lesson_window, monke
         window.teaching.setCurrentWidget(view)
         window.side.setCurrentIndex(side)
         settle(qtbot, window, view)
-        session.select(1 - session.position)
+        session.selection.select(1 - session.selection.position)
         cautions = [c.words.text() for c in window.findChildren(Caution) if c.isVisible()]
         return [text for text in cautions if "hurts" in text or "pain" in text]
 
@@ -175,7 +175,7 @@ def test_the_estimate_stands_beside_the_teachers_word(qtbot, lesson_window):
     chart = view.effort.view
     assert [bar for bar, _, _ in chart.chart.columns] == [0, 1, 2, 3]
     QTest.mouseClick(chart, LEFT, pos=chart.column(2).center().toPoint())
-    assert session.bar_index == 2
+    assert session.selection.bar_index == 2
     view.take_button.click()
     settle(qtbot, window, view)
     assert (session.lesson.grade, session.lesson.grade_level) == (estimate.number, estimate.level)
@@ -226,7 +226,7 @@ def test_the_script_is_written_bar_by_bar_on_a_page(qtbot, lesson_window):
     for position, words in ((1, "Now it comes down."), (2, "And up again.")):
         QTest.keyClick(editor, Qt.Key.Key_Return, CTRL)
         settle(qtbot, window, script)
-        assert (page.place, session.position) == (position, position)
+        assert (page.place, session.selection.position) == (position, position)
         QTest.keyClick(editor, Qt.Key.Key_A, CTRL)
         QTest.keyClicks(editor, words)
     QTest.keyClick(editor, Qt.Key.Key_Return, CTRL | Qt.KeyboardModifier.ShiftModifier)
@@ -309,7 +309,7 @@ def test_the_script_and_the_bars_select_each_other(qtbot, lesson_window):
     click_bar(window, 3)
     assert script.cue.position == 3
     script.table.setCurrentCell(script.row_of(1), 2)
-    assert session.position == 1
+    assert session.selection.position == 1
     assert window.bars.view.currentIndex().row() == 1
 
 
@@ -319,8 +319,8 @@ def test_a_note_can_be_selected_after_the_script_was_open(qtbot, lesson_window):
     window.teaching.setCurrentWidget(window.teaching.score)
     for bar in (0, 2):
         for note in session.lesson.piece.bars[bar].notes[:2]:
-            session.select(bar, note.id)
-            assert (session.note_id, script.cue.position) == (note.id, bar)
+            session.selection.select(bar, note.id)
+            assert (session.selection.note_id, script.cue.position) == (note.id, bar)
 
 
 def test_a_place_of_a_technique_leads_to_its_bar(qtbot, lesson_window):
@@ -333,9 +333,9 @@ def test_a_place_of_a_technique_leads_to_its_bar(qtbot, lesson_window):
         assert view.asks.text() == found.technique.asks
     click_row(view.places, view.places.count() - 1)
     place = found.occurrences[-1]
-    assert session.bar_index == place.bar
-    assert session.note_id in (None, *place.notes)
-    assert window.bars.view.currentIndex().row() == session.position
+    assert session.selection.bar_index == place.bar
+    assert session.selection.note_id in (None, *place.notes)
+    assert window.bars.view.currentIndex().row() == session.selection.position
 
 
 def test_what_was_taught_before_and_what_to_teach_next(qtbot, lesson_window, tmp_path, settled):
@@ -401,7 +401,7 @@ def test_the_reading_view_turns_by_pedal_and_key(reading, lesson_window):
     coming = {m.note.id for m in reading.there.picture.markers}
     assert coming == {n.id for n in session.lesson.piece.bars[3].notes}
     QTest.keyClick(reading, Qt.Key.Key_Escape)
-    assert session.position == 2
+    assert session.selection.position == 2
 
 
 def test_the_reading_view_shows_the_bar_and_what_comes_before_and_after(
@@ -469,7 +469,7 @@ def test_long_words_are_scrolled_before_the_bar_is_turned(qtbot, lesson_window):
     write_words(script, 0, "word " * 120)
     script.commit()
     settle(qtbot, window, script)
-    window.session.select(0)
+    window.session.selection.select(0)
     window.teaching.read()
     qtbot.waitUntil(lambda: window.teaching.reading is not None, timeout=WAIT)
     reading = window.teaching.reading
@@ -506,7 +506,7 @@ def test_another_lesson_closes_the_reading_view(qtbot, reading, lesson_window, s
     copy = session.shelf.duplicate(first, student="Ada")
     session.open(copy.id)
     qtbot.waitUntil(lambda: window.teaching.reading is None, timeout=WAIT)
-    assert session.position == 0
+    assert session.selection.position == 0
 
 
 def test_everything_in_the_views_has_a_name(qtbot, lesson_window):

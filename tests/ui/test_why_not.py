@@ -18,7 +18,7 @@ from workbench.ui.choices.why_table import FRET, LEFT, RIGHT, STRING
 @pytest.fixture
 def asking(qtbot, lesson_window):
     """The dialog on bar 3: D4 F4 B4 C5."""
-    lesson_window.session.select(2)
+    lesson_window.session.selection.select(2)
     lesson_window.choices.why_button.click()
     return lesson_window, lesson_window.choices.dialog
 
@@ -55,7 +55,7 @@ def test_the_menu_and_its_key_ask_why_not(lesson_window):
     (action,) = [a for a in menus.actions if a.text() == "Why no&t …"]
     keys = [key for other in menus.actions for key in other.shortcuts()]
     assert [keys.count(key) for key in action.shortcuts()] == [1]
-    lesson_window.session.select(2)
+    lesson_window.session.selection.select(2)
     action.trigger()
     assert lesson_window.choices.dialog.windowTitle() == "Why not another fingering of bar 3?"
 
@@ -65,7 +65,7 @@ def test_a_bar_of_rests_has_nothing_to_ask(qtbot, open_window, settled, tmp_path
     window = open_window()
     make_lesson(qtbot, window, path)
     settled(window)
-    window.session.select(1)
+    window.session.selection.select(1)
     with qtbot.waitSignal(window.session.told) as told:
         window.choices.why_not()
     assert told.args == ["Select a bar with notes first."]
@@ -92,7 +92,7 @@ def test_typed_figures_are_judged_in_words(qtbot, asking):
 
 def test_cut_notes_are_told_with_their_reason(qtbot, lesson_window):
     window = lesson_window
-    window.session.select(1)  # A4 G4 F4 E4
+    window.session.selection.select(1)  # A4 G4 F4 E4
     window.choices.why_button.click()
     dialog = window.choices.dialog
     type_figures(qtbot, dialog, "2/5.1 3/7.1 - -")
@@ -136,7 +136,7 @@ def test_it_is_taken_as_pins_and_undone(qtbot, asking, settled):
     last = session.lesson.piece.bars[2].notes[3].id
     assert session.lesson.pins == (Pin(last, 2, 8, 4, "a"),)
     assert window.choices.dialog is None
-    hands = session.bar_hands.notes[3]
+    hands = session.fingers.bar_hands.notes[3]
     assert (hands.string, hands.fret, hands.left, hands.right) == (2, 8, 4, "a")
     window.choices.why_button.click()  # what is pinned stands in the table; freed, it goes
     again = window.choices.dialog
@@ -163,7 +163,7 @@ def test_it_is_written_down_in_a_new_note(qtbot, asking):
 
 def test_even_the_impossible_is_attached_to_a_note_that_is_there(qtbot, lesson_window):
     window = lesson_window
-    window.session.select(2)
+    window.session.selection.select(2)
     note = BarNote("n", "sound", "Listen to the **end**.", 2, 2)
     window.session.edit("note", lambda old: edits.put_note(old, note))
     window.choices.why_button.click()

@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from workbench.arranging.changes import BEST, KEY, WHOLE, Change
 from workbench.arranging.decisions import Decisions, voiced
-from workbench.arranging.laying import EVERYTHING, Kept, kept_shares, laid_piece, needed_cuts
+from workbench.arranging.laying import EVERYTHING, KeptShares, kept_shares, laid_piece, needed_cuts
 from workbench.arranging.options import Options
 from workbench.arranging.parts import led
 from workbench.arranging.search import QUICK, THOROUGH, Laid, Search
@@ -50,7 +50,7 @@ class Arranged:
     transposition: int
     key: str
     changes: tuple[Change, ...]
-    kept: Kept = EVERYTHING
+    kept: KeptShares = EVERYTHING
     cost: int = 0
     proved: bool = True
     wishes: Wishes | None = None

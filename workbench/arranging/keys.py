@@ -20,7 +20,7 @@ from workbench.arranging.sounds import TUNE, Texture, texture
 from workbench.arranging.transpose import shift_by, transposed
 from workbench.arranging.weights import Wishes
 from workbench.fingering.engine import solve
-from workbench.fingering.types import Settings
+from workbench.fingering.types import Level, Settings
 from workbench.instrument.model import Hand, Instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
@@ -128,7 +128,7 @@ def candidate_keys(
     return ranked()
 
 
-def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: str) -> Candidate:
+def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: Level) -> Candidate:
     sounds = search.texture
     count_ = max(1, len(sounds.sounds))
     laid = replace(laid, cuts=needed_cuts(sounds, laid, search.options, move))
@@ -171,7 +171,7 @@ def _altered(sounds: Texture, laid: Laid) -> int:
     )
 
 
-def _level_share(search: Search, laid: Laid, level: str) -> float:
+def _level_share(search: Search, laid: Laid, level: Level) -> float:
     most_fret, most_fingers, most_excess = LEVEL_GRIPS.get(level, LEVEL_GRIPS["middle"])
     good = 0
     for struck in search.texture.struck:

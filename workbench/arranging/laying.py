@@ -31,7 +31,7 @@ from workbench.music.model import Bar, Note, Piece
 
 
 @dataclass(frozen=True)
-class Kept:
+class KeptShares:
     """Shares from 0 to 1 of what stayed: of the tune the notes in the octave of their
     phrase at full length; of the bass and of inner notes those that sound at all."""
 
@@ -40,7 +40,7 @@ class Kept:
     inner: float = 1.0
 
 
-EVERYTHING = Kept()
+EVERYTHING = KeptShares()
 
 
 def needed_cuts(
@@ -103,7 +103,7 @@ def _strings_for(pitches: list[int], options: Options) -> bool:
     return all(seat(i, set()) for i in range(len(pitches)))
 
 
-def kept_shares(sounds: Texture, laid: Laid) -> Kept:
+def kept_shares(sounds: Texture, laid: Laid) -> KeptShares:
     """What of the music an arrangement keeps."""
     count = {"tune": [0, 0], "bass": [0, 0], "inner": [0, 0]}
     for m, struck in enumerate(sounds.struck):
@@ -114,7 +114,7 @@ def kept_shares(sounds: Texture, laid: Laid) -> Kept:
             row[1] += 1
             row[0] += k == octave and laid.cuts[i] is None if role == TUNE else k is not None
     shares = {name: n / of if of else 1.0 for name, (n, of) in count.items()}
-    return Kept(**shares)
+    return KeptShares(**shares)
 
 
 def laid_piece(

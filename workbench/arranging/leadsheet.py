@@ -14,6 +14,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.fingering.shapes.chordname import KINDS
+from workbench.fingering.types import Level
 from workbench.language.fact import fact
 from workbench.music.errors import BadInput
 from workbench.music.model import STEP_SEMITONES, Bar, ChordName, Note, Piece
@@ -77,7 +78,7 @@ def patterns_for(piece: Piece) -> tuple[Pattern, ...]:
     return PATTERNS[max(PATTERNS, key=kinds.count)]
 
 
-def pattern_for(piece: Piece, level: str) -> Pattern:
+def pattern_for(piece: Piece, level: Level) -> Pattern:
     """The pattern of a level in the piece's metre."""
     offered = patterns_for(piece)
     return offered[min(_FOR_LEVEL.get(level, 1), len(offered) - 1)]

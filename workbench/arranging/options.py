@@ -29,7 +29,7 @@ UNHEARD = 500_000  # what it costs to go against the teacher's word
 
 
 @dataclass(frozen=True)
-class Heard:
+class HeardSound:
     """A sound as one moment sees it: ``midi`` after the whole piece has moved, its role, the
     MIDI number it must stay under (already in its phrase's octave; None: no limit), how
     far below the tune it was (for notes that rub), whether it begins a bar, and the
@@ -75,7 +75,7 @@ class Options:
         prices = Prices(*(self.weights[term] for term in Prices._fields))
         self.shapes: Shapes = shapes(instrument, hand, prices)
         self.top = min(wishes.top_fret, instrument.playable_frets)
-        self._known: dict[tuple[Heard, ...], tuple[tuple[Option, ...], bool]] = {}
+        self._known: dict[tuple[HeardSound, ...], tuple[tuple[Option, ...], bool]] = {}
         self._where: dict[int, tuple[tuple[int, int], ...]] = {}
 
     def where(self, midi: int) -> tuple[tuple[int, int], ...]:
@@ -84,7 +84,7 @@ class Options:
             self._where[midi] = tuple(p for p in self.instrument.places(midi) if p[1] <= self.top)
         return self._where[midi]
 
-    def octaves(self, heard: Heard) -> list[tuple[int, int]]:
+    def octaves(self, heard: HeardSound) -> list[tuple[int, int]]:
         """The octaves a sound may go up, with their costs, cheapest first."""
         w, m = self.weights, heard.midi
         if heard.wanted is not None:
@@ -110,7 +110,7 @@ class Options:
         found.sort(key=lambda row: (row[1], -row[0]))
         return found[:MOST_OCTAVES]
 
-    def out(self, heard: Heard) -> int:
+    def out(self, heard: HeardSound) -> int:
         """What leaving a sound out costs where nothing doubles it."""
         if heard.wanted is not None:
             return 0 if heard.wanted == GONE else UNHEARD
@@ -135,7 +135,7 @@ class Options:
 
     def whole(
         self,
-        heard: Sequence[Heard],
+        heard: Sequence[HeardSound],
         octaves: Sequence[int | None],
         places: Sequence[tuple[int, int] | None],
     ) -> int | None:
@@ -172,14 +172,14 @@ class Options:
             self.height(p[1], h.role == TUNE) for h, p in zip(heard, places, strict=True) if p
         )
 
-    def ways(self, heard: tuple[Heard, ...]) -> tuple[tuple[Option, ...], bool]:
+    def ways(self, heard: tuple[HeardSound, ...]) -> tuple[tuple[Option, ...], bool]:
         """All ways, cheapest first, and whether really all are among them."""
         found = self._known.get(heard)
         if found is None:
             found = self._known[heard] = self._ways(heard)
         return found
 
-    def _ways(self, heard: tuple[Heard, ...]) -> tuple[tuple[Option, ...], bool]:
+    def _ways(self, heard: tuple[HeardSound, ...]) -> tuple[tuple[Option, ...], bool]:
         order = sorted(range(len(heard)), key=lambda i: (_first(heard[i]), -heard[i].midi))
         choices = [self.octaves(heard[i]) for i in order]
         outs = [self._least_out(heard[i]) for i in order]
@@ -222,7 +222,7 @@ class Options:
             return tuple(within[:MOST_KEPT]), False
         return tuple(found), True
 
-    def _least_out(self, heard: Heard) -> int:
+    def _least_out(self, heard: HeardSound) -> int:
         out = self.out(heard)
         if heard.role in (TUNE, BASS) or heard.wanted is not None:
             return out
@@ -236,7 +236,7 @@ class Options:
 
     def _option(
         self,
-        heard: tuple[Heard, ...],
+        heard: tuple[HeardSound, ...],
         octaves: Sequence[int | None],
         places: Sequence[tuple[int, int] | None],
         cost: int,
@@ -260,5 +260,5 @@ class Options:
         )
 
 
-def _first(heard: Heard) -> int:
+def _first(heard: HeardSound) -> int:
     return 0 if heard.role == TUNE else 1 if heard.role == BASS else 2

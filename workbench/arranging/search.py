@@ -16,7 +16,7 @@ from fractions import Fraction
 from typing import Any
 
 from workbench.arranging.decisions import GONE, Decision, Decisions
-from workbench.arranging.options import UNHEARD, Heard, Option, Options
+from workbench.arranging.options import UNHEARD, HeardSound, Option, Options
 from workbench.arranging.sounds import BASS, OTHER, TUNE, Texture
 from workbench.arranging.weights import CUT_MOST, EASY_FRET, SHIFT_MOST
 
@@ -137,7 +137,7 @@ class Search:
         for struck in texture.struck:
             pitches = tuple(texture.sounds[i].midi for i in struck)
             if pitches not in known:
-                heard = tuple(Heard(midi, OTHER, wanted=0) for midi in pitches)
+                heard = tuple(HeardSound(midi, OTHER, wanted=0) for midi in pitches)
                 ways, _ = self.options.ways(heard)
                 known[pitches] = any(None not in way.octaves for way in ways)
             if known[pitches]:
@@ -188,7 +188,7 @@ class Search:
         high = sum(self.options.height(f, tune=True) for f in lowest if f > EASY_FRET)
         return high > self.weights["phrase_octave"] * len(line)
 
-    def heard(self, m: int, semitones: int, octave: int) -> tuple[Heard, ...]:
+    def heard(self, m: int, semitones: int, octave: int) -> tuple[HeardSound, ...]:
         """The sounds struck at a moment as its ways are looked up."""
         out = []
         for i in self.texture.struck[m]:
@@ -198,12 +198,12 @@ class Search:
                 wanted = 0
             if s.role == TUNE:
                 k = wanted - octave if isinstance(wanted, int) else wanted
-                out.append(Heard(s.midi + semitones + 12 * octave, TUNE, wanted=k))
+                out.append(HeardSound(s.midi + semitones + 12 * octave, TUNE, wanted=k))
                 continue
             ceiling = None if s.ceiling is None else s.ceiling + semitones + 12 * octave
             below = 99 if s.ceiling is None else s.ceiling - s.midi
             out.append(
-                Heard(
+                HeardSound(
                     s.midi + semitones,
                     s.role,
                     ceiling,

@@ -5,13 +5,14 @@ from __future__ import annotations
 import json
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any
+from typing import Any, Literal
 
 from workbench.fingering.weights import RESOURCES
 from workbench.language.message import mark
 from workbench.music.errors import BadInput
 
-STRICT = (mark("faithful"), mark("playable"), mark("easy"))
+Strict = Literal["faithful", "playable", "easy"]
+STRICT: tuple[Strict, ...] = (mark("faithful"), mark("playable"), mark("easy"))
 TOP_FRET = 12  # highest fret unless another is asked for
 EASY_FRET = 7  # above it a hand is out of the easy positions (common practice, no source)
 FIRST_POSITION = 4  # last fret of the first position
@@ -27,7 +28,7 @@ class Wishes:
     where they are heard from the notes."""
 
     top_fret: int = TOP_FRET
-    strict: str = "playable"
+    strict: Strict = "playable"
     tune_part: int = 0
     bass_part: int = 0
 
@@ -62,7 +63,7 @@ def terms() -> tuple[str, ...]:
 
 
 @lru_cache(maxsize=8)
-def weights(strict: str) -> dict[str, int]:
+def weights(strict: Strict) -> dict[str, int]:
     """Weight of every term in thousandths under a strictness."""
     data = _file()
     factor = data["strictness"][strict]

@@ -22,10 +22,10 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> Result:
     from workbench.store import backups
-    from workbench.store.opening import Place
+    from workbench.store.opening import StorePlace
     from workbench.store.told import restored_words
 
-    place = Place()
+    place = StorePlace()
     if options.list or options.restore is not None:
         found = backups.backups(place)
         if options.restore is None:

@@ -53,7 +53,7 @@ def options(parser: argparse.ArgumentParser) -> None:
     )  # fmt: skip
     parser.add_argument(
         "--seconds", type=float, default=SECONDS, metavar="S",
-        help=f"time for one score (default {SECONDS})",
+        help=f"processor's time for one score (default {SECONDS})",
     )  # fmt: skip
     parser.add_argument(
         "--memory", type=int, default=MEGABYTES, metavar="MB",

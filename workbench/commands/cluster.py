@@ -26,6 +26,7 @@ from workbench import __version__
 from workbench.commands.workers import Limits, Lost
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing, write_private
+from workbench.music.reading.budget import out_of_time
 from workbench.store.location import VARIABLE
 
 Job = tuple[argparse.Namespace, Path, Path]
@@ -148,7 +149,8 @@ def _question(job: Job, limits: Limits, grading: Any) -> dict[str, Any]:
         data = None  # the report says why, as it does without a cluster
     return {
         "options": vars(options), "name": score.name, "score": str(score), "data": data,
-        "seconds": limits.seconds, "memory": limits.memory, "model": grading,
+        "seconds": limits.seconds, "memory": limits.memory, "slack": limits.slack,
+        "model": grading,
     }  # fmt: skip
 
 
@@ -190,26 +192,27 @@ def make_elsewhere(question: dict[str, Any]) -> tuple[Report | None, Any]:
         try:
             done = subprocess.run(
                 words, input=json.dumps(question).encode(), capture_output=True, env=environment,
-                timeout=question["seconds"], cwd=folder, check=False,
+                timeout=question["seconds"] * question["slack"], cwd=folder, check=False,
             )  # fmt: skip
         except subprocess.TimeoutExpired:
-            return None, "time"
+            return None, "clock"
         try:
             report = json.loads(done.stdout)
         except ValueError:
-            return None, "died"
+            return None, "time" if out_of_time(done.returncode) else "died"
         return report, page.read_bytes() if report["ok"] else b""
 
 
 def serve(words: list[str], ask: Callable[[], bytes] = lambda: sys.stdin.buffer.read()) -> None:
     """Make the page of one score: what the worker starts. The report goes to stdout."""
     from workbench.commands.one_page import make_one
-    from workbench.commands.workers import limit_memory
+    from workbench.music.reading.budget import Watch, limit_memory
     from workbench.store.grading import MODEL
     from workbench.store.shelf import Shelf
 
     question = json.loads(ask())
     limit_memory(question["memory"])
+    Watch().allow(question["seconds"])
     if question["model"] is not None:
         with Shelf() as shelf:
             shelf.set_setting(MODEL, question["model"])

@@ -14,7 +14,7 @@ from workbench.language.speech import say
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from workbench.fingering.learning.preferences import Change
+    from workbench.fingering.learning.preferences import WeightChange
     from workbench.store.shelf import Shelf
 
 
@@ -152,7 +152,7 @@ def _choices(shelf: Shelf) -> Result:
     return Result(document, text + _changes(found.changes))
 
 
-def _changes(changes: Sequence[Change]) -> list[str]:
+def _changes(changes: Sequence[WeightChange]) -> list[str]:
     """The weights that a fit changed, as a table, and how to take it back."""
     text: list[str] = []
     if changes:

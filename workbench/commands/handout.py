@@ -6,7 +6,7 @@ import argparse
 import copy
 from collections.abc import Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter, Result, file_to_write
 from workbench.commands.prepare import fingering_of, lesson_of
@@ -159,7 +159,6 @@ def _picture(options: argparse.Namespace, path: Path) -> Result:
 def _page(options: argparse.Namespace) -> HandoutOptions:
     from workbench.handout.options import HandoutOptions
 
-    parts: dict[str, Any] = {part: part not in options.without for part in PARTS}
     return HandoutOptions(
         audience=options.audience,
         paper=options.paper,
@@ -168,7 +167,10 @@ def _page(options: argparse.Namespace) -> HandoutOptions:
         left_handed=options.left_handed,
         studio=options.studio or "",
         contact=options.contact or "",
-        **parts,
+        plan="plan" not in options.without,
+        grips="grips" not in options.without,
+        care="care" not in options.without,
+        lines="lines" not in options.without,
     )
 
 

@@ -15,7 +15,7 @@ from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
-    from workbench.commands.source import Source
+    from workbench.commands.source import Asked
     from workbench.fingering.types import Fingering
     from workbench.instrument.model import Hand, Instrument
 
@@ -93,7 +93,7 @@ def audited(placed: Arranged, fingering: Fingering) -> Result:
 
 def compared(
     options: argparse.Namespace,
-    source: Source,
+    source: Asked,
     placed: Arranged,
     instrument: Instrument,
     hand: Hand,

@@ -9,7 +9,7 @@ from workbench.commands.output import Result, table
 from workbench.instrument.table import INSTRUMENTS
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
-from workbench.teaching.grading.grade import LEVEL_WORDS
+from workbench.teaching.grading.grade import THIRD_WORDS
 
 if TYPE_CHECKING:
     from workbench.store.rows import LessonRow
@@ -85,7 +85,7 @@ def run(options: argparse.Namespace) -> Result:
 def _grade(row: LessonRow) -> str:
     if row.grade is None:
         return ""
-    level = say(LEVEL_WORDS[row.grade_level]) if row.grade_level in LEVEL_WORDS else ""
+    level = say(THIRD_WORDS[row.grade_level]) if row.grade_level in THIRD_WORDS else ""
     return f"{row.grade} {level}".strip()
 
 

@@ -24,7 +24,7 @@ def make_one(job: Job) -> Report:
     from workbench.music.reading import apart
 
     options, score, page = job
-    begun = time.monotonic()
+    begun, worked = time.monotonic(), time.process_time()
     sys.stdout = sys.stderr
     Meter.silent = True
     apart.here = True  # this process itself can be given up
@@ -45,17 +45,27 @@ def make_one(job: Job) -> Report:
         reason = file_sentence(fault) or fault_sentence(fault)
     except Exception as fault:
         reason = fault_sentence(fault)
-    return _report(score, reason, time.monotonic() - begun, count, page)
+    return {
+        **_report(score, reason, time.monotonic() - begun, count, page),
+        "processor": round(time.process_time() - worked, 3),
+    }
 
 
 def lost(score: Path, answer: Lost, options: argparse.Namespace) -> Report:
     """The report of a score whose process had to be ended, or ended itself."""
     if answer.why == "time":
         reason = say(
-            "{score} takes more than {seconds:g} s; take fewer parts (--parts 1), or allow more "
-            "(--seconds).",
+            "{score} takes more than {seconds:g} s of the processor's time; take fewer parts "
+            "(--parts 1), or allow more (--seconds).",
             score=score.name,
             seconds=options.seconds,
+        )
+    elif answer.why == "clock":
+        reason = say(
+            "{score} was given up after {minutes} min on the clock; where the machine was busy "
+            "with other things, call the batch again with --resume.",
+            score=score.name,
+            minutes=round(answer.seconds / 60),
         )
     else:
         reason = say(
@@ -83,6 +93,7 @@ def _report(
         "ok": not reason,
         "reason": reason,
         "seconds": round(seconds, 3),
+        "processor": None,
         "pages": count,
         "path": str(page) if page and not reason else None,
     }

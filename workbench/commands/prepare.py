@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from workbench.commands.output import Meter
 from workbench.commands.source import (
-    Source,
+    Asked,
     arranged,
     pins,
     player,
@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from workbench.instrument.model import Hand, Instrument
 
 
-def lesson_of(options: argparse.Namespace, source: Source) -> Lesson:
+def lesson_of(options: argparse.Namespace, source: Asked) -> Lesson:
     """The source's own lesson as it stands, or one made of its piece by the options.
 
     A lesson moved to another key or instrument becomes a new one without notes and pins,

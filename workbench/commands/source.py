@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from workbench.arranging.weights import STRICT, Wishes
 from workbench.fingering.pins.printed import PrintedPins, printed_pins
-from workbench.fingering.types import LEVELS, STYLES, Pin, Settings
+from workbench.fingering.types import LEVELS, STYLES, Level, Pin, Settings
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
@@ -131,14 +131,14 @@ def hand_option(parser: argparse.ArgumentParser) -> None:
 
 
 @dataclass(frozen=True)
-class Source:
+class Asked:
     """A piece, and the lesson it came from where it did."""
 
     piece: Piece
     lesson: Lesson | None = None
 
 
-def load(options: argparse.Namespace, lessons: bool = False) -> Source:
+def load(options: argparse.Namespace, lessons: bool = False) -> Asked:
     """The score or lesson that the options name.
 
     Raises BadInput with one sentence where there is no such thing.
@@ -158,13 +158,13 @@ def load(options: argparse.Namespace, lessons: bool = False) -> Source:
                 "{named} is neither a score file nor the id of a lesson; 'lessons' lists the ids.",
                 named=named,
             )
-        return Source(kept.piece, kept)
+        return Asked(kept.piece, kept)
     from workbench.music.reading.apart import read_apart
 
-    return Source(read_apart(Path(named), tune=options.tune, parts=parts))
+    return Asked(read_apart(Path(named), tune=options.tune, parts=parts))
 
 
-def _demo(number: int) -> Source:
+def _demo(number: int) -> Asked:
     from workbench.teaching.lessons.demo import demo_lessons
 
     shelf = demo_lessons()
@@ -172,7 +172,7 @@ def _demo(number: int) -> Source:
         raise BadInput(
             "There are {last} demo pieces; write demo:1 to demo:{last}.", last=len(shelf)
         )
-    return Source(shelf[number - 1].piece, shelf[number - 1])
+    return Asked(shelf[number - 1].piece, shelf[number - 1])
 
 
 def _parts(text: str | None) -> Any:
@@ -243,12 +243,12 @@ def taken(options: argparse.Namespace, piece: Piece) -> Piece:
         return piece
     from workbench.arranging.leadsheet import pattern_for, pattern_named, solo
 
-    level = getattr(options, "level", None) or "middle"
+    level: Level = getattr(options, "level", None) or "middle"
     return solo(piece, pattern_named(piece, letters) if letters else pattern_for(piece, level))
 
 
 def arranged(
-    options: argparse.Namespace, source: Source, instrument: Instrument, hand: Hand
+    options: argparse.Namespace, source: Asked, instrument: Instrument, hand: Hand
 ) -> Arranged:
     """The piece in the key asked for, placed on the instrument; a lesson that stays on its
     instrument and in its key is taken as it stands."""
@@ -317,13 +317,14 @@ def parse_pin(text: str) -> Pin:
     Raises BadInput where it is written wrongly.
     """
     note, _, rest = text.partition("=")
-    found: dict[str, Any] = {}
+    found: dict[str, int] = {}
+    right: str | None = None
     for word in filter(None, rest.split(",")):
         name, _, value = word.partition(":")
         if name in ("string", "fret", "left") and re.fullmatch(r"[0-9]{1,3}", value):
             found[name] = int(value)
         elif name == "right" and value in ("p", "i", "m", "a"):
-            found[name] = value
+            right = value
         else:
             raise BadInput(
                 "--pin {text}: '{word}' is not understood; "
@@ -331,11 +332,11 @@ def parse_pin(text: str) -> Pin:
                 text=text,
                 word=word,
             )
-    if not note or not found:
+    if not note or not (found or right):
         raise BadInput("--pin {text}: write it like n12=string:2,left:4.", text=text)
     if not 0 <= found.get("left", 0) <= 4:
         raise BadInput("--pin {text}: left fingers are 0 (open) to 4.", text=text)
-    return Pin(note=note, **found)
+    return Pin(note, found.get("string"), found.get("fret"), found.get("left"), right)
 
 
 def quarters(value: Fraction) -> str:

@@ -7,6 +7,7 @@ the job is told as failed, and another process takes its place.
 from __future__ import annotations
 
 import contextlib
+import math
 import multiprocessing
 import signal
 import sys
@@ -16,55 +17,59 @@ from dataclasses import dataclass
 from multiprocessing.connection import Connection, wait
 from typing import Any, Generic, TypeVar
 
+from workbench.music.reading.budget import Watch, limit_memory, out_of_time
+
 J = TypeVar("J")
 R = TypeVar("R")
 
 JOBS_A_PROCESS = 50  # then a fresh one, to keep memory in bounds
+LOADING = 900.0  # seconds on the clock for a process to be there, on the busiest machine
 
 
 @dataclass(frozen=True)
 class Limits:
-    """``seconds`` on the clock and ``memory`` in bytes of data for one job."""
+    """``seconds`` of the processor's time and ``memory`` in bytes of data for one job.
+
+    A job that waits without working, or has to on a busy machine, may take ``slack`` times as
+    long on the clock.
+    """
 
     seconds: float
     memory: int
+    slack: float = 20.0
 
 
 @dataclass(frozen=True)
 class Lost:
-    """Why there is no answer for a job: "time", or "died"."""
+    """Why there is no answer for a job: "time" of the processor, "clock", or "died"."""
 
     why: str
     seconds: float
 
 
-def limit_memory(memory: int) -> None:
-    """Allow this process so many bytes of data, where the system can."""
-    with contextlib.suppress(ImportError, AttributeError, ValueError, OSError):
-        import resource
-
-        hard = resource.getrlimit(resource.RLIMIT_DATA)[1]
-        most = memory if hard == resource.RLIM_INFINITY else min(memory, hard)
-        resource.setrlimit(resource.RLIMIT_DATA, (most, hard))
-
-
-def _serve(work: Callable[[Any], Any], pipe: Connection, memory: int) -> None:
+def _serve(work: Callable[[Any], Any], pipe: Connection, limits: Limits) -> None:
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # whoever started us decides when to stop
-    limit_memory(memory)
+    limit_memory(limits.memory)
+    watch = Watch()
     with contextlib.suppress(EOFError, OSError):
+        pipe.send(None)  # what is needed is loaded, work can begin
         while (job := pipe.recv()) is not None:
-            pipe.send(work(job))
+            watch.allow(limits.seconds)
+            answer = work(job)
+            watch.allow(math.inf)
+            pipe.send(answer)
 
 
 class _Worker(Generic[J]):
     """One process and the job it has."""
 
-    def __init__(self, work: Callable[[J], Any], memory: int) -> None:
+    def __init__(self, work: Callable[[J], Any], limits: Limits) -> None:
         spawn = multiprocessing.get_context("spawn")  # Qt and fork do not go together
         self.pipe, other = spawn.Pipe()
-        self._process = spawn.Process(target=_serve, args=(work, other, memory), daemon=True)
+        self._process = spawn.Process(target=_serve, args=(work, other, limits), daemon=True)
         self._process.start()
         other.close()
+        self.loaded = False
         self.job: J | None = None
         self.begun = 0.0
         self.done = 0
@@ -73,6 +78,11 @@ class _Worker(Generic[J]):
         self.job, self.begun = job, time.monotonic()
         with contextlib.suppress(OSError):  # dead already: noticed when it is listened to
             self.pipe.send(job)
+
+    def why(self) -> str:
+        """Why a process that ended by itself did so."""
+        self._process.join(5)
+        return "time" if out_of_time(self._process.exitcode) else "died"
 
     def end(self) -> None:
         self._process.kill()
@@ -98,7 +108,7 @@ def worked_off(
     try:
         while left or any(worker.job is not None for worker in workers):
             while left and len(workers) < processes:
-                workers.append(_Worker(work, limits.memory))
+                workers.append(_Worker(work, limits))
             for worker in workers:
                 if worker.job is None and left:
                     worker.give(left.pop())
@@ -129,9 +139,13 @@ def _answer(worker: _Worker[Any], ready: bool, limits: Limits) -> tuple[Any] | N
     seconds = time.monotonic() - worker.begun
     if ready:
         try:
-            return (worker.pipe.recv(),)
+            answer = worker.pipe.recv()
         except (EOFError, OSError):
-            return (Lost("died", seconds),)
-    if seconds > limits.seconds:
-        return (Lost("time", seconds),)
+            return (Lost(worker.why(), seconds),)
+        if worker.loaded:
+            return (answer,)
+        worker.loaded, worker.begun = True, time.monotonic()
+        return None
+    if seconds > (limits.seconds * limits.slack if worker.loaded else LOADING):
+        return (Lost("clock", seconds),)
     return None

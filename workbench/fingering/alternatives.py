@@ -12,7 +12,7 @@ from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.lattice.growth import Lattice
 from workbench.fingering.lattice.layers import Frame
 from workbench.fingering.lattice.paths import FAR, Path, Sweeper
-from workbench.fingering.lattice.window import Window
+from workbench.fingering.lattice.window import FreeBar
 from workbench.fingering.pins.conflicts import conflict
 from workbench.fingering.telling.reasons import difference
 from workbench.fingering.telling.refused import Refused
@@ -25,7 +25,7 @@ TRIES = 12  # sweeps spent on one bar
 SPARE = 2  # more than asked for, since some may prove to differ in nothing that can be said
 
 
-class Solver(Protocol):
+class SolvedLattice(Protocol):
     """A piece's lattice with the ways to ask it and to tell what it answers."""
 
     piece: Piece
@@ -47,11 +47,11 @@ class Solver(Protocol):
     def with_rights(self, told: Alternative, bar: int, asked: dict[str, str]) -> Alternative: ...
 
 
-def _mask(solver: Solver, t: int, grip: int) -> IntArray:
+def _mask(solver: SolvedLattice, t: int, grip: int) -> IntArray:
     return np.asarray(solver.lattice.states[t].grip == grip)
 
 
-def _around(solver: Solver, path: Path, layers: set[int]) -> dict[int, IntArray]:
+def _around(solver: SolvedLattice, path: Path, layers: set[int]) -> dict[int, IntArray]:
     """Every other bar keeps its grips; what stays down between them may change."""
     return {
         t: _mask(solver, t, int(solver.lattice.states[t].grip[path.states[t]]))
@@ -61,7 +61,7 @@ def _around(solver: Solver, path: Path, layers: set[int]) -> dict[int, IntArray]
 
 
 def find_alternatives(
-    solver: Solver, path: Path, pins: dict[int, IntArray], bar: int, count: int
+    solver: SolvedLattice, path: Path, pins: dict[int, IntArray], bar: int, count: int
 ) -> tuple[Alternative, ...]:
     """Up to ``count`` fingerings of ``bar`` that differ from the present one and
     from each other in a string, fret or finger; cheapest first. The other bars
@@ -81,7 +81,7 @@ def _differs(other: Alternative) -> bool:
 
 
 def other_ways(
-    solver: Solver, path: Path, pins: dict[int, IntArray], bar: int, count: int
+    solver: SolvedLattice, path: Path, pins: dict[int, IntArray], bar: int, count: int
 ) -> list[dict[int, int]]:
     """States by layer of up to ``count`` other fingerings of a bar, where they differ from
     the path's or lie in the bar."""
@@ -89,7 +89,7 @@ def other_ways(
     if not layers or count < 1:
         return []
     lattice = solver.lattice
-    window = Window(lattice, path.states, layers, pins, solver.sweeper)
+    window = FreeBar(lattice, path.states, layers, pins, solver.sweeper)
     now = tuple(int(lattice.states[t].grip[path.states[t]]) for t in layers)
     found: dict[tuple[int, ...], tuple[int, dict[int, int]]] = {}
     for t, grip in window.forks(now)[: TRIES + 4 * count]:
@@ -101,7 +101,7 @@ def other_ways(
     return _varied(solver, [(g, s) for g, (_, s) in ranked], layers, now, count)
 
 
-def _told(solver: Solver, path: Path, bar: int, states: dict[int, int]) -> Alternative:
+def _told(solver: SolvedLattice, path: Path, bar: int, states: dict[int, int]) -> Alternative:
     """A bar with other states, told against the present fingering."""
     other = tuple(states.get(t, s) for t, s in enumerate(path.states))
     value = solver.sweeper.value(other)
@@ -112,7 +112,7 @@ def _told(solver: Solver, path: Path, bar: int, states: dict[int, int]) -> Alter
 
 
 def _varied(
-    solver: Solver,
+    solver: SolvedLattice,
     ranked: list[tuple[tuple[int, ...], dict[int, int]]],
     layers: tuple[int, ...],
     now: tuple[int, ...],
@@ -138,7 +138,7 @@ def _varied(
     return [states for _, states in picked[:count]]
 
 
-def judge(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> Alternative:
+def judge(solver: SolvedLattice, path: Path, bar: int, pins: tuple[Pin, ...]) -> Alternative:
     """A bar under the teacher's pins, told against the present fingering.
 
     Right fingers asked for are held as well, and told for themselves.
@@ -150,7 +150,7 @@ def judge(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> Altern
     return solver.with_rights(told, bar, asked) if asked else told
 
 
-def pinned_way(solver: Solver, path: Path, bar: int, pins: tuple[Pin, ...]) -> Path:
+def pinned_way(solver: SolvedLattice, path: Path, bar: int, pins: tuple[Pin, ...]) -> Path:
     """The best path with a bar under these pins, the other bars as they are.
 
     Raises BadInput where no hand can hold the pins, with the reason.

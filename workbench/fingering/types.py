@@ -4,19 +4,22 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from fractions import Fraction
+from typing import Literal
 
 from workbench.language.fact import Fact
 from workbench.language.message import mark
 
 #: How much a student can do already; what eases a fingering goes by it.
-LEVELS = {
+Level = Literal["beginner", "easy", "middle", "advanced"]
+LEVELS: dict[Level, str] = {
     "beginner": mark("beginner"),
     "easy": mark("easy"),
     "middle": mark("middle"),
     "advanced": mark("advanced"),
 }
 #: Styles of the right hand, and the fingers that take turns in each.
-STYLES = {"i-m": "im", "m-a": "ma", "a-m-i": "ima", "thumb": "im"}
+Style = Literal["i-m", "m-a", "a-m-i", "thumb"]
+STYLES: dict[Style, str] = {"i-m": "im", "m-a": "ma", "a-m-i": "ima", "thumb": "im"}
 
 
 @dataclass(frozen=True)
@@ -172,8 +175,8 @@ class Settings:
     a school of fingering, "" for what all have in common.
     """
 
-    level: str = "middle"
-    style: str = "i-m"
+    level: Level = "middle"
+    style: Style = "i-m"
     relaxed_hand: bool = False
     rest_strokes: bool = False
     weights: tuple[tuple[str, int], ...] = ()

@@ -23,6 +23,10 @@ COMPACT_MM = 6.5
 LARGE = 1.4
 
 
+Paper = Literal["a4", "letter"]
+Audience = Literal["student", "teacher"]
+
+
 @dataclass(frozen=True)
 class HandoutOptions:
     """``large``: everything at 140 %. ``left_handed``: mirrored diagrams, and the
@@ -33,8 +37,8 @@ class HandoutOptions:
     string numbers in circles also where the score prints none. ``tracks`` names the
     folder beside the page that holds practice tracks, "" where there is none."""
 
-    paper: Literal["a4", "letter"] = "a4"
-    audience: Literal["student", "teacher"] = "student"
+    paper: Paper = "a4"
+    audience: Audience = "student"
     large: bool = False
     left_handed: bool = False
     studio: str = ""

@@ -11,7 +11,7 @@ from workbench.handout.files.pdf import write_whole
 from workbench.handout.offered import PAGED
 from workbench.handout.options import HandoutOptions
 from workbench.handout.setting.paged import Printed, pdf_of
-from workbench.handout.sheets.book import Book, BookTitle, Chapter
+from workbench.handout.sheets.book import Book, BookLesson, BookTitle
 from workbench.handout.sheets.booklet import Booklet
 from workbench.handout.sheets.grip_sheet import Order, grip_sheet
 from workbench.handout.sheets.page import Extras, Handout
@@ -85,7 +85,7 @@ def _document(
     for done, one in enumerate(lessons):
         progress(done, len(lessons))
         pages = Handout(one.lesson, one.fingering, options, one.extras)
-        chapters.append(Chapter(one.lesson, pages))
+        chapters.append(BookLesson(one.lesson, pages))
     title = request.title.strip() or say("Lessons")
     return Book(BookTitle(title, request.subtitle.strip()), chapters, options)
 

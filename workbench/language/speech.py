@@ -20,7 +20,7 @@ from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 FOLDER = Path(__file__).resolve().parents[2] / "resources" / "languages"
 OFFERED = {"en": "English", "de": "Deutsch"}  # each by its own name
@@ -106,7 +106,10 @@ def count(n: int, one: str, many: str, /, *, sense: str = "", **fields: object) 
     return say(one if n == 1 else many, sense=sense, n=n, **fields)
 
 
-def mark(text: str, /, *, sense: str = "") -> str:
+Text = TypeVar("Text", bound=str)
+
+
+def mark(text: Text, /, *, sense: str = "") -> Text:
     """``text`` itself, marked as a sentence that is said later."""
     return text
 

@@ -13,7 +13,7 @@ import types
 import typing
 from fractions import Fraction
 from functools import cache
-from typing import Any, TypeVar, Union
+from typing import Any, Literal, TypeVar, Union
 
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -109,6 +109,11 @@ def _read(hint: Any, data: Any, where: str) -> Any:
         if not isinstance(data, dict):
             raise _misfit(where, "a group of fields", data)
         return {str(k): _read(inner, v, f"{where}.{k}") for k, v in data.items()}
+    if origin is Literal:
+        known = typing.get_args(hint)
+        if data not in known:
+            raise _misfit(where, " / ".join(map(repr, known)), data)
+        return data
     if hint is Any:
         return data
     if dataclasses.is_dataclass(hint) and isinstance(hint, type):

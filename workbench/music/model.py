@@ -8,7 +8,7 @@ engraves it splits it again.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import KW_ONLY, dataclass, field, replace
 from fractions import Fraction
 from functools import cached_property
 
@@ -122,6 +122,7 @@ class Bar:
     time_signature: tuple[int, int]
     length: Fraction
     notes: tuple[Note, ...] = ()
+    _: KW_ONLY
     key: Key = Key(0)
     tempo: float | None = None  # quarter notes a minute from this bar on
     pickup: bool = False

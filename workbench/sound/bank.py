@@ -40,7 +40,7 @@ PARTIALS = 5
 
 
 @dataclass(frozen=True)
-class Key:
+class SoundKey:
     """What makes a sound unlike another. ``after`` is what a slur carries on from, and
     for how many samples that had sounded; ``along`` the free string that rings along."""
 
@@ -49,7 +49,7 @@ class Key:
     tone: Tone
     take: int
     size: int
-    after: tuple[Key, int] | None = None
+    after: tuple[SoundKey, int] | None = None
     along: int | None = None
 
 
@@ -58,7 +58,7 @@ class Bank:
 
     def __init__(self, instrument: Instrument | None = None, a4: float = A4_HZ) -> None:
         self.instrument, self.a4 = instrument, a4
-        self._kept: OrderedDict[Key, Sound] = OrderedDict()
+        self._kept: OrderedDict[SoundKey, Sound] = OrderedDict()
         self._bytes = 0
         self._making = threading.RLock()
         self._scales: dict[tuple[int, int | None, Tone, int], float] = {}
@@ -67,7 +67,7 @@ class Bank:
         """The frequency of a MIDI number at the A4 chosen."""
         return frequency(midi) * self.a4 / A4_HZ
 
-    def key(self, s: Sounding, seconds: float) -> Key:
+    def key(self, s: Sounding, seconds: float) -> SoundKey:
         """The key of a note's sound of at least so many seconds."""
         size = size_for(min(seconds, LONGEST_SECONDS))
         fret = 0
@@ -82,23 +82,25 @@ class Bank:
             passed = max(1, round((s.start - s.after.start) * RATE))
             after = (self.key(s.after, passed / RATE), passed)
             tone = string_tone(self.instrument, float(2 ** (-fret / 12)))
-        return Key(s.midi, s.string, tone, round(s.start * 1000) % TAKES, size, after)
+        return SoundKey(s.midi, s.string, tone, round(s.start * 1000) % TAKES, size, after)
 
-    def along(self, key: Key) -> tuple[Key, ...]:
+    def along(self, key: SoundKey) -> tuple[SoundKey, ...]:
         """Keys of the free strings that a sound makes ring."""
         if self.instrument is None or key.string is None or key.after is not None:
             return ()
         return tuple(
-            Key(key.midi, key.string, key.tone, key.take, max(key.size, size_for(1.4)), None, place)
+            SoundKey(
+                key.midi, key.string, key.tone, key.take, max(key.size, size_for(1.4)), None, place
+            )
             for place, midi in enumerate(self.instrument.open_midi, 1)
             if place != key.string and coupled(key.midi, midi)
         )
 
-    def has(self, key: Key) -> bool:
+    def has(self, key: SoundKey) -> bool:
         """Whether a sound is there already."""
         return key in self._kept
 
-    def sound(self, key: Key) -> Sound:
+    def sound(self, key: SoundKey) -> Sound:
         """The sound, its loudest sample near 1."""
         with self._making:
             found = self._kept.get(key)
@@ -112,7 +114,7 @@ class Bank:
                 self._bytes -= self._kept.popitem(last=False)[1].nbytes
             return made
 
-    def _make(self, key: Key) -> Sound:
+    def _make(self, key: SoundKey) -> Sound:
         scale_mm = self.instrument.scale_mm if self.instrument else GUITAR_MM
         wave = self._string(key, key.size)
         if key.along is not None and self.instrument is not None:
@@ -123,7 +125,7 @@ class Bank:
         heard = to_samples(wave * body(scale_mm, key.size), key.size)
         return np.asarray(heard * self._scale(key, heard), np.float32)
 
-    def _scale(self, key: Key, heard: NDArray[np.float64]) -> float:
+    def _scale(self, key: SoundKey, heard: NDArray[np.float64]) -> float:
         """What brings the pluck that a sound began with to 1; slurs and ringing strings
         keep their measure to it."""
         if key.after is not None:
@@ -135,15 +137,15 @@ class Bank:
             self._scales[name] = 1 / max(1e-9, float(np.max(np.abs(heard[: RATE // 4]))))
         return self._scales[name]
 
-    def _scale_of(self, key: Key) -> float:
+    def _scale_of(self, key: SoundKey) -> float:
         while key.after is not None:
             key = key.after[0]
         name = (key.midi, key.string, key.tone, key.take)
         if name not in self._scales:
-            self.sound(Key(key.midi, key.string, key.tone, key.take, size_for(0.3)))
+            self.sound(SoundKey(key.midi, key.string, key.tone, key.take, size_for(0.3)))
         return self._scales[name]
 
-    def _string(self, key: Key, size: int) -> Spectrum:
+    def _string(self, key: SoundKey, size: int) -> Spectrum:
         """The string alone, before the body."""
         hertz = self.hertz(key.midi)
         if key.tone.node > 1 and self.instrument is not None and key.string is not None:

@@ -10,7 +10,7 @@ import numpy as np
 
 from workbench.music.model import Bar
 from workbench.sound.bank import Sound
-from workbench.sound.mix import Placed, frame
+from workbench.sound.mix import MixedSound, frame
 from workbench.sound.plucked import RATE
 
 SECONDS = 0.05
@@ -49,9 +49,9 @@ def click(accented: bool) -> Sound:
     return np.asarray(sound, np.float32)
 
 
-def placed_click(seconds: float, accented: bool) -> Placed:
+def placed_click(seconds: float, accented: bool) -> MixedSound:
     """A click at so many seconds."""
     sound = click(accented)
     gain = ACCENTED_GAIN if accented else PLAIN_GAIN
     fade = round(0.01 * RATE)
-    return Placed(frame(seconds), sound.size - fade, fade, 1, gain, None, sound)
+    return MixedSound(frame(seconds), sound.size - fade, fade, 1, gain, None, sound)

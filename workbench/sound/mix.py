@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from workbench.sound.bank import Bank, Key, Sound
+from workbench.sound.bank import Bank, Sound, SoundKey
 from workbench.sound.plucked import RATE
 from workbench.sound.sounding import Sounding
 
@@ -25,7 +25,7 @@ Gain = Callable[[Sounding], float]
 
 
 @dataclass(frozen=True)
-class Placed:
+class MixedSound:
     """A sound in the mix: from frame ``start``, full until ``held`` frames, then fading out
     in ``fade`` frames; in ``rise`` frames it fades in."""
 
@@ -34,7 +34,7 @@ class Placed:
     fade: int
     rise: int
     gain: float
-    key: Key | None
+    key: SoundKey | None
     sound: Sound | None = None
 
     @property
@@ -56,7 +56,7 @@ class Mix:
         """The frame after which nothing sounds."""
         return max((p.end for p in self.placed), default=0)
 
-    def add(self, placed: Sequence[Placed]) -> None:
+    def add(self, placed: Sequence[MixedSound]) -> None:
         """Lay in sounds of another kind, such as clicks."""
         self.placed = sorted([*self.placed, *placed], key=lambda p: p.start)
         self._starts = [p.start for p in self.placed]
@@ -71,7 +71,7 @@ class Mix:
                 self._add(out, p, start)
         return out
 
-    def _add(self, out: Sound, p: Placed, start: int) -> None:
+    def _add(self, out: Sound, p: MixedSound, start: int) -> None:
         sound = p.sound if p.sound is not None else self.bank.sound(p.key) if p.key else None
         if sound is None:
             return
@@ -105,7 +105,7 @@ def frame(seconds: float) -> int:
     return round(seconds * RATE)
 
 
-def _placed(notes: Sequence[Sounding], bank: Bank, gain: Gain | None) -> list[Placed]:
+def _placed(notes: Sequence[Sounding], bank: Bank, gain: Gain | None) -> list[MixedSound]:
     out = []
     used: dict[int, list[tuple[float, float]]] = {}
     for s in notes:
@@ -125,19 +125,19 @@ def _placed(notes: Sequence[Sounding], bank: Bank, gain: Gain | None) -> list[Pl
         held = min(held, key.size - fade)  # longer than any string rings
         rise = RISE if s.after is None else PASS
         if loud > 0:
-            out.append(Placed(start, held, fade, rise, loud, key))
+            out.append(MixedSound(start, held, fade, rise, loud, key))
             out += _along(s, key, start, loud, bank, used)
     return out
 
 
 def _along(
     s: Sounding,
-    key: Key,
+    key: SoundKey,
     start: int,
     loud: float,
     bank: Bank,
     used: dict[int, list[tuple[float, float]]],
-) -> list[Placed]:
+) -> list[MixedSound]:
     """Free strings that ring along until somebody plays or stops them."""
     out = []
     for other in bank.along(key):
@@ -149,7 +149,7 @@ def _along(
         seconds = min(nxt - s.start, ALONG_SECONDS, other.size / RATE)
         fade = min(STRIKE if nxt - s.start == seconds else LIFT, frame(seconds))
         held = frame(seconds) - fade
-        out.append(Placed(start, held, max(1, fade), RISE, loud, other))
+        out.append(MixedSound(start, held, max(1, fade), RISE, loud, other))
     return out
 
 

@@ -13,7 +13,7 @@ from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.sound.bank import Bank
 from workbench.sound.clicks import beat_length, beats_of, placed_click
-from workbench.sound.mix import Mix, Placed, frame
+from workbench.sound.mix import Mix, MixedSound, frame
 from workbench.sound.sounding import Sounding
 from workbench.sound.timing import BarTime, bar_times, soundings
 
@@ -112,7 +112,7 @@ class Round:
 
 
 @dataclass(frozen=True)
-class Version:
+class HeardVersion:
     """What the same bars are heard as: a piece with a fingering, or as written without."""
 
     piece: Piece
@@ -135,7 +135,7 @@ class Programme:
     position: int = 0
     onset: Fraction = Fraction(0)
     bank: Bank | None = None
-    against: Version | None = None
+    against: HeardVersion | None = None
 
     def __post_init__(self) -> None:
         if not self.order:
@@ -168,7 +168,7 @@ class Programme:
 
     def _part(self, tempo: float, other: bool, first: int) -> Round:
         """The bars from ``first`` of the order on, played with their neighbours in mind."""
-        as_ = Version(self.piece, self.fingering, self.instrument)
+        as_ = HeardVersion(self.piece, self.fingering, self.instrument)
         if other and self.against is not None:
             as_ = self.against
         last = min(len(self.order), first + PART)
@@ -227,7 +227,7 @@ def _between(
     return tuple(found)
 
 
-def _clicks(piece: Piece, times: Sequence[BarTime]) -> list[Placed]:
+def _clicks(piece: Piece, times: Sequence[BarTime]) -> list[MixedSound]:
     """The metronome through these bars."""
     out = []
     for time in times:
@@ -240,7 +240,7 @@ def _clicks(piece: Piece, times: Sequence[BarTime]) -> list[Placed]:
 
 
 def _gaps(
-    notes: Sequence[Sounding], times: Sequence[BarTime], as_: Version
+    notes: Sequence[Sounding], times: Sequence[BarTime], as_: HeardVersion
 ) -> tuple[tuple[int, int, str], ...]:
     """Where notes are missed: from their cut until their written end."""
     if as_.fingering is None:

@@ -37,7 +37,7 @@ _PART = re.compile(r"(lessons|music)/[\w-]{1,80}\.json")
 
 
 @dataclass(frozen=True)
-class Kept:
+class NamedState:
     """A named state of a lesson."""
 
     name: str
@@ -48,15 +48,16 @@ class Kept:
 @dataclass(frozen=True)
 class Carried:
     """One lesson of an archive: its present state, its versions and the piece that it was
-    made of as it was imported."""
+    made of as it was imported; ``bar`` is the place in playing order last looked at."""
 
     lesson: Lesson
     created: datetime
     updated: datetime
     archived: bool = False
-    versions: tuple[Kept, ...] = ()
+    versions: tuple[NamedState, ...] = ()
     original: Piece | None = None
     source: str = ""
+    bar: int = 0
 
 
 @dataclass(frozen=True)
@@ -134,6 +135,7 @@ def _lesson_document(carried: Carried, music: Callable[[Piece], str]) -> dict[st
         "created": carried.created.isoformat(),
         "updated": carried.updated.isoformat(),
         "archived": carried.archived,
+        "bar": carried.bar,
         "versions": [
             {"name": v.name, "made": v.made.isoformat(), **state(v.lesson)}
             for v in carried.versions
@@ -142,7 +144,7 @@ def _lesson_document(carried: Carried, music: Callable[[Piece], str]) -> dict[st
     }
 
 
-class _Reader:
+class _Parts:
     """Reads the parts of an archive, and keeps count of how much that is."""
 
     def __init__(self, archive: zipfile.ZipFile, name: str) -> None:
@@ -183,7 +185,7 @@ def read_archive(path: str | Path) -> Archive:
     path = Path(path)
     try:
         with zipfile.ZipFile(path) as archive:
-            reader = _Reader(archive, path.name)
+            reader = _Parts(archive, path.name)
             top = reader.part("archive.json")
             if top.get("format") != FORMAT:
                 raise KeyError("format")
@@ -210,7 +212,7 @@ def read_archive(path: str | Path) -> Archive:
         ) from fault
 
 
-def _archive(reader: _Reader, top: dict[str, Any]) -> Archive:
+def _archive(reader: _Parts, top: dict[str, Any]) -> Archive:
     names = list(dict.fromkeys(top["lessons"]))
     if len(names) > MOST_LESSONS or not all(_PART.fullmatch(name) for name in names):
         raise ValueError("lessons")
@@ -222,7 +224,7 @@ def _archive(reader: _Reader, top: dict[str, Any]) -> Archive:
     return Archive(lessons, groups, datetime.fromisoformat(top["made"]))
 
 
-def _carried(reader: _Reader, document: dict[str, Any]) -> Carried:
+def _carried(reader: _Parts, document: dict[str, Any]) -> Carried:
     original = document.get("original")
     return Carried(
         reader.state(document),
@@ -230,11 +232,13 @@ def _carried(reader: _Reader, document: dict[str, Any]) -> Carried:
         _time(document["updated"]),
         document.get("archived") is True,
         tuple(
-            Kept(str(v["name"]), _time(v["made"]), reader.state(v))
+            NamedState(str(v["name"]), _time(v["made"]), reader.state(v))
             for v in document.get("versions", ())
         ),
         reader.music(original["music"]) if original else None,
         str(original.get("source", "")) if original else "",
+        # once a field of the lesson
+        max(0, int(document.get("bar", document["lesson"].get("selected_bar", 0)))),
     )
 
 

@@ -1,6 +1,6 @@
 """The JSON schema of the archive, made from the values that it holds.
 
-    python -m workbench.store.archive_schema      writes resources/schema/archive.schema.json
+python -m workbench.store.archive_schema      writes resources/schema/archive.schema.json
 """
 
 from __future__ import annotations
@@ -10,7 +10,7 @@ import json
 import types
 import typing
 from fractions import Fraction
-from typing import Any, Union
+from typing import Any, Literal, Union
 
 from workbench.music.model import Piece
 from workbench.store.archive import FORMAT, SCHEMA, VERSION
@@ -56,6 +56,7 @@ def schema() -> dict[str, Any]:
             "created": _TIME,
             "updated": _TIME,
             "archived": {"type": "boolean"},
+            "bar": {"type": "integer"},
             "versions": {
                 "type": "array",
                 "items": _fields({"name": {"type": "string"}, "made": _TIME, **state}),
@@ -86,6 +87,8 @@ def _of(hint: Any, found: dict[str, Any]) -> dict[str, Any]:
     origin, args = typing.get_origin(hint), typing.get_args(hint)
     if origin in (Union, types.UnionType):
         return {"anyOf": [_of(arg, found) for arg in args]}
+    if origin is Literal:
+        return {"enum": list(args)}
     if origin in (tuple, list):
         if origin is list or args[-1] is Ellipsis:
             return {"type": "array", "items": _of(args[0], found)}

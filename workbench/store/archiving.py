@@ -1,4 +1,4 @@
-"""Carrying lessons to another shelf, and forgetting a student for good."""
+"""Carrying lessons to another shelf."""
 
 from __future__ import annotations
 
@@ -6,22 +6,25 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-from sqlalchemy import delete, select, update
+from sqlalchemy import select
 from sqlalchemy.orm import Session
 
 from workbench.language.speech import say
-from workbench.store.archive import Archive, Carried, Kept, read_archive, write_archive
-from workbench.store.base import aware, kept_time
-from workbench.store.documents import as_text, clean, lesson_state, pack_text, read_text
-from workbench.store.finding import FindingShelf
+from workbench.store.archive import Archive, Carried, NamedState, read_archive, write_archive
+from workbench.store.base import Store, aware, kept_time
+from workbench.store.documents import clean, lesson_state, pack_text
+from workbench.store.lessons import Lessons
+from workbench.store.pieces import Pieces
 from workbench.store.schema import (
     NAME,
     GroupMember,
     LessonRecord,
     PieceRecord,
-    StepRecord,
     VersionRecord,
 )
+from workbench.store.scores import Scores
+from workbench.store.states import LessonStates, read_view
+from workbench.store.versions import Versions
 from workbench.teaching.lessons.lesson import Lesson
 
 
@@ -37,8 +40,24 @@ class Merged:
     same: int = 0
 
 
-class ArchivingShelf(FindingShelf):
-    """Archives, and the right to be forgotten."""
+class Archiving:
+    """Writing archives, and taking in what they hold."""
+
+    def __init__(
+        self,
+        store: Store,
+        scores: Scores,
+        states: LessonStates,
+        pieces: Pieces,
+        lessons: Lessons,
+        versions: Versions,
+    ) -> None:
+        self._store = store
+        self._scores = scores
+        self._states = states
+        self._pieces = pieces
+        self._lessons = lessons
+        self._versions = versions
 
     def write_archive(
         self,
@@ -50,7 +69,7 @@ class ArchivingShelf(FindingShelf):
 
         Raises BadInput where it cannot be written, and then leaves an older file as it was.
         """
-        with self._reading() as session:
+        with self._store.reading() as session:
             if lesson_ids is None:
                 rows = select(LessonRecord.id).where(LessonRecord.deleted.is_(None))
                 ids = list(session.scalars(rows.order_by(LessonRecord.number)))
@@ -64,25 +83,27 @@ class ArchivingShelf(FindingShelf):
             else:
                 ids, groups = list(lesson_ids), {}
             carried = self._carried(session, ids)
-            return write_archive(path, carried, groups, self._now(), progress)
+            return write_archive(path, carried, groups, self._store.now(), progress)
 
     def _carried(self, session: Session, ids: list[str]) -> Iterator[Carried]:
         for lesson_id in ids:
-            record = self._record(session, lesson_id)
+            record = self._states.record(session, lesson_id)
             query = select(VersionRecord).where(VersionRecord.lesson == record.number)
             versions = session.scalars(query.order_by(VersionRecord.id))
             piece = session.get_one(PieceRecord, record.piece_id)
             what = say("Piece '{title}'", title=piece.title)
             yield Carried(
-                self._lesson(session, record, self._present(session, record)),
+                self._states.lesson(session, record, self._states.present(session, record)),
                 aware(record.created),
                 aware(record.updated),
                 record.archived,
                 tuple(
-                    Kept(v.name, aware(v.made), self._lesson(session, record, v)) for v in versions
+                    NamedState(v.name, aware(v.made), self._states.lesson(session, record, v))
+                    for v in versions
                 ),
-                self._read_music(session, piece.music, what),
+                self._scores.read(session, piece.music, what),
                 piece.source,
+                read_view(record.view).selected_bar,
             )
             session.expunge_all()  # a shelf of thousands is not held whole
 
@@ -96,7 +117,7 @@ class ArchivingShelf(FindingShelf):
         version: nothing is overwritten. Raises BadInput where the archive cannot be used.
         """
         archive = read_archive(path)
-        with self._writing() as session:
+        with self._store.writing() as session:
             return self._merge(session, archive, progress)
 
     def _merge(
@@ -112,17 +133,18 @@ class ArchivingShelf(FindingShelf):
             elif self._same_state(session, record, lesson):
                 same += 1
             elif carried.updated > aware(record.updated):
-                self._name_state(
-                    session, record, self._lesson(session, record, self._present(session, record)),
-                    say("Before the archive was merged"),
-                )  # fmt: skip
-                self._push(session, record, lesson, say("From an archive"), False)
+                here = self._states.lesson(session, record, self._states.present(session, record))
+                before = say("Before the archive was merged")
+                self._versions.name_state(session, record, here, before)
+                self._lessons.push(session, record, lesson, say("From an archive"), False)
                 updated.append(title)
             else:
-                self._name_state(session, record, lesson, say("From an archive"))
+                self._versions.name_state(session, record, lesson, say("From an archive"))
                 newer.append(title)
             for kept in carried.versions:
-                self._name_state(session, record, kept.lesson, kept.name, kept_time(kept.made))
+                self._versions.name_state(
+                    session, record, kept.lesson, kept.name, kept_time(kept.made)
+                )
             progress(number, len(archive.lessons))
         for name, students in archive.groups.items():
             for student in students or ("",):
@@ -134,96 +156,19 @@ class ArchivingShelf(FindingShelf):
     def _take_in(self, session: Session, carried: Carried) -> LessonRecord:
         piece_id = None
         if carried.original is not None:
-            known = self._same(session, carried.original)
-            piece_id = (
-                known or self._add_piece(session, carried.original, carried.source)
-            ).id
-        self._add(session, carried.lesson, piece_id, say("From an archive"))
-        record = self._record(session, carried.lesson.id)
+            known = self._pieces.same(session, carried.original)
+            piece_id = (known or self._pieces.take_in(session, carried.original, carried.source)).id
+        self._lessons.take_in(
+            session, carried.lesson, piece_id, say("From an archive"), carried.bar
+        )
+        record = self._states.record(session, carried.lesson.id)
         record.created, record.updated = kept_time(carried.created), kept_time(carried.updated)
         record.archived = carried.archived
         return record
 
     def _same_state(self, session: Session, record: LessonRecord, lesson: Lesson) -> bool:
-        step = self._present(session, record)
+        step = self._states.present(session, record)
         plain = lesson_state(lesson)
-        return step.state in (plain, pack_text(plain)) and step.music == self._keep_music(
+        return step.state in (plain, pack_text(plain)) and step.music == self._scores.keep(
             session, lesson.piece
         )
-
-    def _name_state(
-        self, session: Session, record: LessonRecord, lesson: Lesson, name: str, made: object = None
-    ) -> None:
-        """Keep a state as a version, unless there is one of that name and state."""
-        state = pack_text(lesson_state(lesson))
-        music = self._keep_music(session, lesson.piece)
-        same = select(VersionRecord.id).where(
-            VersionRecord.lesson == record.number, VersionRecord.name == clean(name),
-            VersionRecord.state == state, VersionRecord.music == music,
-        )  # fmt: skip
-        if session.scalar(same) is None:
-            session.add(
-                VersionRecord(
-                    lesson=record.number, name=clean(name), made=made or self._time(),
-                    state=state, music=music,
-                )
-            )  # fmt: skip
-
-    def keep_state(self, lesson: Lesson, name: str) -> None:
-        """Keep a state of a lesson that is on the shelf as a version; its present state and
-        its history stay as they are."""
-        with self._writing() as session:
-            self._name_state(session, self._record(session, lesson.id), lesson, name)
-
-    # Forgetting.
-
-    def erase_student(self, name: str) -> int:
-        """Forget a student for good: the lessons that are theirs, wherever they lie, their
-        places in groups, and their name in what other lessons were before. How many lessons.
-
-        The room is cleared, so that the file holds the name no more. Backups and archives
-        made before still do.
-        """
-        with self._writing() as session:
-            mine = list(
-                session.scalars(select(LessonRecord.number).where(LessonRecord.student == name))
-            )
-            session.execute(delete(LessonRecord).where(LessonRecord.number.in_(mine)))
-            session.execute(delete(GroupMember).where(GroupMember.student == name))
-            for table in (StepRecord, VersionRecord):
-                self._forget_in(session, table, name)
-            session.execute(
-                update(StepRecord)
-                .where(StepRecord.label.contains(name, autoescape=True))
-                .values(label=say("Edit"))
-            )
-            self._drop_unused_music(session)
-        self.clear_room()
-        return len(mine)
-
-    def _forget_in(
-        self, session: Session, table: type[StepRecord] | type[VersionRecord], name: str
-    ) -> None:
-        for number, state in session.execute(select(table.id, table.state)).all():
-            data = read_text(state, say("A kept state"))
-            if isinstance(data, dict) and data.get("student") == name:
-                plain = replace_student(data)
-                session.execute(
-                    update(table).where(table.id == number).values(state=pack_text(plain))
-                )
-
-    def clear_room(self) -> None:
-        """Give back the room of what was deleted, so that no trace of it is left."""
-        if self.place.sqlite:
-            with self._write_lock, self.engine.connect() as connection:
-                raw = connection.connection.driver_connection
-                assert raw is not None
-                if self._full_text:
-                    raw.execute("INSERT INTO lesson_search(lesson_search) VALUES ('optimize')")
-                raw.execute("VACUUM")
-                raw.execute("PRAGMA wal_checkpoint(TRUNCATE)")
-
-
-def replace_student(data: dict[str, object]) -> str:
-    """A lesson's state without its student, as text."""
-    return as_text({**data, "student": ""})

@@ -21,7 +21,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
 from workbench.store.faults import plain_words
-from workbench.store.opening import Place
+from workbench.store.opening import StorePlace
 
 DAYS, WEEKS, MONTHS = 7, 5, 12  # how many backups of each are kept
 TOKEN = "store.backed_up"  # setting: the newest backup that the store knows of
@@ -47,12 +47,12 @@ class Restored:
     known: bool
 
 
-def folder(place: Place) -> Path | None:
+def folder(place: StorePlace) -> Path | None:
     """Where the backups of a store lie; None for one without a file."""
     return place.file.with_name(f"{place.file.name}.backups") if place.file else None
 
 
-def backups(place: Place) -> tuple[Backup, ...]:
+def backups(place: StorePlace) -> tuple[Backup, ...]:
     """The backups there are, newest first."""
     found = []
     where = folder(place)
@@ -86,7 +86,7 @@ def _open(file: Path) -> sqlite3.Connection:
     return sqlite3.connect(f"{file.resolve().as_uri()}?mode=ro", uri=True, timeout=10)
 
 
-def back_up(place: Place, now: datetime | None = None) -> Backup:
+def back_up(place: StorePlace, now: datetime | None = None) -> Backup:
     """Make a backup of the store as it is, and verify it.
 
     Raises BadInput where there is no room, or where the store is damaged: a damaged one
@@ -134,7 +134,7 @@ def _mark(store: sqlite3.Connection, name: str) -> None:
         )
 
 
-def damaged_sentence(place: Place, wrong: list[str]) -> str:
+def damaged_sentence(place: StorePlace, wrong: list[str]) -> str:
     """What to tell of a damaged store."""
     return say(
         "The lesson store {place} is damaged ({what}); restore a backup: Lesson, Safe keeping, "
@@ -144,7 +144,7 @@ def damaged_sentence(place: Place, wrong: list[str]) -> str:
     )
 
 
-def daily(place: Place, now: datetime | None = None) -> str:
+def daily(place: StorePlace, now: datetime | None = None) -> str:
     """What is done once a day: check the store, back it up, let old backups go. One sentence
     where something is wrong, else "". Raises BadInput where no backup can be made."""
     if place.file is None or place.memory or place.read_only:
@@ -194,7 +194,7 @@ def kept_ones(found: Iterable[Backup]) -> set[Path]:
     return keep
 
 
-def let_go(place: Place) -> None:
+def let_go(place: StorePlace) -> None:
     """Delete the backups whose turn it is."""
     found = backups(place)
     keep = kept_ones(found)
@@ -214,7 +214,7 @@ def contents(file: Path) -> dict[str, tuple[str, str]] | None:
         return None
 
 
-def restore(place: Place, backup: Backup, now: datetime | None = None) -> Restored:
+def restore(place: StorePlace, backup: Backup, now: datetime | None = None) -> Restored:
     """Put a backup in the store's place. Nobody may have the store open.
 
     What was there is moved aside, not deleted. Raises BadInput, with the store as it was,
@@ -263,6 +263,6 @@ def _set_aside(file: Path, now: datetime) -> Path | None:
     return aside
 
 
-def begin_anew(place: Place, now: datetime | None = None) -> Path | None:
+def begin_anew(place: StorePlace, now: datetime | None = None) -> Path | None:
     """Move a store that cannot be used out of the way, so that a new one can be made."""
     return _set_aside(place.file, now or datetime.now().astimezone()) if place.file else None

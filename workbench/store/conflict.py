@@ -20,6 +20,6 @@ class Conflict(BadInput):
         )
 
 
-class Refused(BadInput):
+class StoreRefused(BadInput):
     """The store could not be written: its disk is full, somebody else is writing, or the
     server is away. The same may succeed later."""

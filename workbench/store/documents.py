@@ -22,7 +22,7 @@ from workbench.teaching.lessons.lesson import Lesson
 T = TypeVar("T")
 
 #: Fields of a lesson that are kept beside its state, not in it.
-_BESIDE = ("id", "piece", "selected_bar")
+_BESIDE = ("id", "piece")
 
 #: Fields of a lesson that its fingering does not depend on. Whatever is not
 #: named here counts: a needless new solution is better than a stale one.
@@ -96,15 +96,13 @@ def lesson_state(lesson: Lesson) -> str:
     return as_text({k: v for k, v in data.items() if k not in _BESIDE})
 
 
-def lesson_from(
-    state: str, piece: Piece, lesson_id: str, selected_bar: int, what: str = ""
-) -> Lesson:
+def lesson_from(state: str, piece: Piece, lesson_id: str, what: str = "") -> Lesson:
     """The lesson of a state; BadInput where the state is damaged."""
     what = what or say("Lesson {id}", id=lesson_id)
     data = read_text(state, what)
     if not isinstance(data, dict):
         raise _damaged(what)
-    data |= {"id": lesson_id, "piece": piece_to_dict(_EMPTY), "selected_bar": selected_bar}
+    data |= {"id": lesson_id, "piece": piece_to_dict(_EMPTY)}
     return replace(from_dict(Lesson, data), piece=piece)
 
 

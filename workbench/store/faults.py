@@ -10,7 +10,7 @@ from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
-from workbench.store.conflict import Refused
+from workbench.store.conflict import StoreRefused
 
 _BUSY = mark(
     "The lesson store {place} is being written by another program just now; "
@@ -118,7 +118,7 @@ def plain_words(place: str) -> Iterator[None]:
         said = sentence(fault, place)
         if said is None:
             raise
-        raise Refused(said) from fault
+        raise StoreRefused(said) from fault
     except (UnicodeDecodeError, OverflowError) as fault:
         # Bytes that are no text in a column of texts: the file has been written over.
         raise BadInput(_SENTENCES[sqlite3.SQLITE_CORRUPT], place=place) from fault

@@ -10,11 +10,11 @@ from sqlalchemy import Float, Integer, and_, case, column, func, or_, select, te
 from sqlalchemy.orm import Session
 
 from workbench.music.errors import BadInput
-from workbench.store.base import aware, kept_time
+from workbench.store.base import Store, aware, kept_time
 from workbench.store.documents import fold, words
-from workbench.store.keeping import KeepingShelf
 from workbench.store.rows import LessonRow
 from workbench.store.schema import GroupMember, LessonRecord, LessonTechnique, LessonText
+from workbench.store.states import LessonStates
 
 #: Orders in which lessons are listed.
 ORDERS = {
@@ -46,8 +46,12 @@ _FULL_TEXT = text(
 )
 
 
-class FindingShelf(KeepingShelf):
+class Finding:
     """Lists of lessons."""
+
+    def __init__(self, store: Store, states: LessonStates) -> None:
+        self._store = store
+        self._states = states
 
     def lessons(
         self,
@@ -115,14 +119,14 @@ class FindingShelf(KeepingShelf):
             query = query.order_by(best, *ORDERS["used"])
         else:
             query = query.order_by(*ORDERS[order or "used"])
-        with self._reading() as session:
+        with self._store.reading() as session:
             return _lesson_rows(session, query.limit(limit) if limit is not None else query)
 
     def _matching(self, query: Any, wanted: list[str]) -> tuple[Any, Any]:
         """Narrow a query to lessons with the words; what orders it by how well they fit."""
         if not wanted:
             return query, None
-        if self._full_text:
+        if self._store.full_text:
             found = (
                 _FULL_TEXT.bindparams(words=" ".join(f'"{word}"*' for word in wanted))
                 .columns(column("number", Integer), column("badness", Float))
@@ -133,8 +137,8 @@ class FindingShelf(KeepingShelf):
 
     def lesson_row(self, lesson_id: str) -> LessonRow:
         """The entry of one lesson; BadInput where there is none."""
-        with self._reading() as session:
-            record = self._record(session, lesson_id)
+        with self._store.reading() as session:
+            record = self._states.record(session, lesson_id)
             query = select(*_LISTED).where(LessonRecord.number == record.number)
             return _lesson_rows(session, query)[0]
 
@@ -156,7 +160,7 @@ class FindingShelf(KeepingShelf):
         return self._names(select(LessonRecord.instrument).where(LessonRecord.deleted.is_(None)))
 
     def _names(self, query: Any) -> tuple[str, ...]:
-        with self._reading() as session:
+        with self._store.reading() as session:
             found = set(session.scalars(query.distinct()))
         return tuple(sorted(found - {""}))
 
@@ -167,8 +171,8 @@ class FindingShelf(KeepingShelf):
         wanted = [fold(word) for word in words(search)]
         if not wanted:
             return None
-        with self._reading() as session:
-            record = self._record(session, lesson_id)
+        with self._store.reading() as session:
+            record = self._states.record(session, lesson_id)
             kept = session.get(LessonText, record.number)
             if kept is None:
                 return None
@@ -183,7 +187,7 @@ class FindingShelf(KeepingShelf):
 
     def students(self) -> tuple[str, ...]:
         """Everybody a lesson is for, and everybody in a group, by name."""
-        with self._reading() as session:
+        with self._store.reading() as session:
             names = set(
                 session.scalars(
                     select(LessonRecord.student).where(LessonRecord.deleted.is_(None)).distinct()

@@ -35,7 +35,7 @@ MIGRATION_LOCK = 0x506C7563  # any number that nobody else locks
 MIGRATIONS = Path(__file__).parent / "migrations"
 
 
-class Place:
+class StorePlace:
     """Where a store lies: its URL, and its file if it has one."""
 
     def __init__(self, url: str | Path | URL | None = None) -> None:
@@ -73,7 +73,7 @@ class Place:
         return str(self.file) if self.file else self.url.render_as_string(hide_password=True)
 
 
-def open_engine(place: Place, wait_seconds: float) -> Engine:
+def open_engine(place: StorePlace, wait_seconds: float) -> Engine:
     """An engine on a store whose tables are up to date.
 
     Raises BadInput, leaving the store as it is, where it cannot be used.
@@ -126,8 +126,8 @@ def _prepare_file(file: Path) -> None:
         ) from fault
 
 
-def _make_engine(place: Place, wait_seconds: float) -> Engine:
-    options: dict[str, Any] = {}
+def _make_engine(place: StorePlace, wait_seconds: float) -> Engine:
+    options: dict[str, object] = {}
     if place.sqlite:
         options["connect_args"] = {"check_same_thread": False, "timeout": wait_seconds}
         if place.memory:
@@ -174,7 +174,7 @@ def _settle_connection(connection: Any, _record: Any) -> None:
     connection.execute("PRAGMA secure_delete = ON")
 
 
-def _query_only(connection: Any, place: Place) -> None:
+def _query_only(connection: Any, place: StorePlace) -> None:
     if place.read_only:
         connection.execute("PRAGMA query_only = ON")
 
@@ -186,7 +186,7 @@ def _begin(connection: Connection) -> None:
     connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
 
 
-def _bring_up_to_date(engine: Engine, place: Place) -> None:
+def _bring_up_to_date(engine: Engine, place: StorePlace) -> None:
     with engine.begin() as connection:
         found = revision(connection)
     _check_revision(found, place)
@@ -223,7 +223,7 @@ def revision(connection: Connection) -> str:
     return str(connection.scalar(text("SELECT version_num FROM alembic_version")) or "?")
 
 
-def _check_revision(found: str, place: Place) -> None:
+def _check_revision(found: str, place: StorePlace) -> None:
     if found == "?":
         raise BadInput(
             "{place} holds something other than lessons and was left as it is; "
@@ -234,7 +234,7 @@ def _check_revision(found: str, place: Place) -> None:
     place.read_only = bool(found) and found != HEAD and found not in EARLIER
 
 
-def newer_sentence(place: Place) -> str:
+def newer_sentence(place: StorePlace) -> str:
     """What to tell where a store of a newer program is to be changed."""
     return say(
         "The lesson store {place} was written by a newer version of the program; it can be read "

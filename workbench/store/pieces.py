@@ -12,10 +12,11 @@ from sqlalchemy.orm import Session
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.store.base import ShelfBase, aware
+from workbench.store.base import Store, aware
 from workbench.store.documents import clean, fingerprint, fold
 from workbench.store.rows import PieceRow
 from workbench.store.schema import NAME, LessonRecord, PieceRecord
+from workbench.store.scores import Scores
 
 _LESSONS = (
     select(func.count(LessonRecord.number))
@@ -41,16 +42,20 @@ def _rows(session: Session, query: Any) -> tuple[PieceRow, ...]:
     )
 
 
-class PieceShelf(ShelfBase):
+class Pieces:
     """Pieces as they were imported; lessons are made of them."""
+
+    def __init__(self, store: Store, scores: Scores) -> None:
+        self._store = store
+        self._scores = scores
 
     def find_same(self, piece: Piece) -> PieceRow | None:
         """The oldest piece on the shelf with the same music, whatever its file
         or title was called; None if there is none."""
-        with self._reading() as session:
-            return self._same(session, piece)
+        with self._store.reading() as session:
+            return self.same(session, piece)
 
-    def _same(self, session: Session, piece: Piece) -> PieceRow | None:
+    def same(self, session: Session, piece: Piece) -> PieceRow | None:
         query = (
             select(PieceRecord, _LESSONS)
             .where(PieceRecord.fingerprint == fingerprint(piece), PieceRecord.deleted.is_(None))
@@ -64,20 +69,20 @@ class PieceShelf(ShelfBase):
 
         ``source`` is the file it was read from; only its name is kept.
         """
-        with self._writing() as session:
-            return self._add_piece(session, piece, source)
+        with self._store.writing() as session:
+            return self.take_in(session, piece, source)
 
-    def _add_piece(self, session: Session, piece: Piece, source: str = "") -> PieceRow:
+    def take_in(self, session: Session, piece: Piece, source: str = "") -> PieceRow:
         record = PieceRecord(
             id=uuid.uuid4().hex,
             fingerprint=fingerprint(piece),
-            music=self._keep_music(session, piece),
+            music=self._scores.keep(session, piece),
             title=clean(piece.title),
             composer=clean(piece.composer),
             key=clean(piece.key.name)[:NAME],
             bars=len(piece.bars),
             source=clean(PurePath(source).name),
-            created=self._time(),
+            created=self._store.time(),
         )
         session.add(record)
         session.flush()
@@ -92,7 +97,7 @@ class PieceShelf(ShelfBase):
 
     def piece(self, piece_id: str) -> PieceRow:
         """The entry of one piece; BadInput where there is none."""
-        with self._reading() as session:
+        with self._store.reading() as session:
             return self._piece_row(session, piece_id)
 
     def pieces(self, search: str = "") -> tuple[PieceRow, ...]:
@@ -103,7 +108,7 @@ class PieceShelf(ShelfBase):
             .where(PieceRecord.deleted.is_(None))
             .order_by(func.lower(PieceRecord.title), PieceRecord.created)
         )
-        with self._reading() as session:
+        with self._store.reading() as session:
             rows = _rows(session, query)
         wanted = fold(search).split()
         return tuple(
@@ -114,11 +119,11 @@ class PieceShelf(ShelfBase):
 
     def load_piece(self, piece_id: str) -> Piece:
         """The music of a piece as it was imported."""
-        with self._reading() as session:
+        with self._store.reading() as session:
             record = session.get(PieceRecord, piece_id)
             if record is None:
                 raise BadInput("Piece {id} is not on the shelf.", id=piece_id)
-            return self._read_music(
+            return self._scores.read(
                 session, record.music, say("Piece '{title}'", title=record.title)
             )
 
@@ -135,8 +140,8 @@ class PieceShelf(ShelfBase):
         self._set_deleted(piece_id, False)
 
     def _set_deleted(self, piece_id: str, deleted: bool) -> None:
-        with self._writing() as session:
+        with self._store.writing() as session:
             record = session.get(PieceRecord, piece_id)
             if record is None:
                 raise BadInput("Piece {id} is not on the shelf.", id=piece_id)
-            record.deleted = self._time() if deleted else None
+            record.deleted = self._store.time() if deleted else None

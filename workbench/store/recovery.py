@@ -20,7 +20,7 @@ from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.music.files import write_private
 from workbench.store.location import log_folder
-from workbench.store.opening import Place
+from workbench.store.opening import StorePlace
 from workbench.teaching.lessons.lesson import Lesson
 
 FOLDER = "not-saved"
@@ -39,7 +39,7 @@ class Unsaved:
 class Recovery:
     """What is kept aside for one store."""
 
-    def __init__(self, place: Place) -> None:
+    def __init__(self, place: StorePlace) -> None:
         self._store = hashlib.sha256(str(place).encode("utf-8", "replace")).hexdigest()[:12]
         beside = [place.file.parent / FOLDER] if place.file else []
         with contextlib.suppress(OSError, KeyError):

@@ -11,6 +11,7 @@ from typing import Any, Literal
 
 from workbench.fingering.types import FingeredNote
 from workbench.language.fact import Fact
+from workbench.teaching.lessons.lesson import GradeThird, NoThird
 
 ChoiceKind = Literal["pin", "alternative"]
 
@@ -43,7 +44,7 @@ class LessonRow:
     instrument: str
     key: str
     grade: int | None
-    grade_level: str
+    grade_level: GradeThird | NoThird
     techniques: tuple[str, ...]
     piece_id: str
     created: datetime
@@ -116,7 +117,7 @@ class Group:
 
 
 @dataclass(frozen=True)
-class Choice:
+class KeptChoice:
     """One decision of the teacher, kept to learn from.
 
     ``kind`` is "pin" or "alternative". ``chosen`` and ``rejected`` are the

@@ -13,9 +13,9 @@ from workbench.language.fact import Fact
 from workbench.language.speech import say
 from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
-from workbench.store.base import ShelfBase, aware
+from workbench.store.base import Store, aware
 from workbench.store.documents import as_text, clean, fold, read_text
-from workbench.store.rows import Choice, ChoiceKind, Group
+from workbench.store.rows import ChoiceKind, Group, KeptChoice
 from workbench.store.schema import (
     NAME,
     ChoiceRecord,
@@ -28,15 +28,18 @@ FORGOTTEN = "null"  # hides, for one teacher, a setting that belongs to nobody
 _BESIDE = ("id", "made", "kind", "lesson_id", "active")  # kept in columns of their own
 
 
-class StudioShelf(ShelfBase):
+class Studio:
     """Student groups, settings, and choices to learn from."""
+
+    def __init__(self, store: Store) -> None:
+        self._store = store
 
     # Groups.
 
     def groups(self) -> tuple[Group, ...]:
         """All student groups by name, their students by name."""
         found: dict[str, list[str]] = {}
-        with self._reading() as session:
+        with self._store.reading() as session:
             for name, student in session.execute(select(GroupMember.group, GroupMember.student)):
                 found.setdefault(name, []).extend([student] if student else [])
         return tuple(
@@ -50,20 +53,20 @@ class StudioShelf(ShelfBase):
             raise BadInput("A group's name has 1 to {n} characters.", n=NAME)
         members = dict.fromkeys(clean(student).strip()[:NAME] for student in students)
         members.pop("", None)
-        with self._writing() as session:
+        with self._store.writing() as session:
             session.execute(delete(GroupMember).where(GroupMember.group == name))
             session.add_all(GroupMember(group=name, student=s) for s in members or [""])
 
     def delete_group(self, name: str) -> None:
         """Dissolve a group; its students' lessons stay."""
-        with self._writing() as session:
+        with self._store.writing() as session:
             session.execute(delete(GroupMember).where(GroupMember.group == name))
 
     # Settings.
 
     def setting(self, name: str, default: Any = None) -> Any:
         """A setting's value, or ``default`` where it was never set."""
-        with self._reading() as session:
+        with self._store.reading() as session:
             found = self._kept_settings(session, SettingRecord.name == name)
         return (
             default
@@ -73,7 +76,7 @@ class StudioShelf(ShelfBase):
 
     def settings(self) -> dict[str, Any]:
         """All settings."""
-        with self._reading() as session:
+        with self._store.reading() as session:
             found = self._kept_settings(session)
         return {
             name: read_text(value, say("Setting '{name}'", name=name))
@@ -82,7 +85,7 @@ class StudioShelf(ShelfBase):
 
     def _kept_settings(self, session: Session, *which: Any) -> dict[str, str]:
         """Name to value: the teacher's own, and those that were there before any had one."""
-        mine = SettingRecord.owner.in_(("", self.owner))
+        mine = SettingRecord.owner.in_(("", self._store.owner))
         rows = session.execute(
             select(SettingRecord.name, SettingRecord.value)
             .where(mine, *which)
@@ -100,16 +103,16 @@ class StudioShelf(ShelfBase):
 
     def set_settings(self, values: Mapping[str, Any]) -> None:
         """Keep several settings, all or none; in a store that may only be read, none."""
-        if self.read_only:
+        if self._store.read_only:
             return
         texts = {name: None if v is None else as_text(v) for name, v in values.items()}
-        with self._writing() as session:
+        with self._store.writing() as session:
             for name, value in texts.items():
-                if value is None and not self.owner:
+                if value is None and not self._store.owner:
                     session.execute(delete(SettingRecord).where(SettingRecord.name == name))
                 else:
                     kept = FORGOTTEN if value is None else value
-                    session.merge(SettingRecord(owner=self.owner, name=name, value=kept))
+                    session.merge(SettingRecord(owner=self._store.owner, name=name, value=kept))
 
     # Choices.
 
@@ -127,32 +130,36 @@ class StudioShelf(ShelfBase):
         hand: str = "",
         level: str = "",
         reason: Fact | None = None,
-    ) -> Choice:
-        """Keep a decision of the teacher to learn from; see ``Choice``.
+    ) -> KeptChoice:
+        """Keep a decision of the teacher to learn from; see ``KeptChoice``.
 
         ``kind`` is "pin" or "alternative", ``bar`` the index of the written bar.
         """
         if kind not in ("pin", "alternative"):
             raise BadInput("A choice is a 'pin' or an 'alternative', not '{kind}'.", kind=kind)
-        with self._writing() as session:
+        with self._store.writing() as session:
             number = None
             if lesson_id is not None:
                 query = select(LessonRecord.number).where(LessonRecord.id == lesson_id)
                 number = session.scalar(query)
-            choice = Choice(
-                id=0, made=self._now(), kind=kind, lesson_id=lesson_id, bar=bar,
+            choice = KeptChoice(
+                id=0, made=self._store.now(), kind=kind, lesson_id=lesson_id, bar=bar,
                 instrument=instrument, hand=hand, level=level, chosen=tuple(chosen),
                 rejected=tuple(rejected), chosen_terms=dict(chosen_terms or {}),
                 rejected_terms=dict(rejected_terms or {}), reason=reason,
             )  # fmt: skip
             record = ChoiceRecord(
-                made=self._time(), kind=kind, lesson=number, active=True, document=_text(choice)
+                made=self._store.time(),
+                kind=kind,
+                lesson=number,
+                active=True,
+                document=_text(choice),
             )
             session.add(record)
             session.flush()
             return _choice(record, lesson_id if number is not None else None)
 
-    def choices(self) -> tuple[Choice, ...]:
+    def choices(self) -> tuple[KeptChoice, ...]:
         """The decisions to learn from, oldest first."""
         query = (
             select(ChoiceRecord, LessonRecord.id)
@@ -160,11 +167,11 @@ class StudioShelf(ShelfBase):
             .where(ChoiceRecord.active)
             .order_by(ChoiceRecord.id)
         )
-        with self._reading() as session:
+        with self._store.reading() as session:
             return tuple(_choice(record, lesson) for record, lesson in session.execute(query))
 
 
-def _text(choice: Choice) -> str:
+def _text(choice: KeptChoice) -> str:
     rows = {
         "chosen": [to_dict(note) for note in choice.chosen],
         "rejected": [to_dict(note) for note in choice.rejected],
@@ -174,14 +181,14 @@ def _text(choice: Choice) -> str:
     return as_text(plain | rows)
 
 
-def _choice(record: ChoiceRecord, lesson_id: str | None) -> Choice:
+def _choice(record: ChoiceRecord, lesson_id: str | None) -> KeptChoice:
     data = read_text(record.document, say("A kept choice"))
 
     def notes(name: str) -> tuple[FingeredNote, ...]:
         return tuple(from_dict(FingeredNote, row) for row in data.pop(name))
 
     reason = data.pop("reason", None)  # once a sentence, "" for none
-    return Choice(
+    return KeptChoice(
         id=record.id,
         made=aware(record.made),
         kind="pin" if record.kind == "pin" else "alternative",

@@ -93,6 +93,10 @@ class _Writer:
         self.fingered: dict[str, FingeredNote] = {
             n.id: n for b in self.fingered_bars.values() for n in sounding(b)
         }
+        self.silent = marks.strummed(
+            n for bar in self.bars if bar.index in self.fingered_bars
+            for n in sounding(self.fingered_bars[bar.index])
+        )  # fmt: skip
         self.tab = options.tab and instrument is not None
         self.strings = instrument.strings if instrument is not None else 0
         self.circled = strings_told(piece, self.fingered, instrument, options.strings)
@@ -234,7 +238,7 @@ class _Writer:
         if bar.index in self.fingered_bars and options.left:
             marks.barre_marks(measure, bar, self.fingered_bars[bar.index], self.strings)
         fingers = self.gathered.fingers
-        fingers += marks.finger_marks(layers, self.fingered, options, self.tab)
+        fingers += marks.finger_marks(layers, self.fingered, self.silent, options, self.tab)
         if options.strings:
             fingers += marks.string_marks(layers, self.circled)
         marks.fermatas(measure, layers)

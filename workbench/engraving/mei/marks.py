@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from lxml import etree
@@ -63,12 +63,12 @@ def ending_label(endings: Sequence[int]) -> str:
 def finger_marks(
     layers: Sequence[Layer],
     fingered: Mapping[str, FingeredNote],
+    silent: Collection[str],
     options: MeiOptions,
     tab: bool,
 ) -> Iterator[FingerMark]:
     """Left-hand numbers at the heads of the staff, p i m a under the tablature
-    (under the staff where there is none). A strum has its letter once."""
-    silent = _strummed(fingered)
+    (under the staff where there is none). The notes in ``silent`` have no letter."""
     for layer in layers:
         below = layer.stems == "down"
         for head_id in attacked(layer):
@@ -86,10 +86,11 @@ def finger_marks(
                 yield FingerMark(ids.right(mark.id), target, text, "right", True)
 
 
-def _strummed(fingered: Mapping[str, FingeredNote]) -> set[str]:
-    """Notes of strums whose letter stands at the string nearest the floor already."""
+def strummed(fingered: Iterable[FingeredNote]) -> set[str]:
+    """Notes of strums whose letter stands at the string nearest the floor already: a strum has
+    its letter once."""
     chords: dict[tuple[int, Fraction], list[FingeredNote]] = {}
-    for note in fingered.values():
+    for note in fingered:
         chords.setdefault((note.bar, note.onset), []).append(note)
     out: set[str] = set()
     for chord in chords.values():

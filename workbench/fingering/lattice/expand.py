@@ -15,7 +15,7 @@ import numpy as np
 
 from workbench.fingering.hand.grips import Neck
 from workbench.fingering.hand.holding import PAIRS, IntArray
-from workbench.fingering.lattice.layers import Layer
+from workbench.fingering.lattice.layers import LatticeLayer
 from workbench.fingering.lattice.states import (
     Before,
     BoolArray,
@@ -143,7 +143,7 @@ def _distinct(code: IntArray, size: int) -> IntArray:
 
 def choose(
     old: States,
-    layer: Layer,
+    layer: LatticeLayer,
     n: Need,
     neck: Neck,
     instrument: Instrument,
@@ -188,7 +188,7 @@ def choose(
 
 
 def steps_of(
-    old: States, layer: Layer, x: Batch, b: Before, n: Need, instrument: Instrument
+    old: States, layer: LatticeLayer, x: Batch, b: Before, n: Need, instrument: Instrument
 ) -> tuple[Steps, States]:
     """The steps as the cost terms see them, and the (not yet merged) states after."""
     fret, lo, hi = _hand(old, n, x)
@@ -266,7 +266,7 @@ def _swapped(
     return out
 
 
-def _slurred(old: States, layer: Layer, b: Before, n: Need, x: Batch) -> IntArray:
+def _slurred(old: States, layer: LatticeLayer, b: Before, n: Need, x: Batch) -> IntArray:
     """How badly slurs into this moment are broken: across strings 3, one finger for both
     notes or the wrong one of two 1."""
     out = np.zeros(len(x.a), np.int16)
@@ -346,7 +346,12 @@ def merge(after: States) -> tuple[States, IntArray]:
 
 
 def expand(
-    old: States, layer: Layer, n: Need, neck: Neck, instrument: Instrument, weights: dict[str, int]
+    old: States,
+    layer: LatticeLayer,
+    n: Need,
+    neck: Neck,
+    instrument: Instrument,
+    weights: dict[str, int],
 ) -> tuple[States, Edges]:
     """The states of a layer and the steps into them."""
     batch, b = choose(old, layer, n, neck, instrument)

@@ -12,7 +12,7 @@ import numpy as np
 from workbench.fingering.hand.grips import Grip, Neck, grips
 from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.lattice.expand import Edges, choose, expand, steps_of
-from workbench.fingering.lattice.layers import Frame, Join, Layer, melody_slot, tune_slot
+from workbench.fingering.lattice.layers import Frame, Join, LatticeLayer, melody_slot, tune_slot
 from workbench.fingering.lattice.states import States, need, start_state
 from workbench.fingering.lattice.terms import Steps, cost, features, join_steps
 from workbench.fingering.types import Pin
@@ -70,7 +70,7 @@ class Lattice:
         wish = self.states[t].take(into).rows()[:, :-1]
         return steps.take((after.rows()[:, :-1] == wish).all(axis=1))
 
-    def _old(self, layer: Layer) -> States:
+    def _old(self, layer: LatticeLayer) -> States:
         if layer.parent < 0:
             return start_state(self.instrument.strings)
         return self.states[layer.parent]
@@ -87,11 +87,11 @@ class Lattice:
         return price.reshape(len(old), len(found))
 
 
-def join_layer(frame: Frame, join: Join) -> Layer:
+def join_layer(frame: Frame, join: Join) -> LatticeLayer:
     """The layer a join leads to, as seen from where it comes from: nothing goes on."""
     target, source = frame.layers[join.to_layer], frame.layers[join.from_layer]
     k = len(source.slots)
-    return Layer(
+    return LatticeLayer(
         target.index,
         join.from_layer,
         target.bar,
@@ -108,7 +108,7 @@ def join_layer(frame: Frame, join: Join) -> Layer:
     )
 
 
-def _signature(layer: Layer) -> tuple[object, ...]:
+def _signature(layer: LatticeLayer) -> tuple[object, ...]:
     """Equal for layers into which equal states take equal steps."""
     return (
         tuple(n.midi for n in layer.notes),

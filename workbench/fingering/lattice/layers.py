@@ -19,7 +19,7 @@ LOOKAHEAD = 4  # layers over which a silent finger stays down for a note that re
 
 
 @dataclass(frozen=True)
-class Layer:
+class LatticeLayer:
     """A moment at which notes begin.
 
     ``slots`` lists the notes that may sound here: those that begin first,
@@ -65,7 +65,7 @@ class Join:
 class Frame:
     """``bells``: quarter lengths that notes of a scale ring in all, by id (campanella)."""
 
-    layers: tuple[Layer, ...]
+    layers: tuple[LatticeLayer, ...]
     joins: tuple[Join, ...]
     children: tuple[tuple[int, ...], ...]
     of_bar: tuple[tuple[int, ...], ...]  # layer indices by written bar
@@ -127,7 +127,7 @@ def build_frame(
         if bar not in seen:
             seen.add(bar)
             sequence.append(bar)
-    layers: list[Layer] = []
+    layers: list[LatticeLayer] = []
     last_layer: dict[int, int] = {}  # bar -> its last layer, or that of the bar before
     bar_time: dict[int, Fraction] = {}
     of_bar: dict[int, list[int]] = {b: [] for b in range(len(piece.bars))}
@@ -191,11 +191,11 @@ def _layer(
     onset: Fraction,
     time: Fraction,
     starting: tuple[Note, ...],
-    layers: list[Layer],
+    layers: list[LatticeLayer],
     starts: dict[str, Fraction],
     slurred: Mapping[str, str],
     ringing: Mapping[str, Fraction],
-) -> Layer:
+) -> LatticeLayer:
     slots = list(starting)
     carry: list[int] = []
     upto: list[bool] = []
@@ -221,7 +221,7 @@ def _layer(
             for i, n in enumerate(starting, 1)
             if slurred.get(n.id) in there
         ]
-    return Layer(
+    return LatticeLayer(
         index,
         parent,
         bar,
@@ -240,8 +240,8 @@ def _layer(
     )
 
 
-def _with_soon(layers: list[Layer], children: list[list[int]]) -> list[Layer]:
-    out: list[Layer] = []
+def _with_soon(layers: list[LatticeLayer], children: list[list[int]]) -> list[LatticeLayer]:
+    out: list[LatticeLayer] = []
     for layer in layers:
         soon: set[int] = set()
         level = list(children[layer.index])

@@ -11,7 +11,7 @@ import numpy.typing as npt
 from workbench.fingering.hand.among import AMONG, among
 from workbench.fingering.hand.grips import Grip
 from workbench.fingering.hand.holding import IntArray
-from workbench.fingering.lattice.layers import Layer
+from workbench.fingering.lattice.layers import LatticeLayer
 from workbench.instrument.model import Instrument
 
 BoolArray = npt.NDArray[Any]
@@ -109,7 +109,7 @@ class Before:
     wished: BoolArray
 
 
-def before(states: States, layer: Layer, instrument: Instrument) -> Before:
+def before(states: States, layer: LatticeLayer, instrument: Instrument) -> Before:
     """Read the states before a layer against what goes on in it."""
     strings = instrument.strings
     top = top_finger(states, strings)
@@ -175,7 +175,7 @@ def _fret(place: tuple[int, int]) -> int:
     return place[1]
 
 
-def need(grips: list[Grip], layer: Layer, instrument: Instrument) -> Need:
+def need(grips: list[Grip], layer: LatticeLayer, instrument: Instrument) -> Need:
     """The grips of a layer as arrays."""
     g, s, n = len(grips), instrument.strings, instrument.playable_frets + 1
     hand = np.array([x.fingers for x in grips], np.int16).reshape(g, 4, 3)

@@ -20,7 +20,7 @@ from workbench.fingering.hand.holding import HOLDING, IntArray
 from workbench.fingering.lattice.states import BoolArray
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class Steps:
     """E steps. ``old_*``: the hand before, ``fret``/``lo``/``hi``: after, all (E, 4).
 
@@ -70,7 +70,7 @@ class Steps:
 
     def take(self, chosen: BoolArray) -> Steps:
         """The chosen steps alone."""
-        return Steps(*(getattr(self, f.name)[chosen] for f in fields(self)))
+        return Steps(**{f.name: getattr(self, f.name)[chosen] for f in fields(self)})
 
     @property
     def new(self) -> BoolArray:
@@ -90,7 +90,8 @@ class Steps:
 
 def join_steps(parts: Sequence[Steps]) -> Steps:
     """Several batches of steps as one."""
-    return Steps(*(np.concatenate([getattr(p, f.name) for p in parts]) for f in fields(Steps)))
+    names = [f.name for f in fields(Steps)]
+    return Steps(**{name: np.concatenate([getattr(p, name) for p in parts]) for name in names})
 
 
 FINGER_INDEX = np.arange(4, dtype=np.int16)

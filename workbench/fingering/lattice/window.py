@@ -15,7 +15,7 @@ from workbench.fingering.lattice.growth import Lattice
 from workbench.fingering.lattice.paths import FAR, Sweeper
 
 
-class Window:
+class FreeBar:
     """``layers``: the bar's; ``path``: the solved states; ``pins``: allowed states by layer."""
 
     def __init__(

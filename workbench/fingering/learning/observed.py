@@ -15,7 +15,7 @@ import numpy as np
 from workbench.fingering.hand.grips import Grip, Neck, grips, neck
 from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.lattice.expand import Batch, choose, merge, steps_of
-from workbench.fingering.lattice.layers import Frame, Layer, build_frame
+from workbench.fingering.lattice.layers import Frame, LatticeLayer, build_frame
 from workbench.fingering.lattice.playable import split_playable
 from workbench.fingering.lattice.states import BoolArray, Need, States, before, need, start_state
 from workbench.fingering.lattice.terms import LEFT_TERMS, cost, features
@@ -77,7 +77,7 @@ class Chain:
 
 @dataclass(frozen=True)
 class _Grown:
-    layer: Layer
+    layer: LatticeLayer
     old: States
     grips: list[Grip]
     need: Need
@@ -134,7 +134,7 @@ def _grow(
     return out
 
 
-def _marks(layer: Layer, asked: Mapping[str, WrittenFingers]) -> tuple[Mark, ...]:
+def _marks(layer: LatticeLayer, asked: Mapping[str, WrittenFingers]) -> tuple[Mark, ...]:
     out = []
     for slot, n in enumerate(layer.notes):
         w = asked.get(n.id)

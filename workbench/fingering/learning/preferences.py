@@ -38,7 +38,7 @@ class Choice:
 
 
 @dataclass(frozen=True)
-class Change:
+class WeightChange:
     """A weight that the fit moved, in thousandths."""
 
     term: str
@@ -53,7 +53,7 @@ class Fit:
     seen them. ``undo`` are the weights that were in force before."""
 
     weights: tuple[tuple[str, int], ...]
-    changes: tuple[Change, ...]
+    changes: tuple[WeightChange, ...]
     total: int
     reproduced_before: int
     reproduced_after: int
@@ -167,7 +167,7 @@ def fit(
     for i, choice in enumerate(counted):
         rest = _solve([*counted[:i], *counted[i + 1 :]], start, file)
         unseen += reproduced(choice, rest)
-    changes = tuple(Change(t, start[t], after[t]) for t in LEFT_TERMS if start[t] != after[t])
+    changes = tuple(WeightChange(t, start[t], after[t]) for t in LEFT_TERMS if start[t] != after[t])
     kept = tuple((t, w) for t, w in settings.weights if t not in LEFT_TERMS)
     weights = (*kept, *((t, after[t]) for t in LEFT_TERMS if after[t] != file[t]))
     return Fit(

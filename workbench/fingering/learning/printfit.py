@@ -9,7 +9,7 @@ from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.learning.field import Field
 from workbench.fingering.learning.fitting import Agreement, agreement, fit
 from workbench.fingering.learning.observed import Chain, Link
-from workbench.fingering.learning.preferences import Change
+from workbench.fingering.learning.preferences import WeightChange
 
 FOLDS = 5
 RIDGE = 6.0  # a few pages turn the weights, they do not make them
@@ -24,7 +24,7 @@ class PrintFit:
     ``left_out`` counts marks that no hand can hold."""
 
     weights: tuple[tuple[str, int], ...]
-    changes: tuple[Change, ...]
+    changes: tuple[WeightChange, ...]
     printed: int
     before: int
     after: int
@@ -58,7 +58,7 @@ def fit_to_print(
     old = _sum(chains, start)
     return PrintFit(
         tuple((t, after[t]) for t in LEFT_TERMS if after[t] != start[t]),
-        tuple(Change(t, start[t], after[t]) for t in LEFT_TERMS if after[t] != start[t]),
+        tuple(WeightChange(t, start[t], after[t]) for t in LEFT_TERMS if after[t] != start[t]),
         old[1],
         old[0],
         _sum(chains, after)[0],

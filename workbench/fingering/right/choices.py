@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 
 from workbench.fingering.lattice.layers import Frame
-from workbench.fingering.right.figures import Moment, moments
+from workbench.fingering.right.figures import Plucking, moments
 from workbench.fingering.right.fingers import (
     Memo,
     State,
@@ -14,6 +14,7 @@ from workbench.fingering.right.fingers import (
     price,
     window_frame,
 )
+from workbench.fingering.types import Style
 from workbench.language.fact import Fact, fact
 from workbench.music.model import Note
 
@@ -27,7 +28,7 @@ def other_rights(
     count: int,
     tempo: float,
     weights: dict[str, int],
-    style: str,
+    style: Style,
     present: dict[str, str],
     pinned: set[str],
     most: int,
@@ -72,7 +73,7 @@ def asked_right(
     count: int,
     tempo: float,
     weights: dict[str, int],
-    style: str,
+    style: Style,
     present: dict[str, str],
     asked: dict[str, str],
 ) -> tuple[dict[str, str], Fact] | None:
@@ -104,10 +105,10 @@ def asked_right(
 def _terms(
     window: Frame,
     strings: dict[str, int],
-    met: list[Moment],
+    met: list[Plucking],
     picked: dict[str, str],
     weights: dict[str, int],
-    style: str,
+    style: Style,
 ) -> Counter[str]:
     """Cost by term, in thousandths, of a given right hand in the window."""
     out: Counter[str] = Counter()

@@ -14,7 +14,7 @@ from collections.abc import Collection, Sequence
 from itertools import groupby, pairwise
 from typing import NamedTuple
 
-from workbench.fingering.lattice.layers import Frame, Layer
+from workbench.fingering.lattice.layers import Frame, LatticeLayer
 from workbench.music.model import Note
 
 ORDER = "pima"
@@ -42,7 +42,7 @@ SLOW_STRUM = 4
 Row = tuple[tuple[int, int], ...]  # (string, part), highest-numbered string first
 
 
-class Moment(NamedTuple):
+class Plucking(NamedTuple):
     """What the right hand meets at a layer. ``strings``: (string, INNER, TUNE or BASS) from
     the highest number to 1; ``home``: the finger that owns each string while a
     figure lasts; ``gap``: quarters of weight a repetition has here, by ``HASTE``, else 1;
@@ -69,7 +69,7 @@ def full(strings: Collection[int], count: int) -> bool:
     return len(strings) >= least and max(strings) - min(strings) == len(strings) - 1
 
 
-def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> list[Moment]:
+def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> list[Plucking]:
     """What the right hand meets, layer by layer; ``count``: strings of the instrument."""
     by_bar: dict[int, list[Row]] = {}
     chords: dict[int, list[tuple[Note, ...]]] = {}
@@ -94,14 +94,14 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
         for layer, gap in zip(frame.layers, gaps, strict=True)
         if gap > SLOW_STRUM and strummed[layer.bar][place[layer.index]]
     }
-    out: list[Moment] = []
+    out: list[Plucking] = []
     for layer, gap, wait in zip(frame.layers, gaps, waits, strict=True):
         at = place[layer.index]
         own = tuple(sorted(homes[layer.bar][at].items()))
         finger = "i" if layer.bar in hasty else "p"
         strum = finger if strummed[layer.bar][at] else ""
         thumb = next((weight for most, weight in THUMB_HASTE if wait <= most), 0)
-        out.append(Moment(by_bar[layer.bar][at], own, gap, count, strum, thumb))
+        out.append(Plucking(by_bar[layer.bar][at], own, gap, count, strum, thumb))
     return out
 
 
@@ -124,7 +124,7 @@ def _turned(frame: Frame) -> set[str]:
 
 
 def _row(
-    layer: Layer,
+    layer: LatticeLayer,
     strings: dict[str, int],
     count: int,
     voices: dict[str, int],
@@ -147,7 +147,7 @@ def _row(
     return tuple(sorted(out, reverse=True))
 
 
-def _wait(frame: Frame, layer: Layer, tempo: float) -> float:
+def _wait(frame: Frame, layer: LatticeLayer, tempo: float) -> float:
     """Seconds since the moment before."""
     if layer.parent < 0:
         return float("inf")

@@ -13,9 +13,9 @@ from dataclasses import dataclass, field, replace
 from itertools import combinations
 from typing import NamedTuple
 
-from workbench.fingering.lattice.layers import Frame, Layer
-from workbench.fingering.right.figures import BASS, ORDER, TUNE, Moment, moments, thumbs
-from workbench.fingering.types import STYLES, Pin
+from workbench.fingering.lattice.layers import Frame, LatticeLayer
+from workbench.fingering.right.figures import BASS, ORDER, TUNE, Plucking, moments, thumbs
+from workbench.fingering.types import STYLES, Pin, Style
 from workbench.language.fact import Fact, fact
 
 Hold = tuple[tuple[int, str], ...]  # (string, finger), highest-numbered string first
@@ -36,11 +36,11 @@ Rows = list[list[tuple[int, int]]]  # by state before: (state, cost)
 class Memo:
     """Prices and steps known from earlier sweeps with the same weights and style."""
 
-    prices: dict[tuple[State, State, Moment], int] = field(default_factory=dict)
+    prices: dict[tuple[State, State, Plucking], int] = field(default_factory=dict)
     layers: dict[object, tuple[list[State], Rows]] = field(default_factory=dict)
 
 
-def holds(moment: Moment, wanted: dict[int, str]) -> list[Hold]:
+def holds(moment: Plucking, wanted: dict[int, str]) -> list[Hold]:
     """All assignments without crossing; the thumb takes what the fingers leave."""
     strings = [s for s, _ in moment.strings]
     n = len(strings)
@@ -61,7 +61,7 @@ def holds(moment: Moment, wanted: dict[int, str]) -> list[Hold]:
     return [tuple((s, wanted.get(s) or next(free)) for s in strings)]
 
 
-def repeat(a: State, b: State, m: Moment) -> int:
+def repeat(a: State, b: State, m: Plucking) -> int:
     """Quarters of a quick repetition: a finger that plucks twice running."""
     old = {f for _, f in a.hold}
     own = dict(m.home)
@@ -85,7 +85,7 @@ def repeat(a: State, b: State, m: Moment) -> int:
     return total
 
 
-def bass(a: State, b: State, m: Moment) -> int:
+def bass(a: State, b: State, m: Plucking) -> int:
     """Bass notes without the thumb: the lower voice, and the lowest string of a chord."""
     own = dict(m.home)
     out = 0
@@ -97,7 +97,7 @@ def bass(a: State, b: State, m: Moment) -> int:
     return out
 
 
-def thumb_up(a: State, b: State, m: Moment) -> int:
+def thumb_up(a: State, b: State, m: Plucking) -> int:
     """Halves of a melody note taken by the thumb: 2 on the strings near the floor, else 1."""
     out = 0
     for (string, part), (_, f) in zip(m.strings, b.hold, strict=True):
@@ -108,15 +108,15 @@ def thumb_up(a: State, b: State, m: Moment) -> int:
     return out
 
 
-def style(a: State, b: State, m: Moment, wanted: str) -> int:
+def style(a: State, b: State, m: Plucking, wanted: Style) -> int:
     """Melody notes plucked by a finger outside the chosen alternation."""
     if len(m.strings) > 2 or m.home:
         return 0
-    fingers = STYLES.get(wanted, "im")
+    fingers = STYLES[wanted]
     return sum(f not in fingers and f != "p" for _, f in b.hold)
 
 
-def awkward(a: State, b: State, m: Moment) -> int:
+def awkward(a: State, b: State, m: Plucking) -> int:
     """1 where two successive notes cross strings against the order of the fingers."""
     if not a.last or len(m.strings) > 2 or m.home:
         return 0
@@ -127,7 +127,7 @@ def awkward(a: State, b: State, m: Moment) -> int:
     return int(nearer != (ORDER.index(f) > ORDER.index(a.last)))
 
 
-def region(a: State, b: State, m: Moment) -> int:
+def region(a: State, b: State, m: Plucking) -> int:
     """Strings by which a finger leaves its side of the instrument: the thumb towards the floor
     (twice, in a part that is no bass), i, m and a away from it."""
     half = m.strings_in_all // 2
@@ -140,7 +140,7 @@ def region(a: State, b: State, m: Moment) -> int:
     return out
 
 
-def crossed(a: State, b: State, m: Moment) -> int:
+def crossed(a: State, b: State, m: Plucking) -> int:
     """Strings by which the thumb comes to the floor's side of a finger from one moment to the
     next, or on the same string with it."""
     if m.gap < 2 or not a.hold:
@@ -155,13 +155,13 @@ def crossed(a: State, b: State, m: Moment) -> int:
     return out
 
 
-def wander(a: State, b: State, m: Moment) -> int:
+def wander(a: State, b: State, m: Plucking) -> int:
     """Strings that fingers move from one moment to the next."""
     old = {f: s for s, f in a.hold}
     return sum(abs(old[f] - s) for s, f in b.hold if f in old)
 
 
-def spread(a: State, b: State, m: Moment) -> int:
+def spread(a: State, b: State, m: Plucking) -> int:
     """Strings by which neighbours of a chord lie off the spacing of their fingers."""
     out = 0
     for (s, f), (t, g) in zip(b.hold, b.hold[1:], strict=False):
@@ -172,15 +172,15 @@ def spread(a: State, b: State, m: Moment) -> int:
     return out
 
 
-def home(a: State, b: State, m: Moment) -> int:
+def home(a: State, b: State, m: Plucking) -> int:
     """Fingers off the string that is theirs while a figure lasts."""
     own = dict(m.home)
     return sum(own.get(s, f) != f for s, f in b.hold)
 
 
-def lead(a: State, b: State, m: Moment, wanted: str) -> int:
+def lead(a: State, b: State, m: Plucking, wanted: Style) -> int:
     """1 where a melody after a rest does not begin with the leading finger of the style."""
-    fingers = STYLES.get(wanted, "im")
+    fingers = STYLES[wanted]
     leader = fingers[-1]
     free = not a.last or m.gap == 1
     return int(free and not m.home and b.hold[-1][1] not in (leader, "p"))
@@ -191,7 +191,9 @@ def strummed(hold: Hold) -> bool:
     return len(hold) > 2 and len({f for _, f in hold}) == 1
 
 
-def price(a: State, b: State, m: Moment, weights: dict[str, int], wanted: str) -> dict[str, int]:
+def price(
+    a: State, b: State, m: Plucking, weights: dict[str, int], wanted: Style
+) -> dict[str, int]:
     """Terms of one step in thousandths, those that are not nothing."""
     if strummed(b.hold):
         return {}
@@ -225,7 +227,7 @@ def solve_right(
     count: int,
     tempo: float,
     weights: dict[str, int],
-    wanted: str,
+    wanted: Style,
     pins: dict[str, Pin],
     present: dict[str, str] | None = None,
     memo: Memo | None = None,
@@ -267,7 +269,7 @@ def window_frame(frame: Frame, bar: int) -> Frame:
     return Frame(layers, (), (), (tuple(place[t] for t in own),))
 
 
-def _alike(frame: Frame, strings: dict[str, int], found: list[Moment]) -> list[list[list[str]]]:
+def _alike(frame: Frame, strings: dict[str, int], found: list[Plucking]) -> list[list[list[str]]]:
     """Groups of bars with the same strings and rhythm, each bar as its note ids."""
     shape: dict[tuple[object, ...], list[list[str]]] = {}
     for bar in frame.of_bar:
@@ -286,9 +288,9 @@ class Trellis:
         self,
         frame: Frame,
         strings: dict[str, int],
-        found: list[Moment],
+        found: list[Plucking],
         weights: dict[str, int],
-        wanted: str,
+        wanted: Style,
         fixed: dict[str, str],
         memo: Memo,
     ) -> None:
@@ -309,10 +311,10 @@ class Trellis:
     @staticmethod
     def _grow(
         old: list[State],
-        m: Moment,
+        m: Plucking,
         ask: dict[int, str],
         weights: dict[str, int],
-        wanted: str,
+        wanted: Style,
         memo: Memo,
     ) -> tuple[list[State], Rows]:
         index: dict[State, int] = {}
@@ -362,9 +364,9 @@ class Trellis:
 
 def faults(
     frame: Frame, strings: dict[str, int], picked: dict[str, str]
-) -> list[tuple[Layer, Fact]]:
+) -> list[tuple[LatticeLayer, Fact]]:
     """Repetitions of a finger on successive melody notes, named."""
-    out: list[tuple[Layer, Fact]] = []
+    out: list[tuple[LatticeLayer, Fact]] = []
     for layer in frame.layers:
         if layer.parent < 0:
             continue

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import replace
 
-from workbench.fingering.lattice.layers import Frame, Layer
+from workbench.fingering.lattice.layers import Frame, LatticeLayer
 from workbench.fingering.types import FingeredNote
 from workbench.music.model import Bar
 from workbench.music.ringing.sounds import Sounds
@@ -17,7 +17,7 @@ def plucked_frame(frame: Frame, slurred: Collection[str], low: Collection[str]) 
     """The frame without notes that a slur sounds; moments left empty fall out, what follows
     hangs on the moment before. Sounds in ``low`` are taken as the lower voice's."""
     place: dict[int, int] = {}  # old layer -> its new index, or that of the one before it
-    layers: list[Layer] = []
+    layers: list[LatticeLayer] = []
     for layer in frame.layers:
         parent = place[layer.parent] if layer.parent >= 0 else -1
         notes = tuple(

@@ -19,7 +19,7 @@ Blocks = tuple[tuple[int, ...], ...]  # strings of one fret, one block a finger
 
 
 @dataclass(frozen=True, slots=True)
-class Press:
+class ShapePress:
     """One finger on one fret. ``strings`` as in the shape, highest number first."""
 
     finger: int
@@ -43,16 +43,16 @@ class Press:
 
 
 @dataclass(frozen=True, slots=True)
-class Grip:
+class FingeredShape:
     """A fingered shape: ``presses`` in the order of the fingers used. The rest
     follows from them (see ``grip``) and is kept because every term asks for it:
     laid fingers, fingers used next after each other, all pairs of fingers."""
 
     frets: Frets
-    presses: tuple[Press, ...]
-    barres: tuple[Press, ...]
-    neighbours: tuple[tuple[Press, Press], ...]
-    pairs: tuple[tuple[Press, Press], ...]
+    presses: tuple[ShapePress, ...]
+    barres: tuple[ShapePress, ...]
+    neighbours: tuple[tuple[ShapePress, ShapePress], ...]
+    pairs: tuple[tuple[ShapePress, ShapePress], ...]
     has_open: bool
 
     def fret_on(self, string: int) -> int | None:
@@ -60,10 +60,10 @@ class Grip:
         return self.frets[len(self.frets) - string]
 
 
-def grip(frets: Frets, presses: tuple[Press, ...]) -> Grip:
+def grip(frets: Frets, presses: tuple[ShapePress, ...]) -> FingeredShape:
     """A grip of fingers in any order."""
     ordered = tuple(sorted(presses, key=lambda p: p.finger))
-    return Grip(
+    return FingeredShape(
         frets,
         ordered,
         tuple(p for p in ordered if p.laid),
@@ -74,7 +74,7 @@ def grip(frets: Frets, presses: tuple[Press, ...]) -> Grip:
 
 
 @lru_cache(maxsize=8192)
-def grips(frets: Frets) -> tuple[Grip, ...]:
+def grips(frets: Frets) -> tuple[FingeredShape, ...]:
     """All grips of a shape by the hard rules, reach not yet looked at.
 
     Fingers come from the frets' order only, so a shape and the same shape
@@ -114,7 +114,7 @@ def _splits(strings: tuple[int, ...], fret: int, frets: Frets) -> Iterator[Block
 
 def _choose(
     order: list[int], splits: list[tuple[Blocks, ...]], lowest: int
-) -> Iterator[tuple[Press, ...]]:
+) -> Iterator[tuple[ShapePress, ...]]:
     if not order:
         yield ()
         return
@@ -123,4 +123,4 @@ def _choose(
             for rest in _choose(order[1:], splits[1:], chosen[-1] + 1):
                 for fingers in permutations(chosen):
                     here = zip(fingers, blocks, strict=True)
-                    yield (*(Press(f, order[0], b) for f, b in here), *rest)
+                    yield (*(ShapePress(f, order[0], b) for f, b in here), *rest)

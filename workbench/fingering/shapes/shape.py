@@ -20,7 +20,7 @@ from workbench.fingering.hand.grips import neck as neck_of
 from workbench.fingering.hand.holding import HOLDING, IntArray
 from workbench.fingering.hand.reach import Limits, across_mm, pair_limits, tip_mm
 from workbench.fingering.shapes.chordname import ChordLabel, name_chord
-from workbench.fingering.shapes.grips import Frets, Grip, Press, grips
+from workbench.fingering.shapes.grips import FingeredShape, Frets, ShapePress, grips
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import alone_for, weights_for
 from workbench.instrument.model import Hand, Instrument
@@ -91,8 +91,8 @@ def _shape(
 ) -> ShapeResult:
     label = name_chord(_sounding(frets, instrument))
     narrowest: tuple[float, int, int, float] | None = None
-    neck = _Neck(_tips(instrument), across_mm(instrument, 1, 2), pair_limits(hand))
-    possible: list[tuple[Grip, float]] = []
+    neck = _Measures(_tips(instrument), across_mm(instrument, 1, 2), pair_limits(hand))
+    possible: list[tuple[FingeredShape, float]] = []
     for held in grips(frets):
         reach, excess, a, b = _measure(held, neck)
         if excess > 0.0:
@@ -118,7 +118,9 @@ def _shape(
     return ShapeResult(frets, best, label, None if found else _why_not(narrowest, hand))
 
 
-def shape_terms(held: Sequence[Grip], instrument: Instrument, hand: Hand) -> dict[str, IntArray]:
+def shape_terms(
+    held: Sequence[FingeredShape], instrument: Instrument, hand: Hand
+) -> dict[str, IntArray]:
     """Every term of taking and holding grips, in its unit: one number a grip."""
     code = np.zeros((len(held), 4), np.int32)
     beside = np.zeros((len(held), len(AMONG)), np.int32)
@@ -137,7 +139,7 @@ def shape_terms(held: Sequence[Grip], instrument: Instrument, hand: Hand) -> dic
     }
 
 
-class _Neck(NamedTuple):
+class _Measures(NamedTuple):
     """What a grip is measured with: finger tip places by fret, reach to the next string, limits."""
 
     tips: tuple[float, ...]
@@ -150,7 +152,7 @@ def _tips(instrument: Instrument) -> tuple[float, ...]:
     return tuple(tip_mm(instrument, fret) for fret in range(instrument.playable_frets + 1))
 
 
-def _measure(held: Grip, neck: _Neck) -> tuple[float, float, int, int]:
+def _measure(held: FingeredShape, neck: _Measures) -> tuple[float, float, int, int]:
     """(greatest distance, mm beyond the hand's greatest span at the worst pair, that pair);
     the last three are 0 within reach, else the distance is that pair's."""
     reach = worst = worst_reach = 0.0
@@ -164,7 +166,7 @@ def _measure(held: Grip, neck: _Neck) -> tuple[float, float, int, int]:
     return round(worst_reach or reach, 1), worst, *fingers
 
 
-def _apart(a: Press, b: Press, neck: _Neck) -> float:
+def _apart(a: ShapePress, b: ShapePress, neck: _Measures) -> float:
     """Distance between two fingers, at the nearest strings where one is laid."""
     along = neck.tips[b.fret] - neck.tips[a.fret]
     across = max(a.strings[-1] - b.strings[0], b.strings[-1] - a.strings[0], 0)
@@ -174,7 +176,7 @@ def _apart(a: Press, b: Press, neck: _Neck) -> float:
 def _fingering(
     cost: int,
     fingers: tuple[int, ...],
-    held: Grip,
+    held: FingeredShape,
     reach: float,
     terms: list[tuple[str, int]],
 ) -> ShapeFingering:

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from workbench.fingering.lattice.growth import Lattice
-from workbench.fingering.lattice.layers import Join, Layer
+from workbench.fingering.lattice.layers import Join, LatticeLayer
 from workbench.fingering.lattice.terms import MOVE
 from workbench.fingering.types import Audit, Barre, FingeredNote, JoinCut, Pin
 from workbench.language.fact import Fact, fact
@@ -91,7 +91,7 @@ def tell(lattice: Lattice, path: tuple[int, ...], piece: Piece, pins: dict[str, 
 
 
 def _rings(
-    lattice: Lattice, path: tuple[int, ...], layer: Layer, starts: dict[str, Fraction],
+    lattice: Lattice, path: tuple[int, ...], layer: LatticeLayer, starts: dict[str, Fraction],
     rings: dict[str, Fraction],
 ) -> None:  # fmt: skip
     """How long notes of a scale ring that the hand lets ring into the next."""
@@ -112,7 +112,7 @@ def _move(
     before: list[tuple[int, int, int]],
     after: list[tuple[int, int, int]],
     lattice: Lattice,
-    layer: Layer,
+    layer: LatticeLayer,
     path: tuple[int, ...],
 ) -> str:
     string, fret, finger = place
@@ -139,7 +139,7 @@ def _stays(before: tuple[int, int, int], after: tuple[int, int, int]) -> bool:
     )
 
 
-def _upto(lattice: Lattice, path: tuple[int, ...], layer: Layer, finger: int) -> bool:
+def _upto(lattice: Lattice, path: tuple[int, ...], layer: LatticeLayer, finger: int) -> bool:
     """Whether the finger's old note sounds right up to this layer."""
     s, a = lattice.states[layer.parent], path[layer.parent]
     r, lo, hi = (int(x[a, finger - 1]) for x in (s.fret, s.lo, s.hi))
@@ -156,7 +156,7 @@ def _upto(lattice: Lattice, path: tuple[int, ...], layer: Layer, finger: int) ->
 def _cuts(
     lattice: Lattice,
     path: tuple[int, ...],
-    layer: Layer,
+    layer: LatticeLayer,
     before: list[tuple[int, int, int]],
     after: list[tuple[int, int, int]],
     asked: tuple[tuple[int, int, int], ...],
@@ -240,7 +240,7 @@ def _why_cut(
 def _surroundings(
     out: Told,
     lattice: Lattice,
-    layer: Layer,
+    layer: LatticeLayer,
     hand: list[tuple[int, int, int]],
     before: list[tuple[int, int, int]],
 ) -> None:
@@ -258,7 +258,11 @@ def _surroundings(
 
 
 def _barre(
-    out: Told, layer: Layer, finger: int, laid: tuple[int, int, int], was: tuple[int, int, int]
+    out: Told,
+    layer: LatticeLayer,
+    finger: int,
+    laid: tuple[int, int, int],
+    was: tuple[int, int, int],
 ) -> None:
     """A barre that begins, or one that lies already and comes to cover more strings: it is
     laid once, as wide as it will be."""

@@ -56,7 +56,7 @@ class PassageOptions:
 
 
 @dataclass(frozen=True)
-class Picture:
+class PictureSize:
     """The size of a picture that was made: pixels for PNG, millimetres for SVG."""
 
     width: float
@@ -65,7 +65,7 @@ class Picture:
 
 def make_passage(
     lesson: Lesson, fingering: Fingering, path: str | Path, options: PassageOptions
-) -> Picture:
+) -> PictureSize:
     """Write bars of a lesson as a picture, in the format that the file's name asks for,
     whole or not at all.
 
@@ -87,7 +87,10 @@ def make_passage(
         data, size = svg_bytes(systems, options, title)
     else:
         image = passage_image(systems, options)
-        data, size = png_bytes(image, options.dpi, title), Picture(image.width(), image.height())
+        data, size = (
+            png_bytes(image, options.dpi, title),
+            PictureSize(image.width(), image.height()),
+        )
     write_whole(path, data)
     return size
 
@@ -170,7 +173,7 @@ def png_bytes(image: QImage, dpi: int, title: str) -> bytes:
     )
 
 
-def svg_bytes(systems: Systems, options: PassageOptions, title: str) -> tuple[bytes, Picture]:
+def svg_bytes(systems: Systems, options: PassageOptions, title: str) -> tuple[bytes, PictureSize]:
     """The passage as one SVG 1.1 drawing. Text is outlined, so that it looks the same where
     the fonts are not; what it says stands in the title and the labels."""
     wide, high = _extent(systems)
@@ -202,7 +205,7 @@ def svg_bytes(systems: Systems, options: PassageOptions, title: str) -> tuple[by
         _outline(text)
     etree.cleanup_namespaces(root)
     data = etree.tostring(root, encoding="utf-8", xml_declaration=True)
-    return bytes(data), Picture(round(wide * unit, 2), round(high * unit, 2))
+    return bytes(data), PictureSize(round(wide * unit, 2), round(high * unit, 2))
 
 
 def _outline(text: etree._Element) -> None:

@@ -19,7 +19,7 @@ MOST = 16  # more boxes than this cannot be read at a glance
 
 
 @dataclass(frozen=True)
-class Played:
+class PlayedSection:
     """A section, or the part of it, that is played at one go."""
 
     letter: str
@@ -31,7 +31,7 @@ class Played:
         return self.last - self.first + 1
 
 
-def played_sections(piece: Piece) -> tuple[Played, ...]:
+def played_sections(piece: Piece) -> tuple[PlayedSection, ...]:
     """The sections in playing order; endings belong to the pass they close."""
     of_bar = {
         bar: place
@@ -39,14 +39,14 @@ def played_sections(piece: Piece) -> tuple[Played, ...]:
         for bar in range(s.first_bar, s.last_bar + 1)
     }
     letters = [s.letter for s in sections(piece)]
-    out: list[Played] = []
+    out: list[PlayedSection] = []
     before = -1
     for bar in playing_order(piece):
         same = before >= 0 and of_bar[bar] == of_bar[before]
         if out and same and bar > before:
-            out[-1] = Played(out[-1].letter, out[-1].first, bar)
+            out[-1] = PlayedSection(out[-1].letter, out[-1].first, bar)
         else:
-            out.append(Played(letters[of_bar[bar]], bar, bar))
+            out.append(PlayedSection(letters[of_bar[bar]], bar, bar))
         before = bar
     return tuple(out)
 

@@ -7,7 +7,7 @@ from PySide6.QtGui import QBrush, QPainter, QPen
 
 from workbench.engraving.app import SANS
 from workbench.handout.files.tags import begin
-from workbench.handout.parts.grips import Grip
+from workbench.handout.parts.grips import GripDiagram
 from workbench.handout.setting.typeset import (
     HEADING,
     INK,
@@ -31,7 +31,12 @@ class GripsBlock:
     """Grip boxes in rows under a heading, and what their signs mean."""
 
     def __init__(
-        self, grips: tuple[Grip, ...], width: float, scale: float, mirrored: bool, heading: str
+        self,
+        grips: tuple[GripDiagram, ...],
+        width: float,
+        scale: float,
+        mirrored: bool,
+        heading: str,
     ) -> None:
         self.grips, self._scale, self._mirrored = grips, scale, mirrored
         self.heading = heading
@@ -42,7 +47,7 @@ class GripsBlock:
         self._key: list[Line] = wrap(words, self._style, width) if words else []
 
     @property
-    def _rows(self) -> list[tuple[Grip, ...]]:
+    def _rows(self) -> list[tuple[GripDiagram, ...]]:
         n = self._across
         return [self.grips[k : k + n] for k in range(0, len(self.grips), n)]
 
@@ -70,7 +75,7 @@ class GripsBlock:
             y += self._style.size * 1.35
 
 
-def signs(grips: tuple[Grip, ...]) -> str:
+def signs(grips: tuple[GripDiagram, ...]) -> str:
     """What the signs in these boxes mean; empty where every finger is set down anew."""
     rows = []
     if any(any(g.stays) for g in grips):
@@ -82,7 +87,7 @@ def signs(grips: tuple[Grip, ...]) -> str:
     return " ".join(rows)
 
 
-def grip_words(grip: Grip) -> str:
+def grip_words(grip: GripDiagram) -> str:
     """The box in words, string by string."""
     rows = []
     for string in range(len(grip.frets), 0, -1):
@@ -100,12 +105,12 @@ def grip_words(grip: Grip) -> str:
     return f"{where}: {'; '.join(rows)}"
 
 
-def grip_height(grips: tuple[Grip, ...], scale: float) -> float:
+def grip_height(grips: tuple[GripDiagram, ...], scale: float) -> float:
     """Height of one row of these boxes in points."""
     return (_HEAD + _STEP * max((_span(g)[1] for g in grips), default=FRETS) + _FOOT) * scale
 
 
-def _span(grip: Grip) -> tuple[int, int]:
+def _span(grip: GripDiagram) -> tuple[int, int]:
     """(first fret drawn, how many)."""
     played = [f for f in grip.frets if f] + [fret for _, _, fret in grip.planted]
     high = max(played, default=1)
@@ -113,7 +118,9 @@ def _span(grip: Grip) -> tuple[int, int]:
     return base, max(FRETS, high - base + 1)
 
 
-def draw_grip(painter: QPainter, grip: Grip, area: QRectF, scale: float, mirrored: bool) -> None:
+def draw_grip(
+    painter: QPainter, grip: GripDiagram, area: QRectF, scale: float, mirrored: bool
+) -> None:
     """A box with upright strings, string 1 on the right (mirrored: left)."""
     strings = len(grip.frets)
     base, rows = _span(grip)

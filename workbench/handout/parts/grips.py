@@ -22,7 +22,7 @@ MANY_FINGERS = 4
 
 
 @dataclass(frozen=True)
-class Grip:
+class GripDiagram:
     """``frets`` and ``fingers`` by string, string 1 first; fret None is not played.
 
     ``barre`` is (fret, lowest string number, highest) or None. ``stays`` and
@@ -52,7 +52,7 @@ class Grip:
         """Frets from the highest-numbered string, x not played: ``2-0-1-0``."""
         return "-".join("x" if f is None else str(f) for f in reversed(self.frets))
 
-    def within(self, other: Grip) -> bool:
+    def within(self, other: GripDiagram) -> bool:
         """True where ``other`` shows every finger of this grip."""
         return all(
             not f or (f == g and a == b)
@@ -66,14 +66,14 @@ def grips_of(
     instrument: Instrument,
     most: int = MOST,
     known: Collection[str] = (),
-) -> tuple[Grip, ...]:
+) -> tuple[GripDiagram, ...]:
     """The distinct grips of two or more fretted notes that are new or hard, in order of
     appearance; of many, the hardest.
 
     ``known`` names grips (as ``Grip.name``) that earlier lessons taught: of these only
     the hard ones are shown.
     """
-    found: list[Grip] = []
+    found: list[GripDiagram] = []
     bars = {b.index: b for b in piece.bars}
     for fingered in fingering.bars:
         bar = bars[fingered.index]
@@ -92,7 +92,7 @@ def grips_of(
 
 def _grip_at(
     fingered: FingeredBar, onset: Fraction, instrument: Instrument, bar: Bar
-) -> Grip | None:
+) -> GripDiagram | None:
     strings = instrument.strings
     frets: list[int | None] = [None] * strings
     fingers, stays, slides = [0] * strings, [False] * strings, [False] * strings
@@ -122,7 +122,7 @@ def _grip_at(
     where = say(
         "bar {bar}, beat {beat}", bar=bar.number, beat=beat_word(onset, bar.time_signature[1])
     )
-    return Grip(
+    return GripDiagram(
         title or f"{where[:1].upper()}{where[1:]}",
         where if title else "",
         tuple(frets),
@@ -162,7 +162,7 @@ def _hard(frets: Sequence[int | None], barre: bool) -> str:
 
 def grip_of_note(
     note: BarNote, number: int, piece: Piece, fingering: Fingering, instrument: Instrument
-) -> Grip | None:
+) -> GripDiagram | None:
     """The grip picture of a teaching note, None where it has none that fits. Fingers are
     those that the fingering has at these places in the bars of the note."""
     if note.grip is None or len(note.grip) != instrument.strings:
@@ -178,7 +178,7 @@ def grip_of_note(
     sounding = [m + f for m, f in zip(instrument.open_midi, frets, strict=True) if f is not None]
     title = _title("", sounding) if len(sounding) > 1 else ""
     where = say("remark {number}", number=number)
-    return Grip(title or _bar_words(note, piece), "", frets, fingers, note=where)
+    return GripDiagram(title or _bar_words(note, piece), "", frets, fingers, note=where)
 
 
 def _bar_words(note: BarNote, piece: Piece) -> str:
@@ -187,12 +187,12 @@ def _bar_words(note: BarNote, piece: Piece) -> str:
 
 
 def with_pictures(
-    grips: Sequence[Grip],
+    grips: Sequence[GripDiagram],
     notes: Sequence[BarNote],
     piece: Piece,
     fingering: Fingering,
     instrument: Instrument,
-) -> tuple[Grip, ...]:
+) -> tuple[GripDiagram, ...]:
     """The grips and the notes' own pictures. No picture comes twice: of one that is
     shown already, or is part of one, the note is only named under it."""
     out = list(grips)
@@ -211,7 +211,7 @@ def with_pictures(
     return tuple(out)
 
 
-def _shown(picture: Grip, grip: Grip) -> bool:
+def _shown(picture: GripDiagram, grip: GripDiagram) -> bool:
     """``grip`` has every stopped string of the picture, and no finger elsewhere."""
     return picture.frets == grip.frets or (
         [f or None for f in picture.frets] == [f or None for f in grip.frets]

@@ -12,8 +12,8 @@ from workbench.language.speech import chosen, count, mark, say
 from workbench.music.model import Piece, Pitch
 from workbench.music.order.form import has_form, sections
 from workbench.music.telling.form import form_in_words
-from workbench.teaching.grading.grade import LEVEL_WORDS
-from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.teaching.grading.grade import THIRD_WORDS
+from workbench.teaching.lessons.lesson import BarNote, GradeThird, Lesson, NoThird
 from workbench.teaching.techniques.catalogue import catalogue
 
 _NAMES = ("C", "C#", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B")
@@ -79,10 +79,10 @@ def tempo_words(piece: Piece, percent: int) -> str:
     return text
 
 
-def grade_words(number: int, level: str, *, estimated: bool = False) -> str:
+def grade_words(number: int, level: GradeThird | NoThird, *, estimated: bool = False) -> str:
     """For example ``Grade 2, early (beginner)``."""
     band = say(_BANDS[min(8, max(0, number))])
-    told = f", {say(LEVEL_WORDS.get(level, level))}" if level else ""
+    told = f", {say(THIRD_WORDS[level])}" if level else ""
     words = say("Grade {number}{level} ({band})", number=number, level=told, band=band)
     return say("{grade}, estimated", grade=words) if estimated else words
 

@@ -41,12 +41,12 @@ TITLE = Style(21.0, bold=True)
 
 
 @dataclass(frozen=True)
-class Run:
+class StyledRun:
     text: str
     style: Style
 
 
-Line = tuple[Run, ...]
+Line = tuple[StyledRun, ...]
 
 
 def fitting(style: Style, text: str, width: float) -> Style:
@@ -84,19 +84,19 @@ def wrap(text: str, style: Style, width: float) -> list[Line]:
     """The text, with *emphasis* and **strong**, in lines no wider than ``width``."""
     out: list[Line] = []
     for paragraph in text.replace("\t", " ").split("\n"):
-        words: list[Run] = []
+        words: list[StyledRun] = []
         for span in spans(paragraph):
             face = replace(
                 style, bold=style.bold or span.strong, italic=style.italic or span.emphasis
             )
-            words += [Run(w, face) for w in re.findall(r" +|[^ ]+", span.text)]
+            words += [StyledRun(w, face) for w in re.findall(r" +|[^ ]+", span.text)]
         out += _fill(words, width)
     return out
 
 
-def _fill(words: list[Run], width: float) -> list[Line]:
+def _fill(words: list[StyledRun], width: float) -> list[Line]:
     lines: list[Line] = []
-    row: list[Run] = []
+    row: list[StyledRun] = []
     used = 0.0
     for word in _fitting(_glued(words), width):
         wide = sum(r.style.width(r.text) for r in word)
@@ -112,9 +112,9 @@ def _fill(words: list[Run], width: float) -> list[Line]:
     return lines
 
 
-def _glued(runs: list[Run]) -> list[list[Run]]:
+def _glued(runs: list[StyledRun]) -> list[list[StyledRun]]:
     """Runs that touch without a space between them stay together."""
-    out: list[list[Run]] = []
+    out: list[list[StyledRun]] = []
     for run in runs:
         if out and not run.text.isspace() and not out[-1][-1].text.isspace():
             out[-1].append(run)
@@ -123,9 +123,9 @@ def _glued(runs: list[Run]) -> list[list[Run]]:
     return out
 
 
-def _fitting(words: list[list[Run]], width: float) -> list[list[Run]]:
+def _fitting(words: list[list[StyledRun]], width: float) -> list[list[StyledRun]]:
     """Words wider than the line are cut."""
-    out: list[list[Run]] = []
+    out: list[list[StyledRun]] = []
     for word in words:
         if sum(r.style.width(r.text) for r in word) <= width:
             out.append(word)
@@ -134,21 +134,21 @@ def _fitting(words: list[list[Run]], width: float) -> list[list[Run]]:
             part = ""
             for char in run.text:
                 if part and run.style.width(part + char) > width:
-                    out.append([Run(part, run.style)])
+                    out.append([StyledRun(part, run.style)])
                     part = ""
                 part += char
-            out.append([Run(part, run.style)])
+            out.append([StyledRun(part, run.style)])
     return out
 
 
-def _merged(row: list[Run]) -> Line:
+def _merged(row: list[StyledRun]) -> Line:
     """Neighbours of one style become one run; no space at the end."""
-    out: list[Run] = []
+    out: list[StyledRun] = []
     for run in row:
         if out and out[-1].style == run.style:
-            out[-1] = Run(out[-1].text + run.text, run.style)
+            out[-1] = StyledRun(out[-1].text + run.text, run.style)
         else:
             out.append(run)
     if out:
-        out[-1] = Run(out[-1].text.rstrip(), out[-1].style)
+        out[-1] = StyledRun(out[-1].text.rstrip(), out[-1].style)
     return tuple(out)

@@ -43,7 +43,7 @@ class BookTitle:
 
 
 @dataclass(frozen=True)
-class Chapter:
+class BookLesson:
     """A lesson of the book and its laid-out pages."""
 
     lesson: Lesson
@@ -54,7 +54,7 @@ class Book:
     """All pages of a book. Page numbers run from the title page, which bears none."""
 
     def __init__(
-        self, title: BookTitle, chapters: Sequence[Chapter], options: HandoutOptions
+        self, title: BookTitle, chapters: Sequence[BookLesson], options: HandoutOptions
     ) -> None:
         if not chapters:
             raise BadInput("A book needs a lesson at least; choose some.")

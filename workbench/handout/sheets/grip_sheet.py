@@ -11,7 +11,7 @@ from workbench.engraving.app import ensure_gui
 from workbench.fingering.types import FingeredBar, Fingering
 from workbench.handout.options import MM, HandoutOptions, Sheet, sheet
 from workbench.handout.parts.grip_boxes import GripsBlock
-from workbench.handout.parts.grips import Grip, grips_of
+from workbench.handout.parts.grips import GripDiagram, grips_of
 from workbench.handout.parts.words import CAUTION, tuning_words
 from workbench.handout.setting.blocks import Block, FactsBlock, TextBlock, TitleBlock
 from workbench.handout.setting.compose import Page
@@ -63,7 +63,7 @@ def grip_sheet(
     )
 
 
-def difficulty(grip: Grip) -> tuple[bool, int, int, int]:
+def difficulty(grip: GripDiagram) -> tuple[bool, int, int, int]:
     """Easy grips first: no barre, few fingers, close together, near the nut."""
     fretted = [fret for fret in grip.frets if fret]
     span = max(fretted) - min(fretted)
@@ -71,7 +71,7 @@ def difficulty(grip: Grip) -> tuple[bool, int, int, int]:
     return grip.barre is not None, fingers + 2 * max(0, span - 1), span, min(fretted)
 
 
-def bars_of(grip: Grip, piece: Piece, fingering: Fingering) -> str:
+def bars_of(grip: GripDiagram, piece: Piece, fingering: Fingering) -> str:
     """The printed numbers of the bars in which the grip is held, such as ``bars 1, 3–5``."""
     stopped = {
         (string, fret, finger)
@@ -113,7 +113,7 @@ def _held(bar: FingeredBar, moment: Fraction) -> set[tuple[int, int, int]]:
 
 def _page(
     lesson: Lesson,
-    grips: Sequence[Grip],
+    grips: Sequence[GripDiagram],
     instrument: Instrument,
     options: HandoutOptions,
     page: Sheet,

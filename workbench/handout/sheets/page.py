@@ -64,7 +64,7 @@ def make_handout(
     return handout.count
 
 
-class Handout(Leaves):
+class Handout:
     """A laid-out handout: ``count`` pages, each painted by ``paint_page`` in
     points, onto the screen as onto paper."""
 
@@ -82,9 +82,11 @@ class Handout(Leaves):
         self.sheet = sheet(options)
         self._material = Material(lesson, fingering, options, self.sheet, self.extras)
         self.piece, self.lesson = self._material.piece, lesson
-        super().__init__(
-            self._material.title, self.piece.composer, options, self.sheet, self._composed()
-        )
+        self.options, self.title = options, self._material.title
+        self._pages = self._composed()
+        leaves = Leaves(self.title, self.piece.composer, options, self.sheet, self._pages)
+        self.author, self.count = leaves.author, leaves.count
+        self.paint_page = leaves.paint_page
 
     def pdf(self) -> bytes:
         """The whole handout as a PDF document."""

@@ -43,7 +43,7 @@ NOTHING = Marks()
 
 
 @dataclass(frozen=True)
-class Printed:
+class PrintedMarks:
     """The marks of a document by place, the tablature staves (part from 1, staff from 1)
     that only repeat another staff of their part, and the parts (from 1) with finger numbers
     of which nothing tells whether a plucked instrument is meant."""
@@ -53,10 +53,10 @@ class Printed:
     doubtful: frozenset[int] = frozenset()
 
 
-NONE_PRINTED = Printed({})
+NONE_PRINTED = PrintedMarks({})
 
 
-def printed_fingering(root: Element) -> Printed:
+def printed_fingering(root: Element) -> PrintedMarks:
     """What the elements of a part-wise MusicXML document print of fingering.
 
     Finger numbers count where the part is a plucked, fretted instrument's: by a string,
@@ -78,7 +78,7 @@ def printed_fingering(root: Element) -> Printed:
         if plucked is None and found.marks:
             doubtful.add(number)
         tabs |= found.repeating_tabs()
-    return Printed(marks, frozenset(tabs), frozenset(doubtful))
+    return PrintedMarks(marks, frozenset(tabs), frozenset(doubtful))
 
 
 class _Part:

@@ -9,7 +9,7 @@ from typing import Any
 from workbench.language.message import Message, PitchName
 from workbench.music.errors import BadInput
 from workbench.music.model import WEDGE_END, WEDGES, ChordName, Dynamic, Pitch
-from workbench.music.parsing.fingerxml import NONE_PRINTED, NOTHING, Marks, Printed
+from workbench.music.parsing.fingerxml import NONE_PRINTED, NOTHING, Marks, PrintedMarks
 
 _MARKS = {
     "Staccato": "staccato",
@@ -105,7 +105,7 @@ def bar_content(
     slurs: Slurs,
     shift: Any,
     label: Message,
-    printed: Printed = NONE_PRINTED,
+    printed: PrintedMarks = NONE_PRINTED,
 ) -> BarContent:
     """Notes, chord symbols and real end of a music21 measure.
 

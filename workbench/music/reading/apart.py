@@ -8,7 +8,6 @@ from __future__ import annotations
 import atexit
 import contextlib
 import os
-import signal
 import subprocess
 import sys
 import threading
@@ -21,11 +20,11 @@ from workbench.language.message import Message, from_plain, message
 from workbench.music.codec import piece_from_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.music.reading.reader import MEMORY, MOST_SECONDS, OUT_OF_TIME, receive, send
+from workbench.music.reading.budget import out_of_time
+from workbench.music.reading.reader import MEMORY, MOST_SECONDS, receive, send
 
 WAIT = 5 * MOST_SECONDS  # seconds on the clock, for a machine that is busy with other things
 TICK = 0.05
-CPU_SIGNAL = int(getattr(signal, "SIGXCPU", 24))  # of a limit that the system kept
 FROZEN = "--reader"  # what the packed program, which has no ``python -m``, is told instead
 
 
@@ -37,7 +36,7 @@ class ReaderFault(RuntimeError):
     """A fault of ours in the reading process, with what it tells of it."""
 
 
-class _Reader:
+class _ReadingProcess:
     """One reading process."""
 
     def __init__(self) -> None:
@@ -87,7 +86,7 @@ class _Reader:
     def out_of_time(self) -> bool:
         """Whether it ended because its time was up; it is made to end where it has not."""
         with contextlib.suppress(subprocess.TimeoutExpired):
-            return self._process.wait(2) in (OUT_OF_TIME, -CPU_SIGNAL) or self.late
+            return out_of_time(self._process.wait(2)) or self.late
         self.end()
         return True
 
@@ -98,19 +97,19 @@ class _Reader:
 
 
 _lock = threading.Lock()
-_kept: list[_Reader] = []
+_kept: list[_ReadingProcess] = []
 
 
-def _take() -> _Reader:
+def _take() -> _ReadingProcess:
     with _lock:
         while _kept:
             reader = _kept.pop()
             if reader.alive:
                 return reader
-    return _Reader()
+    return _ReadingProcess()
 
 
-def _give_back(reader: _Reader) -> None:
+def _give_back(reader: _ReadingProcess) -> None:
     with _lock:
         if not _kept:
             _kept.append(reader)

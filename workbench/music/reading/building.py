@@ -18,7 +18,7 @@ from workbench.music.parsing.barheads import (
     logical_parts,
     sounding_shift,
 )
-from workbench.music.parsing.fingerxml import NONE_PRINTED, NOTHING, Printed
+from workbench.music.parsing.fingerxml import NONE_PRINTED, NOTHING, PrintedMarks
 from workbench.music.parsing.lengthless import lost_notes, without_length
 from workbench.music.parsing.signs import (
     MOST_TIMES,
@@ -52,7 +52,7 @@ def build(
     meters: frozenset[tuple[int, int]] | None = None,
     sounding: bool = False,
     played: Sequence[Signs] = (),
-    printed: Printed = NONE_PRINTED,
+    printed: PrintedMarks = NONE_PRINTED,
 ) -> Piece:
     """The piece. ``name`` is the file's, for messages; ``meters`` the time
     signatures that count (None: all); ``sounding``: pitches are not to be transposed;
@@ -120,7 +120,7 @@ def _text(data: Any, field: str) -> str:
 
 
 def _contents(
-    part: LogicalPart, number: int, name: str, sounding: bool, printed: Printed
+    part: LogicalPart, number: int, name: str, sounding: bool, printed: PrintedMarks
 ) -> list[BarContent]:
     """The bars of a part with the notes of all its staves; a staff of tablature that
     repeats another one is passed over."""

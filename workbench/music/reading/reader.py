@@ -6,27 +6,24 @@ is eight bytes of length (big-endian) and that much JSON. It ends with its input
 
 from __future__ import annotations
 
-import contextlib
 import json
 import math
 import os
 import signal
 import sys
-import threading
-import time
 import traceback
 from typing import Any, BinaryIO
 
 from workbench.language.message import to_plain
 from workbench.music.codec import piece_to_dict
 from workbench.music.errors import BadInput
+from workbench.music.reading.budget import Watch, limit_memory
 
 SECONDS = 8  # of the processor, for a score of up to SIZE bytes
 SIZE = 2**20
 MOST_SECONDS = 60
 MEMORY = 2**30  # bytes of data
 KEPT = 400 * 2**20  # a process that has grown beyond this is not used again
-OUT_OF_TIME = 74  # exit status
 
 HEAD = 8
 
@@ -53,45 +50,13 @@ def receive(stream: BinaryIO) -> Any:
     return json.loads(data) if len(data) == size else None
 
 
-class Watch:
-    """Ends the process when it has worked too long on one score."""
-
-    def __init__(self) -> None:
-        self._until = math.inf
-        threading.Thread(target=self._look, daemon=True).start()
-
-    def allow(self, seconds: float) -> None:
-        """From now on so many seconds of the processor's time."""
-        now = time.process_time()
-        self._until = now + seconds
-        if seconds != math.inf:  # for work that lets no other thread in
-            _limit("RLIMIT_CPU", math.ceil(self._until) + 2)
-
-    def _look(self) -> None:
-        while True:
-            time.sleep(0.1)
-            if time.process_time() > self._until:
-                os._exit(OUT_OF_TIME)
-
-
-def _limit(name: str, value: int) -> None:
-    """Set a limit of the system's, where there is such a thing."""
-    with contextlib.suppress(ImportError, AttributeError, ValueError, OSError):
-        import resource
-
-        kind = getattr(resource, name)
-        hard = resource.getrlimit(kind)[1]
-        least = value if hard == resource.RLIM_INFINITY else min(value, hard)
-        resource.setrlimit(kind, (least, hard))
-
-
 def answer(asked: dict[str, Any], watch: Watch) -> dict[str, Any]:
     """The piece that was asked for, or the sentence that says why there is none."""
     from workbench.music.reading.score import read_score
 
     given = asked["seconds"]
     watch.allow(given or SECONDS)
-    _limit("RLIMIT_DATA", asked["memory"])
+    limit_memory(asked["memory"])
     try:
         os.chdir(asked["folder"])
         piece = read_score(

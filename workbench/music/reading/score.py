@@ -12,6 +12,7 @@ import traceback
 import warnings
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -110,18 +111,16 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
                 name=source.name,
                 tune=tune,
             )
-    given: dict[str, Any] = {
-        "parts": parts,
-        "title": titles[tune - 1],
-        "meters": _abc_meters(chosen),
-        "sounding": True,
-    }
-    piece = _built(source, score, **given)
+    built = partial(
+        _built, source, score, parts=parts, title=titles[tune - 1],
+        meters=_abc_meters(chosen), sounding=True,
+    )  # fmt: skip
+    piece = built()
     jumps = _ABC_JUMP.search(chosen)
     if jumps:
         struck = [sum(not n.grace for n in b.notes) for b in piece.bars]
         signs = abc_signs(chosen, struck)
-        piece = _built(source, score, **given, played=signs) if signs else piece
+        piece = built(played=signs) if signs else piece
     notes = list(piece.warnings)
     if jumps and not any(b.jump or b.fine or b.segno or b.coda for b in piece.bars):
         notes.append(fact("jumps without a place"))

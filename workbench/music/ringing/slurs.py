@@ -33,7 +33,7 @@ PLUCKED = {"staccato", "staccatissimo", "tenuto", "harmonic"}
 
 
 @dataclass(frozen=True)
-class Moment:
+class SlurredMoment:
     """Notes of one voice that begin together, highest first; a grace note by itself.
     ``at`` counts quarter lengths from the beginning of the piece."""
 
@@ -54,14 +54,14 @@ class Moment:
 class Slur:
     """A slur as written: the moments of its voice that it covers, two or more."""
 
-    moments: tuple[Moment, ...]
+    moments: tuple[SlurredMoment, ...]
 
     @property
-    def first(self) -> Moment:
+    def first(self) -> SlurredMoment:
         return self.moments[0]
 
     @property
-    def last(self) -> Moment:
+    def last(self) -> SlurredMoment:
         return self.moments[-1]
 
 
@@ -100,7 +100,7 @@ def is_played(slur: Slur) -> bool:
     return _one_string(notes) and all(_joined(a, b) for a, b in pairwise(slur.moments))
 
 
-def _joined(a: Moment, b: Moment) -> bool:
+def _joined(a: SlurredMoment, b: SlurredMoment) -> bool:
     """Whether nothing stands between two moments: no rest and no sign of the form."""
     if not a.grace and a.at + max(n.duration for n in a.notes) < b.at:
         return False
@@ -129,7 +129,7 @@ def _links(notes: list[Note]) -> Iterator[tuple[str, str]]:
     return ((b.id, a.id) for a, b in pairwise(notes))
 
 
-def _grace_runs(line: list[Moment]) -> Iterator[list[Note]]:
+def _grace_runs(line: list[SlurredMoment]) -> Iterator[list[Note]]:
     """Grace notes with the note they lead to, where the left hand can play them."""
     run: list[Note] = []
     for moment in line:
@@ -144,9 +144,9 @@ def _grace_runs(line: list[Moment]) -> Iterator[list[Note]]:
         run = []
 
 
-def _lines(piece: Piece) -> dict[tuple[int, int], list[Moment]]:
+def _lines(piece: Piece) -> dict[tuple[int, int], list[SlurredMoment]]:
     """The moments of every voice in written order."""
-    out: dict[tuple[int, int], list[Moment]] = defaultdict(list)
+    out: dict[tuple[int, int], list[SlurredMoment]] = defaultdict(list)
     for bar, start in zip(piece.bars, piece.starts, strict=True):
         voices: dict[tuple[int, int], dict[tuple[Fraction, bool, int], list[Note]]] = {}
         for place, n in enumerate(bar.notes):
@@ -155,13 +155,13 @@ def _lines(piece: Piece) -> dict[tuple[int, int], list[Moment]]:
             moments.setdefault((n.onset, not grace, place if grace else 0), []).append(n)
         for voice, moments in voices.items():
             out[voice] += [
-                Moment(bar, start + key[0], tuple(sorted(notes, key=lambda n: -n.midi)))
+                SlurredMoment(bar, start + key[0], tuple(sorted(notes, key=lambda n: -n.midi)))
                 for key, notes in sorted(moments.items(), key=lambda row: row[0])
             ]
     return out
 
 
-def _slurs(line: list[Moment]) -> Iterator[Slur]:
+def _slurs(line: list[SlurredMoment]) -> Iterator[Slur]:
     """The slurs of one voice; a chord begins and ends one slur however many of its notes
     bear the mark. One without a beginning or an end is none."""
     begun: list[int] = []

@@ -46,7 +46,7 @@ WIDE = 0.5  # strain from which a stretch is named: halfway to the greatest span
 
 
 @dataclass(frozen=True)
-class Reach:
+class WidestPair:
     """The widest pair of fingers at a moment: ``mm`` between their tips, ``share`` of the
     greatest span of those fingers, ``strain`` 0 where they are still comfortable and 1
     at the greatest span."""
@@ -69,7 +69,7 @@ class BarMeasure:
     places: frozenset[Place]
     changes: int  # strokes for which a left finger is put down anew
     shifts: int
-    reach: Reach
+    reach: WidestPair
     barre: float  # 1 for each partial barre, 2 for each full one
     cuts: int
     patterns: frozenset[tuple[int, tuple[tuple[Fraction, int], ...]]]  # strings in time, by voice
@@ -166,9 +166,9 @@ def _held_places(stroke: Stroke) -> frozenset[Place]:
     return frozenset(p.place for p in stroke.ringing if p.place is not None)
 
 
-def reach_of(stroke: Stroke, instrument: Instrument, hand: Hand) -> Reach:
+def reach_of(stroke: Stroke, instrument: Instrument, hand: Hand) -> WidestPair:
     """How far the hand opens for a stroke, for the pair that is hardest pressed."""
-    worst = Reach()
+    worst = WidestPair()
     for (f, s1, r1), (g, s2, r2) in combinations(sorted(stroke.grip), 2):
         if f == g:
             continue  # one finger laid over two strings
@@ -176,14 +176,14 @@ def reach_of(stroke: Stroke, instrument: Instrument, hand: Hand) -> Reach:
         comfort, greatest = pair_limits(hand)[(f, g)]
         strain = max(0.0, (mm - comfort) / (greatest - comfort))
         if mm / greatest > worst.share:
-            worst = Reach(mm, mm / greatest, strain)
+            worst = WidestPair(mm, mm / greatest, strain)
     return worst
 
 
-def reach_of_bar(mm: float, hand: Hand) -> Reach:
+def reach_of_bar(mm: float, hand: Hand) -> WidestPair:
     """A reach known in millimetres only, taken as that of fingers 1 and 4."""
     over = (mm - hand.comfort_14) / (hand.max_14 - hand.comfort_14)
-    return Reach(mm, mm / hand.max_14, max(0.0, over))
+    return WidestPair(mm, mm / hand.max_14, max(0.0, over))
 
 
 @remembered

@@ -20,7 +20,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.grading.features import Feature
 from workbench.teaching.grading.grade import (
-    LEVELS,
+    THIRDS,
     Grade,
     GradeModel,
     grade_features,
@@ -28,6 +28,7 @@ from workbench.teaching.grading.grade import (
     place_of,
     shipped_model,
 )
+from workbench.teaching.lessons.lesson import GradeThird, NoThird
 
 SPREAD = 0.4  # in grades: how far two teachers' words on one piece scatter (no source)
 PULL_WEIGHTS = 6.0  # strength of the pull towards the shipped weights ...
@@ -46,7 +47,7 @@ class GradedPiece:
     title: str
     features: tuple[Feature, ...]
     grade: int
-    level: str = ""
+    level: GradeThird | NoThird = ""
 
     @property
     def words(self) -> str:
@@ -145,8 +146,8 @@ def fit_in_words(model: GradeModel) -> str:
 
 def bounds_of(piece: GradedPiece) -> tuple[int, int]:
     """The thirds of grades (0 to 27) between which the teacher's word lies."""
-    if piece.level in LEVELS:
-        low = 3 * piece.grade + LEVELS.index(piece.level)
+    if piece.level in THIRDS:
+        low = 3 * piece.grade + THIRDS.index(piece.level)
         return low, low + 1
     return 3 * piece.grade, 3 * piece.grade + 3
 

@@ -37,7 +37,7 @@ class Demand:
 
 
 @dataclass(frozen=True)
-class Table:
+class DemandTable:
     """All demands, what share of the judgement falls to the hardest ones, how many
     those are, what syllabuses ask in words, and where it all comes from."""
 
@@ -55,7 +55,7 @@ class Table:
         raise KeyError(name)
 
 
-def read_table(text: str) -> Table:
+def read_table(text: str) -> DemandTable:
     """The table from its JSON text.
 
     Raises ValueError where a row does not rise or a weight is negative, since
@@ -80,7 +80,7 @@ def read_table(text: str) -> Table:
             )
         )
     syllabus = tuple(r["asks"] for r in sorted(data["syllabus"], key=lambda r: r["grade"]))
-    return Table(
+    return DemandTable(
         tuple(demands),
         float(data["share_of_hardest"]),
         int(data["hardest"]),
@@ -90,6 +90,6 @@ def read_table(text: str) -> Table:
 
 
 @cache
-def table() -> Table:
+def table() -> DemandTable:
     """The table the program ships with."""
     return read_table((FOLDER / "grading.json").read_text(encoding="utf-8"))

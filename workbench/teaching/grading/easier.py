@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from workbench.arranging.arrange import Arranged, arrange
 from workbench.arranging.changes import Change
 from workbench.arranging.decisions import Decisions
-from workbench.arranging.weights import STRICT, Wishes
+from workbench.arranging.weights import STRICT, Strict, Wishes
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Fingering, Settings
 from workbench.instrument.model import Hand, Instrument
@@ -26,7 +26,7 @@ LOW_FRET = 5  # the highest fret of the version that keeps to the lower position
 
 
 @dataclass(frozen=True)
-class Version:
+class LaidVersion:
     """One way to lay the score: its wishes, the music, the fingers and the estimate."""
 
     wishes: Wishes
@@ -40,20 +40,20 @@ def versions(
     transpose: int | None = None, settings: Settings | None = None,
     top_fret: int | None = None, model: GradeModel | None = None, base: Wishes | None = None,
     wanted: Decisions | None = None, told: Callable[[float], None] | None = None,
-) -> tuple[Version, ...]:  # fmt: skip
+) -> tuple[LaidVersion, ...]:  # fmt: skip
     """The versions of a score, the easiest by its estimate first: every strictness, and the
     easy one in the lower positions as well; ``base`` says which part is tune and bass,
     ``wanted`` holds the teacher's decisions, which all versions keep to. ``told`` is given
     the share done."""
     top = Wishes().top_fret if top_fret is None else top_fret
 
-    def of(fret: int, strict: str = Wishes().strict) -> Wishes:
+    def of(fret: int, strict: Strict = "playable") -> Wishes:
         return replace(base or Wishes(), top_fret=fret, strict=strict)
 
     first = arrange(piece, instrument, key=key, transpose=transpose, hand=hand, wishes=of(top),
                     wanted=wanted)  # fmt: skip
     asked = tuple(dict.fromkeys([of(min(top, LOW_FRET), "easy"), *(of(top, s) for s in STRICT)]))
-    out: list[Version] = []
+    out: list[LaidVersion] = []
     for at, wishes in enumerate(asked):
         if told is not None:
             told(at / len(asked))
@@ -66,7 +66,7 @@ def versions(
             placed = replace(placed, changes=(*_whole(first), *placed.changes))
         fingering = solve(placed.piece, instrument, hand, settings=settings)
         grade = grade_piece(placed.piece, fingering, instrument, hand, model)
-        out.append(Version(wishes, placed, fingering, grade))
+        out.append(LaidVersion(wishes, placed, fingering, grade))
     return tuple(sorted(out, key=lambda v: (v.grade.score, STRICT[::-1].index(v.wishes.strict))))
 
 
@@ -74,7 +74,7 @@ def _whole(placed: Arranged) -> tuple[Change, ...]:
     return tuple(change for change in placed.changes if not change.note)
 
 
-def aimed(found: Sequence[Version], grade: int) -> Version:
+def aimed(found: Sequence[LaidVersion], grade: int) -> LaidVersion:
     """The fullest version that asks no more than ``grade`` (0-8); the easiest where all ask
     more. Raises BadInput where the grade is none."""
     if not 0 <= grade <= 8:

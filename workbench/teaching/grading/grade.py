@@ -27,11 +27,15 @@ from workbench.teaching.bars.measure import BarMeasure, measure_bars
 from workbench.teaching.bars.strokes import bars_in_words, same_as
 from workbench.teaching.grading.demands import table
 from workbench.teaching.grading.features import Feature, bar_features, piece_features
-from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.lesson import GradeThird, Lesson
 
 #: The thirds of a grade, and their words.
-LEVEL_WORDS = {"early": mark("early"), "middle": mark("middle"), "late": mark("late")}
-LEVELS = tuple(LEVEL_WORDS)
+THIRD_WORDS: dict[GradeThird, str] = {
+    "early": mark("early"),
+    "middle": mark("middle"),
+    "late": mark("late"),
+}
+THIRDS = tuple(THIRD_WORDS)
 IN_WORDS = {
     "early": mark("grade {number}, early"),
     "middle": mark("grade {number}, middle"),
@@ -72,7 +76,7 @@ class Grade:
     ``model`` the name of the model that made it."""
 
     number: int
-    level: str
+    level: GradeThird
     score: float
     model: str
 
@@ -135,13 +139,13 @@ def grade_of_score(total: float, model: GradeModel) -> Grade:
     low = cuts[number - 1] if number else cuts[0] - 1.0
     high = cuts[number] if number < 8 else cuts[7] + (cuts[7] - cuts[0]) / 7
     third = int(3 * (total - low) / (high - low)) if high > low else 0
-    return Grade(number, LEVELS[max(0, min(2, third))], total, model.name)
+    return Grade(number, THIRDS[max(0, min(2, third))], total, model.name)
 
 
 def place_of(number: int, level: str = "") -> float:
     """A grade as a figure: 1 for the middle of grade 1, or where no level is given;
     early and late lie a third below and above."""
-    return number + (LEVELS.index(level) - 1 if level in LEVELS else 0) / 3
+    return number + (THIRDS.index(level) - 1 if level in THIRDS else 0) / 3
 
 
 def grade_piece(

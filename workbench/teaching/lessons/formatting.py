@@ -10,7 +10,7 @@ _MARK = re.compile(r"\*\*(?=\S)(.+?)(?<=\S)\*\*(?!\*)|\*(?=[^\s*])(.+?)(?<=[^\s*
 
 
 @dataclass(frozen=True)
-class Span:
+class StyledText:
     """A stretch of text in one style."""
 
     text: str
@@ -18,24 +18,24 @@ class Span:
     strong: bool = False
 
 
-def spans(text: str) -> tuple[Span, ...]:
+def spans(text: str) -> tuple[StyledText, ...]:
     """The text in styled stretches; a star that opens nothing stays a star."""
     return tuple(_spans(text, False, False))
 
 
-def _spans(text: str, emphasis: bool, strong: bool) -> list[Span]:
-    out: list[Span] = []
+def _spans(text: str, emphasis: bool, strong: bool) -> list[StyledText]:
+    out: list[StyledText] = []
     at = 0
     for found in _MARK.finditer(text):
         if found.start() > at:
-            out.append(Span(text[at : found.start()], emphasis, strong))
+            out.append(StyledText(text[at : found.start()], emphasis, strong))
         if found.group(1) is not None:
             out += _spans(found.group(1), emphasis, True)
         else:
             out += _spans(found.group(2), True, strong)
         at = found.end()
     if at < len(text):
-        out.append(Span(text[at:], emphasis, strong))
+        out.append(StyledText(text[at:], emphasis, strong))
     return out
 
 

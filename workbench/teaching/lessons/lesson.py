@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
+from typing import Literal
 
 from workbench.arranging.changes import Change
-from workbench.arranging.weights import Wishes
+from workbench.arranging.weights import Strict, Wishes
 from workbench.fingering.types import Pin, Settings
 from workbench.language.fact import Fact
 from workbench.language.message import mark
 from workbench.music.model import Bar, Piece
 
-NOTE_KINDS = (
+NoteKind = Literal["left hand", "right hand", "sound", "rhythm", "form", "listening", "caution"]
+NOTE_KINDS: tuple[NoteKind, ...] = (
     mark("left hand"),
     mark("right hand"),
     mark("sound"),
@@ -22,6 +24,9 @@ NOTE_KINDS = (
 )
 #: What a note can be about, from the smallest to the largest.
 SCOPES = (mark("one note"), mark("one bar"), mark("several bars"), mark("a section"))
+#: The thirds of a grade.
+GradeThird = Literal["early", "middle", "late"]
+NoThird = Literal[""]
 #: Places of the script that are no bar, for ``script_edits``.
 OPENING, CLOSING = -1, -2
 
@@ -40,7 +45,7 @@ class BarNote:
     """
 
     id: str
-    kind: str
+    kind: NoteKind
     text: str
     first_bar: int
     last_bar: int
@@ -74,8 +79,7 @@ class Lesson:
     it follows from piece, instrument, hand, settings and ``pins``; a solved
     copy is cached by the store. ``grade`` (0-8) and ``grade_level``
     (early, middle, late) and ``minutes_a_day``/``days`` are the teacher's
-    word, None where not given. ``selected_bar`` is the position in playing
-    order where the teacher left off.
+    word, None where not given.
     """
 
     id: str
@@ -93,17 +97,16 @@ class Lesson:
     changes: tuple[Fact, ...] = ()
     sections: tuple[tuple[int, str], ...] = ()  # (first written bar, letter), teacher's
     grade: int | None = None
-    grade_level: str = ""
+    grade_level: GradeThird | NoThird = ""
     practice_minutes: int | None = None  # whole learning time
     minutes_a_day: int = 20
     tempo_percent: int = 100
-    selected_bar: int = 0
     techniques: tuple[str, ...] = ()
     script_edits: tuple[tuple[int, str], ...] = ()  # place in playing order, text
     plan_done: tuple[str, ...] = ()  # ticked plan items
     arranged: tuple[Change, ...] = ()
     top_fret: int = 12
-    strict: str = "playable"
+    strict: Strict = "playable"
     wanted: tuple[tuple[str, str], ...] = ()
     corrected: bool = False  # the music was changed here: the score it came from is older
     tune_part: int = 0

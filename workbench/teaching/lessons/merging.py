@@ -32,7 +32,7 @@ def merged(base: Lesson, mine: Lesson, theirs: Lesson) -> Lesson | None:
     for field in dataclasses.fields(Lesson):
         name = field.name
         old, new, other = (getattr(lesson, name) for lesson in (base, mine, theirs))
-        if name == "selected_bar" or new in (old, other):
+        if new in (old, other):
             continue
         if other == old:
             changed[name] = new
@@ -43,7 +43,7 @@ def merged(base: Lesson, mine: Lesson, theirs: Lesson) -> Lesson | None:
             changed[name] = rows
         else:
             return None
-    return dataclasses.replace(theirs, selected_bar=mine.selected_bar, **changed)
+    return dataclasses.replace(theirs, **changed)
 
 
 def _crossed(base: Lesson, one: Lesson, other: Lesson) -> bool:

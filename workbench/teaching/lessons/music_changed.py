@@ -24,14 +24,14 @@ Bars = Sequence[int | None]
 
 
 @dataclass(frozen=True)
-class Carried:
+class CarriedOver:
     """The lesson on its corrected music, and sentences on what could not go with it."""
 
     lesson: Lesson
     dropped: tuple[str, ...] = ()
 
 
-def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carried:
+def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> CarriedOver:
     """The lesson on a corrected piece.
 
     ``bars`` says for every written bar of the piece before where its music is now, None
@@ -41,12 +41,12 @@ def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carrie
     """
     old = lesson.piece
     if piece == old:
-        return Carried(lesson)
+        return CarriedOver(lesson)
     where: Bars = bars if bars is not None else tuple(range(len(old.bars)))
     told: list[str] = []
     pins = _pins(lesson, piece, told)
     notes = _notes(lesson, piece, where, told)
-    script, selected = lesson.script_edits, lesson.selected_bar
+    script = lesson.script_edits
     if not _same_form(old, piece):
         order = playing_order(piece)
         places = _places(playing_order(old), order, where)
@@ -67,7 +67,6 @@ def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carrie
                     "them.",
                 )
             )
-        selected = places.get(selected, min(selected, max(0, len(order) - 1)))
     done = _ticks(lesson, where, told)
     out = replace(
         lesson,
@@ -78,11 +77,10 @@ def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carrie
         notes=notes,
         sections=_sections(lesson, piece, where),
         script_edits=script,
-        selected_bar=selected,
         plan_done=done,
         corrected=True,
     )
-    return Carried(out, tuple(told))
+    return CarriedOver(out, tuple(told))
 
 
 def _pins(lesson: Lesson, piece: Piece, told: list[str]) -> tuple[Pin, ...]:

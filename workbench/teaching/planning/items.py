@@ -14,7 +14,7 @@ from workbench.teaching.bars.strokes import bar_name, bars_in_words, tempos
 from workbench.teaching.grading.features import bar_features
 from workbench.teaching.planning.practice import (
     RUN_TEMPOS,
-    BarTime,
+    BarWork,
     PracticeTime,
     review_minutes,
     tempo_after,
@@ -192,7 +192,7 @@ def work_of(piece: Piece, time: PracticeTime, rows: tuple[BarMeasure, ...]) -> W
 def _sessions(
     piece: Piece,
     chunk: tuple[int, ...],
-    times: dict[int, BarTime],
+    times: dict[int, BarWork],
     inside: float,
     measures: dict[int, BarMeasure],
     speed: tuple[float, ...],
@@ -247,7 +247,7 @@ def _how(
 def _reviews(
     piece: Piece,
     chunk: tuple[int, ...],
-    times: dict[int, BarTime],
+    times: dict[int, BarWork],
     count: int,
     speed: tuple[float, ...],
 ) -> tuple[PlanItem, ...]:

@@ -46,7 +46,7 @@ MENDING = 1.5  # minutes after a playing through, for the bars that slipped
 
 
 @dataclass(frozen=True)
-class BarTime:
+class BarWork:
     """A new bar: difficulty on the scale of grades, how many times too slow the first
     try is, tries until it is in tempo, and minutes for them. ``reading`` of these
     minutes go before the first try; ``seconds`` the bar takes in the tempo aimed at."""
@@ -61,7 +61,7 @@ class BarTime:
 
 
 @dataclass(frozen=True)
-class Join:
+class PracticedJoin:
     """From one new bar to another as they follow in playing order."""
 
     before: int
@@ -78,8 +78,8 @@ class PracticeTime:
     ``exponent`` is that of the learning curve.
     """
 
-    bars: tuple[BarTime, ...]
-    joins: tuple[Join, ...]
+    bars: tuple[BarWork, ...]
+    joins: tuple[PracticedJoin, ...]
     reviews: int
     review_minutes: float
     runs: tuple[float, ...]
@@ -126,7 +126,7 @@ def tempo_after(share: float, slowness: float, exponent: float = EXPONENT) -> fl
     return min(1.0, float(number**exponent / max(1.0, slowness)))
 
 
-def learning_curve(bar: BarTime, exponent: float = EXPONENT) -> tuple[tuple[float, float], ...]:
+def learning_curve(bar: BarWork, exponent: float = EXPONENT) -> tuple[tuple[float, float], ...]:
     """(minutes spent on the bar, share of its tempo reached), try by try, from the
     reading of it until it is in tempo."""
     minutes = bar.reading
@@ -213,7 +213,7 @@ def _estimate(
     tempo: float,
     exponent: float,
 ) -> PracticeTime:
-    bars: dict[int, BarTime] = {}
+    bars: dict[int, BarWork] = {}
     for bar in piece.bars:
         i = bar.index
         if not bar.notes or first[i] != i:
@@ -225,15 +225,15 @@ def _estimate(
         once = seconds[i] / tempo
         spent = reading + seconds_of_tries(slow, once, exponent)
         tries = tries_to_tempo(slow, exponent)
-        bars[i] = BarTime(i, difficulty[i], slow, tries, spent / 60.0, reading / 60.0, once)
-    joins: dict[tuple[int, int], Join] = {}
+        bars[i] = BarWork(i, difficulty[i], slow, tries, spent / 60.0, reading / 60.0, once)
+    joins: dict[tuple[int, int], PracticedJoin] = {}
     for here, there in pairwise(order):
         pair = (first[here], first[there])
         if pair in joins or pair[0] not in bars or pair[1] not in bars:
             continue
         harder = max(bars[pair[0]].tries, bars[pair[1]].tries)
         both = (seconds[pair[0]] + seconds[pair[1]]) / tempo
-        joins[pair] = Join(*pair, JOIN_SHARE * harder * (both + PAUSE) / 60.0)
+        joins[pair] = PracticedJoin(*pair, JOIN_SHARE * harder * (both + PAUSE) / 60.0)
     learning = sum(b.minutes for b in bars.values())
     reviews = len(review_gaps(len(bars)))
     review = sum(review_minutes(b) for b in bars.values()) * reviews
@@ -256,7 +256,7 @@ def _estimate(
     )
 
 
-def review_minutes(bar: BarTime) -> float:
+def review_minutes(bar: BarWork) -> float:
     """Minutes for playing a learned bar again."""
     return min(REVIEW_MOST, REVIEW_SHARE * bar.minutes)
 

@@ -25,7 +25,7 @@ WORDS_A_MINUTE = 140.0  # calm explaining speech; common practice, no source
 BREATH = 0.6  # seconds after each bar's talk
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class Cue:
     """One bar of the script.
 

@@ -14,10 +14,11 @@ from workbench.music.model import Piece
 from workbench.music.remembered import remembered
 from workbench.teaching.bars.strokes import bars_in_words
 from workbench.teaching.grading.demands import FOLDER
+from workbench.teaching.lessons.lesson import NoteKind
 from workbench.teaching.techniques import rules_left, rules_music, rules_right
 from workbench.teaching.techniques.occurrence import Music, Occurrence
 
-FAMILIES = ("left hand", "right hand", "sound", "rhythm", "form")
+FAMILIES: tuple[NoteKind, ...] = ("left hand", "right hand", "sound", "rhythm", "form")
 
 
 @dataclass(frozen=True)
@@ -27,7 +28,7 @@ class Technique:
 
     id: str
     name: str
-    family: str
+    family: NoteKind
     asks: str
     watch: str
     drills: tuple[str, ...]

@@ -48,11 +48,11 @@ class BarFinder(QObject):
         self._piece: object = None
         self.facts: dict[int, BarFacts] = {}
         session.opened.connect(self.ask)
-        session.fingered.connect(self.ask)
+        session.fingers.fingered.connect(self.ask)
 
     def ask(self) -> None:
         """Measure the bars anew, in the background."""
-        lesson, fingering = self._session.lesson, self._session.fingering
+        lesson, fingering = self._session.lesson, self._session.fingers.fingering
         if lesson is None or lesson.piece is not self._piece:
             self.facts = {}
             self._piece = lesson.piece if lesson else None

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from PySide6.QtCore import QAbstractListModel, QItemSelectionModel, QModelIndex, Qt
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
@@ -44,7 +42,7 @@ class BarModel(QAbstractListModel):
     def rowCount(self, parent: Index | None = None) -> int:
         return 0 if parent is not None and parent.isValid() else len(self.rows)
 
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         if not 0 <= index.row() < len(self.rows):
             return None
         row = self.rows[index.row()]
@@ -100,10 +98,10 @@ class BarList(QWidget):
         self.view.rename.connect(self.rename)
         self.finder.found.connect(self._measured)
         self.thumbs.drawn.connect(lambda _: self.view.viewport().update())
-        for signal in (session.opened, session.changed, session.fingered):
+        for signal in (session.opened, session.changed, session.fingers.fingered):
             signal.connect(self.refresh)
         session.opened.connect(self.view.scheduleDelayedItemsLayout)  # other strings, other height
-        session.selected.connect(self.follow)
+        session.selection.selected.connect(self.follow)
         self._order_changed(self.written.isChecked())
 
     def _lay_out(self) -> None:
@@ -124,16 +122,17 @@ class BarList(QWidget):
     # What is remembered.
 
     def _restore(self) -> None:
-        found: dict[str, Any] = {}
+        found: dict[str, object] = {}
 
         def read() -> None:
             found.update(self._session.shelf.setting(KEPT, {}))
 
         self._session.guard(read)
         names = [name for name, _ in SHOWN]
-        if found.get("pictures") in names:
-            self.view.pictures = found["pictures"]
-            self.pictures.setCurrentIndex(names.index(found["pictures"]))
+        pictures = str(found.get("pictures"))
+        if pictures in names:
+            self.view.pictures = pictures
+            self.pictures.setCurrentIndex(names.index(pictures))
         self.written.setChecked(bool(found.get("written")))
 
     def _remember(self) -> None:
@@ -182,8 +181,8 @@ class BarList(QWidget):
         """Show the selected bar."""
         written = self.written.isChecked()
         for at, row in enumerate(self.model.rows):
-            same = row.index == self._session.bar_index if written else None
-            if same or (not written and row.position == self._session.position):
+            same = row.index == self._session.selection.bar_index if written else None
+            if same or (not written and row.position == self._session.selection.position):
                 index = self.model.index(at)
                 if self.view.currentIndex() == index and self.view.selectedIndexes():
                     return
@@ -225,14 +224,14 @@ class BarList(QWidget):
 
     def _chosen(self, index: QModelIndex, _before: QModelIndex) -> None:
         if not self._follows and index.isValid():
-            self._session.select(self.model.rows[index.row()].position)
+            self._session.selection.select(self.model.rows[index.row()].position)
 
     # Sections.
 
     def make_section(self) -> None:
         """A section of the selected rows, or from the selected bar on; its letter is then
         edited in place."""
-        bars = self.selected_bars or (self._session.bar_index,)
+        bars = self.selected_bars or (self._session.selection.bar_index,)
         if bars[0] >= 0:
             self.view.section_from(bars)
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from dataclasses import dataclass
-from typing import Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
-from PySide6.QtGui import QPixmap
+from PySide6.QtGui import QImage, QPixmap
 
 from workbench.engraving.options import SmallLook
 from workbench.fingering.types import FingeredBar
@@ -15,6 +15,9 @@ from workbench.language.speech import mark, say
 from workbench.music.model import Bar
 from workbench.ui.bench.jobs import Progress, Ticket
 from workbench.ui.bench.session import Session
+
+if TYPE_CHECKING:
+    from workbench.engraving.small import SmallBars
 
 KIND = "small bars"
 AT_ONCE = 6  # bars drawn before the window hears of them
@@ -51,7 +54,7 @@ class BarThumbs(QObject):
         self.look: SmallLook | None = None
         self._known: OrderedDict[int, _Kept] = OrderedDict()
         self._wanted: dict[int, None] = {}
-        self._small: Any = None  # the engraver, of the lane's thread alone
+        self._small: SmallBars | None = None  # the engraver, of the lane's thread alone
         self._ticket: Ticket | None = None
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
@@ -78,7 +81,7 @@ class BarThumbs(QObject):
         return known.picture if known else None
 
     def _hands(self, index: int) -> FingeredBar | None:
-        fingering = self._session.fingering
+        fingering = self._session.fingers.fingering
         if fingering is None or index >= len(fingering.bars):
             return None
         return fingering.bars[index]
@@ -95,7 +98,7 @@ class BarThumbs(QObject):
         tasks = [(i, self._hands(i)) for i in list(self._wanted)[-AT_ONCE:] if i < bars]
         self._wanted.clear()  # who is still in sight asks again
 
-        def work(progress: Progress) -> list[Any]:
+        def work(progress: Progress) -> list[QImage]:
             from workbench.engraving.small import SmallBars
 
             if self._small is None:
@@ -106,7 +109,7 @@ class BarThumbs(QObject):
                 out.append(self._small.draw(lesson.piece, index, hands, instrument, look))
             return out
 
-        def done(images: list[Any]) -> None:
+        def done(images: list[QImage]) -> None:
             self._ticket = None
             here = session.lesson is not None and session.lesson.piece is lesson.piece
             for (index, hands), image in zip(tasks, images, strict=True) if here else ():

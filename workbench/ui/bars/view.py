@@ -233,13 +233,13 @@ class BarView(QListView):
     def move_edge(self, by: int) -> None:
         """The selected bar's section begins a bar later (+1) or earlier (-1)."""
         session = self._session
-        start = self.start_of(session.bar_index)
+        start = self.start_of(session.selection.bar_index)
         session.edit(
             say("Move a section"), lambda old: move_start(old, start, start + by), merge=True
         )
         # The selection stays in its section.
-        if session.bar_index == start and start + by in dict(self._starts()):
-            session.select(session.position_of(start + by))
+        if session.selection.bar_index == start and start + by in dict(self._starts()):
+            session.selection.select(session.selection.position_of(start + by))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         both = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier

@@ -17,7 +17,7 @@ from workbench.store.shelf import Shelf
 from workbench.teaching.assess import assess
 from workbench.teaching.bars.measure import BarMeasure
 from workbench.teaching.grading.features import Feature
-from workbench.teaching.grading.grade import LEVELS, Grade, GradeModel, grade_piece, shown_grade
+from workbench.teaching.grading.grade import THIRDS, Grade, GradeModel, grade_piece, shown_grade
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.techniques.catalogue import Found, find_techniques
 from workbench.teaching.techniques.news import MoveAt, Profile, moves_of, profile, tune_of
@@ -168,4 +168,4 @@ class Findings:
 
 def grade_number(grade: Grade) -> float:
     """Grade 1, middle as 1.5: the level as a fraction."""
-    return grade.number + (2 * LEVELS.index(grade.level) + 1) / 6
+    return grade.number + (2 * THIRDS.index(grade.level) + 1) / 6

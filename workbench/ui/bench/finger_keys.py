@@ -34,20 +34,20 @@ def handle(session: Session, event: QKeyEvent, *, strings: bool = False) -> bool
     upright = {Qt.Key.Key_Up: -1, Qt.Key.Key_Down: 1}
     alt = bool(modifiers & Qt.KeyboardModifier.AltModifier)
     if key in upright and (alt or (strings and modifiers in _PLAIN)):
-        session.step_string(upright[Qt.Key(key)])
+        session.hand_edits.step_string(upright[Qt.Key(key)])
         return True
     if modifiers not in _PLAIN:
         return False
     if key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
-        session.step_note(1 if key == Qt.Key.Key_Right else -1)
+        session.selection.step_note(1 if key == Qt.Key.Key_Right else -1)
     elif Qt.Key.Key_0 <= key <= Qt.Key.Key_4:
-        session.set_left(key - Qt.Key.Key_0)
+        session.hand_edits.set_left(key - Qt.Key.Key_0)
     elif event.text().lower() in ("p", "i", "m", "a"):
-        session.set_right(event.text().lower())
+        session.hand_edits.set_right(event.text().lower())
     elif key in (Qt.Key.Key_Backspace, Qt.Key.Key_Delete):
-        session.free_note()
-    elif key == Qt.Key.Key_Escape and session.note_id:
-        session.select_note(None)
+        session.hand_edits.free_note()
+    elif key == Qt.Key.Key_Escape and session.selection.note_id:
+        session.selection.select_note(None)
     else:
         return False
     return True

@@ -11,11 +11,12 @@ from PySide6.QtCore import QObject, QTimer, SignalInstance
 
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.store.conflict import Conflict, Refused
+from workbench.store.conflict import Conflict, StoreRefused
 from workbench.store.recovery import Recovery, Unsaved
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.lessons.merging import merged
+from workbench.ui.bench.selecting import Selection
 
 Step = Callable[[str, "int | None"], "Lesson | None"]  # lesson id, base
 AGAIN = 3000  # milliseconds until the store is asked again
@@ -36,6 +37,7 @@ class Kept(Protocol):
 
     shelf: Shelf
     lesson: Lesson | None
+    selection: Selection
 
     @property
     def told(self) -> SignalInstance: ...
@@ -91,13 +93,15 @@ class Keeper:
             return self._put(after, label, merge and not self.waiting)
         except Conflict:
             return self._meet(after, label)
-        except Refused as fault:
+        except StoreRefused as fault:
             self._aside(after, label, fault)
             return after
 
     def _put(self, after: Lesson, label: str, merge: bool) -> Lesson:
         shelf = self._bench.shelf
-        changed = shelf.save(after, label, merge=merge, base=self._revision)
+        changed = shelf.save(
+            after, label, merge=merge, base=self._revision, bar=self._bench.selection.position
+        )
         if changed and self._revision is not None:
             self._revision += 1
         self._base = after
@@ -108,7 +112,7 @@ class Keeper:
             self._bench.told.emit(say("The lesson is saved now."))
         return after
 
-    def _aside(self, after: Lesson, label: str, fault: Refused) -> None:
+    def _aside(self, after: Lesson, label: str, fault: StoreRefused) -> None:
         kept = self.recovery.keep(after, label)
         if kept is None:
             raise fault  # nobody takes it: the field keeps what was typed
@@ -131,7 +135,7 @@ class Keeper:
             self._put(lesson, self.label, False)
         except Conflict:
             self._bench.guard(lambda: self._join(lesson, self.label))
-        except Refused:
+        except StoreRefused:
             return False
         return not self.waiting
 

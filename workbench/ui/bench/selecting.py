@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 from PySide6.QtCore import QObject, Signal
 
@@ -11,17 +11,24 @@ from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.bar_rows import order_of
 
 
-class Selecting(QObject):
+class Selection(QObject):
     """The selection in the open lesson. ``note_ids`` holds the selected notes in time: none,
     one, or several; ``note_id`` is the first of them."""
 
+    moved = Signal()  # to another bar; before ``selected``
     selected = Signal()  # bar or notes
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    def __init__(self, lesson: Callable[[], Lesson | None], parent: QObject) -> None:
+        """``lesson`` gives the lesson that is open."""
         super().__init__(parent)
-        self.lesson: Lesson | None = None
+        self._lesson = lesson
         self.position = 0
         self.note_ids: tuple[str, ...] = ()
+
+    @property
+    def lesson(self) -> Lesson | None:
+        """The open lesson."""
+        return self._lesson()
 
     @property
     def order(self) -> tuple[int, ...]:
@@ -67,11 +74,22 @@ class Selecting(QObject):
         if not moved and notes == self.note_ids:
             return
         self.position, self.note_ids = position, notes
-        self._chosen(moved)
-
-    def _chosen(self, moved: bool) -> None:
-        """Tell of the selection; ``moved``: it is in another bar now."""
+        if moved:
+            self.moved.emit()
         self.selected.emit()
+
+    def take_up(self, position: int, note: str | None) -> None:
+        """Select in a lesson just opened what was selected in it when it was left."""
+        self._place(position, () if note is None else (note,))
+
+    def stay_within(self) -> None:
+        """Let go of what is in the music no more."""
+        self._place(self.position, self.note_ids)
+
+    def _place(self, position: int, notes: Iterable[str]) -> None:
+        here = self.lesson.piece.bar_of if self.lesson else {}
+        self.position = max(0, min(position, len(self.order) - 1))
+        self.note_ids = tuple(note for note in notes if note in here)
 
     def select_note(self, note: str | None) -> None:
         """Select a note, and the bar it is in: the nearest time that bar is played."""

@@ -6,25 +6,18 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, Protocol
+from typing import Protocol
 
 from workbench.fingering.types import Alternative, Fingering, Pin
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
-from workbench.music.model import Piece
 from workbench.teaching.lessons.lesson import Lesson
-
-if TYPE_CHECKING:
-    from workbench.arranging.arrange import Arranged
-    from workbench.arranging.keys import Candidate
-    from workbench.handout.sheets.page import Extras
-
 
 Done = Callable[[int, int], None]  # done, of all
 
 
-class Solver(Protocol):
+class LessonSolver(Protocol):
     """What fingers one piece for one hand, again and again; tells ``progress`` how far it is."""
 
     progress: Done | None
@@ -42,7 +35,7 @@ class Solver(Protocol):
 
 def _solver(
     lesson: Lesson, instrument: Instrument, hand: Hand, progress: Done | None = None
-) -> Solver:
+) -> LessonSolver:
     from workbench.fingering.engine import Solver as Engine
 
     return Engine(
@@ -55,33 +48,11 @@ def _solver(
     )
 
 
-def _read(path: str, **choice: Any) -> Piece:
-    from workbench.music.reading.apart import read_apart
-
-    return read_apart(Path(path), **choice)
-
-
 def expect_a_score() -> None:
     """Make ready for a score that the teacher is about to choose."""
     from workbench.music.reading.apart import warm
 
     warm()
-
-
-def _arrange(piece: Piece, instrument: Instrument, **choice: Any) -> Arranged:
-    from workbench.arranging.arrange import arrange
-
-    return arrange(piece, instrument, **choice)
-
-
-def _candidates(
-    piece: Piece, instrument: Instrument, hand: Hand, **choice: Any
-) -> tuple[Candidate, ...]:
-    from workbench.arranging.keys import by_key, candidate_keys
-
-    growing = choice.pop("growing", None)
-    told = (lambda found: growing(by_key(found))) if growing else None
-    return by_key(candidate_keys(piece, instrument, hand, growing=told, **choice))
 
 
 def engraving_in_this_thread() -> None:
@@ -90,19 +61,6 @@ def engraving_in_this_thread() -> None:
     import verovio
 
     verovio.setDefaultResourcePath(str(Path(verovio.__file__).parent / "data"))
-
-
-def _handout(
-    lesson: Lesson,
-    fingering: Fingering,
-    path: str,
-    options: dict[str, Any],
-    extras: Extras | None = None,
-) -> int:
-    from workbench.handout.sheets.page import HandoutOptions, make_handout
-
-    engraving_in_this_thread()
-    return make_handout(lesson, fingering, Path(path), HandoutOptions(**options), extras)
 
 
 def _demo() -> tuple[Lesson, ...]:
@@ -115,11 +73,7 @@ def _demo() -> tuple[Lesson, ...]:
 class Services:
     """The functions the window works with."""
 
-    solver: Callable[..., Solver] = _solver  # lesson, instrument, hand, progress
-    read: Callable[..., Piece] = _read
-    arrange: Callable[..., Arranged] = _arrange
-    candidates: Callable[..., tuple[Candidate, ...]] = _candidates
-    handout: Callable[..., int] = _handout  # lesson, fingering, path, options, extras
+    solver: Callable[..., LessonSolver] = _solver  # lesson, instrument, hand, progress
     demo: Callable[[], tuple[Lesson, ...]] = _demo
 
 

@@ -1,279 +1,292 @@
-"""The session: the bench together with its fingers.
+"""The session: what is open, and every change of it.
 
-Fingering, and the search for other fingerings, run in one lane behind the
-interface; a solver lives as long as piece, instrument, hand and settings stay.
+Knows nothing of widgets. Every change goes through ``edit`` and is on the shelf
+before the call returns; fingering and engraving follow in the background.
 """
 
 from __future__ import annotations
 
+import traceback
 from collections.abc import Callable
-from typing import TypeVar
+from dataclasses import replace
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Signal
 
-from workbench.fingering.types import Alternative, FingeredNote, Fingering, Pin
-from workbench.language.speech import count, say
+from workbench.fingering.types import Fingering
+from workbench.instrument.model import Hand, Instrument
+from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.store.rows import View
 from workbench.store.shelf import Shelf
-from workbench.teaching.lessons.lesson import Lesson
-from workbench.teaching.lessons.same_bars import bars_to_match, match_bars
-from workbench.ui.bench import edits
-from workbench.ui.bench.bar_rows import bar_rows
-from workbench.ui.bench.bench import Bench, fingered_alike
-from workbench.ui.bench.jobs import Progress
-from workbench.ui.bench.services import Services, Solver, playing_of
-from workbench.ui.bench.verdict import verdict
+from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.ui.bench.bar_rows import BarRow, bar_rows, notes_of_bar, section_letters
+from workbench.ui.bench.fingers import Fingers, fingered_alike
+from workbench.ui.bench.hand_edits import HandEdits
+from workbench.ui.bench.jobs import Jobs
+from workbench.ui.bench.keeper import Keeper
+from workbench.ui.bench.selecting import Selection
+from workbench.ui.bench.services import Services, playing_of
 
-CHOICES = 4  # alternatives shown for a bar
-RIGHTS = 2  # other right hands shown after them
-T = TypeVar("T")
+LAST_LESSON = "window.lesson"
+LEFT_HANDED = "left_handed"
 
 
-class Session(Bench):
-    """Everything the window does, without the window."""
+class Session(QObject):
+    """The open lesson. All signals come on the interface thread."""
+
+    opened = Signal()  # another lesson, or none
+    changed = Signal()  # the lesson's content
+    history_changed = Signal()
+    told = Signal(str)  # one sentence, good news
+    failed = Signal(str)  # one sentence, what went wrong and what to do
+    handed = Signal(bool)  # left-handed or not
+    laid = Signal()  # the music was laid on an instrument, and something had to change
+    conflicted = Signal()  # somebody else changed the lesson; ``conflict`` holds both
 
     def __init__(
         self, shelf: Shelf, services: Services | None = None, parent: QObject | None = None
     ) -> None:
-        super().__init__(shelf, services, parent)
-        self._solver: Solver | None = None
-        self._solver_for: Lesson | None = None
-        self.wants_recall.connect(self.recall)
-        self.wants_fingering.connect(self.solve)
-        self.wants_choices.connect(self.ask_choices)
+        super().__init__(parent)
+        self.shelf = shelf
+        self.services = services or Services()
+        self.jobs = Jobs(self)
+        self.jobs.failed.connect(self.failed)
+        self.jobs.fault.connect(self.report)
+        self.lesson: Lesson | None = None
+        self.last_fault = ""
+        self.keeper = Keeper(self, self)
+        self.selection = Selection(lambda: self.lesson, self)
+        self.fingers = Fingers(self, self.selection, self)
+        self.hand_edits = HandEdits(self, self.selection, self.fingers)
+        self._rows: tuple[BarRow, ...] = ()
+        self._rows_from: tuple[Lesson | None, Fingering | None] = (None, None)
+        self._left_handed = self._kept_hand()
 
-    def recall(self) -> None:
-        """Take up the fingering that is kept of the lesson; finger it where there is none.
-        A long one takes long to read, so that is done in the background."""
-        lesson = self.lesson
-        if lesson is None:
-            return
-
-        def work(_progress: Progress) -> Fingering | None:
-            try:
-                return self.shelf.cached_fingering(lesson)
-            except BadInput:  # what cannot be read is found again
-                return None
-
-        def done(kept: Fingering | None) -> None:
-            if kept is None:
-                self.solve()
-            else:
-                self._take(lesson, kept, keep=False)
-
-        self.jobs.start("solve", say("Fingering"), work, done, lane="fingers")
-
-    def solve(self) -> None:
-        """Finger the lesson anew, in the background."""
-        lesson = self.lesson
-        if lesson is None:
-            return
-        self.jobs.cancel("choices")
-
-        def work(progress: Progress) -> Fingering:
-            return self._with_solver(lesson, progress, lambda s: s.with_pins(lesson.pins))
-
-        def done(fingering: Fingering) -> None:
-            self._take(lesson, fingering)
-
-        self.jobs.start("solve", say("Fingering"), work, done, lane="fingers")
-
-    def _take(self, lesson: Lesson, fingering: Fingering, *, keep: bool = True) -> None:
-        if self.lesson is None or not fingered_alike(self.lesson, lesson):
-            return
-        self.fingering = fingering
-        self.rows = bar_rows(self.lesson, fingering)
-        self.fingered.emit()
-        if self.judge and self.before_edit:
-            self.told.emit(verdict(self.before_edit, fingering))
-        self.judge = False
-        if keep:
-            self.jobs.start(
-                "keep", say("Keeping the fingering"),
-                lambda _: self.shelf.put_fingering(lesson, fingering), lambda _: None, lane="keep",
-            )  # fmt: skip
-        self.ask_choices()
-
-    def ask_choices(self) -> None:
-        """Look for other fingerings of the selected bar, in the background."""
-        lesson, index = self.lesson, self.bar_index
-        self.choices = None
-        self.choices_changed.emit()
-        if lesson is None or index < 0 or self.fingering is None:
-            return
-
-        def work(progress: Progress) -> tuple[Alternative, ...]:
-            return self._with_solver(
-                lesson, progress,
-                lambda s: s.alternatives(index, CHOICES) + s.right_alternatives(index, RIGHTS),
-            )  # fmt: skip
-
-        def done(found: tuple[Alternative, ...]) -> None:
-            here = self.lesson
-            if here and fingered_alike(here, lesson) and self.bar_index == index:
-                self.choices = found
-                self.choices_changed.emit()
-
-        self.jobs.start("choices", say("Looking for other fingerings"), work, done, lane="fingers")
-
-    def try_fingering(
-        self, index: int, pins: tuple[Pin, ...], told: Callable[[Alternative | BadInput], None]
-    ) -> None:
-        """What a fingering asked for in a bar would bring, or why it is impossible; found in
-        the background and handed to ``told``."""
-        lesson = self.lesson
-        if lesson is None:
-            return
-
-        def ask(solver: Solver) -> Alternative | BadInput:
-            try:
-                return solver.why_not(index, pins)
-            except BadInput as wrong:  # an answer, not a failure of the solver
-                return wrong
-
-        def work(progress: Progress) -> Alternative | BadInput:
-            return self._with_solver(lesson, progress, ask)
-
-        self.jobs.start("why", say("Trying the fingering"), work, told, lane="fingers")
-
-    def _with_solver(self, lesson: Lesson, progress: Progress, ask: Callable[[Solver], T]) -> T:
-        """Ask the solver of this lesson; only the fingers' lane comes here."""
-
-        def tell(done: int, every: int) -> None:
-            progress(done / every if every else -1.0)
-
-        before, solver = self._solver_for, self._solver
-        try:
-            if solver is None or before is None or not _same_task(before, lesson):
-                solver = self.services.solver(lesson, *playing_of(lesson), tell)
-            solver.progress = tell
-            answer = ask(solver)
-        except BaseException:
-            self._solver = None  # left half way
-            raise
-        self._solver, self._solver_for = solver, lesson
-        return answer
-
-    def move_note(self, note: str, string: int, fret: int) -> bool:
-        """Put a note on another string."""
-        return self.edit(
-            say("Move a note to string {string}, fret {fret}", string=string, fret=fret),
-            lambda lesson: edits.move_note(lesson, note, string, fret),
-        )
-
-    def step_string(self, by: int) -> bool:
-        """Put the selected note on the next string (by +1) or the one before (-1)."""
-        hands = self.note_hands
-        if not hands or len(self.note_ids) > 1:
-            self.failed.emit(say("Select one note first, then move it to another string."))
-            return False
-        places = sorted(self.instrument.places(hands.midi))
-        beyond = [p for p in places if hands.string is None or (p[0] - hands.string) * by > 0]
-        if not beyond:
-            self.told.emit(say("This note cannot be played on a string further that way."))
-            return False
-        return self.move_note(hands.id, *(beyond[0] if by > 0 else beyond[-1]))
-
-    def set_left(self, finger: int) -> bool:
-        """Give every selected note this left finger; several under one finger are a barre."""
-        chosen = self.chosen_hands
-        if not chosen:
-            self.failed.emit(say("Select a note first, then give it a left finger."))
-            return False
-
-        def change(lesson: Lesson) -> Lesson:
-            for hands in chosen:
-                lesson = edits.set_left(lesson, hands, finger)
-            return lesson
-
-        return self.edit(say("Left finger {finger}", finger=finger), change)
-
-    def set_right(self, finger: str) -> bool:
-        """Give every selected note this right finger."""
-        chosen = self.note_ids
-        if not chosen:
-            self.failed.emit(say("Select a note first, then give it a right finger."))
-            return False
-
-        def change(lesson: Lesson) -> Lesson:
-            for note in chosen:
-                lesson = edits.set_right(lesson, note, finger)
-            return lesson
-
-        return self.edit(say("Right finger {finger}", finger=finger), change)
-
-    def set_unison(self, wanted: bool) -> bool:
-        """Play the selected note, written with two stems, on two strings or on one."""
-        note = self.note_id or ""
-        label = say("Play a note on two strings") if wanted else say("Play a note on one string")
-        return self.edit(label, lambda lesson: edits.set_unison(lesson, note, wanted))
-
-    def pin_notes(self) -> bool:
-        """Keep the selected notes as they are fingered now; all of the bar without any."""
-        bar = self.bar_hands
-        chosen = self.chosen_hands or (bar.notes if bar else ())
-        if not chosen:
-            self.failed.emit(say("Wait until the bar is fingered, then pin its notes."))
-            return False
-        label = count(len(chosen), "Pin a note", "Pin {n} notes")
-        return self.edit(label, lambda lesson: edits.pin_all(lesson, chosen, right=True))
-
-    def free_note(self) -> bool:
-        """Let the selected notes free, or all of the bar where none is selected."""
-        if not self.bar:
-            return False
-        notes = self.note_ids or tuple(note.id for note in self.bar.notes)
-        label = (
-            count(len(notes), "Free a note", "Free {n} notes")
-            if self.note_ids
-            else say("Free the bar's notes")
-        )
-        return self.edit(label, lambda lesson: edits.unpin(lesson, notes))
-
-    def take_choice(self, place: int) -> bool:
-        """Keep one of the other fingerings of the bar."""
-        if not self.choices or not 0 <= place < len(self.choices):
-            return False
-        found, hands, lesson = self.choices[place], self.bar_hands, self.lesson
-        if not self.edit(say("Take another fingering"), lambda e: edits.pin_all(e, found.notes)):
-            return False
-        assert lesson
-        self.guard(lambda: self._remember(lesson, found, hands.notes if hands else ()))
-        return True
+    # Whose hands.
 
     @property
-    def bars_to_match(self) -> tuple[int, ...]:
-        """Bars with the music of the selected one that are not held as it is."""
-        lesson, index = self.lesson, self.bar_index
-        return bars_to_match(lesson, index) if lesson is not None and index >= 0 else ()
+    def left_handed(self) -> bool:
+        """Whether fretboards and grips are drawn as a left-handed player sees them."""
+        return self._left_handed
 
-    def match_bars(self) -> bool:
-        """Hold every bar of the same music as the selected one is held."""
-        index, others = self.bar_index, self.bars_to_match
-        if not others:
+    def set_left_handed(self, left: bool) -> None:
+        """Draw for a left-handed player, or for a right-handed one; kept."""
+        if left == self._left_handed:
+            return
+        self._left_handed = left
+        self.guard(lambda: self.shelf.set_setting(LEFT_HANDED, left))
+        self.handed.emit(left)
+
+    def _kept_hand(self) -> bool:
+        try:
+            found = self.shelf.setting(LEFT_HANDED)
+            if found is None:  # as older programs kept it, with the window's sizes
+                sizes = self.shelf.setting("window.state", {})
+                found = isinstance(sizes, dict) and bool(sizes.get("left_handed"))
+                if found:
+                    self.guard(lambda: self.shelf.set_setting(LEFT_HANDED, True))
+        except BadInput:
             return False
-        label = count(len(others), "The same in {n} bar like it", "The same in {n} bars like it")
-        return self.edit(label, lambda lesson: match_bars(lesson, index, others))
+        return bool(found)
 
-    def _remember(
-        self, lesson: Lesson, found: Alternative, rejected: tuple[FingeredNote, ...]
-    ) -> None:
-        self.shelf.remember_choice(
-            "alternative",
-            lesson_id=lesson.id,
-            bar=self.bar_index,
-            chosen=found.notes,
-            rejected=rejected,
-            instrument=lesson.instrument,
-            hand=lesson.hand,
-            level=lesson.settings.level,
-            reason=found.reason,
+    # What is open and selected.
+
+    @property
+    def instrument(self) -> Instrument:
+        assert self.lesson
+        return playing_of(self.lesson)[0]
+
+    @property
+    def hand(self) -> Hand:
+        assert self.lesson
+        return playing_of(self.lesson)[1]
+
+    @property
+    def rows(self) -> tuple[BarRow, ...]:
+        """What the bar list shows of the lesson as it is now."""
+        lesson, fingering = self.lesson, self.fingers.fingering
+        if lesson is not self._rows_from[0] or fingering is not self._rows_from[1]:
+            self._rows = bar_rows(lesson, fingering) if lesson else ()
+            self._rows_from = lesson, fingering
+        return self._rows
+
+    @property
+    def bar_notes(self) -> tuple[BarNote, ...]:
+        """The teaching notes that speak of the selected bar."""
+        if not self.lesson or self.selection.bar_index < 0:
+            return ()
+        return notes_of_bar(self.lesson, self.selection.bar_index, section_letters(self.lesson))
+
+    # Opening.
+
+    def open(self, lesson_id: str) -> bool:
+        """Open a lesson of the shelf just as it was left; False where it cannot be."""
+        try:
+            lesson, view, revision = self.shelf.open(lesson_id)
+            playing_of(lesson)
+        except BadInput as wrong:
+            self.failed.emit(str(wrong))
+            return False
+        self._leave()
+        self.keeper.take_up(lesson, revision)
+        self._show(lesson, view)
+        self.guard(lambda: self.shelf.set_setting(LAST_LESSON, lesson_id))
+        return True
+
+    def open_last(self) -> bool:
+        """Open the lesson that was on the bench last, or the one last used."""
+        last = self.shelf.setting(LAST_LESSON)
+        rows = self.shelf.lessons(limit=200)
+        ids = [row.id for row in rows]
+        if not ids:
+            return False
+        return self.open(last if last in ids else ids[0])
+
+    def fill_with_demo(self) -> None:
+        """Put the demo lessons on an empty shelf, in the background, and open the first."""
+        demo = self.services.demo
+
+        def arrived(lessons: tuple[Lesson, ...]) -> None:
+            self.guard(lambda: self.shelf.save_all(lessons, say("Demo lesson")))
+            if self.lesson is None and lessons:
+                self.open(lessons[0].id)
+
+        self.jobs.start("demo", say("Laying out the demo shelf"), lambda _: demo(), arrived)
+
+    def add(self, lesson: Lesson, piece_id: str | None = None) -> bool:
+        """Put a new lesson on the shelf and open it."""
+        return self.guard(lambda: self.shelf.add(lesson, piece_id)) and self.open(lesson.id)
+
+    def close(self) -> None:
+        """Leave the bench: everything is kept, nothing runs any more."""
+        self._leave()
+        self.keeper.stop()
+        self.jobs.stop()
+
+    def put_away(self) -> None:
+        """Close the open lesson without opening another."""
+        self._leave()
+        self.lesson = None
+        self.fingers.forget()
+        self.selection.take_up(0, None)
+        self.opened.emit()
+
+    def _leave(self) -> None:
+        self.keep_view()
+        self.jobs.cancel("solve", "choices", "engrave")
+
+    def keep_view(self) -> None:
+        """Write down which bar and note are selected."""
+        if self.lesson is not None:
+            lesson_id, view = self.lesson.id, View(self.selection.position, self.selection.note_id)
+            self.guard(lambda: self.shelf.save_view(lesson_id, view))
+
+    def _show(self, lesson: Lesson, view: View) -> None:
+        self.lesson = lesson
+        self.fingers.forget()
+        self.selection.take_up(view.selected_bar, view.note)
+        self.opened.emit()
+        self.selection.selected.emit()
+        self.history_changed.emit()
+        self.fingers.recall()
+
+    # Changing.
+
+    def edit(self, label: str, change: Callable[[Lesson], Lesson], *, merge: bool = False) -> bool:
+        """Change the lesson and keep it at once; False where the change was refused.
+
+        Where only the store refuses it, the change stands on the bench: it is written aside
+        and tried again until the store takes it.
+        """
+        if self.lesson is None:
+            return False
+        before = self.lesson
+        done = False
+
+        def keep() -> None:
+            nonlocal done
+            after = change(before)
+            if after == before:
+                return
+            self.lesson, done = self.keeper.save(after, label, merge=merge), True
+
+        if not self.guard(keep):
+            return False
+        if done:
+            self._after(before)
+        return True
+
+    def undo(self) -> None:
+        self._travel(lambda i, base: self.shelf.undo(i, base=base), say("Nothing to undo."))
+
+    def redo(self) -> None:
+        self._travel(lambda i, base: self.shelf.redo(i, base=base), say("Nothing to redo."))
+
+    def go_to_step(self, place: int) -> None:
+        """Go to a step of the undo history, back or on."""
+        self._travel(
+            lambda i, base: self.shelf.go_to(i, place, base=base), say("This step is gone.")
         )
 
+    def go_back(self, version_id: int) -> None:
+        """Make a kept version the present state; that can be undone."""
+        self._travel(lambda _, base: self.shelf.go_back(version_id, base=base), "")
 
-def _same_task(one: Lesson, other: Lesson) -> bool:
-    """Whether a solver made for one lesson serves the other, pins aside."""
-    return one.piece is other.piece and (
-        (one.instrument, one.capo, one.hand, one.settings)
-        == (other.instrument, other.capo, other.hand, other.settings)
-    )
+    def _travel(self, step: Callable[[str, int | None], Lesson | None], nothing: str) -> None:
+        if self.lesson is None:
+            return
+        before, found = self.lesson, None
+
+        def go() -> None:
+            nonlocal found
+            found = self.keeper.travel(before.id, step)
+
+        if not self.guard(go):
+            return
+        if found is None:
+            self.told.emit(nothing)
+            return
+        self.show_state(found)
+
+    def show_state(self, found: Lesson) -> None:
+        """Show the open lesson in another state of it."""
+        before = self.lesson
+        assert before
+        # What comes back equal is the same object, so that nothing is engraved twice.
+        piece = before.piece if found.piece == before.piece else found.piece
+        self.lesson = replace(found, piece=piece)
+        self._after(before)
+
+    def _after(self, before: Lesson) -> None:
+        assert self.lesson
+        lesson = self.lesson
+        if lesson.piece is not before.piece:
+            self.selection.stay_within()
+        self.fingers.outdated(before, lesson)
+        self.changed.emit()
+        if not fingered_alike(lesson, before):
+            self.fingers.solve()
+        self.history_changed.emit()
+
+    def guard(self, work: Callable[[], object]) -> bool:
+        """Do something that the user's disk or data may refuse; say so if it does."""
+        try:
+            work()
+        except BadInput as wrong:
+            self.failed.emit(" ".join(str(wrong).split()))
+            return False
+        return True
+
+    def report(self, fault: BaseException) -> None:
+        """Tell of a fault that nobody else took care of."""
+        if isinstance(fault, BadInput):
+            self.failed.emit(" ".join(str(fault).split()))
+            return
+        self.last_fault = "".join(traceback.format_exception(fault))
+        self.failed.emit(
+            say(
+                "The program made a mistake ({kind}); your lesson is kept. "
+                "Help, Error report shows what happened.",
+                kind=type(fault).__name__,
+            )
+        )

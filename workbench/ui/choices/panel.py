@@ -88,8 +88,8 @@ class Choices(QWidget):
         self.list.itemDoubleClicked.connect(lambda _: self.take())
         self.list.itemSelectionChanged.connect(self._allow)
         for signal in (
-            session.opened, session.changed, session.fingered, session.selected,
-            session.choices_changed,
+            session.opened, session.changed, session.fingers.fingered, session.selection.selected,
+            session.fingers.choices_changed,
         ):  # fmt: skip
             signal.connect(self.refresh)
         self.refresh()
@@ -113,8 +113,8 @@ class Choices(QWidget):
     def refresh(self) -> None:
         """Show what the session has found."""
         session = self._session
-        hands = session.bar_hands
-        choices = session.choices
+        hands = session.fingers.bar_hands
+        choices = session.fingers.choices
         self.list.clear()
         for at, other in enumerate(choices or (), 1):
             words = f"{at}  {told(other.reason)}\n{compared(other, hands.notes if hands else ())}"
@@ -154,7 +154,7 @@ class Choices(QWidget):
 
     def _offer_same(self) -> None:
         """Offer, once for them all, to play bars of the same music as this one is held."""
-        bars, lesson = self._session.bars_to_match, self._session.lesson
+        bars, lesson = self._session.hand_edits.bars_to_match, self._session.lesson
         self.same_button.setVisible(bool(bars))
         if bars and lesson is not None:
             words = bars_in_words(lesson.piece, bars)
@@ -165,12 +165,12 @@ class Choices(QWidget):
 
     def match(self) -> None:
         """Play all bars of the same music as this one is held."""
-        self._session.match_bars()
+        self._session.hand_edits.match_bars()
 
     def _allow(self) -> None:
         """What can be done with what is selected."""
         rows = self.selected_rows
-        hands = self._session.bar_hands
+        hands = self._session.fingers.bar_hands
         self.take_button.setEnabled(len(rows) == 1)
         self.compare_button.setEnabled(len(rows) in (1, 2) and hands is not None)
 
@@ -183,12 +183,16 @@ class Choices(QWidget):
         """Take the selected fingering."""
         rows = self.selected_rows
         if len(rows) == 1:
-            self._session.take_choice(rows[0])
+            self._session.hand_edits.take_choice(rows[0])
 
     def compare(self) -> None:
         """Show two fingerings in a table: the selected one beside the present one, or the
         two that are selected; either can be taken there."""
-        hands, choices, rows = self._session.bar_hands, self._session.choices, self.selected_rows
+        hands, choices, rows = (
+            self._session.fingers.bar_hands,
+            self._session.fingers.choices,
+            self.selected_rows,
+        )
         if hands is None or not choices or len(rows) not in (1, 2) or rows[-1] >= len(choices):
             return
         found = [(row, choices[row]) for row in rows]
@@ -233,15 +237,15 @@ class Choices(QWidget):
 
     def _take(self, other: Alternative) -> None:
         """Take one of the choices, wherever in the list it is by now."""
-        choices = self._session.choices or ()
+        choices = self._session.fingers.choices or ()
         if other in choices:
-            self._session.take_choice(choices.index(other))
+            self._session.hand_edits.take_choice(choices.index(other))
 
     def why_not(self) -> None:
         """Ask for a fingering typed by hand, and tell what it would bring."""
         from workbench.ui.choices.why_not import WhyNotDialog
 
-        if self._session.bar is not None and self._session.bar.notes:
+        if self._session.selection.bar is not None and self._session.selection.bar.notes:
             self._open(WhyNotDialog(self._session, self.window()))
         else:
             self._session.told.emit(say("Select a bar with notes first."))
@@ -258,7 +262,7 @@ class Choices(QWidget):
 
     def keep(self) -> None:
         """Pin the bar as it is."""
-        hands = self._session.bar_hands
+        hands = self._session.fingers.bar_hands
         if hands is not None:
             self._session.edit(
                 say("Pin the bar"), lambda lesson: edits.pin_all(lesson, hands.notes)
@@ -280,7 +284,7 @@ class _Rows(WordList):
 def stretch_caution(session: Session, *, care: bool = True) -> str:
     """A caution where the bar asks for more than the hand spans in comfort. Without ``care``
     the fact alone, where what to do about it is read elsewhere in the window."""
-    hands = session.bar_hands
+    hands = session.fingers.bar_hands
     if session.lesson is None or hands is None:
         return ""
     hand = session.hand

@@ -53,7 +53,7 @@ class WhyNotDialog(QDialog):
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        bar, lesson = session.bar, session.lesson
+        bar, lesson = session.selection.bar, session.lesson
         assert bar is not None and lesson is not None
         self._session, self._lesson, self._bar = session, lesson, bar
         self._notes = in_order(bar)
@@ -63,7 +63,9 @@ class WhyNotDialog(QDialog):
         name = say("the pickup") if bar.number == "0" else say("bar {bar}", bar=bar.number)
         self.setWindowTitle(say("Why not another fingering of {bar}?", bar=name))
         self.setAccessibleName(self.windowTitle())
-        hands = {n.id: n for n in session.bar_hands.notes} if session.bar_hands else {}
+        hands = (
+            {n.id: n for n in session.fingers.bar_hands.notes} if session.fingers.bar_hands else {}
+        )
         rows = [(note, self._beats[note.id], hands.get(note.id)) for note in self._notes]
         self.figures = QLineEdit()
         self.figures.setAccessibleName(say("Figures, one for each note"))
@@ -180,7 +182,7 @@ class WhyNotDialog(QDialog):
             else:
                 self._tell(answer, "")
 
-        self._session.try_fingering(self._bar.index, pins, told)
+        self._session.fingers.try_fingering(self._bar.index, pins, told)
 
     # Telling.
 
@@ -189,7 +191,7 @@ class WhyNotDialog(QDialog):
         self._show()
 
     def _show(self) -> None:
-        found, now = self.found, self._session.bar_hands
+        found, now = self.found, self._session.fingers.bar_hands
         self.caution.say(say("Not possible. {why}", why=self.wrong) if self.wrong else "")
         waiting = bool(self.table.asked) and found is None and not self.wrong
         self.status.setText(

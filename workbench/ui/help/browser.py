@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import say
-from workbench.ui.help.topics import START, Page, found, pages, topic_of
+from workbench.ui.help.topics import START, HelpPage, found, pages, topic_of
 from workbench.ui.kit.look import colours, em
 from workbench.ui.kit.parts import Words
 
@@ -80,7 +80,7 @@ class HelpWindow(QWidget):
         topics = [page.topic for page in pages()]
         self.contents.setCurrentRow(topics.index(topic if topic in topics else START))
 
-    def _list(self, listed: tuple[Page, ...]) -> None:
+    def _list(self, listed: tuple[HelpPage, ...]) -> None:
         self.contents.blockSignals(True)
         self.contents.clear()
         for page in listed:

@@ -40,7 +40,8 @@ def report_text(session: Session) -> str:
             f"Lesson: {len(lesson.piece.bars)} bars, {len(lesson.piece.notes)} notes, "
             f"{len(lesson.pins)} pins, {len(lesson.notes)} remarks, "
             f"instrument {lesson.instrument.split(':')[0]}, capo {lesson.capo}, "
-            f"bar {session.position + 1} of {len(session.order)} in playing order"
+            f"bar {session.selection.position + 1} of {len(session.selection.order)} "
+            "in playing order"
         )
     lines += ["", session.last_fault or "No fault since the window was opened."]
     return "\n".join(lines).rstrip() + "\n"

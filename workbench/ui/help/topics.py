@@ -55,7 +55,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
 
 
 @dataclass(frozen=True)
-class Page:
+class HelpPage:
     """A page of the help: its topic, its title and its text in Markdown."""
 
     topic: str
@@ -83,27 +83,27 @@ def topic_of_class(name: str) -> str | None:
     return next((topic for topic, names in TOPICS.items() if name in names), None)
 
 
-def pages() -> tuple[Page, ...]:
+def pages() -> tuple[HelpPage, ...]:
     """All pages in the language spoken now; a page that is missing there is English."""
     return _pages(speech.chosen())
 
 
 @cache
-def _pages(code: str) -> tuple[Page, ...]:
+def _pages(code: str) -> tuple[HelpPage, ...]:
     return tuple(_page(topic, code) for topic in TOPICS)
 
 
-def _page(topic: str, code: str) -> Page:
+def _page(topic: str, code: str) -> HelpPage:
     path = FOLDER / code / f"{topic}.md"
     if not path.is_file():
         path = FOLDER / "en" / f"{topic}.md"
     text = path.read_text(encoding="utf-8")
     text = re.sub(r"\{([\w-]+)\}", lambda name: first_key(name[1]), text)
     heading = re.match(r"#\s+(.+)", text)
-    return Page(topic, heading[1].strip() if heading else topic, text)
+    return HelpPage(topic, heading[1].strip() if heading else topic, text)
 
 
-def found(words: str) -> tuple[Page, ...]:
+def found(words: str) -> tuple[HelpPage, ...]:
     """The pages that have all the words, those with all in the title first."""
     wanted = words.casefold().split()
     hits = [p for p in pages() if all(w in p.text.casefold() for w in wanted)]

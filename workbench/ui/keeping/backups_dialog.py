@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 from workbench.language.speech import chosen, count, say
 from workbench.music.errors import BadInput
 from workbench.store.backups import Backup, back_up, backups, contents
-from workbench.store.opening import Place
+from workbench.store.opening import StorePlace
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint, Heading, Words, Wrapped
 
@@ -23,7 +23,7 @@ from workbench.ui.kit.parts import Caution, Faint, Heading, Words, Wrapped
 class BackupList(QListWidget):
     """The backups of a store, the newest first."""
 
-    def __init__(self, place: Place) -> None:
+    def __init__(self, place: StorePlace) -> None:
         super().__init__()
         self._place = place
         self.found: tuple[Backup, ...] = ()
@@ -63,7 +63,7 @@ class BackupsDialog(QDialog):
 
     wanted = Signal(object)
 
-    def __init__(self, place: Place, parent: QWidget | None = None) -> None:
+    def __init__(self, place: StorePlace, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._place = place
         self.setWindowTitle(say("Backups"))

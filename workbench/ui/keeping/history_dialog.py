@@ -84,7 +84,7 @@ class HistoryDialog(QDialog):
         self.history = self._session.shelf.history(self._lesson_id)
         steps, at = self.history.steps, self.history.at
         faint = QColor(colours(self).faint)
-        order, lesson = self._session.order, self._session.lesson
+        order, lesson = self._session.selection.order, self._session.lesson
         self.list.blockSignals(True)
         self.list.clear()
         for place in range(len(steps) - 1, -1, -1):

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QPushButton, QVBoxLayou
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.backups import begin_anew, restore
-from workbench.store.opening import Place
+from workbench.store.opening import StorePlace
 from workbench.store.told import restored_words
 from workbench.ui.keeping.backups_dialog import BackupList
 from workbench.ui.kit.look import em
@@ -18,7 +18,9 @@ from workbench.ui.kit.parts import Caution, Heading, Words, Wrapped
 class TroubleDialog(QDialog):
     """Accepted where the store is to be opened again. ``said`` tells what was done."""
 
-    def __init__(self, sentence: str, place: Place | None, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, sentence: str, place: StorePlace | None, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self._place = place
         self.said = ""

@@ -19,7 +19,7 @@ class CautionsDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(say("Health cautions"))
         self.setAccessibleName(say("Health cautions"))
-        lesson, fingering = session.lesson, session.fingering
+        lesson, fingering = session.lesson, session.fingers.fingering
         said: tuple[str, ...] = (say(ALWAYS),)
         if lesson and fingering:
             said = cautions(

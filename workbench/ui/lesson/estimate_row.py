@@ -40,7 +40,7 @@ class EstimateRow(QWidget):
         layout.addWidget(self.words, 1)
         layout.addWidget(self.take_button)
         self._show()
-        for signal in (session.opened, session.changed, session.fingered):
+        for signal in (session.opened, session.changed, session.fingers.fingered):
             signal.connect(self.ask)
 
     def watch(self, findings: Findings) -> None:
@@ -52,7 +52,7 @@ class EstimateRow(QWidget):
         """Look anew, now or when it is seen next."""
         self.estimate = None
         lesson, fingering, findings = (
-            self._session.lesson, self._session.fingering, self._findings,
+            self._session.lesson, self._session.fingers.fingering, self._findings,
         )  # fmt: skip
         if lesson is None or fingering is None or findings is None or not self.isVisible():
             self._show()

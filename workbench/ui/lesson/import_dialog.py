@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import (
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.arranging.arrange import Arranged, arrange
 from workbench.arranging.leadsheet import is_lead_sheet, patterns_for, solo
 from workbench.arranging.words import counted
 from workbench.instrument.suiting import suited
@@ -26,6 +26,7 @@ from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
+from workbench.music.reading.apart import read_apart
 from workbench.music.telling.warnings import warnings
 from workbench.store.learning import as_learnt
 from workbench.store.rows import PieceRow
@@ -128,19 +129,19 @@ class ImportDialog(QDialog):
         self.form.setRowVisible(self.parts, len(parts) > 1)
 
     @property
-    def choice(self) -> dict[str, Any]:
-        """Tune and parts as the reader takes them."""
+    def choice(self) -> tuple[int, list[int]]:
+        """The number of the tune, and those of the parts."""
         rows = [self.parts.item(at) for at in range(self.parts.count())]
         taken = [
             row.data(Qt.ItemDataRole.UserRole)
             for row in rows
             if row.checkState() == Qt.CheckState.Checked
         ]
-        return {"tune": max(0, self.tune.currentIndex()) + 1, "parts": taken or None}
+        return max(0, self.tune.currentIndex()) + 1, taken
 
     def _read_again(self) -> None:
-        read, path, choice = self._session.services.read, self._path, self.choice
-        if self.parts.count() > 1 and not choice["parts"]:
+        path, (tune, parts) = self._path, self.choice
+        if self.parts.count() > 1 and not parts:
             self.problem.say(say("Tick at least one part."))
             self.make_button.setEnabled(False)
             return
@@ -148,7 +149,9 @@ class ImportDialog(QDialog):
         self._session.jobs.start(
             "read again",
             say("Reading the score"),
-            lambda progress: read(path, **choice, tick=lambda: progress(-1.0)),
+            lambda progress: read_apart(
+                path, tune=tune, parts=parts or None, tick=lambda: progress(-1.0)
+            ),
             self._show,
             wrong=self._refused,
         )
@@ -222,9 +225,9 @@ class ImportDialog(QDialog):
             return
         session, piece, same, path = self._session, self.piece, self._same, self._path
         hand = self.fields.hand.currentText()
-        arrange, printed = session.services.arrange, self.printed.isChecked()
+        printed = self.printed.isChecked()
 
-        def arrived(placed: Any) -> None:
+        def arrived(placed: Arranged) -> None:
             lesson = edits.new_lesson(placed, instrument, hand, printed)
             made, learnt = [""], [lesson]
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
+from workbench.arranging.arrange import arrange
 from workbench.arranging.decisions import decisions
 from workbench.arranging.words import counted
 from workbench.language.speech import say
@@ -72,7 +73,7 @@ class MusicDialog(QDialog):
         except BadInput as wrong:
             self.problem.say(str(wrong))
             return
-        arrange, lesson = session.services.arrange, session.lesson
+        lesson = session.lesson
         assert lesson
         wanted = {} if lesson.corrected else decisions(lesson.wanted)
 

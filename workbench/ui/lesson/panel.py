@@ -28,7 +28,7 @@ from workbench.instrument.table import instrument as find_instrument
 from workbench.language.names import key_words
 from workbench.language.speech import mark, say
 from workbench.music.reading.building import LONGEST_TEXT
-from workbench.teaching.grading.grade import LEVEL_WORDS
+from workbench.teaching.grading.grade import THIRD_WORDS
 from workbench.teaching.lessons.altered import altered
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench import edits
@@ -39,13 +39,13 @@ from workbench.ui.lesson.spans_dialog import SAFETY
 
 NONE = -1  # a spin box at its special value: not given
 #: Stored words as they are shown; others, such as "i-m", are shown as they are.
-SHOWN = {
+SHOWN: dict[str, str] = {
     "small": mark("small"),
     "medium": mark("medium"),
     "large": mark("large"),
-    **LEVELS,
+    **{str(level): words for level, words in LEVELS.items()},
     "thumb": mark("thumb"),
-    **LEVEL_WORDS,
+    **{str(third): words for third, words in THIRD_WORDS.items()},
     "": mark("not given"),
 }
 #: What a step of the history is called, by the field that it changes.
@@ -69,9 +69,11 @@ def shown(word: str) -> str:
     return say(SHOWN[word]) if word in SHOWN else word
 
 
-def with_word(settings: Settings, name: str, word: str) -> Settings:
-    """The settings with another level or style."""
-    return replace(settings, level=word) if name == "level" else replace(settings, style=word)
+def with_word(settings: Settings, name: str, at: int) -> Settings:
+    """The settings with another level or style, the one at that place of the list."""
+    if name == "level":
+        return replace(settings, level=tuple(LEVELS)[at])
+    return replace(settings, style=tuple(STYLES)[at])
 
 
 def with_tick(settings: Settings, name: str, on: bool) -> Settings:
@@ -125,7 +127,7 @@ class LessonPanel(QWidget):
         self._show.append(self._show_campanella)
         self.rest_strokes = self._tick(say("Mark rest strokes"), "rest_strokes")
         self.grade = self._number(say("&Grade"), "grade", 0, 8, "", say("not given"))
-        self.grade_level = self._choice(say("Within the grade"), ("", *LEVEL_WORDS), "grade_level")
+        self.grade_level = self._choice(say("Within the grade"), ("", *THIRD_WORDS), "grade_level")
         self.estimate = EstimateRow(self._session)
         self.form.addRow(self.estimate)
         self.practice = self._number(
@@ -168,7 +170,7 @@ class LessonPanel(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(area)
         self.music_button.clicked.connect(self.wants_music_changed)
-        for signal in (session.opened, session.changed, session.fingered):
+        for signal in (session.opened, session.changed, session.fingers.fingered):
             signal.connect(self.refresh)
         self.refresh()
 
@@ -211,9 +213,7 @@ class LessonPanel(QWidget):
         box.activated.connect(
             lambda at: self._session.edit(
                 say(STEPS[name]),
-                lambda lesson: edits.set_settings(
-                    lesson, with_word(lesson.settings, name, values[at])
-                ),
+                lambda lesson: edits.set_settings(lesson, with_word(lesson.settings, name, at)),
             )
         )
         self._show.append(
@@ -323,7 +323,7 @@ class LessonPanel(QWidget):
         self.changes.setText("\n".join(f"– {reason}" for reason in altered(lesson)))
         for part in (self.changes, self.changes_heading):
             part.setVisible(bool(lesson.changes or lesson.arranged))
-        fingering = self._session.fingering
+        fingering = self._session.fingers.fingering
         if fingering:
             audit = fingering.audit
             self.audit.setText(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import contextlib
 from dataclasses import replace
-from typing import Any
+from typing import TYPE_CHECKING, TypedDict
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QFormLayout, QLineEdit, QSpinBox, QWidget
@@ -14,7 +14,7 @@ from workbench.arranging.transpose import enharmonic, shift_by
 from workbench.arranging.weights import STRICT, TOP_FRET, Wishes
 from workbench.arranging.words import key_reason
 from workbench.fingering.pins.printed import prints_for
-from workbench.instrument.model import Instrument
+from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import HANDS, INSTRUMENTS
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
@@ -26,9 +26,25 @@ from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Faint, Words
 
+if TYPE_CHECKING:
+    from workbench.arranging.keys import Candidate
+
+
 OWN = "custom"
 MOST_STEPS = 24  # semitones: two octaves either way
 TUNING_HINT = "G4,C4,E4,A4@345"
+
+
+Candidates = tuple["Candidate", ...]
+
+
+class KeyChoice(TypedDict):
+    """Where a piece is to go, as ``arrange`` takes it."""
+
+    key: str | None
+    transpose: int | None
+    hand: Hand
+    wishes: Wishes
 
 
 class PlayingFields(QWidget):
@@ -175,20 +191,22 @@ class PlayingFields(QWidget):
         """Highest fret, strictness, and the parts of tune and bass as chosen; BadInput where
         one part is both."""
         return Wishes(
-            self.top_fret.value(), str(self.strict.currentData()),
+            self.top_fret.value(), self.strict.currentData(),
             int(self.tune_part.currentData() or 0), int(self.bass_part.currentData() or 0),
         )  # fmt: skip
 
-    def key_choice(self) -> dict[str, Any]:
-        """Key, hand and wishes as ``arrange`` takes them: semitones of a listed key, or a key
-        by name, or neither where the piece may go where it lies best."""
-        more = {"hand": find_hand(self.hand.currentText()), "wishes": self.wishes()}
+    def key_choice(self) -> KeyChoice:
+        """Key, hand and wishes as chosen: semitones of a listed key, or a key by name, or
+        neither where the piece may go where it lies best."""
         text = self.key.currentText().strip()
         at = self.key.findText(text)
-        if at >= 0:
-            chosen = self.key.itemData(at)
-            return more if chosen is None else {"transpose": chosen, **more}
-        return {"key": text, **more} if text else {"transpose": 0, **more}
+        named = at < 0 and bool(text)
+        return {
+            "key": text if named else None,
+            "transpose": None if named else self.key.itemData(at) if at >= 0 else 0,
+            "hand": find_hand(self.hand.currentText()),
+            "wishes": self.wishes(),
+        }
 
     def _ask_keys(self) -> None:
         self.changed.emit()
@@ -202,26 +220,29 @@ class PlayingFields(QWidget):
             self.hint.setText(str(wrong))
             return
         self.hint.setText(say("Looking for keys that lie well …"))
-        candidates = self._session.services.candidates
 
-        def work(progress: Progress) -> Any:
-            def growing(found: Any) -> None:
+        def work(progress: Progress) -> Candidates:
+            from workbench.arranging.keys import by_key, candidate_keys
+
+            def growing(found: Candidates) -> None:
                 # the dialog may have been closed meanwhile
                 with contextlib.suppress(RuntimeError):
-                    self._grown.emit((piece, instrument, wishes, found))
+                    self._grown.emit((piece, instrument, wishes, by_key(found)))
 
             def told(done: int, of: int) -> None:
                 progress(done / max(1, of))
 
-            return candidates(
-                piece, instrument, hand, wishes=wishes, growing=growing, progress=told
+            return by_key(
+                candidate_keys(
+                    piece, instrument, hand, wishes=wishes, growing=growing, progress=told
+                )
             )
 
         self._session.jobs.start(
             "keys", say("Looking for keys that lie well"), work, self._show_keys, lane="keys"
         )
 
-    def _show_growing(self, so_far: Any) -> None:
+    def _show_growing(self, so_far: tuple[Piece, Instrument, Wishes, Candidates]) -> None:
         """The ranking as far as it goes, where it still is the one asked for and the list is
         not just open under the teacher's pointer."""
         piece, instrument, wishes, found = so_far
@@ -232,7 +253,7 @@ class PlayingFields(QWidget):
         if same and piece is self._piece and not self.key.view().isVisible():
             self._show_keys(found, done=False)
 
-    def _show_keys(self, found: Any, *, done: bool = True) -> None:
+    def _show_keys(self, found: Candidates, *, done: bool = True) -> None:
         at = self.key.currentIndex()
         written = self.key.currentText() if self.key.findText(self.key.currentText()) < 0 else ""
         kept = self.key.itemData(at) if at >= 0 else (None if self._new else 0)
@@ -316,7 +337,7 @@ def moved_words(semitones: int) -> str:
     return count(-semitones, "{n} semitone lower", "{n} semitones lower")
 
 
-def candidate_words(one: Any) -> str:
+def candidate_words(one: Candidate) -> str:
     """A key in the list: its name, how far it moves the piece, what it costs."""
     words = f"{key_words(one.key)} ({moved_words(one.transposition)})"
     if one.unplayable:

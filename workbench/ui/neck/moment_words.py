@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 
 def moment_words(session: Session) -> tuple[str, str]:
     """The heading of the fretboard, and a sentence or two below it."""
-    bar, hands = session.bar, session.bar_hands
+    bar, hands = session.selection.bar, session.fingers.bar_hands
     if bar is None:
         return say("Fretboard"), ""
     pickup = bar.number == "0"
@@ -23,7 +23,7 @@ def moment_words(session: Session) -> tuple[str, str]:
     if hands is None:
         return heading, say("The fingering is being worked out …")
     # the reach stands on the neck, and the caution beside the other fingerings
-    note = session.note_hands
+    note = session.fingers.note_hands
     if note is not None:
         from workbench.ui.bench.grips import spoken
 

@@ -44,7 +44,7 @@ ALONG = {  # keys to pages along the neck, from the nut on
 }  # fmt: skip
 
 
-class Neck(QWidget):
+class DrawnNeck(QWidget):
     """The drawn neck itself; ``NeckView`` scrolls it."""
 
     def __init__(self, session: Session, view_width: Callable[[], int]) -> None:
@@ -89,7 +89,7 @@ class Neck(QWidget):
 
     def _highest(self) -> int:
         """The highest fret that the piece uses as it is fingered."""
-        fingering = self._session.fingering
+        fingering = self._session.fingers.fingering
         if fingering is not None and fingering is not self._measured:
             frets = (n.fret or 0 for bar in fingering.bars for n in bar.notes)
             self._measured, self._used = fingering, max(frets, default=0)
@@ -100,24 +100,24 @@ class Neck(QWidget):
         """What is on the neck now."""
         session = self._session
         if self.heard[0] >= 0 and session.lesson is not None:
-            return heard_picture(session.hands_of(self.heard[0]), self.heard[1])
-        hands = session.bar_hands
+            return heard_picture(session.fingers.hands_of(self.heard[0]), self.heard[1])
+        hands = session.fingers.bar_hands
         if hands is None or session.lesson is None:
             return Picture()
-        chosen = session.note_hands
+        chosen = session.fingers.note_hands
         shown = picture_of(
-            hands, chosen.id if chosen else session.note_id, session.instrument, session.hand,
-            self._neighbour,
+            hands, chosen.id if chosen else session.selection.note_id, session.instrument,
+            session.hand, self._neighbour,
         )  # fmt: skip
         return replace(shown, dragged=self._dragged_to, cursor=self._cursor)
 
     def _neighbour(self, by: int) -> Moment | None:
         """The last moment of the bar before, or the first of the bar after."""
         session = self._session
-        position = session.position + by
-        if not 0 <= position < len(session.order):
+        position = session.selection.position + by
+        if not 0 <= position < len(session.selection.order):
             return None
-        hands = session.hands_of(session.order[position])
+        hands = session.fingers.hands_of(session.selection.order[position])
         found = moments(hands) if hands else ()
         return found[-1 if by < 0 else 0] if found else None
 
@@ -140,9 +140,9 @@ class Neck(QWidget):
     def refresh(self) -> None:
         """Follow the session."""
         self.setFixedSize(self.sizeHint())
-        hands = self._session.bar_hands
+        hands = self._session.fingers.bar_hands
         notes = "; ".join(spoken(note) for note in hands.notes) if hands else ""
-        chosen = self._session.note_hands
+        chosen = self._session.fingers.note_hands
         said = say("Selected: {note}.", note=spoken(chosen)) + " " if chosen else ""
         reach = self.picture.reach
         measured = f"{reach.words} " if reach else ""
@@ -184,19 +184,19 @@ class Neck(QWidget):
         note = self.note_at(point)
         self._moved = None
         if note is not None:
-            self._session.select(self._session.position, note)
+            self._session.selection.select(self._session.selection.position, note)
             self._drag, self._pressed_at = note, point
-        elif place and self._session.note_id:
-            self._moved = self._session.note_id
-            self._session.move_note(self._session.note_id, *place)
+        elif place and self._session.selection.note_id:
+            self._moved = self._session.selection.note_id
+            self._session.hand_edits.move_note(self._session.selection.note_id, *place)
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Pin the finger under the pointer as it is, save one that the first click moved."""
         note = self.note_at(event.position())
         if event.button() != Qt.MouseButton.LeftButton or note is None or note == self._moved:
             return
-        self._session.select(self._session.position, note)
-        self._session.pin_notes()
+        self._session.selection.select(self._session.selection.position, note)
+        self._session.hand_edits.pin_notes()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         if not self._drag:
@@ -213,7 +213,7 @@ class Neck(QWidget):
         note, place, dragged = self._drag, self._dragged_to, self._cursor is not None
         self._drag = self._dragged_to = self._cursor = None
         if note and place:
-            self._session.move_note(note, *place)
+            self._session.hand_edits.move_note(note, *place)
         elif dragged:
             self._session.told.emit(say("That place does not sound this note; use a dashed ring."))
         self.update()
@@ -234,7 +234,7 @@ class Neck(QWidget):
     def event(self, event: QEvent) -> bool:
         if isinstance(event, QHelpEvent):
             note = self.note_at(QPointF(event.pos()))
-            hands = self._session.bar_hands
+            hands = self._session.fingers.bar_hands
             found = next((n for n in hands.notes if n.id == note), None) if hands else None
             QToolTip.showText(
                 event.globalPos(),
@@ -250,14 +250,19 @@ class NeckView(QScrollArea):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        self.neck = Neck(session, lambda: self.viewport().width())
+        self.neck = DrawnNeck(session, lambda: self.viewport().width())
         self.setWidget(self.neck)
         self.setFocusProxy(self.neck)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         self.setAccessibleName(say("Fretboard view"))
         self._tall = 0
-        for signal in (session.opened, session.changed, session.fingered, session.selected):
+        for signal in (
+            session.opened,
+            session.changed,
+            session.fingers.fingered,
+            session.selection.selected,
+        ):
             signal.connect(self.refresh)
         session.handed.connect(self._mirror)
         self.refresh()
@@ -280,7 +285,7 @@ class NeckView(QScrollArea):
         moved = bar != self.neck.heard[0]
         self.neck.heard = (bar, notes)
         self.neck.update()
-        hands = self._session.hands_of(bar) if moved and bar >= 0 else None
+        hands = self._session.fingers.hands_of(bar) if moved and bar >= 0 else None
         if hands is not None:
             for note in sorted(hands.notes, key=lambda n: -(n.fret or 0)):
                 if note.string and note.fret is not None:
@@ -299,7 +304,7 @@ class NeckView(QScrollArea):
 
     def _middle(self) -> float:
         """Where the eye rests, in pixels of the view: the selected finger if it is in sight."""
-        chosen, wide = self._session.note_hands, self.viewport().width()
+        chosen, wide = self._session.fingers.note_hands, self.viewport().width()
         if chosen is not None and chosen.string and chosen.fret is not None:
             x = self.neck.centre_of(chosen.string, chosen.fret).x()
             if 0 <= x - self.horizontalScrollBar().value() <= wide:
@@ -318,12 +323,12 @@ class NeckView(QScrollArea):
     def refresh(self) -> None:
         """Follow the session, and keep its fingers in sight."""
         self._shape()
-        neck, hands = self.neck.neck, self._session.bar_hands
+        neck, hands = self.neck.neck, self._session.fingers.bar_hands
         if neck is None or hands is None:
             return
         places = {(n.string, n.fret) for n in hands.notes if n.string and n.fret is not None}
         places |= {(ghost.string, ghost.fret) for ghost in self.neck.picture.ghosts}
-        chosen = self._session.note_hands
+        chosen = self._session.fingers.note_hands
         # Farthest up the neck first: what does not fit any more goes there.
         for place in sorted(places, key=lambda p: -p[1]):
             self._show_place(place)

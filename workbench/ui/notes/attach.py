@@ -52,7 +52,7 @@ class Attachments(QWidget):
         self.button.setMenu(menu)
         self.box = GripBox()
         self.grip = _Card(say("Grip"), self.box, lambda: self.removed.emit("grip"))
-        self.neck = _Neck(session)
+        self.neck = _RejectedNeck(session)
         self.why = Wrapped()
         self.rejected = _Card(
             say("Not this way"), self.neck, lambda: self.removed.emit("rejected"), self.why
@@ -83,7 +83,7 @@ class Attachments(QWidget):
         hands = None
         if note is not None and note.rejected and session.lesson is not None:
             home = session.lesson.piece.bar_of.get(note.rejected[0][0], -1)
-            hands = session.hands_of(home)
+            hands = session.fingers.hands_of(home)
         self.rejected.setVisible(note is not None and bool(note.rejected))
         if note is not None and note.rejected:
             self.why.setText(note.why)
@@ -132,7 +132,7 @@ class Attachments(QWidget):
         self.open_button.hide()
 
 
-class _Neck(QWidget):
+class _RejectedNeck(QWidget):
     """The neck with the fingering that was not taken, made anew for each instrument."""
 
     def __init__(self, session: Session) -> None:

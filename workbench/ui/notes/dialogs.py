@@ -53,7 +53,7 @@ class GripDialog(Asking):
         layout.addWidget(self.buttons)
         self.frets.textChanged.connect(self._typed)
         self.take_button.clicked.connect(self.take_present)
-        self.take_button.setEnabled(session.bar_hands is not None)
+        self.take_button.setEnabled(session.fingers.bar_hands is not None)
         self.picture.show_grip((None,) * strings)
         if grip is not None:
             self.frets.setText(grip_text(grip))
@@ -66,9 +66,9 @@ class GripDialog(Asking):
 
     def take_present(self) -> None:
         """Write down the grip that is on the fretboard now."""
-        hands = self._session.bar_hands
+        hands = self._session.fingers.bar_hands
         if hands is not None:
-            grip = current_grip(hands, self._session.note_id, self._session.instrument)
+            grip = current_grip(hands, self._session.selection.note_id, self._session.instrument)
             self.frets.setText(grip_text(grip))
 
     def _typed(self) -> None:

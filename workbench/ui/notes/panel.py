@@ -71,8 +71,8 @@ class NotePanel(QWidget):
         self.attached.removed.connect(self.take_off)
         session.opened.connect(self._opened)
         session.changed.connect(self.refresh)
-        session.fingered.connect(self.refresh)
-        session.selected.connect(self._moved)
+        session.fingers.fingered.connect(self.refresh)
+        session.selection.selected.connect(self._moved)
         self._fill(None)
 
     def _lay_out(self) -> None:
@@ -135,7 +135,7 @@ class NotePanel(QWidget):
 
     def refresh(self) -> None:
         """Show the notes of the selected bar; the one being written stays selected."""
-        bar, lesson = self._session.bar, self._session.lesson
+        bar, lesson = self._session.selection.bar, self._session.lesson
         heading = say("Remarks")
         if bar is not None:
             heading = say("Remarks, {bar}", bar=bar_name(bar))
@@ -164,7 +164,7 @@ class NotePanel(QWidget):
         else:
             self._fill(None)
         for part in (self.add_button, self.list):
-            part.setEnabled(self._session.bar is not None)
+            part.setEnabled(self._session.selection.bar is not None)
 
     @property
     def _is_new(self) -> bool:
@@ -175,7 +175,7 @@ class NotePanel(QWidget):
 
     @property
     def _covers_bar(self) -> bool:
-        index = self._session.bar_index
+        index = self._session.selection.bar_index
         return bool(self._shown and self._shown.first_bar <= index <= self._shown.last_bar)
 
     def _chosen(self, item: QListWidgetItem | None, _before: object) -> None:
@@ -200,15 +200,15 @@ class NotePanel(QWidget):
 
     def new_note(self) -> None:
         """Begin a note on the selected bars (the selected note, if there is one)."""
-        index = self._session.bar_index
+        index = self._session.selection.bar_index
         if index < 0:
             return
         if not self._turned_away():
             return
-        bars = self._session.note_bars  # notes in several bars mean all of these
+        bars = self._session.selection.note_bars  # notes in several bars mean all of these
         if len(bars) < 2:
             bars = self.bars if index in self.bars else (index,)
-        meant = self._session.note_id if len(bars) == 1 else None
+        meant = self._session.selection.note_id if len(bars) == 1 else None
         self._filling = True
         self.list.setCurrentRow(-1)
         self._filling = False
@@ -290,10 +290,10 @@ class NotePanel(QWidget):
         from workbench.ui.notes.rejected import RejectedDialog
 
         session = self._session
-        home = session.bar_index
+        home = session.selection.bar_index
         if note.rejected and session.lesson is not None:
             home = session.lesson.piece.bar_of.get(note.rejected[0][0], home)
-        hands = session.hands_of(home)
+        hands = session.fingers.hands_of(home)
         if hands is None or not hands.notes:
             session.failed.emit(
                 say("This bar has no fingering to compare with yet; try again in a moment.")

@@ -47,7 +47,7 @@ class RejectedDialog(Asking):
         )
         self.choice.setMinimumContentsLength(20)
         self.choices = tuple(
-            c for c in session.choices or () if differing(hands, _rows_of(c.notes))
+            c for c in session.fingers.choices or () if differing(hands, _rows_of(c.notes))
         )
         self.choice.addItem(say("Put together by hand"))
         self.choice.addItems([told(found.reason) for found in self.choices])
@@ -182,7 +182,7 @@ class RejectedDialog(Asking):
         """Finger the piece with these places and write down what that brings."""
         from workbench.ui.bench.verdict import price
 
-        lesson, session, before = self._lesson, self._session, self._session.fingering
+        lesson, session, before = self._lesson, self._session, self._session.fingers.fingering
         if before is None:
             return
         mine = {row[0]: Pin(*row) for row in self.other_rows}

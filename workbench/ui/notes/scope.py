@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
-from typing import Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
@@ -130,7 +130,7 @@ class NoteScope(QWidget):
             for letter in dict.fromkeys(section_letters(lesson)):
                 if letter:
                     self.section.addItem(say("section {letter}", letter=letter), letter)
-        here = self._session.bar_index
+        here = self._session.selection.bar_index
         near = here if note.first_bar <= here <= note.last_bar else note.first_bar
         bar = piece.bars[piece.bar_of.get(note.note or "", near)]
         self.note.clear()
@@ -176,12 +176,12 @@ class NoteScope(QWidget):
 
     def _reached(self, scope: int) -> None:
         """Another reach: propose what is selected now."""
-        here = self._session.bar_index
+        here = self._session.selection.bar_index
         if scope == SECTION and not self.section.count():
             scope = BARS
             self.reach.setCurrentIndex(scope)
         if scope == NOTE:
-            at = self.note.findData(self._session.note_id)
+            at = self.note.findData(self._session.selection.note_id)
             self.note.setCurrentIndex(max(0, at))
         elif scope == SECTION:
             lesson = self._session.lesson
@@ -208,7 +208,7 @@ def _box(name: str) -> QComboBox:
     return box
 
 
-def _row(parts: Any) -> QWidget:
+def _row(parts: Iterable[tuple[str, QComboBox]]) -> QWidget:
     row = QWidget()
     layout = QHBoxLayout(row)
     layout.setContentsMargins(0, 0, 0, 0)

@@ -145,7 +145,7 @@ class NoteList(QListWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWordWrap(True)
-        self.setItemDelegate(_Rich(self))
+        self.setItemDelegate(_RichRows(self))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setMinimumHeight(em(self, 3))
@@ -183,7 +183,7 @@ def attached(note: BarNote) -> list[str]:
     return out
 
 
-class _Rich(QStyledItemDelegate):
+class _RichRows(QStyledItemDelegate):
     """Paints formatted words."""
 
     def __init__(self, view: QListWidget) -> None:

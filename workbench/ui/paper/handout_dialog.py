@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import asdict
 from pathlib import Path
-from typing import Any
 
 from PySide6.QtCore import QSize, Qt, QTimer
 from PySide6.QtWidgets import (
@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.handout.offered import AUDIENCES, OFFERED, ORDERS, PAPERS, PARTS, title_of
+from workbench.handout.options import HandoutOptions
 from workbench.language.speech import count, say
 from workbench.music.files import readable_name
 from workbench.music.suffixes import NAMES
@@ -40,9 +41,7 @@ SOON = 200  # milliseconds after the last change of an option
 class HandoutDialog(QDialog):
     """Lays out and writes in the background; choices are remembered."""
 
-    def __init__(
-        self, session: Session, parent: QWidget | None = None
-    ) -> None:
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
         self.setWindowTitle(say("Handout"))
@@ -139,7 +138,7 @@ class HandoutDialog(QDialog):
         for bar in lesson.piece.bars:
             self.first.addItem(bar.number)
             self.last.addItem(bar.number)
-        here = max(0, self._session.bar_index)
+        here = max(0, self._session.selection.bar_index)
         self.first.setCurrentIndex(here)
         self.last.setCurrentIndex(min(here + 3, len(lesson.piece.bars) - 1))
         rows = sorted(self._session.shelf.lessons(), key=lambda row: row.id != lesson.id)
@@ -219,44 +218,47 @@ class HandoutDialog(QDialog):
         self.file.propose(readable_name(*of, what))
 
     @property
-    def options(self) -> dict[str, Any]:
+    def options(self) -> HandoutOptions:
         """What the pages are made for."""
-        return {
-            "audience": self.audience.currentData(),
-            "paper": self.paper.currentData(),
-            "large": self.large.isChecked(),
-            "left_handed": self.left_handed.isChecked(),
-            "strings": self.strings.isChecked(),
-            "studio": self.studio.text().strip(),
-            "contact": self.contact.text().strip(),
-            **{name: box.isChecked() for name, box in self.parts.items()},
-        }
+        return HandoutOptions(
+            audience=self.audience.currentData(),
+            paper=self.paper.currentData(),
+            large=self.large.isChecked(),
+            left_handed=self.left_handed.isChecked(),
+            strings=self.strings.isChecked(),
+            studio=self.studio.text().strip(),
+            contact=self.contact.text().strip(),
+            plan=self.parts["plan"].isChecked(),
+            grips=self.parts["grips"].isChecked(),
+            care=self.parts["care"].isChecked(),
+            lines=self.parts["lines"].isChecked(),
+        )
 
     def _job(self) -> printed_job.Job:
         """Everything that is chosen, to be worked off in the background."""
         rows = [self.lessons.item(at) for at in range(self.lessons.count())]
         session = self._session
-        assert session.lesson and session.fingering
+        assert session.lesson and session.fingers.fingering
         return printed_job.Job(
-            self.kind, self.options, self.booklet.isChecked(), str(self.order.currentData()),
+            self.kind, self.options, self.booklet.isChecked(), self.order.currentData(),
             self.title.text().strip(),
             tuple(str(row.data(Qt.ItemDataRole.UserRole)) for row in rows
                   if row.checkState() == Qt.CheckState.Checked),
             (self.first.currentIndex(), self.last.currentIndex()),
             self.dots.value(), self.clear.isChecked(),
-            session.lesson, session.fingering, session.shelf, session.services,
+            session.lesson, session.fingers.fingering, session.shelf, session.services,
         )  # fmt: skip
 
     def _lay_out(self) -> None:
         """See the page that is chosen, as it will be printed."""
         session, preview = self._session, self.preview
-        if session.fingering is None or session.lesson is None:
+        if session.fingers.fingering is None or session.lesson is None:
             self._soon.start()
             return
         job, number = self._job(), preview.number
         wide, ratio = preview.wide, preview.devicePixelRatioF()
 
-        def arrived(found: printed_job.Seen) -> None:
+        def arrived(found: printed_job.SeenPage) -> None:
             preview.set_count(found.count)
             preview.show_page(found.image)
             self.hint.setText(found.words)
@@ -274,17 +276,17 @@ class HandoutDialog(QDialog):
         if path is None:
             self.problem.say(say("Say where the file goes: write a name, or choose one."))
             return
-        if session.fingering is None or session.lesson is None:
-            self.problem.say(
-                say("The fingering is still being worked out; try again in a moment.")
-            )
+        if session.fingers.fingering is None or session.lesson is None:
+            self.problem.say(say("The fingering is still being worked out; try again in a moment."))
             return
         self.question = ask_to_replace(self, path, lambda: self._make(path))
 
     def _make(self, path: Path) -> None:
         session = self._session
-        kept = {k: v for k, v in self.options.items() if k != "left_handed"}
-        kept |= {"folder": str(path.parent), "book": self.title.text().strip()}
+        kept = asdict(self.options) | {
+            "folder": str(path.parent), "book": self.title.text().strip(),
+        }  # fmt: skip
+        del kept["left_handed"]
         session.guard(lambda: session.shelf.set_setting(REMEMBERED, kept))
         job = self._job()
 

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
+
+from PySide6.QtGui import QImage
 
 from workbench.fingering.types import Fingering
+from workbench.handout.options import HandoutOptions
 from workbench.language.speech import say
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
@@ -15,6 +18,7 @@ from workbench.ui.bench.services import Services, engraving_in_this_thread, play
 if TYPE_CHECKING:
     from workbench.handout.files.passage import PassageOptions
     from workbench.handout.products import Prepared, Request
+    from workbench.handout.sheets.grip_sheet import Order
 
 
 @dataclass(frozen=True)
@@ -23,9 +27,9 @@ class Job:
     ``bars`` the first and last bar of a picture."""
 
     kind: str
-    options: dict[str, Any]
+    options: HandoutOptions
     booklet: bool
-    order: str
+    order: Order
     title: str
     ids: tuple[str, ...]
     bars: tuple[int, int]
@@ -38,15 +42,15 @@ class Job:
 
 
 @dataclass(frozen=True)
-class Seen:
+class SeenPage:
     """One page as a picture, how many there are, and what is to be known for printing."""
 
-    image: Any
+    image: QImage
     count: int
     words: str
 
 
-def seen(job: Job, number: int, wide: int, ratio: float) -> Seen:
+def seen(job: Job, number: int, wide: int, ratio: float) -> SeenPage:
     """Page ``number`` of what the job makes, ``wide`` pixels of the screen across."""
     from workbench.handout.files.passage import passage_image, passage_systems
     from workbench.handout.products import laid_out
@@ -64,11 +68,11 @@ def seen(job: Job, number: int, wide: int, ratio: float) -> Seen:
         if job.kind == "music":
             words = say("MusicXML holds strings, frets and the fingers of both hands; MIDI the "
                         "notes as they sound, in playing order.")  # fmt: skip
-        return Seen(scaled, 1, words)
+        return SeenPage(scaled, 1, words)
     document = laid_out(_request(job), _lessons(job))
     page = max(0, min(number, document.count - 1))
     words = flip_words(document.inner.count) if isinstance(document, Booklet) else ""
-    return Seen(page_image(document, page, wide, ratio), document.count, words)
+    return SeenPage(page_image(document, page, wide, ratio), document.count, words)
 
 
 def made(job: Job, path: str, progress: Callable[[float], None]) -> int:
@@ -91,19 +95,15 @@ def made(job: Job, path: str, progress: Callable[[float], None]) -> int:
     from workbench.handout.products import make_product
 
     lessons = _lessons(job)
-    pages = make_product(
-        _request(job), lessons, path, lambda done, of: progress(done / max(1, of))
-    )
+    pages = make_product(_request(job), lessons, path, lambda done, of: progress(done / max(1, of)))
     remember_grades(job.shelf, job.kind, lessons)
     return pages
 
 
 def _request(job: Job) -> Request:
-    from workbench.handout.options import HandoutOptions
     from workbench.handout.products import Request
 
-    order: Any = job.order
-    return Request(job.kind, HandoutOptions(**job.options), job.booklet, order, job.title)
+    return Request(job.kind, job.options, job.booklet, job.order, job.title)
 
 
 def _passage(job: Job) -> PassageOptions:

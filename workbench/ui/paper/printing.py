@@ -6,8 +6,7 @@ What is shown and printed is painted by the same functions as the PDF.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import fields, replace
-from typing import Any
+from dataclasses import replace
 
 from PySide6.QtCore import QMarginsF, QSize, Qt
 from PySide6.QtGui import QPageLayout, QPainter
@@ -26,10 +25,11 @@ from PySide6.QtWidgets import (
 from workbench.fingering.types import Fingering
 from workbench.handout.from_shelf import extras_of, remember_grades
 from workbench.handout.offered import AUDIENCES, PAPERS
-from workbench.handout.options import HandoutOptions, page_size
+from workbench.handout.options import Audience, HandoutOptions, page_size
 from workbench.handout.products import Prepared
 from workbench.handout.sheets.page import Handout
 from workbench.language.speech import count, say
+from workbench.music.codec import from_dict
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
@@ -43,9 +43,7 @@ OPTIONS = "handout.options"  # what the handout's dialog remembers
 ZOOM = 1.2
 
 
-def compose(
-    lesson: Lesson, fingering: Fingering, options: HandoutOptions, shelf: Shelf
-) -> Handout:
+def compose(lesson: Lesson, fingering: Fingering, options: HandoutOptions, shelf: Shelf) -> Handout:
     """Lay the pages out; for a thread behind the interface."""
     engraving_in_this_thread()
     return Handout(lesson, fingering, options, extras_of(shelf, lesson, fingering))
@@ -99,12 +97,10 @@ def paint_on(
     return last - first + 1
 
 
-def options_for(session: Session, audience: str) -> dict[str, Any]:
+def options_for(session: Session, audience: Audience) -> HandoutOptions:
     """The options remembered for handouts, as far as they are known to the page."""
-    kept = session.shelf.setting(OPTIONS, {})
-    known = {field.name for field in fields(HandoutOptions)}
-    options = {name: value for name, value in dict(kept).items() if name in known}
-    return {**options, "audience": audience, "left_handed": session.left_handed}
+    kept = from_dict(HandoutOptions, session.shelf.setting(OPTIONS, {}))
+    return replace(kept, audience=audience, left_handed=session.left_handed)
 
 
 class PrintPreview(QDialog):
@@ -163,13 +159,13 @@ class PrintPreview(QDialog):
 
     @classmethod
     def prepare(
-        cls, session: Session, audience: str, over: QWidget, show: Callable[[QDialog], None]
+        cls, session: Session, audience: Audience, over: QWidget, show: Callable[[QDialog], None]
     ) -> None:
         """Lay the pages out in the background, then ``show`` them in a dialog over a window."""
-        lesson, fingering = session.lesson, session.fingering
+        lesson, fingering = session.lesson, session.fingers.fingering
         if lesson is None or fingering is None:
             return
-        options = HandoutOptions(**options_for(session, audience))
+        options = options_for(session, audience)
 
         def arrived(handout: Handout) -> None:
             show(cls(session, handout, lesson, fingering, over))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Unpack
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QCheckBox,
@@ -18,7 +20,7 @@ from workbench.sound.programme import FASTEST, SLOWEST, WHO
 from workbench.ui.kit.flow import FlowLayout
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Words
-from workbench.ui.player.conductor import Conductor
+from workbench.ui.player.conductor import Conductor, MannerChange
 from workbench.ui.player.spans import SPANS
 
 
@@ -88,7 +90,7 @@ class PlayerBar(QWidget):
         self.show_manner()
         self._show_state(False)
 
-    def _set(self, **which: object) -> None:
+    def _set(self, **which: Unpack[MannerChange]) -> None:
         if not self._filling:
             self.conductor.set_manner(**which)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import asdict, replace
 from fractions import Fraction
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, TypedDict, Unpack
 
 from PySide6.QtCore import QObject, Qt, QTimer, Signal
 
@@ -20,7 +20,7 @@ from workbench.ui.player.spans import SPANS, Span, span_of
 if TYPE_CHECKING:
     from workbench.sound.bank import Bank
     from workbench.sound.player import Heard, Player
-    from workbench.sound.programme import Programme, Version
+    from workbench.sound.programme import HeardVersion, Programme
     from workbench.ui.bench.session import Session
 
 KEPT = "player"
@@ -33,6 +33,18 @@ def opened_player() -> Player:
     from workbench.sound.player import Player
 
     return Player()
+
+
+class MannerChange(TypedDict, total=False):
+    """Fields of a ``Manner`` to be changed."""
+
+    tempo: float
+    loop: bool
+    count_in: bool
+    metronome: bool
+    who: str
+    alone: bool
+    trainer: Trainer | None
 
 
 class Conductor(QObject):
@@ -48,7 +60,7 @@ class Conductor(QObject):
         self.opened = opened
         self._player: Player | None = None
         self._programme: Programme | None = None
-        self._banks: dict[Any, Bank] = {}
+        self._banks: dict[object, Bank] = {}
         self._last: Heard | None = None
         self._shown = True  # what plays is the lesson's own music
         self.manner = Manner()
@@ -62,11 +74,11 @@ class Conductor(QObject):
         self._tick.setInterval(TICK)
         self._tick.timeout.connect(self._look)
         session.opened.connect(self.stop)
-        session.fingered.connect(self._warm)
+        session.fingers.fingered.connect(self._warm)
 
     # How it is played.
 
-    def set_manner(self, **which: Any) -> None:
+    def set_manner(self, **which: Unpack[MannerChange]) -> None:
         """Change the manner; what plays changes with the next round, tempo and voices now."""
         self.manner = replace(self.manner, **which)
         self._keep()
@@ -138,10 +150,10 @@ class Conductor(QObject):
         else:
             self.play(self.span)
 
-    def play(self, which: str, against: Version | None = None) -> None:
+    def play(self, which: str, against: HeardVersion | None = None) -> None:
         """Play a span of the open lesson, one of ``SPANS``; with another version of it, both
         in turn."""
-        if self.session.lesson is not None and self.session.order:
+        if self.session.lesson is not None and self.session.selection.order:
             span = span_of(self.session, which, tuple(self.rows()))
             self.start(self.programme(span, self.manner, against))
 
@@ -149,15 +161,17 @@ class Conductor(QObject):
         """Play written bars in a manner of their own, as a plan's item asks."""
         lesson = self.session.lesson
         if lesson is not None and bars:
-            at = self.session.position_of(bars[0])
-            self.start(self._of(lesson.piece, self.session.fingering, bars, at, manner))
+            at = self.session.selection.position_of(bars[0])
+            self.start(self._of(lesson.piece, self.session.fingers.fingering, bars, at, manner))
 
-    def programme(self, span: Span, manner: Manner, against: Version | None = None) -> Programme:
+    def programme(
+        self, span: Span, manner: Manner, against: HeardVersion | None = None
+    ) -> Programme:
         """A span of the open lesson as a programme."""
         session = self.session
         assert session.lesson
-        order = session.order[span.first : span.last + 1]
-        made = self._of(session.lesson.piece, session.fingering, order, span.first, manner)
+        order = session.selection.order[span.first : span.last + 1]
+        made = self._of(session.lesson.piece, session.fingers.fingering, order, span.first, manner)
         made.onset, made.against = span.onset, against
         return made
 
@@ -254,7 +268,7 @@ class Conductor(QObject):
     def _warm(self) -> None:
         """Make the first sounds of the lesson before anybody asks for them."""
         session = self.session
-        if session.lesson is None or not session.order:
+        if session.lesson is None or not session.selection.order:
             return
         programme = self.programme(span_of(session, SPANS[0]), Manner())
 

@@ -33,29 +33,31 @@ class Span:
 
 def span_of(session: Session, which: str, rows: tuple[int, ...] = ()) -> Span:
     """The span of that name. ``rows`` are the written bars selected in the bar list."""
-    at, last = session.position, len(session.order) - 1
+    at, last = session.selection.position, len(session.selection.order) - 1
     if which == WHOLE:
         return Span(0, last)
     if which == FROM_NOTE:
         return Span(at, last, _onset(session))
     if which == SELECTED:
-        return _reaching(session, set(rows) | set(session.note_bars) | {session.bar_index})
+        return _reaching(
+            session, set(rows) | set(session.selection.note_bars) | {session.selection.bar_index}
+        )
     if which == SECTION:
         return _section(session)
     return Span(at, at)
 
 
 def _onset(session: Session) -> Fraction:
-    bar, note = session.bar, session.note_id
+    bar, note = session.selection.bar, session.selection.note_id
     found = next((n for n in bar.notes if n.id == note), None) if bar else None
     return found.onset if found else Fraction(0)
 
 
 def _reaching(session: Session, bars: set[int]) -> Span:
     """The stretch of the playing order around here that holds these written bars."""
-    first = last = session.position
+    first = last = session.selection.position
     low, high = min(bars), max(bars)
-    order = session.order
+    order = session.selection.order
     while first > 0 and low <= order[first - 1] <= high and order[first - 1] == order[first] - 1:
         first -= 1
     while last < len(order) - 1 and order[last + 1] == order[last] + 1 <= high:
@@ -67,8 +69,8 @@ def _section(session: Session) -> Span:
     """The stretch of the playing order around here with one section's letter."""
     if session.lesson is None:
         return Span(0, 0)
-    letters, order = section_letters(session.lesson), session.order
-    first = last = session.position
+    letters, order = section_letters(session.lesson), session.selection.order
+    first = last = session.selection.position
 
     def letter(position: int) -> str:
         return letters[order[position]]

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 ROLL_EVERY = 40  # milliseconds, while the pointer is beyond the edge
 
 
-class Music(Protocol):
+class BandMusic(Protocol):
     """What the band must know of the music it lies over."""
 
     @property
@@ -35,7 +35,7 @@ class Band:
     """Drawn from where the button went down to where the pointer is, in image units, so
     that it stays with the music while the strip rolls under it."""
 
-    def __init__(self, view: QAbstractScrollArea, music: Music) -> None:
+    def __init__(self, view: QAbstractScrollArea, music: BandMusic) -> None:
         self._view, self._music = view, music
         self._start: QPointF | None = None
         self._end = QPointF()

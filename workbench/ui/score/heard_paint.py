@@ -2,20 +2,40 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING, Protocol
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPen
+from PySide6.QtWidgets import QWidget
 
 from workbench.ui.kit.look import Colours
 
+if TYPE_CHECKING:
+    from workbench.engraving.paint import ScoreImage
+
+
 #: Written bar, notes that sound, notes that are missed.
-NOTHING_HEARD: tuple[int, frozenset[str], frozenset[str]] = (-1, frozenset(), frozenset())
+Heard = tuple[int, frozenset[str], frozenset[str]]
+NOTHING_HEARD: Heard = (-1, frozenset(), frozenset())
 
 
-def paint_heard(painter: QPainter, view: Any, c: Colours) -> None:
-    """A warm wash over what sounds, a broken ring around what is cut and missed, in a view
-    with an ``image``, ``from_image`` and ``heard``."""
+class HeardIn(Protocol):
+    """A view that shows what is heard."""
+
+    heard: Heard
+
+    @property
+    def image(self) -> ScoreImage | None: ...
+
+    def from_image(self, rect: QRectF) -> QRectF: ...
+
+    def bring(self, bar: int) -> None: ...
+
+    def viewport(self) -> QWidget: ...
+
+
+def paint_heard(painter: QPainter, view: HeardIn, c: Colours) -> None:
+    """A warm wash over what sounds, a broken ring around what is cut and missed."""
     wash, (_, notes, missed) = QColor(c.warm), view.heard
     wash.setAlphaF(0.38)
     for names, pen, brush in (
@@ -25,13 +45,13 @@ def paint_heard(painter: QPainter, view: Any, c: Colours) -> None:
         painter.setPen(pen)
         painter.setBrush(brush)
         for note in names:
-            for rect in view.image.rects_of_note(note):
+            for rect in view.image.rects_of_note(note) if view.image else ():
                 painter.drawRoundedRect(view.from_image(rect).adjusted(-4, -4, 4, 4), 6, 6)
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.setPen(QPen(QColor(c.accent), 2.0))
 
 
-def show_heard(view: Any, bar: int, notes: frozenset[str], missed: frozenset[str]) -> None:
+def show_heard(view: HeardIn, bar: int, notes: frozenset[str], missed: frozenset[str]) -> None:
     """Mark the notes that are heard now, and those that are cut and missed; the bar they
     are in is brought into view."""
     moved = bar >= 0 and bar != view.heard[0]

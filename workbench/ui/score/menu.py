@@ -22,7 +22,7 @@ def note_menu(session: Session, parent: QWidget, write: Callable[[], object]) ->
     begins a teaching note about them."""
     menu = QMenu(parent)
     menu.aboutToHide.connect(menu.deleteLater)
-    chosen = len(session.note_ids)
+    chosen = len(session.selection.note_ids)
     menu.setAccessibleName(
         count(chosen, "The selected note", "{n} selected notes") if chosen else say("This bar")
     )
@@ -32,26 +32,34 @@ def note_menu(session: Session, parent: QWidget, write: Callable[[], object]) ->
 
     if chosen:
         add(menu, count(chosen, "&Pin this note as it is", "&Pin these {n} notes as they are"),
-            session.pin_notes)  # fmt: skip
-        add(menu, count(chosen, "&Free this note", "&Free these {n} notes"), session.free_note)
+            session.hand_edits.pin_notes)  # fmt: skip
+        add(
+            menu,
+            count(chosen, "&Free this note", "&Free these {n} notes"),
+            session.hand_edits.free_note,
+        )
         left = menu.addMenu(say("&Left finger"))
         for finger, words in enumerate(LEFT):
-            add(left, say(words), partial(session.set_left, finger))
+            add(left, say(words), partial(session.hand_edits.set_left, finger))
         right = menu.addMenu(say("&Right finger"))
         for letter, words in RIGHT:
-            add(right, say(words), partial(session.set_right, letter))
-        lesson, note = session.lesson, session.note_id or ""
+            add(right, say(words), partial(session.hand_edits.set_right, letter))
+        lesson, note = session.lesson, session.selection.note_id or ""
         if chosen == 1 and lesson and edits.other_stem(lesson, note):
             if edits.is_unison(lesson, note):
-                add(menu, say("Both stems on &one string"), partial(session.set_unison, False))
+                add(
+                    menu,
+                    say("Both stems on &one string"),
+                    partial(session.hand_edits.set_unison, False),
+                )
             else:
                 add(menu, say("Each stem on a &string of its own"),
-                    partial(session.set_unison, True))  # fmt: skip
+                    partial(session.hand_edits.set_unison, True))  # fmt: skip
         menu.addSeparator()
         add(menu, count(chosen, "&Remark about it …", "&Remark about them …"), write)
     else:
-        add(menu, say("&Pin this bar"), session.pin_notes)
-        add(menu, say("&Free this bar"), session.free_note)
+        add(menu, say("&Pin this bar"), session.hand_edits.pin_notes)
+        add(menu, say("&Free this bar"), session.hand_edits.free_note)
         menu.addSeparator()
         add(menu, say("&Remark about this bar …"), write)
     return menu

@@ -21,7 +21,7 @@ def tip_of(session: Session, name: str) -> str:
 
     index = lesson.piece.bar_of[name]
     note = next(n for n in lesson.piece.bars[index].notes if n.id == name)
-    bar = session.hands_of(index)
+    bar = session.fingers.hands_of(index)
     hands = next((n for n in bar.notes if n.id == name), None) if bar else None
     voices = voices_of(lesson.piece)
     voice = voices.index((note.part, note.voice)) + 1 if len(voices) > 1 else 0

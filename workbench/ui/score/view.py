@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from fractions import Fraction
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -21,6 +21,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractScrollArea, QToolTip, QWidget
 
+from workbench.fingering.types import Fingering
 from workbench.language.speech import count, say
 from workbench.ui.bench import finger_keys as note_keys
 from workbench.ui.bench.jobs import Progress
@@ -36,18 +37,34 @@ from workbench.ui.score.tips import tip_of
 from workbench.ui.score.whole import Whole
 
 if TYPE_CHECKING:
+    from workbench.engraving.paint import ScoreImage
     from workbench.engraving.pointing import Place
+    from workbench.engraving.strip import Strip
 
 ZOOMS = (0.5, 3.0)
 FIT = (0.5, 1.5)  # least and greatest zoom that fitting chooses
 MARGIN = 12.0
 
 
+#: What engraves for a width in image units, an ink, the parts to be shown and the voices' inks.
+StripMaker = Callable[[float, str, dict[str, bool], tuple[str, ...]], "Strip"]
+
+
+class Writing(Protocol):
+    """What takes the strip over while music is written."""
+
+    def stand_in(self) -> Fingering | None: ...
+
+    def paint(self, painter: QPainter) -> None: ...
+
+    def press(self, point: QPointF) -> bool: ...
+
+
 class ScoreView(QAbstractScrollArea):
     """Paints a ScoreImage; the selected bar is boxed, selected notes are ringed."""
 
     job = "engrave"  # what its work is called among the jobs
-    extra: tuple[Any, ...] = ()  # what else a strip is made for
+    extra: tuple[object, ...] = ()  # what else a strip is made for
     wants_note = Signal()  # a teaching note about what is selected
     _partly = Signal(object, object)  # what was asked for, the image as far as it is
 
@@ -55,20 +72,20 @@ class ScoreView(QAbstractScrollArea):
         self,
         session: Session,
         parent: QWidget | None = None,
-        strip: Callable[..., Any] = make_strip,
+        strip: StripMaker = make_strip,
     ) -> None:
         super().__init__(parent)
         self._session = session
         self._make_strip = strip
-        self._strip: Any = None
-        self._strip_for: tuple[Any, ...] = ()
+        self._strip: Strip | None = None
+        self._strip_for: tuple[object, ...] = ()
         self._asked: object = None
         self._fits = 0  # times that fitting may still try
-        self.image: Any = None
+        self.image: ScoreImage | None = None
         self.zoom = 1.0
         self._whole = Whole()
         self.shows = {"tab": True, "left": True, "right": True, "strings": False, "voices": True}
-        self.writer: Any = None  # while music is written: takes keys and clicks, paints its caret
+        self.writer: Writing | None = None  # while music is written
         self.heard = NOTHING_HEARD
         self._pictures = Pictures()
         self._band = Band(self, self)
@@ -83,8 +100,8 @@ class ScoreView(QAbstractScrollArea):
         self._partly.connect(self._partly_arrived, Qt.ConnectionType.QueuedConnection)
         session.opened.connect(self._opened)
         session.changed.connect(self.engrave)
-        session.fingered.connect(self.engrave)
-        session.selected.connect(self.follow)
+        session.fingers.fingered.connect(self.engrave)
+        session.selection.selected.connect(self.follow)
         self._place_bar()
 
     @property
@@ -104,12 +121,12 @@ class ScoreView(QAbstractScrollArea):
         """Draw the lesson anew in the background; only changed systems cost anything."""
         self._soon.stop()
         lesson = self._session.lesson
-        if lesson is None or not self._session.order:
+        if lesson is None or not self._session.selection.order:
             self.image = None
             self.bar.tell_voices(0, False)
             self._measure()
             return
-        instrument, fingering = self._session.instrument, self._session.fingering
+        instrument, fingering = self._session.instrument, self._session.fingers.fingering
         if fingering is None and self.writer is not None:
             fingering = self.writer.stand_in()
         width = round((self.viewport().width() - 2 * MARGIN) / self.scale)
@@ -118,13 +135,13 @@ class ScoreView(QAbstractScrollArea):
         voices = voice_inks(dark) if self.shows["voices"] else ()
         wanted = (width, c.ink, voices, *self.shows.items(), *self.extra)
         marks = note_marks(lesson.notes)
-        near, asked = self._session.bar_index, object()
+        near, asked = self._session.selection.bar_index, object()
         self._asked = asked
 
-        def work(progress: Progress) -> Any:
+        def work(progress: Progress) -> tuple[ScoreImage, int]:
             from workbench.engraving.strip import voices_of
 
-            if wanted != self._strip_for:
+            if self._strip is None or wanted != self._strip_for:
                 shows = dict(self.shows)
                 self._strip = self._make_strip(float(max(300, width)), c.ink, shows, voices)
                 self._strip_for = wanted
@@ -136,11 +153,11 @@ class ScoreView(QAbstractScrollArea):
 
         self._session.jobs.start(self.job, say("Engraving"), work, self._arrived, lane="engrave")
 
-    def _partly_arrived(self, asked: object, image: Any) -> None:
+    def _partly_arrived(self, asked: object, image: ScoreImage) -> None:
         if asked is self._asked:
             self._show(image)
 
-    def _arrived(self, made: tuple[Any, int]) -> None:
+    def _arrived(self, made: tuple[ScoreImage, int]) -> None:
         self._asked = None
         image, voices = made
         self.bar.tell_voices(voices, self.shows["voices"])
@@ -151,7 +168,7 @@ class ScoreView(QAbstractScrollArea):
             if over > 1 and self.zoom > FIT[0]:
                 self.set_zoom(max(FIT[0], self.zoom * max(0.8, over**-0.5)))
 
-    def _show(self, image: Any) -> None:
+    def _show(self, image: ScoreImage) -> None:
         laid_out_anew = self.image is None or self.image.size != image.size
         self.image = image
         self._see_whole()
@@ -240,7 +257,7 @@ class ScoreView(QAbstractScrollArea):
 
     def follow(self) -> None:
         """Bring the selected bar into view and mark it."""
-        bar, notes = self._session.bar, len(self._session.note_ids)
+        bar, notes = self._session.selection.bar, len(self._session.selection.note_ids)
         words = say("Bar {bar} selected", bar=bar.number) if bar else say("No bar selected")
         if notes:
             words += ", " + count(notes, "{n} note", "{n} notes", sense="music")
@@ -276,12 +293,14 @@ class ScoreView(QAbstractScrollArea):
             painter.end()
             return
         accent = QColor(c.accent)
-        bar = self._session.bar
+        bar = self._session.selection.bar
         rect = self.image.bar_rect(bar.index) if bar is not None else None
         if rect is not None:
             paint_bar(painter, self.from_image(rect), accent)
         self._paint_systems(painter, QRectF(event.rect()))
-        heads = (r for note in self._session.note_ids for r in self.image.rects_of_note(note))
+        heads = (
+            r for note in self._session.selection.note_ids for r in self.image.rects_of_note(note)
+        )
         paint_notes(painter, map(self.from_image, heads), accent)
         paint_heard(painter, self, c)
         self._band.paint(painter, accent)
@@ -295,7 +314,7 @@ class ScoreView(QAbstractScrollArea):
     def _paint_systems(self, painter: QPainter, area: QRectF) -> None:
         self._pictures.begin()
         waits = False
-        for item in self.image.placed:
+        for item in self.image.placed if self.image else ():
             shown = self.from_image(item.rect)
             if shown.intersects(area):
                 picture = self._pictures.picture(item, self.scale, self.devicePixelRatioF())
@@ -337,19 +356,19 @@ class ScoreView(QAbstractScrollArea):
             return
         note, session = self.image.note_at(point), self._session
         adds = bool(event.modifiers() & Qt.KeyboardModifier.ControlModifier)
-        self._band.begin(point, session.note_ids if adds else ())
+        self._band.begin(point, session.selection.note_ids if adds else ())
         if note is not None and adds:
-            session.toggle_note(note)
+            session.selection.toggle_note(note)
         elif note is not None:
-            session.select_note(note)
+            session.selection.select_note(note)
         elif not adds:
             bar = self.image.bar_at(point)
             if bar is not None:
-                session.select(session.position_of(bar), None)
+                session.selection.select(session.selection.position_of(bar), None)
 
     def choose(self, notes: Iterable[str]) -> None:
         """Select these notes; of none at all the bar stays selected."""
-        self._session.select_notes(notes)
+        self._session.selection.select_notes(notes)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         if event.buttons() & Qt.MouseButton.LeftButton:
@@ -363,8 +382,8 @@ class ScoreView(QAbstractScrollArea):
         if self.image is None or self._session.lesson is None:
             return
         note = self.image.note_at(self.to_image(QPointF(event.pos())))
-        if note is not None and note not in self._session.note_ids:
-            self._session.select_note(note)
+        if note is not None and note not in self._session.selection.note_ids:
+            self._session.selection.select_note(note)
         menu = note_menu(self._session, self, self.wants_note.emit)
         menu.popup(event.globalPos())
 
@@ -379,11 +398,11 @@ class ScoreView(QAbstractScrollArea):
         session, key, modifiers = self._session, event.key(), event.modifiers()
         arrows = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
         if key in arrows and modifiers == Qt.KeyboardModifier.ShiftModifier:
-            session.reach_note(arrows[Qt.Key(key)])
+            session.selection.reach_note(arrows[Qt.Key(key)])
             return True
         whole = key == Qt.Key.Key_A and modifiers == Qt.KeyboardModifier.ControlModifier
-        if whole and session.bar is not None:
-            session.select_notes(note.id for note in session.bar.notes)
+        if whole and session.selection.bar is not None:
+            session.selection.select_notes(note.id for note in session.selection.bar.notes)
         return whole
 
     def wheelEvent(self, event: QWheelEvent) -> None:

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from workbench.engraving.paint import ScoreImage
 
 LEAST = 0.6  # pixels to an image unit; below it a system is rather scrolled
 ANY = 9.0
@@ -20,7 +23,7 @@ class Whole:
         """Another piece."""
         self.scale = ANY
 
-    def fit(self, image: Any, height: float) -> None:
+    def fit(self, image: ScoreImage | None, height: float) -> None:
         """Follow the image and the height in pixels there is for it. The scale grows only where
         the height has changed: other widths have other systems, which might go on for ever."""
         placed = image.placed if image is not None else ()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime, timedelta
-from typing import Any
+from typing import TypedDict
 
 from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import (
@@ -38,6 +38,22 @@ WHEN: tuple[tuple[str, int | None, int | None], ...] = (
 )
 GRADES = range(0, 9)
 AFTER = 120  # milliseconds: words are looked for when the typing pauses
+
+
+class Wanted(TypedDict):
+    """The filters as the shelf takes them, but for the piece."""
+
+    search: str
+    archived: bool | None
+    deleted: bool
+    student: str | None
+    group: str | None
+    instrument: str | None
+    key: str | None
+    technique: str | None
+    grades: tuple[int, int] | None
+    used_since: datetime | None
+    used_before: datetime | None
 
 
 class ShelfFilters(QWidget):
@@ -113,7 +129,7 @@ class ShelfFilters(QWidget):
         """Offer what is on the shelf now; what was chosen stays where it is still there."""
         shelf = self._shelf
         groups = [group.name for group in shelf.groups()]
-        rows: tuple[tuple[QComboBox, list[tuple[str, Any]]], ...] = (
+        rows: tuple[tuple[QComboBox, list[tuple[str, object]]], ...] = (
             (self.place, [(say(words), at) for at, words in enumerate(PLACES)]),
             (self.who, [
                 (say("Any student or group"), None),
@@ -171,7 +187,7 @@ class ShelfFilters(QWidget):
         return bool(self.place.currentData() == 2)
 
     @property
-    def wanted(self) -> dict[str, Any]:
+    def wanted(self) -> Wanted:
         """The filters as the shelf takes them, but for the piece."""
         place, who = self.place.currentData(), self.who.currentData()
         grade = self.grade.currentData()

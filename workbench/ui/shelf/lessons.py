@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
@@ -12,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QInputDialog, QPushButton, QVBoxLayou
 from workbench.language.speech import count, mark, say
 from workbench.music.errors import BadInput
 from workbench.store.rows import LessonRow
+from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Faint
 from workbench.ui.shelf.filters import ShelfFilters
@@ -169,7 +169,7 @@ class ShelfLessons(QWidget):
         if not agreed:
             return
         shelf = self._session.shelf
-        made: list[Any] = []
+        made: list[Lesson] = []
         if self._session.guard(
             lambda: made.append(shelf.duplicate(row.id, student=student.strip()))
         ):

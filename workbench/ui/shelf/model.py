@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import Any
+from datetime import datetime
+from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
 from PySide6.QtGui import QResizeEvent
@@ -21,7 +22,8 @@ from workbench.ui.kit.parts import plain_tip
 
 FIRST = 11  # the least width of the first column, in line heights
 Index = QModelIndex | QPersistentModelIndex
-Column = tuple[str, Callable[[Any], str], Callable[[Any], Any]]  # head, words, order
+Row = TypeVar("Row", LessonRow, PieceRow)
+Column = tuple[str, Callable[[Row], str], Callable[[Row], Any]]  # head, words, order
 
 
 def instrument_name(instrument: str) -> str:
@@ -44,11 +46,11 @@ def grade_words(row: LessonRow) -> str:
     return "" if row.grade is None else f"{row.grade} {level}".strip()
 
 
-def _date(time: Any) -> str:
+def _date(time: datetime) -> str:
     return f"{time.astimezone():%Y-%m-%d %H:%M}"
 
 
-LESSONS: tuple[Column, ...] = (
+LESSONS: tuple[Column[LessonRow], ...] = (
     (mark("Title"), lambda r: r.title, lambda r: fold(r.title)),
     (mark("Student"), lambda r: r.student, lambda r: fold(r.student)),
     (mark("Instrument"), lambda r: instrument_name(r.instrument), lambda r: r.instrument),
@@ -61,7 +63,7 @@ LESSONS: tuple[Column, ...] = (
     ),
     (mark("Last used"), lambda r: _date(r.used), lambda r: r.used),
 )
-PIECES: tuple[Column, ...] = (
+PIECES: tuple[Column[PieceRow], ...] = (
     (mark("Title"), lambda r: r.title, lambda r: fold(r.title)),
     (mark("Composer"), lambda r: r.composer, lambda r: fold(r.composer)),
     (mark("Key"), lambda r: key_words(r.key), lambda r: key_words(r.key)),
@@ -72,22 +74,22 @@ PIECES: tuple[Column, ...] = (
 )
 
 
-class RowsModel(QAbstractTableModel):
+class RowsModel(QAbstractTableModel, Generic[Row]):
     """``rows`` as they are listed; sorting a column reorders them."""
 
-    def __init__(self, columns: tuple[Column, ...]) -> None:
+    def __init__(self, columns: tuple[Column[Row], ...]) -> None:
         super().__init__()
-        self._columns = columns
-        self.rows: tuple[Any, ...] = ()
+        self._columns: tuple[Column[Row], ...] = columns
+        self.rows: tuple[Row, ...] = ()
         self._sorted: tuple[int, bool] | None = None  # column, descending
 
-    def set_rows(self, rows: Sequence[LessonRow] | Sequence[PieceRow]) -> None:
+    def set_rows(self, rows: Sequence[Row]) -> None:
         """List other rows, in the order that was chosen."""
         self.beginResetModel()
         self.rows = self._in_order(rows)
         self.endResetModel()
 
-    def _in_order(self, rows: Sequence[Any]) -> tuple[Any, ...]:
+    def _in_order(self, rows: Sequence[Row]) -> tuple[Row, ...]:
         if self._sorted is None:
             return tuple(rows)
         column, descending = self._sorted
@@ -99,7 +101,7 @@ class RowsModel(QAbstractTableModel):
     def columnCount(self, parent: Index | None = None) -> int:
         return 0 if parent is not None and parent.isValid() else len(self._columns)
 
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         wanted = (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole)
         if not index.isValid() or role not in wanted:
             return None
@@ -109,7 +111,7 @@ class RowsModel(QAbstractTableModel):
 
     def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
+    ) -> object:
         if orientation == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
             return say(self._columns[section][0])
         return None
@@ -126,7 +128,7 @@ class RowsModel(QAbstractTableModel):
 class RowsView(QTableView):
     """A table of rows of one height, whole rows selected, sorted by its heads."""
 
-    def __init__(self, name: str, model: RowsModel, widths: Sequence[float]) -> None:
+    def __init__(self, name: str, model: QAbstractTableModel, widths: Sequence[float]) -> None:
         super().__init__()
         self.setAccessibleName(name)
         self.setModel(model)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
@@ -178,9 +177,9 @@ class ShelfNext(QWidget):
         self.list.addItem(item)
 
     @property
-    def _picked(self) -> Any:
+    def _picked(self) -> str | None:
         item = self.list.currentItem()
-        return item.data(ID) if item else None
+        return str(item.data(ID)) if item and item.data(ID) else None
 
     def _enable(self) -> None:
         self.open_button.setEnabled(self._picked is not None)

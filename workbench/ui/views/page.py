@@ -79,7 +79,7 @@ class TeachingPage(QWidget):
         self._stack.addWidget(self.sentence)
         self._area = Scrolled(self.body, say("The whole view"), across=True)
         self._stack.addWidget(self._area)
-        for signal in (session.opened, session.changed, session.fingered):
+        for signal in (session.opened, session.changed, session.fingers.fingered):
             signal.connect(self.ask)
 
     def ask(self) -> None:
@@ -87,7 +87,7 @@ class TeachingPage(QWidget):
         self._stale = True
         if not self.isVisible():
             return
-        lesson, fingering = self.session.lesson, self.session.fingering
+        lesson, fingering = self.session.lesson, self.session.fingers.fingering
         self.session.jobs.cancel(self._kind)
         if lesson is None or fingering is None:
             self.say(
@@ -109,9 +109,7 @@ class TeachingPage(QWidget):
                 self.shown.emit()
 
         work = filling.work(lesson, fingering)
-        self.session.jobs.start(
-            filling.kind, filling.label, work, done, lane=LANE, wrong=self.say
-        )
+        self.session.jobs.start(filling.kind, filling.label, work, done, lane=LANE, wrong=self.say)
 
     def say(self, words: str) -> None:
         """Show one sentence instead of the view."""

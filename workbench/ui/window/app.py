@@ -125,7 +125,7 @@ def _first_look(window: Window, with_score: bool) -> None:
 def open_shelf() -> tuple[Shelf | None, str]:
     """The store, and what was done to it. Where it cannot be opened the teacher is told why,
     and may restore a backup, begin a new one, or give up: then there is None."""
-    from workbench.store.opening import Place
+    from workbench.store.opening import StorePlace
     from workbench.store.shelf import Shelf
     from workbench.ui.keeping.trouble_dialog import TroubleDialog
     from workbench.ui.kit import look
@@ -141,7 +141,7 @@ def open_shelf() -> tuple[Shelf | None, str]:
         look.apply(look.Look())
         place = None
         with contextlib.suppress(BadInput):
-            place = Place()
+            place = StorePlace()
         dialog = TroubleDialog(sentence, place)
         if not dialog.exec():
             return None, said

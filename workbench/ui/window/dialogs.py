@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QDialog, QMainWindow
@@ -19,9 +17,9 @@ class Dialogs:
 
     def __init__(self, session: Session, over: QMainWindow) -> None:
         self._session, self.over = session, over
-        self.shown: Any = None
+        self.shown: QDialog | None = None
 
-    def show(self, dialog: Any) -> None:
+    def show(self, dialog: QDialog) -> None:
         """Open a dialog without stopping the rest of the program."""
         if self.shown is not None:
             self.shown.close()

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Any
 
 from PySide6.QtCore import QByteArray
 
@@ -86,7 +85,7 @@ def reset(panels: Panels) -> None:
 
 def keep(shelf: Shelf, layout: Layout) -> None:
     """Keep a layout on the shelf. Raises BadInput where the shelf refuses it."""
-    state: dict[str, Any] = {
+    state: dict[str, object] = {
         "theme": layout.look.theme,
         "scale": layout.look.scale,
         "zoom": layout.zoom,
@@ -122,17 +121,18 @@ def kept(shelf: Shelf) -> Layout:
     )
 
 
-def _look(scale: Any, theme: Any) -> look.Look:
-    if scale in look.SCALES and theme in look.THEMES:
+def _look(scale: object, theme: object) -> look.Look:
+    known = scale in look.SCALES and theme in look.THEMES
+    if known and isinstance(theme, str) and isinstance(scale, int):
         return look.Look(theme, scale)
     return look.Look()
 
 
-def _place(value: Any) -> int:
+def _place(value: object) -> int:
     return value if isinstance(value, int) else -1
 
 
-def _number(value: Any) -> float:
+def _number(value: object) -> float:
     return float(value) if isinstance(value, int | float) and 0.05 <= value <= 20 else 1.0
 
 

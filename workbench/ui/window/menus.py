@@ -17,7 +17,7 @@ Deed = Callable[[], object]
 
 
 @dataclass(frozen=True)
-class Choice:
+class TickedMenu:
     """A menu of which one entry is ticked: values with their words, and what choosing does."""
 
     names: Mapping[str, str]
@@ -32,7 +32,7 @@ class Deeds:
 
     plain: Mapping[str, Deed]
     ticked: Mapping[str, Callable[[bool], object]]
-    choices: Mapping[str, Choice]
+    choices: Mapping[str, TickedMenu]
     filled: Mapping[str, Callable[[QMenu], object]]
 
 
@@ -98,7 +98,7 @@ class Menus:
         if command.lesson:
             self._need_lesson.append(action)
 
-    def _choose(self, menu: QMenu, name: str, choice: Choice) -> None:
+    def _choose(self, menu: QMenu, name: str, choice: TickedMenu) -> None:
         group = QActionGroup(self._window)
         made = self._ticks[name] = {}
         for value, words in choice.names.items():

@@ -13,6 +13,7 @@ from workbench.ui.window.dialogs import Dialogs
 from workbench.ui.window.panels import Panels
 from workbench.ui.writing.commands import MusicHand
 from workbench.ui.writing.marks import MusicMarks
+from workbench.ui.writing.pen import Pen
 from workbench.ui.writing.writer import MusicWriter
 
 Deed = Callable[[], object]
@@ -26,14 +27,14 @@ class MusicWriting(QObject):
     def __init__(self, panels: Panels, dialogs: Dialogs, pop_up: Deed) -> None:
         super().__init__(panels)
         self._panels, self._dialogs, self._session = panels, dialogs, panels.session
-        self.hand = MusicHand(self._session, self)
+        self.hand = MusicHand(self._session, Pen(self._session, self))
         self.marks = MusicMarks(self._session, self.hand, dialogs.over)
         self.writer = MusicWriter(self._session, self.hand, panels.score, pop_up)
         self.next = Words()
         self.next.setAccessibleName(say("Where the next note goes, and what it will be"))
         self.next.hide()
-        self.hand.started.connect(self.next.setVisible)
-        self.hand.moved.connect(self._tell)
+        self.hand.pen.started.connect(self.next.setVisible)
+        self.hand.pen.moved.connect(self._tell)
 
     def deeds(self) -> dict[str, Deed]:
         """What the commands of the menu do, by their names."""
@@ -81,7 +82,7 @@ class MusicWriting(QObject):
 
     def _correct(self, does: Deed) -> None:
         self._begin()
-        if self.hand.writing:
+        if self.hand.pen.writing:
             does()
 
     def _ending(self, passes: tuple[int, ...]) -> None:
@@ -89,7 +90,7 @@ class MusicWriting(QObject):
 
     def _span(self) -> tuple[int, int]:
         """First and last of the bars selected in the list, else the caret's bar."""
-        bar, chosen = self.hand.caret.bar, self._panels.bars.selected_bars
+        bar, chosen = self.hand.pen.caret.bar, self._panels.bars.selected_bars
         if len(chosen) > 1 and bar in chosen:
             return chosen[0], chosen[-1]
         return bar, bar
@@ -103,20 +104,20 @@ class MusicWriting(QObject):
         self._dialogs.show(dialog)
 
     def _begin(self) -> None:
-        if not self.hand.writing:
+        if not self.hand.pen.writing:
             self._panels.teaching.show_view(0)
-            self.hand.begin()
+            self.hand.pen.begin()
 
     def toggle(self) -> None:
         """Begin writing, or end it."""
-        if self.hand.writing:
-            self.hand.end()
+        if self.hand.pen.writing:
+            self.hand.pen.end()
         else:
             self._begin()
 
     def _tell(self) -> None:
         """What the next key will write, in the status line."""
         lesson = self._session.lesson
-        if lesson is not None and self.hand.writing:
-            caret = self.hand.caret
+        if lesson is not None and self.hand.pen.writing:
+            caret = self.hand.pen.caret
             self.next.setText(f"{caret.where_words(lesson.piece)} – {caret.next_words()}")

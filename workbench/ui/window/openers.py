@@ -5,16 +5,22 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QFileDialog, QInputDialog
 
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.music.suffixes import SCORES, patterns
+from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.services import expect_a_score
 from workbench.ui.bench.session import Session
 from workbench.ui.window.dialogs import Dialogs
 from workbench.ui.window.panels import Panels
+
+if TYPE_CHECKING:
+    from workbench.handout.options import Audience
+
 
 LAST_FOLDER = "import.folder"
 
@@ -50,17 +56,18 @@ class Openers:
     def import_score(self, path: str) -> None:
         """Read a score in the background, then ask what to make of it."""
         session, over = self._session, self._dialogs.over
-        read = session.services.read
+
+        def work(progress: Progress) -> Piece:
+            from workbench.music.reading.apart import read_apart
+
+            return read_apart(path, tick=lambda: progress(-1.0))
 
         def arrived(piece: Piece) -> None:
             from workbench.ui.lesson.import_dialog import ImportDialog
 
             self._dialogs.show(ImportDialog(session, path, piece, over))
 
-        session.jobs.start(
-            "read", say("Reading the score"),
-            lambda progress: read(path, tick=lambda: progress(-1.0)), arrived,
-        )  # fmt: skip
+        session.jobs.start("read", say("Reading the score"), work, arrived)
 
     def choose_score(self) -> None:
         """Ask for a file, then import it."""
@@ -170,14 +177,14 @@ class Openers:
             self._panels.commit()
             self._dialogs.show(HandoutDialog(self._session, self._dialogs.over))
 
-    def print_handout(self, audience: str) -> None:
+    def print_handout(self, audience: Audience) -> None:
         """Show the handout as it will be on paper; it is printed from there."""
         from workbench.ui.paper.printing import PrintPreview
 
         if self._session.lesson is None:
             return
         self._panels.commit()
-        if self._session.fingering is None:
+        if self._session.fingers.fingering is None:
             self._session.failed.emit(
                 say("The fingering is still being worked out; try again in a moment.")
             )

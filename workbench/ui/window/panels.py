@@ -74,8 +74,8 @@ class Panels(QWidget):
 
         session.opened.connect(self._opened)
         session.changed.connect(self._retitle)
-        session.selected.connect(self.tell_moment)
-        session.fingered.connect(self.tell_moment)
+        session.selection.selected.connect(self.tell_moment)
+        session.fingers.fingered.connect(self.tell_moment)
         self.bars.view.selectionModel().selectionChanged.connect(self._rows_selected)
         self.conductor.rows = lambda: self.bars.selected_bars
         for part in (self.score, self.bars.view, self.neck.neck):

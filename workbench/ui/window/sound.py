@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject
 
 from workbench.language.speech import say
 from workbench.music.order.form import playing_order
-from workbench.sound.programme import Manner, Programme, Trainer, Version
+from workbench.sound.programme import HeardVersion, Manner, Programme, Trainer
 from workbench.ui.player.spans import SPANS
 from workbench.ui.window.dialogs import Dialogs
 from workbench.ui.window.panels import Panels
@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 PLAYS = ("play-note", "play-bar", "play-selected", "play-section", "play-whole")
 
 
-class Sounds(QObject):
+class SoundCommands(QObject):
     """What the Sound menu does."""
 
     def __init__(self, panels: Panels, dialogs: Dialogs) -> None:
@@ -76,14 +76,14 @@ class Sounds(QObject):
         """The chosen span as the fingers hold it, then with every note as long as written."""
         lesson = self._session.lesson
         if lesson is not None and self._fingered():
-            self._conductor.play(self._conductor.span, Version(lesson.piece))
+            self._conductor.play(self._conductor.span, HeardVersion(lesson.piece))
 
     def against_other(self) -> None:
         """The selected bar as it is fingered, then as the chosen other fingering has it."""
         from dataclasses import replace
 
         session = self._session
-        fingering, choices = session.fingering, session.choices
+        fingering, choices = session.fingers.fingering, session.fingers.choices
         if session.lesson is None or not self._fingered():
             return
         assert fingering
@@ -92,9 +92,11 @@ class Sounds(QObject):
         if other is None or other.bar is None:
             session.failed.emit(say("This bar has no other fingering to compare with yet."))
             return
-        bars = tuple(other.bar if bar.index == session.bar_index else bar for bar in fingering.bars)
+        bars = tuple(
+            other.bar if bar.index == session.selection.bar_index else bar for bar in fingering.bars
+        )
         changed = replace(fingering, bars=bars)
-        version = Version(session.lesson.piece, changed, session.instrument)
+        version = HeardVersion(session.lesson.piece, changed, session.instrument)
         self._conductor.play(SPANS[1], version)
 
     def against_original(self) -> None:
@@ -114,12 +116,12 @@ class Sounds(QObject):
                         "it cannot be played against it.")
                 )  # fmt: skip
                 return
-            self._conductor.play(self._conductor.span, Version(original))
+            self._conductor.play(self._conductor.span, HeardVersion(original))
 
         session.guard(play)
 
     def _fingered(self) -> bool:
-        if self._session.fingering is None:
+        if self._session.fingers.fingering is None:
             self._session.failed.emit(say("Wait until the lesson is fingered, then listen."))
             return False
         return True

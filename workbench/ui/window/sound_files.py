@@ -30,7 +30,7 @@ def export_sound(
 ) -> None:
     """Write the chosen span, in the player's manner, as a file; asks where without a path."""
     session: Session = conductor.session
-    lesson, fingering = session.lesson, session.fingering
+    lesson, fingering = session.lesson, session.fingers.fingering
     if lesson is None:
         return
     if not path:
@@ -78,7 +78,7 @@ def export_sound(
 def make_pack(conductor: Conductor, over: QWidget, path: str = "") -> None:
     """Write the student's pack, a folder or a zip; asks where without a path."""
     session: Session = conductor.session
-    lesson, fingering = session.lesson, session.fingering
+    lesson, fingering = session.lesson, session.fingers.fingering
     if lesson is None:
         return
     if fingering is None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QDialog, QTabWidget, QWidget
 
@@ -17,6 +17,9 @@ from workbench.ui.views.plan.view import PlanView
 from workbench.ui.views.script.view import ScriptView
 from workbench.ui.views.techniques.view import TechniqueView
 
+if TYPE_CHECKING:
+    from workbench.ui.views.script.reading import ReadingView
+
 
 class TeachingTabs(QTabWidget):
     """Score, techniques, plan, script, grade and arrangement. ``show_dialog`` opens a dialog."""
@@ -26,7 +29,7 @@ class TeachingTabs(QTabWidget):
     ) -> None:
         super().__init__()
         self._session, self._show_dialog = session, show_dialog
-        self.reading: Any = None  # the reading view while it is open
+        self.reading: ReadingView | None = None  # the reading view while it is open
         self.setAccessibleName(say("Score, techniques, practice plan or script"))
         findings = Findings(session.shelf, session.services)
         self.findings = findings
@@ -99,7 +102,7 @@ class TeachingTabs(QTabWidget):
 
         self.commit()
         session = self._session
-        lesson, fingering = session.lesson, session.fingering
+        lesson, fingering = session.lesson, session.fingers.fingering
         if lesson is None or fingering is None:
             session.failed.emit(
                 say("The fingering is still being worked out; try again in a moment.")

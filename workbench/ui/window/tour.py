@@ -44,7 +44,7 @@ STOPS = (
             "Each row is a bar as it is played, repeats written out. Select another bar with the "
             "arrow keys or a click: everything else in the window follows."
         ),
-        lambda p: p.session.selected,
+        lambda p: p.session.selection.selected,
     ),
     Stop(
         lambda p: p.score,
@@ -53,7 +53,7 @@ STOPS = (
             "Click a note. Its string, fret and fingers are told below the score, and the keys "
             "Left and Right go on to its neighbours."
         ),
-        lambda p: p.session.selected,
+        lambda p: p.session.selection.selected,
     ),
     Stop(
         lambda p: p.neck.neck,

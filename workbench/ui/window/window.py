@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
-from typing import Any
 
-from PySide6.QtCore import QEvent, Signal
+from PySide6.QtCore import QByteArray, QEvent, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent
-from PySide6.QtWidgets import QApplication, QMainWindow, QMenu, QProgressBar, QPushButton
+from PySide6.QtWidgets import QApplication, QDialog, QMainWindow, QMenu, QProgressBar, QPushButton
 
 from workbench.language import speech
 from workbench.language.speech import say
@@ -22,13 +21,13 @@ from workbench.ui.window import languages, layout
 from workbench.ui.window.dialogs import Dialogs
 from workbench.ui.window.following import Follower
 from workbench.ui.window.leaving import Leaving
-from workbench.ui.window.menus import Choice, Deeds, Menus
+from workbench.ui.window.menus import Deeds, Menus, TickedMenu
 from workbench.ui.window.music import MusicWriting
 from workbench.ui.window.openers import Openers
 from workbench.ui.window.panels import Panels
 from workbench.ui.window.recent import fill_recent
 from workbench.ui.window.safe_keeping import SafeKeeping
-from workbench.ui.window.sound import Sounds
+from workbench.ui.window.sound import SoundCommands
 from workbench.ui.window.tour import Guide
 
 #: Commands that show a view of the middle, in the order of its tabs.
@@ -54,7 +53,7 @@ class Window(QMainWindow):
         self.session = session
         self.look = look.Look()
         self._told_fault = ""
-        self._sizes: dict[Any, dict[str, Any]] = {}  # by text size and the window's size
+        self._sizes: dict[object, dict[str, QByteArray]] = {}  # by text size and the window's size
         self.setWindowTitle("Pluckwright")
         self.setAcceptDrops(True)
         session.setParent(self)
@@ -72,7 +71,7 @@ class Window(QMainWindow):
         self.openers = Openers(session, panels, self.dialogs)
         self.safe = SafeKeeping(session, self.dialogs, self.restore_wanted.emit)
         self.music = MusicWriting(panels, self.dialogs, self._music_menu)
-        self.sounds = Sounds(panels, self.dialogs)
+        self.sounds = SoundCommands(panels, self.dialogs)
         self.guide = Guide(self, panels)
         self._leaving = Leaving(session, panels, self.dialogs)
         self._make_status()
@@ -94,7 +93,7 @@ class Window(QMainWindow):
         self.notice.report_button.clicked.connect(self.openers.show_report)
         self.lesson_panel.wants_music_changed.connect(self.openers.change_music)
         self.score.wants_note.connect(self.panels.new_note)
-        self.music.hand.started.connect(partial(menus.tick, "write"))
+        self.music.hand.pen.started.connect(partial(menus.tick, "write"))
         for part, box in self.score.bar.parts.items():
             if part in SCORE_PARTS:  # ticked here and on the score's own row alike
                 menus.tick(part, box.isChecked())
@@ -119,14 +118,14 @@ class Window(QMainWindow):
             "redo": session.redo,
             "new-note": panels.new_note,
             "pin-bar": self.choices.keep,
-            "free": session.free_note,
+            "free": session.hand_edits.free_note,
             "take-other": self.choices.take,
             "why-not": self.choices.why_not,
             "section": self.bars.make_section,
             "forget-choices": self._forget_choices,
             "learn-grades": teaching.learn_grades,
-            "next-bar": lambda: session.select(session.position + 1),
-            "previous-bar": lambda: session.select(session.position - 1),
+            "next-bar": lambda: session.selection.select(session.selection.position + 1),
+            "previous-bar": lambda: session.selection.select(session.selection.position - 1),
             **{name: partial(teaching.show_view, at) for at, name in enumerate(VIEWS)},
             "order": self.bars.written.toggle,
             "larger-text": lambda: self._scale(1),
@@ -147,15 +146,15 @@ class Window(QMainWindow):
             "full-screen": lambda on: self.showFullScreen() if on else self.showNormal(),
         }
         choices = {
-            "colours": Choice(
+            "colours": TickedMenu(
                 {name: _capital(say(name)) for name in look.THEMES},
                 lambda theme: self.set_look(theme=theme),
             ),
-            "text-size": Choice(
+            "text-size": TickedMenu(
                 {f"{scale} %": f"{scale} %" for scale in look.SCALES},
                 lambda words: self.set_look(scale=int(words.split()[0])),
             ),
-            "language": Choice(
+            "language": TickedMenu(
                 {"": say("As the system")} | speech.OFFERED,
                 self.language_wanted.emit,
                 languages.kept_choice(session.shelf),
@@ -173,7 +172,7 @@ class Window(QMainWindow):
 
     def _write(self, _on: bool) -> None:
         self.music.toggle()
-        self.menus.tick("write", self.music.hand.writing)
+        self.menus.tick("write", self.music.hand.pen.writing)
 
     def _music_menu(self) -> None:
         at = self.score.viewport().mapToGlobal(self.music.writer.foot())
@@ -198,11 +197,11 @@ class Window(QMainWindow):
     # Dialogs.
 
     @property
-    def dialog(self) -> Any:
+    def dialog(self) -> QDialog | None:
         """The dialog that is open."""
         return self.dialogs.shown
 
-    def show_dialog(self, dialog: Any) -> None:
+    def show_dialog(self, dialog: QDialog) -> None:
         """Open a dialog without stopping the rest of the program."""
         self.dialogs.show(dialog)
 

@@ -18,12 +18,17 @@ from workbench.music.model import Piece, Pitch
 from workbench.music.parsing.spelling import spell
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench import edits
+from workbench.ui.bench.session import Session
 from workbench.ui.writing.correct import Change, correct
-from workbench.ui.writing.hand import Hand
+from workbench.ui.writing.pen import Pen
 
 
-class MusicHand(Hand):
-    """What a teacher who writes music does to the open lesson."""
+class MusicHand:
+    """What a teacher who writes music does to the open lesson, with the pen where it stands."""
+
+    def __init__(self, session: Session, pen: Pen) -> None:
+        self._session = session
+        self.pen = pen
 
     # Writing.
 
@@ -35,9 +40,9 @@ class MusicHand(Hand):
     def write(self, pitch: Pitch, *, chord: bool = False) -> bool:
         """Write a note of the chosen length where the caret stands and go on; with
         ``chord`` to what is struck there, and stay."""
-        caret = self.caret
+        caret = self.pen.caret
         length = caret.length
-        joins = chord and bool(caret.struck(self.piece))
+        joins = chord and bool(caret.struck(self.pen.piece))
 
         def change(piece: Piece) -> Rebarred:
             at = caret.moment(piece)
@@ -52,30 +57,32 @@ class MusicHand(Hand):
 
         if not self._correct(say("Write {pitch}", pitch=pitch.name), change):
             return False
-        at = caret.moment(self.piece)
-        here = replace(caret.put(self.piece, at), step=notes.step_number(pitch), alter=None)
-        written = next((n.id for n in here.struck(self.piece) if n.pitch == pitch), None)
-        self.caret = here
-        self._select(written)
-        self.caret = here if joins else here.put(self.piece, at + length.quarters)
-        self._figure = None
-        self.moved.emit()
+        at = caret.moment(self.pen.piece)
+        here = replace(caret.put(self.pen.piece, at), step=notes.step_number(pitch), alter=None)
+        written = next((n.id for n in here.struck(self.pen.piece) if n.pitch == pitch), None)
+        self.pen.caret = here
+        self.pen.select(written)
+        self.pen.caret = here if joins else here.put(self.pen.piece, at + length.quarters)
+        self.pen.figure = None
+        self.pen.moved.emit()
         return True
 
     def letter(self, name: str, *, chord: bool = False) -> bool:
         """Write the note of that letter nearest to the caret."""
-        bar = self.piece.bars[self.caret.bar]
-        pitch = notes.nearest(name, self.caret.step, bar.key, self.caret.alter)
+        bar = self.pen.piece.bars[self.pen.caret.bar]
+        pitch = notes.nearest(name, self.pen.caret.step, bar.key, self.pen.caret.alter)
         return self.write(pitch, chord=chord)
 
     def here(self, *, chord: bool = False) -> bool:
         """Write the note on the line where the caret stands."""
-        bar = self.piece.bars[self.caret.bar]
-        return self.write(notes.pitch_at(self.caret.step, bar.key, self.caret.alter), chord=chord)
+        bar = self.pen.piece.bars[self.pen.caret.bar]
+        return self.write(
+            notes.pitch_at(self.pen.caret.step, bar.key, self.pen.caret.alter), chord=chord
+        )
 
     def figure(self, digit: int) -> bool:
         """Write a fret on the caret's string; a second figure makes it a greater fret."""
-        session, caret, before = self._session, self.caret, self._figure
+        session, caret, before = self._session, self.pen.caret, self.pen.figure
         fret = digit
         if before is not None and before[0] == caret and before[2] > 0:
             longer = 10 * before[2] + digit
@@ -85,7 +92,7 @@ class MusicHand(Hand):
 
     def fret(self, fret: int) -> bool:
         """Write the note of a fret on the caret's string, pinned there."""
-        session, caret = self._session, self.caret
+        session, caret = self._session, self.pen.caret
         neck = session.instrument
         if not 0 <= fret <= neck.playable_frets:
             session.failed.emit(
@@ -93,11 +100,11 @@ class MusicHand(Hand):
                     string=caret.string, most=neck.playable_frets)
             )  # fmt: skip
             return False
-        struck = caret.struck(self.piece)
+        struck = caret.struck(self.pen.piece)
         midi = neck.open_midi[caret.string - 1] + fret
-        pitch = spell(midi, self.piece.bars[caret.bar].key)
+        pitch = spell(midi, self.pen.piece.bars[caret.bar].key)
         same = next((n for n in struck if n.midi == midi), None)
-        old = same or next((n for n in struck if self.string_of(n.id) == caret.string), None)
+        old = same or next((n for n in struck if self.pen.string_of(n.id) == caret.string), None)
 
         def change(piece: Piece) -> Rebarred:
             kept = tuple(range(len(piece.bars)))
@@ -121,17 +128,17 @@ class MusicHand(Hand):
         label = say("Write fret {fret} on string {string}", fret=fret, string=caret.string)
         if not self._correct(label, change, pinned):
             return False
-        here = caret.put(self.piece, caret.moment(self.piece))
-        self.caret = replace(here, step=notes.step_number(pitch))
-        note = next((n.id for n in here.struck(self.piece) if n.midi == midi), None)
-        self._select(note)
-        self._figure = (self.caret, note or "", fret)
-        self.moved.emit()
+        here = caret.put(self.pen.piece, caret.moment(self.pen.piece))
+        self.pen.caret = replace(here, step=notes.step_number(pitch))
+        note = next((n.id for n in here.struck(self.pen.piece) if n.midi == midi), None)
+        self.pen.select(note)
+        self.pen.figure = (self.pen.caret, note or "", fret)
+        self.pen.moved.emit()
         return True
 
     def rest(self) -> bool:
         """Write silence of the chosen length and go on."""
-        caret = self.caret
+        caret = self.pen.caret
         done = self._correct(
             say("Write a rest"),
             lambda piece: notes.write_rest(
@@ -139,20 +146,20 @@ class MusicHand(Hand):
             ),
         )
         if done:
-            self.on()
+            self.pen.on()
         return done
 
     # The note at hand.
 
     def _on_note(self, label: str, change: Callable[[Piece, str], Piece]) -> bool:
-        note = self.note
+        note = self.pen.note
         if note is None:
             self._session.failed.emit(say("No note is at hand; put the caret on one, or click it."))
             return False
         done = self._correct(label, lambda piece: change(piece, note.id))
-        after = self.note
+        after = self.pen.note
         if done and after is not None and after.pitch != note.pitch:
-            self.choose(step=notes.step_number(after.pitch))
+            self.pen.choose(step=notes.step_number(after.pitch))
         return done
 
     def _on_sound(self, label: str, change: Callable[[Piece, str], Piece]) -> bool:
@@ -177,10 +184,10 @@ class MusicHand(Hand):
 
     def to_string(self, by: int) -> bool:
         """Play the note at hand on the next string (by +1) or the one before (-1)."""
-        done = self._session.step_string(by)
-        string = self.string_of(self._session.note_id or "")
+        done = self._session.hand_edits.step_string(by)
+        string = self.pen.string_of(self._session.selection.note_id or "")
         if done and string:
-            self.choose(string=string)
+            self.pen.choose(string=string)
         return done
 
     def rename(self) -> bool:
@@ -188,7 +195,7 @@ class MusicHand(Hand):
 
     def relength(self) -> bool:
         """Give the note at hand the chosen length."""
-        length = self.caret.length
+        length = self.pen.caret.length
         return self._on_note(
             say("Change a note's length"), lambda p, n: lengths.set_length(p, n, length)
         )
@@ -202,7 +209,7 @@ class MusicHand(Hand):
 
         def change(piece: Piece, note_id: str) -> Piece:
             at, note = find(piece, note_id)
-            now = self.caret.moment(piece)
+            now = self.pen.caret.moment(piece)
             inside = at < now < at + note.duration
             return lengths.untie(piece, note_id, now if inside else None)
 
@@ -210,32 +217,32 @@ class MusicHand(Hand):
 
     def to_next_voice(self) -> bool:
         """Give the note at hand to the next voice."""
-        note = self.note
+        note = self.pen.note
         voice = note.voice % MOST_VOICES + 1 if note else 1
         done = self._on_note(
             say("Move a note to another voice"), lambda p, n: notes.to_voice(p, n, voice)
         )
         if done:
-            self.choose(voice=voice)
+            self.pen.choose(voice=voice)
         return done
 
     def delete(self) -> bool:
         """Delete the note at hand; the caret stands where it was struck."""
-        note = self.note
-        caret = self.caret.on(self.piece, note) if note else self.caret
+        note = self.pen.note
+        caret = self.pen.caret.on(self.pen.piece, note) if note else self.pen.caret
         done = self._on_sound(say("Delete a note"), lambda p, n: notes.delete_notes(p, [n]))
         if done:
-            self.move(caret)
+            self.pen.move(caret)
         return done
 
     # Bars.
 
     def insert_bar(self, after: bool) -> bool:
         """An empty bar before or after the caret's; the caret goes into it."""
-        at = self.caret.bar + after
+        at = self.pen.caret.bar + after
         done = self._correct(say("Insert a bar"), lambda p: bar_edits.insert_bars(p, at))
         if done:
-            self.move(replace(self.caret, bar=at, onset=Fraction(0)))
+            self.pen.move(replace(self.pen.caret, bar=at, onset=Fraction(0)))
         return done
 
     def duplicate_bars(self, first: int, last: int) -> bool:
@@ -244,7 +251,7 @@ class MusicHand(Hand):
             say("Write bars again"), lambda p: bar_edits.duplicate_bars(p, first, last)
         )
         if done:
-            self.move(replace(self.caret, bar=last + 1, onset=Fraction(0)))
+            self.pen.move(replace(self.pen.caret, bar=last + 1, onset=Fraction(0)))
         return done
 
     def delete_bars(self, first: int, last: int) -> bool:
@@ -269,13 +276,13 @@ class MusicHand(Hand):
                 notes=gone,
             )
             self._session.told.emit(" ".join([went, *told]))
-            bar = min(first, len(self.piece.bars) - 1)
-            self.move(replace(self.caret, bar=bar, onset=Fraction(0)))
+            bar = min(first, len(self.pen.piece.bars) - 1)
+            self.pen.move(replace(self.pen.caret, bar=bar, onset=Fraction(0)))
         return done
 
     def toggle_repeat(self, end: bool) -> bool:
         """A repeat begins, or ends, with the caret's bar; or no longer does."""
-        index, bar = self.caret.bar, self.piece.bars[self.caret.bar]
+        index, bar = self.pen.caret.bar, self.pen.piece.bars[self.pen.caret.bar]
         if end:
             return self._correct(
                 say("Set a repeat"),
@@ -298,7 +305,7 @@ class MusicHand(Hand):
 
     def set_chord(self, text: str) -> bool:
         """The chord name over the caret's moment; none where it is empty."""
-        caret = self.caret
+        caret = self.pen.caret
         return self._correct(
             say("Write a chord name"),
             lambda p: signs.set_chord(p, caret.bar, caret.onset, text),
@@ -307,8 +314,8 @@ class MusicHand(Hand):
     @property
     def chord_here(self) -> str:
         """The chord name that stands over the caret's moment."""
-        chords = self.piece.bars[self.caret.bar].chords
-        return next((c.text for c in chords if c.onset == self.caret.onset), "")
+        chords = self.pen.piece.bars[self.pen.caret.bar].chords
+        return next((c.text for c in chords if c.onset == self.pen.caret.onset), "")
 
 
 def grown(piece: Piece, moment: Fraction) -> Piece:

@@ -84,25 +84,25 @@ class Keyboard:
             return None
         if shift:
             return lambda: hand.raise_semitones(by)
-        if hand.caret.tablature:
+        if hand.pen.caret.tablature:
             return lambda: hand.to_string(-by)
         return lambda: hand.raise_steps(by)
 
     def _by_key(self, key: Qt.Key, shift: bool) -> Command | None:
         hand = self._hand
         if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            return hand.on if hand.caret.tablature else lambda: hand.here(chord=shift)
+            return hand.pen.on if hand.pen.caret.tablature else lambda: hand.here(chord=shift)
         return {
-            Qt.Key.Key_Escape: hand.end,
-            Qt.Key.Key_Left: lambda: hand.step(-1),
-            Qt.Key.Key_Right: lambda: hand.step(1),
-            Qt.Key.Key_Up: lambda: hand.line(1),
-            Qt.Key.Key_Down: lambda: hand.line(-1),
-            Qt.Key.Key_Home: lambda: hand.to_bar_end(False),
-            Qt.Key.Key_End: lambda: hand.to_bar_end(True),
+            Qt.Key.Key_Escape: hand.pen.end,
+            Qt.Key.Key_Left: lambda: hand.pen.step(-1),
+            Qt.Key.Key_Right: lambda: hand.pen.step(1),
+            Qt.Key.Key_Up: lambda: hand.pen.line(1),
+            Qt.Key.Key_Down: lambda: hand.pen.line(-1),
+            Qt.Key.Key_Home: lambda: hand.pen.to_bar_end(False),
+            Qt.Key.Key_End: lambda: hand.pen.to_bar_end(True),
             Qt.Key.Key_PageUp: lambda: hand.raise_octaves(1),
             Qt.Key.Key_PageDown: lambda: hand.raise_octaves(-1),
-            Qt.Key.Key_Space: hand.on,
+            Qt.Key.Key_Space: hand.pen.on,
             Qt.Key.Key_Backspace: hand.delete,
             Qt.Key.Key_Delete: hand.delete,
         }.get(key)
@@ -112,7 +112,8 @@ class Keyboard:
         if letter in "ABCDEFG":
             return lambda: hand.letter(letter, chord=shift)
         plain: dict[str, Command] = {
-            "R": hand.rest, "J": hand.change_staff, "V": hand.next_voice, "L": hand.relength,
+            "R": hand.rest, "J": hand.pen.change_staff, "V": hand.pen.next_voice,
+            "L": hand.relength,
             "T": hand.tie, "N": hand.rename, "S": self._chord_name, "M": self._bar_marks,
         }  # fmt: skip
         shifted: dict[str, Command] = {"T": hand.untie, "V": hand.to_next_voice}
@@ -120,23 +121,23 @@ class Keyboard:
 
     def _by_sign(self, sign: str) -> Command | None:
         hand = self._hand
-        length = hand.caret.length
+        length = hand.pen.caret.length
         if sign.isdigit():
             number = int(sign)
-            if hand.caret.tablature:
+            if hand.pen.caret.tablature:
                 return lambda: hand.figure(number)
             base = VALUE_KEYS.get(number)
-            return None if base is None else lambda: hand.value(base)
+            return None if base is None else lambda: hand.pen.value(base)
         alters = {"+": 1, "#": 1, "-": -1, "=": 0}
         if sign in alters:
             alter = alters[sign]
-            same = hand.caret.alter == alter
-            return lambda: hand.choose(alter=None if same else alter)
+            same = hand.pen.caret.alter == alter
+            return lambda: hand.pen.choose(alter=None if same else alter)
         return {
-            "<": lambda: hand.choose_length(length.stepped(1)),
-            ">": lambda: hand.choose_length(length.stepped(-1)),
-            ".": lambda: hand.dots((length.dots + 1) % (MOST_DOTS + 1)),
-            "/": lambda: hand.triplet(not length.triplet),
+            "<": lambda: hand.pen.choose_length(length.stepped(1)),
+            ">": lambda: hand.pen.choose_length(length.stepped(-1)),
+            ".": lambda: hand.pen.dots((length.dots + 1) % (MOST_DOTS + 1)),
+            "/": lambda: hand.pen.triplet(not length.triplet),
             "(": lambda: hand.toggle_repeat(False),
             ")": lambda: hand.toggle_repeat(True),
         }.get(sign)

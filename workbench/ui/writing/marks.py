@@ -43,7 +43,7 @@ class MusicMarks:
 
     @property
     def _bar(self) -> Bar:
-        return self._hand.piece.bars[self._hand.caret.bar]
+        return self._hand.pen.piece.bars[self._hand.pen.caret.bar]
 
     def _set(self, label: str, change: Change) -> bool:
         return correct(self._session, label, change)
@@ -83,7 +83,7 @@ class MusicMarks:
 
     def pickup(self) -> None:
         """How long the pickup is."""
-        first = self._hand.piece.bars[0]
+        first = self._hand.pen.piece.bars[0]
         now = first.length if first.pickup else Fraction(0)
         names = {say(name): length for length, name in PICKUPS}
         shown = next((name for name, length in names.items() if length == now), "")
@@ -94,7 +94,7 @@ class MusicMarks:
     def tempo(self) -> None:
         """Quarter notes a minute from the bar on; 0 takes the mark away."""
         bar = self._bar
-        now = bar.tempo or (self._hand.piece.tempo if bar.index == 0 else 0)
+        now = bar.tempo or (self._hand.pen.piece.tempo if bar.index == 0 else 0)
         found, agreed = QInputDialog.getInt(
             self._window, say("Tempo"),
             say("Quarter notes a minute from this bar on; 0 takes the mark away"),
@@ -142,7 +142,7 @@ class MusicMarks:
 
     def titles(self) -> None:
         """Title, composer and arranger, one after the other."""
-        piece = self._hand.piece
+        piece = self._hand.pen.piece
         given = []
         for label, now in (
             (say("Title"), piece.title), (say("Composer"), piece.composer),

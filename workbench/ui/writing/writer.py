@@ -30,8 +30,8 @@ class MusicWriter(QObject):
         self._session, self._hand, self._score = session, hand, score
         self._keyboard = Keyboard(hand, self.ask_chord, bar_marks)
         self.chord: QLineEdit | None = None
-        hand.started.connect(self._started)
-        hand.moved.connect(self._moved)
+        hand.pen.started.connect(self._started)
+        hand.pen.moved.connect(self._moved)
         session.opened.connect(self._close_chord)
 
     def _started(self, on: bool) -> None:
@@ -48,7 +48,7 @@ class MusicWriter(QObject):
             self._score.follow()
 
     def _moved(self) -> None:
-        if self._hand.caret.tablature and not self._score.shows["tab"]:
+        if self._hand.pen.caret.tablature and not self._score.shows["tab"]:
             self._score.show_parts(tab=True)
         self._score.setAccessibleDescription(self.spoken)
         self._score.viewport().update()
@@ -59,9 +59,9 @@ class MusicWriter(QObject):
         lesson = self._session.lesson
         if lesson is None:
             return ""
-        caret = self._hand.caret
+        caret = self._hand.pen.caret
         place = f"{caret.where_words(lesson.piece)}, {caret.place_words(lesson.piece)}"
-        note = self._hand.note
+        note = self._hand.pen.note
         if note is None:
             return place
         return say("{place}; note at hand {pitch}", place=place, pitch=pitch_words(note.pitch.name))
@@ -70,7 +70,7 @@ class MusicWriter(QObject):
 
     def stand_in(self) -> Fingering | None:
         """Places to show while the corrected music is being fingered."""
-        return self._hand.stand_in()
+        return self._hand.pen.stand_in()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Take the strip's keys before it, and before any shortcut, does."""
@@ -106,19 +106,19 @@ class MusicWriter(QObject):
             return False
         self._close_chord()
         piece = lesson.piece
-        place = image.place_at(point, hand.caret.length.quarters)
+        place = image.place_at(point, hand.pen.caret.length.quarters)
         found = image.note_at(point)
         if found is not None and found in piece.bar_of:
             _, note = find(piece, found)
-            caret = hand.caret.on(piece, note, hand.string_of(found))
+            caret = hand.pen.caret.on(piece, note, hand.pen.string_of(found))
             low = place is not None and place.string is not None
-            hand.move(replace(caret, tablature=low), found)
+            hand.pen.move(replace(caret, tablature=low), found)
         elif place is not None and place.bar < len(piece.bars):
-            caret = replace(hand.caret, bar=place.bar, onset=place.onset)
+            caret = replace(hand.pen.caret, bar=place.bar, onset=place.onset)
             if place.string is not None:
-                hand.move(replace(caret, string=place.string, tablature=True))
-            else:
-                hand.move(replace(caret, step=place.step, tablature=False))
+                hand.pen.move(replace(caret, string=place.string, tablature=True))
+            elif place.step is not None:
+                hand.pen.move(replace(caret, step=place.step, tablature=False))
         return True
 
     # The caret.
@@ -127,7 +127,7 @@ class MusicWriter(QObject):
         """The caret's own line at its moment, and the column it stands in, in the viewport."""
         from workbench.engraving.pointing import Place
 
-        caret, score = self._hand.caret, self._score
+        caret, score = self._hand.pen.caret, self._score
         here = Place(caret.bar, caret.onset)
         line = replace(here, string=caret.string) if caret.tablature else replace(
             here, step=caret.step
@@ -145,7 +145,7 @@ class MusicWriter(QObject):
         spot = self._spot()
         if spot is None or self._session.lesson is None:
             return
-        c, caret, score = colours(self._score), self._hand.caret, self._score
+        c, caret, score = colours(self._score), self._hand.pen.caret, self._score
         here, post = spot
         post.setTop(min(post.top(), here.y()))
         size = max(3.0, 4.0 * score.scale)

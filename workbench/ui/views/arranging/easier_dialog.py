@@ -28,7 +28,7 @@ from workbench.ui.kit.parts import Caution, Faint, plain_tip
 from workbench.ui.kit.word_list import WordList
 
 if TYPE_CHECKING:
-    from workbench.teaching.grading.easier import Version
+    from workbench.teaching.grading.easier import LaidVersion
 
 JOB = "easier and harder"
 
@@ -43,7 +43,7 @@ class EasierDialog(QDialog):
         super().__init__(parent)
         assert session.lesson is not None
         self._session, self._source, self._lesson = session, source, session.lesson
-        self.versions: tuple[Version, ...] = ()
+        self.versions: tuple[LaidVersion, ...] = ()
         self.setWindowTitle(say("Easier and harder versions"))
         self.setAccessibleName(self.windowTitle())
         self.grade = QSpinBox()
@@ -97,7 +97,7 @@ class EasierDialog(QDialog):
         lesson, source, instrument = self._lesson, self._source, self._session.instrument
         model = studio_model(self._session.shelf)
 
-        def work(progress: Progress) -> tuple[Version, ...]:
+        def work(progress: Progress) -> tuple[LaidVersion, ...]:
             from workbench.teaching.grading.easier import versions
 
             return versions(
@@ -111,7 +111,7 @@ class EasierDialog(QDialog):
             wrong=self.problem.say,
         )  # fmt: skip
 
-    def _arrived(self, found: tuple[Version, ...]) -> None:
+    def _arrived(self, found: tuple[LaidVersion, ...]) -> None:
         self.versions = found
         self.list.clear()
         for one in found:

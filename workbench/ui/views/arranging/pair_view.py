@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import (
@@ -25,6 +25,10 @@ from workbench.ui.bench.services import engraving_in_this_thread
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import colours
 from workbench.ui.score.view import ScoreView
+
+if TYPE_CHECKING:
+    from workbench.engraving.pair import PairStrip
+
 
 OUTSIDE = 4  # steps beyond the staff up to which a note left out is shown there
 OTHERS = ("left", "right", "strings", "voices")
@@ -52,7 +56,7 @@ class PairView(ScoreView):
 
     def _make_pair(
         self, width: float, ink: str, shows: dict[str, bool], _voices: tuple[str, ...]
-    ) -> Any:
+    ) -> PairStrip:
         from workbench.engraving.pair import PairStrip
 
         assert self.above is not None
@@ -98,8 +102,8 @@ class PairView(ScoreView):
         self.chosen = note
         session, fate = self._session, self.fates.get(note)
         if fate is not None:
-            at = session.position_of(fate.bar)
-            session.select(at, note if fate.now is not None else None)
+            at = session.selection.position_of(fate.bar)
+            session.selection.select(at, note if fate.now is not None else None)
         self.viewport().update()
         self.chosen_note.emit(note)
 
@@ -118,7 +122,7 @@ class PairView(ScoreView):
         bar = self.image.bar_at(self.to_image(event.position()))
         if bar is not None:
             self.choose_note("")
-            self._session.select(self._session.position_of(bar), None)
+            self._session.selection.select(self._session.selection.position_of(bar), None)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         pass  # notes are chosen one by one here
@@ -161,6 +165,8 @@ class PairView(ScoreView):
         """Outline what is left out, an arrow for another octave, a stroke where it ends."""
         painter.setPen(QPen(ink, 1.6))
         painter.setBrush(Qt.BrushStyle.NoBrush)
+        if self.image is None:
+            return
         if fate.now is None:
             above = ids.over(note)
             head = self.image.rect_of(ids.head(above)) or self.image.rect_of(above)
@@ -199,8 +205,8 @@ class PairView(ScoreView):
         """Where a note that is left out would stand in the arrangement's staff."""
         session = self._session
         lesson = session.lesson
-        item = next((p for p in self.image.placed
-                     if p.system.first <= fate.bar <= p.system.last), None)  # fmt: skip
+        placed = self.image.placed if self.image else ()
+        item = next((p for p in placed if p.system.first <= fate.bar <= p.system.last), None)
         if item is None or lesson is None or self.above is None:
             return None
         from workbench.arranging.transpose import move_pitch, shift_by

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
-from typing import Any
 
 from PySide6.QtCore import QEvent, QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QShowEvent
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.arranging.arrange import Arranged
 from workbench.arranging.changes import DROPPED, OCTAVE, PHRASE, SHORTENED, Change
 from workbench.arranging.decisions import decisions
 from workbench.arranging.sounds import TUNE
@@ -357,7 +357,7 @@ class ArrangingView(QWidget):
             return
         instrument = session.instrument
 
-        def arrived(placed: Any) -> None:
+        def arrived(placed: Arranged) -> None:
             now = session.lesson
             if now is None or now.id != lesson.id or now.piece is not lesson.piece:
                 return  # the lesson has changed meanwhile

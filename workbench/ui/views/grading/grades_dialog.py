@@ -34,7 +34,8 @@ from workbench.store.grading import (
 )
 from workbench.store.rows import LessonRow
 from workbench.teaching.grading.calibrate import GradedPiece, Refit, fit_in_words, refit
-from workbench.teaching.grading.grade import LEVELS, Grade, grade_features, place_of
+from workbench.teaching.grading.grade import THIRDS, Grade, grade_features, place_of
+from workbench.teaching.lessons.lesson import GradeThird, NoThird
 from workbench.ui.bench.findings import LANE
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
@@ -60,20 +61,21 @@ class Learnt:
     chart: Chart | None
 
 
-def word_of(grade: int | None, level: str) -> str:
+def word_of(grade: int | None, level: GradeThird | NoThird) -> str:
     """The teacher's grade in words."""
     return say("not given") if grade is None else GradedPiece("", (), grade, level).words
 
 
-CHOICES: tuple[tuple[int | None, str], ...] = (
-    (None, ""),
-    *((grade, level) for grade in range(9) for level in ("", *LEVELS)),
+NONE: NoThird = ""
+CHOICES: tuple[tuple[int | None, GradeThird | NoThird], ...] = (
+    (None, NONE),
+    *((grade, level) for grade in range(9) for level in (NONE, *THIRDS)),
 )
 
 
 def _choice(grade: int | None, level: str) -> int:
     """The place of a grade in CHOICES."""
-    wanted = (grade, level if grade is not None and level in LEVELS else "")
+    wanted = (grade, level if grade is not None and level in THIRDS else "")
     return CHOICES.index(wanted) if wanted in CHOICES else 0
 
 
@@ -98,7 +100,7 @@ class GradesDialog(QDialog):
             say("Fit without it"),
         )  # fmt: skip
         self.table = QuietTable(columns, say("Lessons and their grades"), {})
-        self.table.setItemDelegateForColumn(OWN, _Words(self.table))
+        self.table.setItemDelegateForColumn(OWN, _GradeWords(self.table))
         self.table.setEditTriggers(QuietTable.EditTrigger.AllEditTriggers)
         self.told = Wrapped()
         self.chart = ChartView()
@@ -197,7 +199,7 @@ class GradesDialog(QDialog):
         if first is not None:
             self.give(str(first.data(ID)), number, level)
 
-    def give(self, lesson_id: str, number: int | None, level: str) -> None:
+    def give(self, lesson_id: str, number: int | None, level: GradeThird | NoThird) -> None:
         """Give a lesson of the shelf a grade, or take it away (None)."""
         label = say("Change the grade")
         here = self.session.lesson
@@ -293,7 +295,7 @@ def _place(grade: Grade) -> float:
     return place_of(grade.number, grade.level)
 
 
-class _Words(RowDelegate):
+class _GradeWords(RowDelegate):
     """The teacher's grade is chosen from a list."""
 
     def createEditor(
@@ -313,9 +315,7 @@ class _Words(RowDelegate):
         self.commitData.emit(box)
         self.closeEditor.emit(box)
 
-    def setEditorData(
-        self, editor: QWidget, index: QModelIndex | QPersistentModelIndex
-    ) -> None:
+    def setEditorData(self, editor: QWidget, index: QModelIndex | QPersistentModelIndex) -> None:
         assert isinstance(editor, QComboBox)
         editor.setCurrentIndex(int(index.data(ID) or 0))
 

@@ -31,6 +31,7 @@ from workbench.language.names import decimal
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
+from workbench.music.reading.apart import read_apart
 from workbench.music.suffixes import SCORES, patterns
 from workbench.store import learning
 from workbench.ui.bench.jobs import Progress
@@ -200,14 +201,13 @@ class ScoresDialog(QDialog):
         self.scores += tuple(Score(path) for path in new)
         self._forget()
         waiting = [score.path for score in self.scores if score.waits]
-        read = self.session.services.read
 
         def work(progress: Progress) -> list[Score]:
             found = []
             for at, path in enumerate(waiting):
                 tick = partial(progress, at / len(waiting))
                 try:
-                    piece = read(str(path), parts="all", tick=tick)
+                    piece = read_apart(path, parts="all", tick=tick)
                     found.append(Score(path, piece))
                 except BadInput as wrong:
                     found.append(Score(path, wrong=" ".join(str(wrong).split())))

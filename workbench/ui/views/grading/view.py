@@ -72,8 +72,10 @@ class GradeView(ChartPage):
         self.take_button.clicked.connect(self._take)
         self.learn_button.clicked.connect(self.wants_learning)
         self.print_button.clicked.connect(self._print_anew)
-        self.effort.view.chosen.connect(lambda bar: session.select(session.position_of(bar)))
-        session.selected.connect(self._follow)
+        self.effort.view.chosen.connect(
+            lambda bar: session.selection.select(session.selection.position_of(bar))
+        )
+        session.selection.selected.connect(self._follow)
 
     def _lay_out(self) -> None:
         inner = QWidget()
@@ -153,7 +155,7 @@ class GradeView(ChartPage):
         self._follow()
 
     def _follow(self) -> None:
-        self.effort.view.select(self.session.bar_index)
+        self.effort.view.select(self.session.selection.bar_index)
 
     def _take(self) -> None:
         if self.judged is not None:

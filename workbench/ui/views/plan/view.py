@@ -98,7 +98,9 @@ class PlanView(ChartPage):
         self.student.activated.connect(self._keep_choice)
         self.table.ticked.connect(self._ticked)
         self.play_button.clicked.connect(self._practise)
-        self.table.bar_chosen.connect(lambda bar: session.select(session.position_of(bar)))
+        self.table.bar_chosen.connect(
+            lambda bar: session.selection.select(session.selection.position_of(bar))
+        )
         self.days.view.chosen.connect(self._go_to_day)
         session.opened.connect(self._recall)
         self._recall()
@@ -307,7 +309,7 @@ class PlanView(ChartPage):
         """The dialog that exports the plan; None while there is none."""
         from workbench.ui.paper.export_dialog import ExportDialog, Form
 
-        lesson, fingering = self.session.lesson, self.session.fingering
+        lesson, fingering = self.session.lesson, self.session.fingers.fingering
         if lesson is None or fingering is None:
             return None
         # Made anew where it is written: the view may never have been looked at.

@@ -157,7 +157,7 @@ class ScriptPage(QWidget):
 
     def _show_music(self) -> None:
         script, session = self.script, self._session
-        lesson, fingering = session.lesson, session.fingering
+        lesson, fingering = session.lesson, session.fingers.fingering
         if script is None or lesson is None or fingering is None:
             return
         at = 0 if self.place == OPENING else len(script.cues) - 1
@@ -165,7 +165,7 @@ class ScriptPage(QWidget):
         self.about.setText("\n".join(shown(cue)) if self.place >= 0 else "")
         last = min(cue.bar + BARS, len(lesson.piece.bars)) - 1
         bars = range(cue.bar, last + 1)
-        if all(session.hands_of(bar) is not None for bar in bars):
+        if all(session.fingers.hands_of(bar) is not None for bar in bars):
             self.music.show_music(*excerpt(lesson.piece, fingering, cue.bar, last))
 
     # Hands on it.

@@ -61,7 +61,7 @@ class ReadingView(QWidget):
         self.size_at = SIZES.index(size) if size in SIZES else 2
         self.dark = bool(kept.get("dark", colours() is DARK))
         self._within = 0  # pixels scrolled down within the present bar
-        self.place = max(0, min(session.position, len(script.cues) - 1))
+        self.place = max(0, min(session.selection.position, len(script.cues) - 1))
         instrument: Instrument = session.instrument
         self.keys = PedalKeys(session.shelf.setting(KEPT_KEYS, {}))
         self.dialog: PedalDialog | None = None
@@ -196,7 +196,7 @@ class ReadingView(QWidget):
         self.when.setText(chapter + now)
         self._engrave(cue)
         following = self.script.cues[self.place + 1 :][:1]
-        hands = [self._session.hands_of(c.bar) for c in (cue, *following)]
+        hands = [self._session.fingers.hands_of(c.bar) for c in (cue, *following)]
         frets = frets_for(*hands)  # the same for both, so that the eye need not measure anew
         self.here.show_bar(hands[0], bar_name(cue), frets)
         self.there.setVisible(bool(following))
@@ -207,8 +207,8 @@ class ReadingView(QWidget):
             self.there.show_bar(hands[1], bar_name(after), frets)
 
     def _engrave(self, cue: Cue) -> None:
-        lesson, fingering = self._session.lesson, self._session.fingering
-        if lesson is None or fingering is None or self._session.hands_of(cue.bar) is None:
+        lesson, fingering = self._session.lesson, self._session.fingers.fingering
+        if lesson is None or fingering is None or self._session.fingers.hands_of(cue.bar) is None:
             self.music.show_music(None, None)
             return
         self.music.show_music(*alone(lesson.piece, fingering, cue.bar))
@@ -316,7 +316,7 @@ class ReadingView(QWidget):
         """Leave the lesson at the bar that was read last."""
         lesson = self._session.lesson
         if self.cue is not None and lesson is not None and lesson.id == self._lesson:
-            self._session.select(self.cue.position)
+            self._session.selection.select(self.cue.position)
         self.music.stop()
         super().closeEvent(event)  # type: ignore[arg-type]
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QKeyEvent, QKeySequence
@@ -28,7 +27,7 @@ class PedalKeys:
     """The keys that turn onward and back: the usual ones, and those the teacher chose,
     which come first."""
 
-    def __init__(self, kept: Any) -> None:
+    def __init__(self, kept: object) -> None:
         found = kept if isinstance(kept, dict) else {}
         self.onward = _numbers(found.get("onward"))
         self.back = _numbers(found.get("back"))
@@ -125,6 +124,6 @@ class PedalDialog(Asking):
         return PedalKeys({"onward": self.onward.keys, "back": self.back.keys})
 
 
-def _numbers(kept: Any) -> tuple[int, ...]:
+def _numbers(kept: object) -> tuple[int, ...]:
     rows = kept if isinstance(kept, list | tuple) else ()
     return tuple(key for key in rows if isinstance(key, int))

@@ -74,7 +74,7 @@ class ScriptView(TeachingPage):
             tuple(say(name) for name in COLUMNS), say("Script in playing order"), {3: 25}
         )
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setItemDelegateForColumn(SAID, _Said(self.table))
+        self.table.setItemDelegateForColumn(SAID, _SaidRows(self.table))
         self.page = ScriptPage(session)
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -110,7 +110,7 @@ class ScriptView(TeachingPage):
         self.write_button.clicked.connect(self.write)
         self.back_button.clicked.connect(self.take_back)
         self.known.toggled.connect(self._known_toggled)
-        session.selected.connect(self._follow)
+        session.selection.selected.connect(self._follow)
 
     # Working it out.
 
@@ -238,7 +238,7 @@ class ScriptView(TeachingPage):
         script, place = self.script, self.place
         if script is None or place == HEADING:
             return
-        here = self.session.position
+        here = self.session.selection.position
         if place >= 0 and 0 <= here < len(script.cues) and script.speaker(here) == place:
             place = here
         self.leaves.setCurrentWidget(self.page)
@@ -258,7 +258,7 @@ class ScriptView(TeachingPage):
 
     def _page_moved(self) -> None:
         if self.page.place >= 0:
-            self.session.select(self.page.place, None)
+            self.session.selection.select(self.page.place, None)
 
     def take_back(self) -> None:
         """Give the selected row's words back to the program."""
@@ -281,8 +281,11 @@ class ScriptView(TeachingPage):
         cue, script = self.cue, self.script
         if cue is None or script is None or self._filling:
             return
-        if script.speaker(min(self.session.position, len(script.cues) - 1)) != cue.position:
-            self.session.select(cue.position, None)
+        if (
+            script.speaker(min(self.session.selection.position, len(script.cues) - 1))
+            != cue.position
+        ):
+            self.session.selection.select(cue.position, None)
 
     def _offer(self) -> None:
         """Offer what can be done with the row."""
@@ -292,7 +295,7 @@ class ScriptView(TeachingPage):
 
     def _follow(self) -> None:
         """Select the row of the bar that is selected elsewhere, and turn the page to it."""
-        script, position = self.script, self.session.position
+        script, position = self.script, self.session.selection.position
         row = self.row_of(position)
         inside = script is not None and 0 <= position < len(script.cues)
         if self.writing and script is not None and inside and 0 <= self.page.place != position:
@@ -314,7 +317,7 @@ class ScriptView(TeachingPage):
         from workbench.ui.paper.export_dialog import ExportDialog, Form
 
         self.commit()
-        lesson, fingering = self.session.lesson, self.session.fingering
+        lesson, fingering = self.session.lesson, self.session.fingers.fingering
         if lesson is None or fingering is None:
             return None
         # Made anew where it is written, so that what was typed last is in it.
@@ -327,12 +330,11 @@ class ScriptView(TeachingPage):
         return ExportDialog(self.session, say("script"), forms, self.window())
 
 
-
 def _brush(colour: str) -> QBrush:
     return QBrush(QColor(colour))
 
 
-class _Said(RowDelegate):
+class _SaidRows(RowDelegate):
     """Shows words without the signs of their emphasis."""
 
     def displayText(self, value: object, _locale: QLocale | QLocale.Language) -> str:

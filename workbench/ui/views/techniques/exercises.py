@@ -68,9 +68,7 @@ class ExercisePane(QWidget):
         self.tempo.setAccessibleName(say("Tempo of the exercise"))
         self.speed = Faint()
         self.hear_button = QPushButton(say("&Hear it"))
-        self.hear_button.setToolTip(
-            say("Play or stop the exercise; it repeats four times")
-        )
+        self.hear_button.setToolTip(say("Play or stop the exercise; it repeats four times"))
         self.sound_button = QPushButton(say("Save as so&und …"))
         self.strip_button = QPushButton(say("Save as &picture …"))
         self.strip_button.setToolTip(say("A strip of music as PDF or PNG"))
@@ -129,8 +127,12 @@ class ExercisePane(QWidget):
         before = self.exercise
         self._technique = technique
         made: tuple[Exercise, ...] = ()
-        if technique is not None and session.lesson is not None and session.fingering is not None:
-            given = (session.lesson.piece, session.fingering, session.instrument)
+        if (
+            technique is not None
+            and session.lesson is not None
+            and session.fingers.fingering is not None
+        ):
+            given = (session.lesson.piece, session.fingers.fingering, session.instrument)
             made = exercises_for(technique, *given, bar)
         self.exercises = made
         self.kind.clear()

@@ -82,4 +82,4 @@ class HarmonyView(QWidget):
     def _go_to(self, row: int, *_others: int) -> None:
         first = self.table.item(row, 0)
         if first is not None and not self._filling:
-            self._session.select(self._session.position_of(first.data(BAR)))
+            self._session.selection.select(self._session.selection.position_of(first.data(BAR)))

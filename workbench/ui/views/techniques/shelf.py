@@ -121,7 +121,7 @@ class NewAndNext(QWidget):
 
     def _go_to(self, item: QListWidgetItem) -> None:
         """Select the bar where a move comes first."""
-        self._session.select(self._session.position_of(item.data(DATA)))
+        self._session.selection.select(self._session.selection.position_of(item.data(DATA)))
 
     def open_first(self) -> None:
         """Open the lesson that first taught the selected move."""

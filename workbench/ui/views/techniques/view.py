@@ -228,7 +228,7 @@ class TechniqueView(TeachingPage):
         place = item.data(DATA)
         if place is not None:
             bar, note = place
-            self.session.select(self.session.position_of(bar), note)
+            self.session.selection.select(self.session.selection.position_of(bar), note)
 
 
 def _rows(name: str) -> WordList:

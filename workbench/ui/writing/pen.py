@@ -1,4 +1,4 @@
-"""The hand that writes music: its caret, and the note at hand, the session's selected one."""
+"""The pen that writes music: its caret, and the note at hand, the session's selected one."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from workbench.ui.bench.session import Session
 from workbench.ui.writing.caret import Caret
 
 
-class Hand(QObject):
+class Pen(QObject):
     """Where a teacher who writes music stands in the open lesson."""
 
     moved = Signal()  # the caret, or what the next key writes
@@ -29,11 +29,11 @@ class Hand(QObject):
         self.writing = False
         self._led = False  # the caret moves, and the selection only follows it
         self._known: dict[str, FingeredNote] = {}
-        self._figure: tuple[Caret, str, int] | None = None  # the fret just typed
-        session.selected.connect(self._follow)
+        self.figure: tuple[Caret, str, int] | None = None  # the fret just typed
+        session.selection.selected.connect(self._follow)
         session.changed.connect(self._settle)
         session.opened.connect(self._opened)
-        session.fingered.connect(self._learn)
+        session.fingers.fingered.connect(self._learn)
 
     # Beginning and ending.
 
@@ -44,7 +44,7 @@ class Hand(QObject):
             return
         self._learn()
         self.writing = True
-        self._figure = None
+        self.figure = None
         self.caret = replace(self.caret, alter=None)
         self._to_selection(lesson.piece, anew=True)
         self.started.emit(True)
@@ -76,14 +76,14 @@ class Hand(QObject):
     @property
     def note(self) -> Note | None:
         """The note at hand."""
-        wanted, lesson = self._session.note_id, self._session.lesson
+        wanted, lesson = self._session.selection.note_id, self._session.lesson
         if wanted is None or lesson is None or wanted not in lesson.piece.bar_of:
             return None
         return find(lesson.piece, wanted)[1]
 
     def _learn(self) -> None:
         """Remember where notes are played, for the strip to show until they are fingered."""
-        fingering = self._session.fingering
+        fingering = self._session.fingers.fingering
         if fingering is not None:
             self._known = {n.id: n for bar in fingering.bars for n in bar.notes}
 
@@ -93,7 +93,7 @@ class Hand(QObject):
             self.moved.emit()
 
     def _to_selection(self, piece: Piece, *, anew: bool = False) -> None:
-        note, bar = self.note, self._session.bar
+        note, bar = self.note, self._session.selection.bar
         if note is not None:
             self.caret = self.caret.on(piece, note, self.string_of(note.id))
         elif bar is not None and (anew or bar.index != self.caret.bar):
@@ -141,13 +141,13 @@ class Hand(QObject):
 
     def move(self, caret: Caret, note: str | None = None) -> None:
         """Put the caret, and take the note there in hand: ``note``, or the nearest struck."""
-        self._figure = None
+        self.figure = None
         self.caret = caret
         if note is None:
             struck = caret.struck(self.piece)
             if struck:
                 note = min(struck, key=self._distance).id
-        self._select(note)
+        self.select(note)
         self.moved.emit()
 
     def _distance(self, note: Note) -> int:
@@ -156,14 +156,15 @@ class Hand(QObject):
             return abs((string or 99) - self.caret.string)
         return abs(notes.step_number(note.pitch) - self.caret.step)
 
-    def _select(self, note: str | None) -> None:
+    def select(self, note: str | None) -> None:
+        """Take a note of the caret's bar in hand, or none."""
         session = self._session
         self._led = True
         try:
-            at = session.position
-            if session.bar_index != self.caret.bar:
-                at = session.position_of(self.caret.bar)
-            session.select(at, note)
+            at = session.selection.position
+            if session.selection.bar_index != self.caret.bar:
+                at = session.selection.position_of(self.caret.bar)
+            session.selection.select(at, note)
         finally:
             self._led = False
 
@@ -193,7 +194,7 @@ class Hand(QObject):
 
     def choose(self, **what: object) -> None:
         """Change what the next key writes: length, voice, sign, staff or tablature."""
-        self._figure = None
+        self.figure = None
         self.caret = replace(self.caret, **what)  # type: ignore[arg-type]
         self.moved.emit()
 
