@@ -10,7 +10,7 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source> and </source>
         <translation> und </translation>
     </message>
@@ -1481,7 +1481,7 @@
         <translation>Aus einem Leadsheet wird ein Solo: die Melodie über einem Anschlagmuster aus ihren Akkorden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>A lesson needs a title; write at least one word.</source>
         <translation>Eine Lektion braucht einen Titel; schreiben Sie mindestens ein Wort.</translation>
     </message>
@@ -1728,7 +1728,7 @@
         <translation>Alle stehen in der Tonart der Lektion, damit eine Gruppe sie zusammen spielen kann. Ihre Entscheidungen über einzelne Noten gelten. Rückgängig holt die jetzige zurück.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>All bars</source>
         <translation>Alle Takte</translation>
     </message>
@@ -2011,7 +2011,7 @@
         <location filename="../../workbench/handout/sheets/pack.py"/>
         <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>Bar {bar}</source>
         <translation>Takt {bar}</translation>
     </message>
@@ -2582,8 +2582,7 @@
         <translation>Steigern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
-        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/fit_buttons.py"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
@@ -3200,7 +3199,7 @@
         <translation>Finger</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Finger 0 is the open string, but this note is stopped at fret {fret}; choose 1 to 4, or move it to a string where it is open.</source>
         <translation>Finger 0 ist die leere Saite, dieser Ton wird aber im Bund {fret} gegriffen; wählen Sie 1 bis 4 oder legen Sie ihn auf eine Saite, auf der er leer klingt.</translation>
     </message>
@@ -3527,7 +3526,7 @@
         <location filename="../../workbench/engraving/charts/grades.py"/>
         <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/teaching/lessons/differences.py"/>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <location filename="../../workbench/ui/shelf/filters.py"/>
         <location filename="../../workbench/ui/shelf/model.py"/>
         <location filename="../../workbench/ui/window/teaching_tabs.py"/>
@@ -3651,7 +3650,7 @@
         <translation>Griff, anderen Fingersatz oder Lektion an diesen Hinweis hängen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>Hardest</source>
         <translation>Schwerste</translation>
     </message>
@@ -4024,7 +4023,7 @@
         <translation>Tasten zum Vorblättern</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Kind '{kind}' is not known; choose one of {kinds}.</source>
         <translation>Die Art „{kind}“ ist nicht bekannt; wählen Sie eine von {kinds}.</translation>
     </message>
@@ -4613,7 +4612,7 @@
         <translation>&amp;Minuten am Tag</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>Minutes a day</source>
         <translation>Minuten am Tag</translation>
@@ -4928,6 +4927,11 @@
         <translation>So ist kein Ton davon spielbar; eine andere Tonart, Oktave oder Stimmung wählen.</translation>
     </message>
     <message>
+        <location filename="../../workbench/ui/views/techniques/shelf.py"/>
+        <source>No other fingered lesson is on the shelf to compare with.</source>
+        <translation>Im Regal liegt noch keine andere Lektion mit Fingersatz, mit der sich vergleichen ließe.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/window/recent.py"/>
         <source>No other lesson yet</source>
         <translation>Noch keine andere Lektion</translation>
@@ -4943,12 +4947,7 @@
         <translation>Kein Bild</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score/tips.py"/>
-        <source>No place on the neck: {why}</source>
-        <translation>Kein Platz auf dem Hals: {why}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>No remarks yet</source>
         <translation>Noch ohne Hinweise</translation>
     </message>
@@ -5473,7 +5472,7 @@
     </message>
     <message>
         <location filename="../../workbench/handout/parts/words.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Pickup</source>
         <translation>Auftakt</translation>
@@ -5669,7 +5668,7 @@
         <translation>Übezeit insgesamt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Practice minutes</source>
         <translation>Übeminuten</translation>
     </message>
@@ -5998,7 +5997,7 @@
         <translation>Rechts</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Right finger '{finger}' is not known; choose p, i, m or a.</source>
         <translation>Den rechten Finger „{finger}“ gibt es nicht; wählen Sie p, i, m oder a.</translation>
     </message>
@@ -6516,16 +6515,6 @@
         <translation>Saite {string} hat die Bünde 0 bis {most}; wählen Sie einen davon.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score/tips.py"/>
-        <source>String {string}, fret {fret}</source>
-        <translation>Saite {string}, Bund {fret}</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/ui/score/tips.py"/>
-        <source>String {string}, open</source>
-        <translation>Saite {string}, leer</translation>
-    </message>
-    <message>
         <location filename="../../workbench/fingering/shapes/shape.py"/>
         <source>String {string}: fret {fret} is not on {instrument}; give 0 to {playable_frets}.</source>
         <translation>Saite {string}: Bund {fret} gibt es auf {instrument} nicht; geben Sie 0 bis {playable_frets} an.</translation>
@@ -6754,8 +6743,7 @@
         <translation>Anpassung zurückgenommen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/views/grading/grades_dialog.py"/>
-        <location filename="../../workbench/ui/views/grading/scores_dialog.py"/>
+        <location filename="../../workbench/ui/views/grading/fit_buttons.py"/>
         <source>Take the last fit &amp;back</source>
         <translation>Letzte Anpassung &amp;zurücknehmen</translation>
     </message>
@@ -6903,7 +6891,7 @@
         <translation>Tempo der Übung</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Tempo percent</source>
         <translation>Tempo in Prozent</translation>
     </message>
@@ -7627,7 +7615,7 @@
         <translation>Der Hinweis „{words}“ entfiel mit seinem Takt.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>The remark's last bar comes before its first one, or is not in the piece.</source>
         <translation>Der letzte Takt des Hinweises kommt vor seinem ersten oder steht nicht im Stück.</translation>
     </message>
@@ -8096,22 +8084,22 @@
         <translation>In dieser Richtung ist der Ton auf keiner weiteren Saite spielbar.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>This note has no place on the neck yet; choose a place for it first.</source>
         <translation>Dieser Ton hat noch keinen Platz auf dem Hals; wählen Sie zuerst einen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>This note is an open string and takes no left finger; move it to another string to stop it.</source>
         <translation>Dieser Ton ist eine leere Saite und braucht keinen linken Finger; legen Sie ihn auf eine andere Saite, um ihn zu greifen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>This note is written with one stem; only two can be two strings.</source>
         <translation>Diese Note hat nur einen Hals; nur zwei Hälse können zwei Saiten sein.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>This remark has no words yet; write some, or delete it.</source>
         <translation>Dieser Hinweis hat noch keine Worte; schreiben Sie welche oder löschen Sie ihn.</translation>
     </message>
@@ -8380,7 +8368,7 @@
         <translation>Verlauf</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>Unfinished</source>
         <translation>Offene</translation>
     </message>
@@ -8390,7 +8378,7 @@
         <translation>Haltebogen lösen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>Untitled piece</source>
         <translation>Stück ohne Titel</translation>
     </message>
@@ -8837,12 +8825,12 @@
         <translation>Mit</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>With cut notes</source>
         <translation>Mit gekürzten Tönen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>With pins</source>
         <translation>Mit Festlegungen</translation>
     </message>
@@ -9532,12 +9520,10 @@
         <translation>Takt {bar}, Schlag {beat}: {why}</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/language/names.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
-        <location filename="../../workbench/ui/notes/scope.py"/>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <location filename="../../workbench/ui/views/script/page.py"/>
-        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>bar {number}</source>
         <translation>Takt {number}</translation>
     </message>
@@ -9639,9 +9625,9 @@
     </message>
     <message>
         <location filename="../../workbench/commands/finger.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <location filename="../../workbench/ui/bars/delegate.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
-        <location filename="../../workbench/ui/bench/grips.py"/>
         <source>cannot be played</source>
         <translation>nicht spielbar</translation>
     </message>
@@ -9688,6 +9674,11 @@
         <translation>geändert</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>changes of time</source>
+        <translation>Taktwechsel</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>chord name over the caret</source>
         <translation>Akkordname über der Schreibmarke</translation>
@@ -9704,6 +9695,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>compound time</source>
         <translation>zusammengesetzte Taktart</translation>
     </message>
@@ -9748,7 +9740,7 @@
         <translation>den gewählten Ton löschen</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>difficulty {figure}</source>
         <translation>Schwierigkeit {figure}</translation>
     </message>
@@ -9761,6 +9753,11 @@
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>dotted half note</source>
         <translation>punktierte Halbe</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>dotted notes</source>
+        <translation>Punktierungen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/parts/words.py"/>
@@ -9855,6 +9852,11 @@
         <location filename="../../workbench/music/edits/lengths.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>eighth note</source>
+        <translation>Achtel</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>eighth notes</source>
         <translation>Achtel</translation>
     </message>
     <message>
@@ -10347,6 +10349,11 @@
         <translation>Ganzschluss</translation>
     </message>
     <message>
+        <location filename="../../resources/techniques/grading.json"/>
+        <source>further strings of chords and pinches</source>
+        <translation>weitere Saiten von Akkorden und Zupfgriffen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
         <source>give the note at hand the chosen length</source>
         <translation>dem gewählten Ton den gewählten Wert geben</translation>
@@ -10365,6 +10372,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>grace note</source>
         <translation>Vorschlag</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>grace notes</source>
+        <translation>Vorschläge</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/lessons.py"/>
@@ -10468,7 +10480,7 @@
         <translation>gehalten {held} von {written}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>held {held} of {written} quarters</source>
         <translation>gehalten {held} von {written} Vierteln</translation>
     </message>
@@ -10617,11 +10629,6 @@
         <translation>hat einen zu langen Namen; wählen Sie einen kürzeren</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/score/tips.py"/>
-        <source>it cannot be played</source>
-        <translation>er ist nicht spielbar</translation>
-    </message>
-    <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
         <source>it is not played</source>
         <translation>der Ton wird nicht gespielt</translation>
@@ -10732,8 +10739,7 @@
         <translation>linker Finger (0: leere Saite)</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
-        <location filename="../../workbench/ui/score/tips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>left finger {finger}</source>
         <translation>linker Finger {finger}</translation>
     </message>
@@ -10759,11 +10765,6 @@
         <location filename="../../resources/techniques/grading.json"/>
         <source>left-hand changes</source>
         <translation>Wechsel der linken Hand</translation>
-    </message>
-    <message>
-        <location filename="../../resources/techniques/grading.json"/>
-        <source>left-hand places to know</source>
-        <translation>Plätze der linken Hand</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/grading.json"/>
@@ -11127,7 +11128,7 @@
         <translation>kein Auftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>no place: {reason}</source>
         <translation>kein Platz: {reason}</translation>
     </message>
@@ -11450,10 +11451,9 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../workbench/commands/read.py"/>
+        <location filename="../../workbench/language/names.py"/>
         <location filename="../../workbench/teaching/bars/strokes.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
-        <location filename="../../workbench/ui/notes/scope.py"/>
-        <location filename="../../workbench/ui/views/script/reading.py"/>
         <source>pickup</source>
         <translation>Auftakt</translation>
     </message>
@@ -11493,9 +11493,8 @@
         <translation>zusammen gezupfter Akkord mit p i m a</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <location filename="../../workbench/ui/neck/legend.py"/>
-        <location filename="../../workbench/ui/score/tips.py"/>
         <source>pinned</source>
         <translation>festgelegt</translation>
     </message>
@@ -11504,6 +11503,11 @@
         <source>pitches</source>
         <comment>head</comment>
         <translation>Tonhöhen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/grading.json"/>
+        <source>places the left fingers have to know</source>
+        <translation>Plätze, die die Finger der linken Hand kennen müssen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/bars/harmony.py"/>
@@ -11606,11 +11610,6 @@
         <translation>Umfang (MIDI)</translation>
     </message>
     <message>
-        <location filename="../../resources/techniques/grading.json"/>
-        <source>reach</source>
-        <translation>Spannweite</translation>
-    </message>
-    <message>
         <location filename="../../workbench/commands/batch.py"/>
         <source>reason</source>
         <translation>Grund</translation>
@@ -11622,13 +11621,13 @@
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>repeat</source>
         <translation>Wiederholung</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/read.py"/>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>repeat from here</source>
         <translation>Wiederholung ab hier</translation>
     </message>
@@ -11679,9 +11678,8 @@
         <translation>rechts</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <location filename="../../workbench/teaching/lessons/differences.py"/>
-        <location filename="../../workbench/ui/bench/grips.py"/>
-        <location filename="../../workbench/ui/score/tips.py"/>
         <source>right finger {finger}</source>
         <translation>rechter Finger {finger}</translation>
     </message>
@@ -11735,13 +11733,13 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
-        <source>same music as bar {bar}, other fingers: alike they would cost {dearer} more effort in their surroundings</source>
-        <translation>gleiche Musik wie Takt {bar}, andere Finger: gleich gegriffen kosteten sie in ihrer Umgebung {dearer} mehr Aufwand</translation>
+        <source>same music as bar {bar}, other fingers: what stands around it leaves no fingering in common</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
-        <source>same music as bar {bar}, other fingers: what stands around it leaves no fingering in common</source>
-        <translation>gleiche Musik wie Takt {bar}, andere Finger: die Umgebung lässt keinen gemeinsamen Fingersatz zu</translation>
+        <source>same music as bar {bar}, other fingers: with the same ones {reason}</source>
+        <translation>gleiche Musik wie Takt {bar}, andere Finger: mit denselben gilt: {reason}</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/bars/likeness.py"/>
@@ -11779,7 +11777,7 @@
         <translation>Sekunden</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <location filename="../../workbench/ui/notes/scope.py"/>
         <source>section {letter}</source>
         <translation>Teil {letter}</translation>
@@ -11846,6 +11844,11 @@
         <source>six</source>
         <comment>number</comment>
         <translation>sechs</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>sixteenth notes</source>
+        <translation>Sechzehntel</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/techniques/rules_left.py"/>
@@ -11970,7 +11973,7 @@
         <translation>Saite {string} gibt {pitch} nicht her</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>string {string} fret {fret}</source>
         <translation>Saite {string} Bund {fret}</translation>
     </message>
@@ -11985,7 +11988,7 @@
         <translation>Saite {string} wird für {taker} gebraucht, damit endet {note}</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/grips.py"/>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <location filename="../../workbench/ui/notes/rejected.py"/>
         <source>string {string} open</source>
         <translation>Saite {string} leer</translation>
@@ -12018,11 +12021,6 @@
         <translation>leer gespielte Saiten</translation>
     </message>
     <message>
-        <location filename="../../resources/techniques/grading.json"/>
-        <source>strings plucked together</source>
-        <translation>zugleich gezupfte Saiten</translation>
-    </message>
-    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>strum</source>
         <translation>Durchschlagen</translation>
@@ -12040,6 +12038,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>syncopation</source>
         <translation>Synkope</translation>
     </message>
@@ -12320,8 +12319,8 @@
         <translation>die gleichnamige Molltonart</translation>
     </message>
     <message>
+        <location filename="../../workbench/language/names.py"/>
         <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
         <location filename="../../workbench/ui/choices/why_not.py"/>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <source>the pickup</source>
@@ -12510,6 +12509,11 @@
         <translation>Terzen und Sexten</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>thirty-second notes</source>
+        <translation>Zweiunddreißigstel</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/bench/commands.py"/>
         <location filename="../../workbench/ui/player/spans.py"/>
         <source>this bar</source>
@@ -12558,6 +12562,11 @@
         <translation>den gewählten Ton mit Haltebogen an den nächsten binden; mit Umschalt lösen</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>ties over the bar line</source>
+        <translation>Überbindungen über den Taktstrich</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/read.py"/>
         <source>time</source>
         <comment>head</comment>
@@ -12570,7 +12579,7 @@
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>to Coda</source>
         <translation>zur Coda</translation>
     </message>
@@ -12601,6 +12610,7 @@
     </message>
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
+        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>triplets</source>
         <translation>Triolen</translation>
     </message>
@@ -12608,6 +12618,11 @@
         <location filename="../../workbench/arranging/sounds.py"/>
         <source>tune</source>
         <translation>Melodie</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>tuplets other than triplets</source>
+        <translation>andere Teilungen als Triolen</translation>
     </message>
     <message>
         <location filename="../../workbench/music/telling/form.py"/>
@@ -12619,6 +12634,11 @@
         <source>two</source>
         <comment>number</comment>
         <translation>zwei</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>two against three</source>
+        <translation>zwei gegen drei</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -12651,6 +12671,11 @@
         <translation>rückgängig</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>uneven time</source>
+        <translation>unregelmäßige Taktart</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/keys.py"/>
         <source>unplayable</source>
         <comment>head</comment>
@@ -12660,11 +12685,6 @@
         <location filename="../../workbench/arranging/words.py"/>
         <source>up an octave</source>
         <translation>eine Oktave aufwärts</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>up to fret {whole}</source>
-        <translation>bis zum Bund {whole}</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/words.py"/>
@@ -12750,6 +12770,11 @@
         <source>why</source>
         <comment>head</comment>
         <translation>warum</translation>
+    </message>
+    <message>
+        <location filename="../../resources/techniques/grading.json"/>
+        <source>widest reach</source>
+        <translation>weiteste Spannweite</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/fit.py"/>
@@ -13058,7 +13083,7 @@ Ihr Text</translation>
         <translation>{fault} Ihre Änderung liegt inzwischen in {path}, und es wird weiter versucht.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/edits.py"/>
+        <location filename="../../workbench/teaching/lessons/edits.py"/>
         <source>{field}: give {least} to {most}.</source>
         <translation>{field}: {least} bis {most} angeben.</translation>
     </message>
@@ -13600,7 +13625,7 @@ Ihr Text</translation>
         <translation>{n} geändert</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n} cut</source>
         <translation>{n} gekürzt</translation>
     </message>
@@ -13957,6 +13982,11 @@ Ihr Text</translation>
         <translation>{n} Töne der Melodie müssen sich ändern</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>{n} or more</source>
+        <translation>{n} oder mehr</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/paper/printing.py"/>
         <source>{n} page is on its way to the printer.</source>
         <translation>{n} Seite ist unterwegs zum Drucker.</translation>
@@ -13992,7 +14022,7 @@ Ihr Text</translation>
         <translation>{n} Stücke sind aus dem Regal genommen; ihre Lektionen bleiben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n} pin</source>
         <translation>{n} Festlegung</translation>
     </message>
@@ -14008,7 +14038,7 @@ Ihr Text</translation>
         <translation>{n} Festlegung ist mit ihrem Ton weggefallen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n} pins</source>
         <translation>{n} Festlegungen</translation>
     </message>
@@ -14054,12 +14084,12 @@ Ihr Text</translation>
         <translation>{n} Vierteltöne (Takte {bars}): Bünde geben Halbtöne, sie werden als die nächsten gelesen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n} remark</source>
         <translation>{n} Hinweis</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n} remarks</source>
         <translation>{n} Hinweise</translation>
     </message>
@@ -14110,10 +14140,20 @@ Ihr Text</translation>
         <translation>{n} Kreuz</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>{n} sharp or flat</source>
+        <translation>{n} Vorzeichen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/words.py"/>
         <location filename="../../workbench/teaching/bars/form_words.py"/>
         <source>{n} sharps</source>
         <translation>{n} Kreuze</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>{n} sharps or flats</source>
+        <translation>{n} Vorzeichen</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/sheets/booklet.py"/>
@@ -14136,22 +14176,22 @@ Ihr Text</translation>
         <translation>{n}-mal</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n}nd</source>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n}rd</source>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n}st</source>
         <translation>{n}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{n}th</source>
         <translation>{n}.</translation>
     </message>
@@ -14177,7 +14217,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/store/archive.py"/>
-        <location filename="../../workbench/ui/help/report_dialog.py"/>
         <source>{path} cannot be written ({fault}); choose another place.</source>
         <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
     </message>
@@ -14521,6 +14560,11 @@ Ihr Text</translation>
         <translation>{share} der Griffe passen zur Stufe</translation>
     </message>
     <message>
+        <location filename="../../workbench/teaching/grading/features.py"/>
+        <source>{signs}, notes outside the key a bar: {more}</source>
+        <translation>{signs}, leiterfremde Töne je Takt: {more}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/arranging/easier_dialog.py"/>
         <source>{strict}, up to fret {fret}: {grade}, {notes}</source>
         <translation>{strict}, bis Bund {fret}: {grade}, {notes}</translation>
@@ -14694,33 +14738,13 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} a second</source>
-        <translation>{value} je Sekunde</translation>
+        <source>{value} a second where they come fastest</source>
+        <translation>{value} je Sekunde, wo sie am schnellsten kommen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} on average</source>
         <translation>{value} im Mittel</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} pattern</source>
-        <translation>{value} Muster</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} patterns</source>
-        <translation>{value} Muster</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} place for a finger</source>
-        <translation>{value} Platz für einen Finger</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} places for a finger</source>
-        <translation>{value} Plätze für Finger</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grading/features.py"/>
@@ -14734,16 +14758,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} position</source>
-        <translation>{value} Lage</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} positions</source>
-        <translation>{value} Lagen</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} semitone</source>
         <translation>{value} Halbton</translation>
     </message>
@@ -14751,16 +14765,6 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{value} semitones</source>
         <translation>{value} Halbtöne</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} sharp, flat or note outside the key</source>
-        <translation>{value} Vorzeichen oder leiterfremder Ton</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/grading/features.py"/>
-        <source>{value} sharps, flats and notes outside the key</source>
-        <translation>{value} Vorzeichen und leiterfremde Töne</translation>
     </message>
     <message>
         <location filename="../../workbench/music/edits/lengths.py"/>
@@ -14824,12 +14828,12 @@ Ihr Text</translation>
         <translation>{where}: festgelegt auf {pin}.</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{which} ending</source>
         <translation>{which} Klammer</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/bench/bar_rows.py"/>
+        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
         <source>{which} time</source>
         <translation>{which} Mal</translation>
     </message>

@@ -15,7 +15,7 @@ from __future__ import annotations
 import json
 import sys
 import time
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from concurrent.futures import ProcessPoolExecutor
 from pathlib import Path
 
@@ -25,8 +25,9 @@ from workbench.fingering.hand.among import AMONG
 from workbench.fingering.hand.holding import HOLDING
 from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.learning.field import Field
-from workbench.fingering.learning.fitting import Agreement, agreement, fit
+from workbench.fingering.learning.fitting import UNIT, Agreement, agreement, fit
 from workbench.fingering.learning.observed import Chain, chain
+from workbench.fingering.learning.printfit import fit_to_print
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import RESOURCES, least, weights_for
 from workbench.instrument.table import hand, instrument
@@ -35,6 +36,8 @@ from workbench.music.reading.score import read_score
 
 EDITIONS = Path(__file__).resolve().parents[1] / "data" / "guitar-editions"
 FOLDS = 5
+RIDGE, ROUNDS = 2.0, 120
+EVEN, EVEN_MOST = 0.3, 3.0  # units of effect, and the most a weight may begin with
 SMALL_RIDGE = 0.05
 SCHOOL_RIDGE = 6.0
 SCHOOLS = {"strong-fingers": ("sor-op35",), "little-finger": ("sor-op60",)}
@@ -122,9 +125,20 @@ def chart_rows(name: str, for_fit: bool | None = None) -> list[tuple[str, Publis
     return [(name, r) for r in usable(name)[0] if for_fit in (None, r.for_fit)]
 
 
-def learn(chains: list[Chain], charts: Charts, start: Mapping[str, int]) -> Weights:
-    """What all editions and the guitar chart have in common."""
-    return fit([Field(chains), charts], start)
+def even(field: Field) -> Weights:
+    """Weights to begin with where nothing is known: every term has the same effect, by its root
+    mean square over the steps. What is fitted from here has seen nothing else."""
+    effect = [min(EVEN / rms, EVEN_MOST) for rms in field.scale()]
+    return {
+        t: max(least(t), round(float(w) * UNIT)) for t, w in zip(LEFT_TERMS, effect, strict=True)
+    }
+
+
+def learn(chains: list[Chain], charts: Charts) -> Weights:
+    """What all editions and the guitar chart have in common, from even weights on: those in
+    force have seen every study, and what begins with them has seen it too."""
+    field = Field(chains)
+    return fit([field, charts], even(field), ROUNDS, RIDGE)
 
 
 def learn_small(charts: Charts, common: Weights) -> Weights:
@@ -156,12 +170,12 @@ def total(rows: list[Agreement]) -> Agreement:
 
 
 def judged(
-    chains: dict[str, Chain], charts: Charts, start: Weights, group: Callable[[str], object]
+    chains: dict[str, Chain], charts: Charts, group: Callable[[str], object]
 ) -> dict[str, Agreement]:
     """Agreement of every study under weights fitted without its group."""
     out: dict[str, Agreement] = {}
     for kept in sorted({group(n) for n in chains}, key=str):
-        weights = learn([c for n, c in chains.items() if group(n) != kept], charts, start)
+        weights = learn([c for n, c in chains.items() if group(n) != kept], charts)
         out |= {n: agreement(c, weights) for n, c in chains.items() if group(n) == kept}
     return out
 
@@ -191,20 +205,20 @@ def main() -> None:
         left_out(chains, start)
         return
     if "--write" in sys.argv:
-        common = learn(list(chains.values()), Charts(chart_rows("guitar")), start)
+        common = learn(list(chains.values()), Charts(chart_rows("guitar")))
         tell("Fitted", {n: agreement(c, common) for n, c in chains.items()}, author)
         small = learn_small(Charts(chart_rows("ukulele", True), 1.0), common)
         found = {"small": small, **{k: of_school(chains, k, common) for k in SCHOOLS}}
         found |= {f"alone, {n}": learn_alone(n, common) for n in ("guitar", "ukulele")}
         write(common, found)
         return
-    pieces = judged(chains, guitar, start, fold.__getitem__)
+    pieces = judged(chains, guitar, fold.__getitem__)
     tell("By piece (five folds), by author", pieces, author)
     tell("By piece, by edition", pieces, school)
     tell("By piece, by texture", pieces, textures.__getitem__)
-    tell("By author (each left out whole)", judged(chains, guitar, start, author), author)
-    taught(chains, guitar, start)
-    common = learn(list(chains.values()), guitar, start)
+    tell("By author (each left out whole)", judged(chains, guitar, author), author)
+    taught(chains, guitar)
+    common = learn(list(chains.values()), guitar)
     for name in ("guitar", "ukulele"):
         weights = {**common, **learn_alone(name, common)}
         first, three, count = shares(chart_rows(name, False), weights)
@@ -216,18 +230,18 @@ def of_school(chains: dict[str, Chain], name: str, common: Weights) -> Weights:
     return learn_school([c for n, c in chains.items() if school(n) in SCHOOLS[name]], common)
 
 
-def taught(chains: dict[str, Chain], charts: Charts, start: Weights) -> None:
+def taught(chains: dict[str, Chain], charts: Charts) -> None:
     """An edition unseen, before and after the tool has learned from its other pieces."""
     before: dict[str, Agreement] = {}
     after: dict[str, Agreement] = {}
     for name in ("sor-op35", "sor-op60", "carcassi"):
         mine = [n for n in chains if school(n) == name]
-        rest = learn([c for n, c in chains.items() if n not in mine], charts, start)
+        rest = learn([c for n, c in chains.items() if n not in mine], charts)
         before |= {n: agreement(chains[n], rest) for n in mine}
         for at in range(FOLDS):
             held = [n for i, n in enumerate(mine) if i % FOLDS == at]
             seen = [chains[n] for n in mine if n not in held]
-            own = fit([Field(seen)], rest, ridge=SCHOOL_RIDGE)
+            own = {**rest, **dict(fit_to_print(seen, rest).weights)}
             after |= {n: agreement(chains[n], own) for n in held}
     tell("An edition before anything of it is seen", before, school)
     tell("The same after fit on its other pieces", after, school)

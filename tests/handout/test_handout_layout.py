@@ -25,6 +25,7 @@ from workbench.handout.setting.layout import (
     repeat_spans,
     turns_back,
 )
+from workbench.handout.setting.remarks import OwnNotesBlock
 from workbench.handout.sheets.page import Handout
 from workbench.instrument.table import instrument
 from workbench.teaching.lessons.lesson import Lesson
@@ -47,9 +48,11 @@ def cost_of(starts, heights, room, head, feet, tail, bad) -> float | None:
 
 
 @given(
-    st.lists(st.tuples(st.integers(80, 160), st.integers(0, 90), st.booleans()), min_size=1,
-             max_size=9),
-    st.integers(0, 200), st.integers(0, 60),
+    st.lists(
+        st.tuples(st.integers(80, 160), st.integers(0, 90), st.booleans()), min_size=1, max_size=9
+    ),
+    st.integers(0, 200),
+    st.integers(0, 60),
 )
 def test_no_other_page_ends_are_better(rows, head, tail) -> None:
     heights, feet, bad = ([r[k] for r in rows] for k in range(3))
@@ -80,8 +83,9 @@ def repeated(bars: int, first: int, last: int):
 
 def handout_of(made, **options) -> Handout:
     lesson = Lesson("l", "There and back", made, "ukulele")
-    return Handout(lesson, fingered(made, instrument("ukulele")),
-                   HandoutOptions(plan=False, **options))
+    return Handout(
+        lesson, fingered(made, instrument("ukulele")), HandoutOptions(plan=False, **options)
+    )
 
 
 def test_spans_are_what_is_played_again() -> None:
@@ -126,6 +130,23 @@ def test_systems_share_the_height_and_none_is_alone() -> None:
             page = next(k for k, e in enumerate(handout.last_bars()) if system.last <= e)
             per_page[page] = per_page.get(page, 0) + 1
         assert min(per_page.values()) > 1
+
+
+def test_a_page_of_music_is_filled_before_what_follows_it() -> None:
+    """Four systems of which three fill a page: two and a third of a page of nothing are worse
+    where grips and cautions stand under the last; lines for own notes never part the music."""
+    heights, room, head = [165.0] * 4, 680.0, 140.0
+    rest = (lambda i, j: 0.0, 30.0, [False] * 4)
+    assert break_pages(heights, room, head, *rest).starts == (0, 2)
+    assert break_pages(heights, room, head, *rest, last=False).starts == (0, 3)
+    page = sheet(HandoutOptions())
+    flow = Flow(page)
+    flow.put(Space(page.room - 200.0))
+    flow.new_page()
+    flow.put(Space(page.room - 100.0))
+    own = OwnNotesBlock(page.line, page.scale, 0)
+    flow.own_notes(own, 1)
+    assert [len(p.placed) for p in flow.pages] == [1, 2]
 
 
 def test_loose_parts_go_ahead_to_fill_a_page() -> None:

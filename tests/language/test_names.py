@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction as F
 
 import pytest
 from music21 import pitch
 
 from tests.fingering.build import piece as build
+from workbench.engraving.charts.kit import Format, axes, draw
+from workbench.engraving.mei.document import to_mei
 from workbench.fingering.types import Audit, Fingering
 from workbench.handout.parts.words import facts, pretty_pitch, tuning_words
 from workbench.instrument.table import hand, instrument
 from workbench.language.names import (
+    chord_typed,
     chord_words,
     decimal,
     key_words,
@@ -21,7 +25,7 @@ from workbench.language.names import (
     plain,
 )
 from workbench.language.speech import choose, say, speaking
-from workbench.music.model import Key
+from workbench.music.model import ChordName, Key
 from workbench.teaching.bars.form_words import form_and_harmony
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.techniques.occurrence import Music
@@ -92,9 +96,57 @@ def test_the_page_and_the_form_speak_german(german):
         ("G/B", "G/B", "G/H"),
         ("Cadd9", "Cadd9", "Cadd9"),
         ("Bbb", "B♭♭", "B♭♭"),
+        ("Bm", "Bm", "Hm"),
+        ("Bridge", "Bridge", "Bridge"),
+        ("N.C.", "N.C.", "N.C."),
+        ("Bmaj7(#5)/D#", "Bmaj7(♯5)/D♯", "Hmaj7(♯5)/D♯"),
     ],
 )
 def test_chords_bear_real_signs(name, english, german):
     assert chord_words(name) == english
     with speaking("de"):
         assert chord_words(name) == german
+
+
+@pytest.mark.parametrize(
+    ("typed", "english", "german"),
+    [
+        ("H7", "H7", "B7"), ("B7", "B7", "Bb7"), ("B♭m", "Bbm", "Bbm"), ("G/H", "G/H", "G/B"),
+        ("F♯m7", "F#m7", "F#m7"), ("Bridge", "Bridge", "Bridge"), ("Csus4", "Csus4", "Csus4"),
+    ],
+)  # fmt: skip
+def test_a_chord_is_taken_as_it_is_written_in_that_language(typed, english, german):
+    assert chord_typed(typed) == english
+    with speaking("de"):
+        assert chord_typed(typed) == german
+
+
+def test_what_is_shown_of_a_chord_can_be_typed_again():
+    for name in ("B7", "Bbm7/F#", "C/B", "Ebmaj7", "Bdim", "B"):
+        with speaking("de"):
+            assert chord_typed(chord_words(name)) == name
+        assert chord_typed(chord_words(name)) == name
+
+
+def test_the_score_names_its_chords_in_the_readers_language(german):
+    """A chord symbol over the notes is called as the grip beside it."""
+    piece = build("B4:1 D4:1 F#4:1 B4:1")
+    piece = replace(piece, bars=(replace(piece.bars[0], chords=(ChordName(F(0), "B7/D#"),)),))
+    mei = to_mei(piece).mei
+    assert ">H7/D♯</harm>" in mei
+    with speaking("en"):
+        assert ">B7/D♯</harm>" in to_mei(piece).mei
+
+
+def test_figures_beside_a_chart_have_the_readers_decimal_sign(german):
+    def paint(figure):
+        ax = figure.add_subplot()
+        ax.plot([0, 1], [0, 0.5])
+        axes(ax, Format())
+
+    def svg():
+        return draw("trial", "Trial", "", 120, Format(), paint).svg.decode()
+
+    assert ">0,2<" in svg() and ">0.2<" not in svg()
+    with speaking("en"):
+        assert ">0.2<" in svg() and ">0,2<" not in svg()

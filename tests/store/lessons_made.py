@@ -85,7 +85,7 @@ def fingering(cost=1234) -> Fingering:
     )  # fmt: skip
     bar = FingeredBar(
         1, "1", (note, lost), (Barre(Fraction(0), 2, (1, 2)),), 77, 41.5,
-        ((Fraction(1, 2), 1, 2, 1),), (fact("unlike", bar="1", dearer=4800),),
+        ((Fraction(1, 2), 1, 2, 1),), (fact("unlike", bar="1", worse="hop"),),
         fact("several", why=(fact("pins in the way", pinned=("B3", "D4"), note="F4"),)),
     )  # fmt: skip
     audit = Audit(2, 1, 0.75, (JoinCut("n1-0", 4, 1, fact("hand shifts", fret=2, note="A4")),))

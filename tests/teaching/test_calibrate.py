@@ -19,7 +19,7 @@ from workbench.teaching.grading.calibrate import (
 from workbench.teaching.grading.demands import table
 from workbench.teaching.grading.features import features_from
 from workbench.teaching.grading.grade import (
-    LEVELS,
+    THIRDS,
     Grade,
     GradeModel,
     grade_features,
@@ -130,7 +130,7 @@ def test_without_a_fit_the_words_say_so():
 def with_thirds(pieces, seed=5):
     """The same pieces, their words given by thirds of a grade."""
     rng = random.Random(seed)
-    return [replace(p, level=rng.choice(LEVELS)) for p in pieces]
+    return [replace(p, level=rng.choice(THIRDS)) for p in pieces]
 
 
 def test_the_gradient_with_thirds_is_that_of_the_likelihood(monkeypatch):
@@ -157,7 +157,7 @@ def test_the_limits_of_thirds_are_those_of_the_grade(cuts):
     for third, limit in enumerate(rows @ np.array(cuts) + shift, 1):
         for nudge, expected in ((-1e-9, third - 1), (1e-9, third)):
             found = grade_of_score(float(limit) + nudge, model)
-            assert 3 * found.number + LEVELS.index(found.level) == expected
+            assert 3 * found.number + THIRDS.index(found.level) == expected
 
 
 def test_a_word_without_a_third_stands_for_the_whole_grade():

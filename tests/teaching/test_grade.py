@@ -165,7 +165,25 @@ def test_worked_examples_come_out_within_a_grade(grade, stated):
 def test_evidence_puts_the_hardest_demand_first_in_words():
     found = evidence(features_from({"barre": 1.1, "speed": 2.2}))
     assert found[0] == "barres: 1.1 a bar (a full barre counts twice), as in grade 7"
-    assert "speed of the notes: 2.2 a second, as in grade 2" in found
+    assert "speed of the notes: 2.2 a second where they come fastest, as in grade 2" in found
+
+
+def test_rhythm_is_told_by_its_kinds_not_by_points():
+    piece, fingering = build(bar(n("C4", 1.5), n("D4", 0.5), n("E4", 1), n("F4", 1)))
+    told = evidence(piece_features(piece, fingering, UKE, HAND))
+    assert any(said.startswith("rhythm: eighth notes, dotted notes, as in") for said in told)
+    assert not any("point" in said for said in told)
+
+
+def test_the_key_is_told_by_its_signs_and_the_notes_outside_it():
+    bars = [bar(n("C4"), n("D4"), n("E4"), n("F4")), bar(n("C4"), n("C#4"), n("D4"), n("D#4"))]
+    piece, fingering = build(*bars)
+    told = evidence(piece_features(piece, fingering, UKE, HAND))
+    assert "key: no sharps or flats, notes outside the key a bar: 1, as in grade 1" in told
+    signed = replace(piece, bars=tuple(replace(b, key=Key(2)) for b in piece.bars[:1]))
+    one = replace(fingering, bars=fingering.bars[:1])
+    told = evidence(piece_features(signed, one, UKE, HAND))
+    assert any(said.startswith("key: 2 sharps or flats, ") for said in told)
 
 
 def test_the_bar_with_the_barre_and_shift_pushes_the_grade_up_and_is_listed_once():

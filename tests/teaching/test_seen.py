@@ -4,9 +4,11 @@ from fractions import Fraction as F
 import pytest
 
 from tests.teaching.hand_made import GUITAR, HAND, UKE, bar, build, n
+from workbench.language import speech
 from workbench.teaching.techniques.news import (
     Move,
     Profile,
+    listed,
     moves_of,
     new_in_bars,
     pairs,
@@ -124,6 +126,19 @@ def test_a_profile_can_be_kept_and_comes_back_the_same():
 )
 def test_moves_in_words(move, words):
     assert move.words == words
+
+
+def test_techniques_are_named_before_positions_and_grips():
+    moves = (Move("grip", "2-0-1-0"), Move("grip", "x-0-1-0"), Move("position", "V"), GUIDE, SHIFT)
+    assert listed(moves, "") == "guide finger, shift, position V and 2 more"
+
+
+def test_a_key_is_named_in_the_language_spoken():
+    speech.choose("de")
+    try:
+        assert Move("key", "Bb major").words == "die Tonart B-Dur"
+    finally:
+        speech.choose("en")
 
 
 def test_grips_are_named_over_all_strings():

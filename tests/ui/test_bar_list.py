@@ -9,8 +9,8 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
 from tests.ui.conftest import WAIT, make_lesson, write_score
+from workbench.teaching.lessons.bar_rows import FILTERS
 from workbench.ui.bars.delegate import FACTS
-from workbench.ui.bench.bar_rows import FILTERS
 from workbench.ui.kit.look import em
 
 LEFT = Qt.MouseButton.LeftButton

@@ -11,9 +11,9 @@ from workbench.fingering.types import Pin
 from workbench.language.fact import Fact
 from workbench.music.model import ChordName
 from workbench.teaching.bars.likeness import Likeness
+from workbench.teaching.lessons.bar_rows import FILTERS, BarFacts, bar_rows, kept, ordinal
 from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.ui.bars.facts import facts_of
-from workbench.ui.bench.bar_rows import FILTERS, BarFacts, bar_rows, kept, ordinal
 
 
 @pytest.fixture

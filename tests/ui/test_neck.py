@@ -14,15 +14,15 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from tests.teaching.hand_made import bar, build, n
+from workbench.fingering.telling.moments import Way, moments
 from workbench.fingering.types import Barre, Pin
 from workbench.instrument.table import HANDS, INSTRUMENTS
-from workbench.ui.bench.grips import Way, moments
 from workbench.ui.choices.panel import stretch_caution
 from workbench.ui.neck.layout import NeckLayout
 from workbench.ui.neck.moment_words import moment_words
 from workbench.ui.neck.paint import Ghost, tag
 from workbench.ui.neck.picture import picture_of
-from workbench.ui.neck.reach import bracket, reach_of, widest
+from workbench.ui.neck.reach import beside, bracket, reach_of, widest
 from workbench.ui.neck.view import ZOOMS
 
 
@@ -138,6 +138,16 @@ def test_tags_point_back_and_on():
     assert [len(shape) for shape in (before, after, both)] == [5, 5, 6]
     assert QPointF(0, 5) in list(before) and QPointF(20, 5) not in list(before)
     assert QPointF(20, 5) in list(after) and QPointF(0, 5) not in list(after)
+
+
+def test_the_words_of_the_reach_stand_where_the_neck_is_in_sight():
+    seen = (0.0, 430.0)
+    assert beside((100, 180), 200, 10, seen, False) == 190
+    assert beside((300, 380), 200, 10, seen, False) == 90, "no room beyond, but before"
+    assert beside((100, 330), 200, 10, seen, False) == 230, "over the bracket, but whole"
+    assert beside((300, 380), 200, 10, seen, True) == 90
+    assert beside((10, 90), 200, 10, seen, True) == 100
+    assert beside((500, 580), 200, 10, (400.0, 830.0), False) == 590, "scrolled along"
 
 
 @pytest.mark.parametrize("mirrored", [False, True])

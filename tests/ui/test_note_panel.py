@@ -205,3 +205,12 @@ def test_figures_are_mirrored_for_a_left_handed_player(qtbot, panel, lesson_wind
     session.changed.emit()
     assert not panel.attached.box.mirrored
     assert not panel.attached.neck.figure.neck.mirrored
+
+
+def test_without_a_lesson_nothing_can_be_begun_and_headings_stand_on_top(open_window):
+    window = open_window()
+    assert window.session.lesson is None
+    assert not window.notes.add_button.isEnabled()
+    choices = window.choices
+    assert not choices.list.isVisible() and not choices.take_button.isEnabled()
+    assert choices.heading.y() < choices.heading.height()

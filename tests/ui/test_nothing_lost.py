@@ -15,7 +15,7 @@ from tests.ui.conftest import WAIT
 from tests.ui.helpers import click_bar, nameless
 from workbench.store.conflict import StoreRefused
 from workbench.store.shelf import Shelf
-from workbench.ui.bench import edits
+from workbench.teaching.lessons import edits
 from workbench.ui.keeping.left_dialog import LeftDialog
 from workbench.ui.keeping.meeting_dialog import MeetingDialog
 from workbench.ui.notes import words as note_words
@@ -79,7 +79,8 @@ def test_a_note_that_the_store_refuses_is_kept_and_saved_as_soon_as_it_can_be(
     assert str(kept[0].path) in window.notice.words.text()
     if os.name == "posix":
         assert stat.S_IMODE(kept[0].path.stat().st_mode) == 0o600
-    assert json.loads(kept[0].path.read_text())["label"] == "Write a remark"
+    assert json.loads(kept[0].path.read_text())["lesson"]["notes"]
+    assert str(kept[0].label) == "Write a remark"
     click_bar(window, 1)
     assert window.notes.words.toPlainText() == "Listen to the bass"
     full.mend()

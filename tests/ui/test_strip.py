@@ -281,7 +281,7 @@ def test_a_tip_tells_place_and_both_lengths(score, window):
     first = session.fingers.bar_hands.notes[0]
     lines = score.tip_at(middle(score, first.id)).split("\n")
     assert lines[0] == "C4"
-    assert lines[1].startswith(f"String {first.string}, ")
+    assert lines[1].startswith(f"String {first.string} ")
     assert lines[2] == "Written: quarter note (1 quarters)"
     assert lines[3].startswith("Held: ")
     assert score.tip_at(QPointF(2, 2)) == ""
@@ -289,14 +289,14 @@ def test_a_tip_tells_place_and_both_lengths(score, window):
 
 def test_a_tip_tells_how_long_a_note_is_held_and_why_it_is_cut():
     assert note_tip(QUARTER, OPEN).split("\n") == [
-        "E4", "String 1, open, right finger m", "Written: quarter note (1 quarters)",
+        "E4", "String 1 open, right finger m", "Written: quarter note (1 quarters)",
         "Held: all of it",
     ]  # fmt: skip
     cut = replace(OPEN, fret=2, left=3, held=Fraction(1, 2), pinned=True,
                   cut_reason=fact("out of stretch", note="C"), cut_kind="hop")  # fmt: skip
     assert note_tip(QUARTER, cut, voice=2).split("\n") == [
         "E4, voice 2",
-        "String 1, fret 2, left finger 3, right finger m, pinned",
+        "String 1 fret 2, left finger 3, right finger m, pinned",
         "Written: quarter note (1 quarters)",
         "Held: ½ quarters",
         "Cut short: the hand cannot hold the C and reach the next grip in comfort",
@@ -307,5 +307,5 @@ def test_a_tip_of_a_note_that_has_no_place_says_why():
     low = fact("too many notes", notes=5, strings=4)
     stuck = replace(OPEN, string=None, fret=None, left=None, impossible=low)
     lines = note_tip(QUARTER, stuck).split("\n")
-    assert lines[1] == "No place on the neck: 5 notes at once, but only 4 strings"
+    assert lines[1] == "No place: 5 notes at once, but only 4 strings"
     assert not any(line.startswith("Held") for line in lines)

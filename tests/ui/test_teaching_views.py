@@ -20,6 +20,7 @@ from tests.ui.helpers import (
     write_note,
     write_words,
 )
+from workbench.teaching.grading.grade import evidence
 from workbench.ui.choices import panel as choices
 from workbench.ui.kit.parts import Caution
 
@@ -170,7 +171,7 @@ def test_the_estimate_stands_beside_the_teachers_word(qtbot, lesson_window):
     assert "Your word: grade 7." in view.grade.text()
     assert f"Estimate: {estimate.words}." in view.grade.text()
     assert session.lesson.grade == 7
-    assert view.judged.analysis.evidence[0] in view.evidence.text()
+    assert evidence(view.judged.analysis.features)[0] in view.evidence.text()
     # The chart runs along the bars: a chosen one is selected in the lesson.
     chart = view.effort.view
     assert [bar for bar, _, _ in chart.chart.columns] == [0, 1, 2, 3]
@@ -343,7 +344,7 @@ def test_what_was_taught_before_and_what_to_teach_next(qtbot, lesson_window, tmp
     first = session.lesson
     view = show(qtbot, window, "techniques")
     assert all(seen.taught_in is None for seen in view.seen)
-    assert "no earlier lessons" in view.compared.text()
+    assert view.compared.text() == "No other fingered lesson is on the shelf to compare with."
 
     # A second lesson for the same student: the tune's moves are known, the new grip is not.
     other = write_score(tmp_path / "other.musicxml", ("C4 E4 G4 A4", "D5 C5 A4 G4", "E5 D5 C5 C4"))

@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QLineEdit
 from tests.ui.conftest import WAIT, make_lesson, write_score
 from workbench.fingering.telling.words import words
 from workbench.fingering.types import Pin
+from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import BarNote
-from workbench.ui.bench import edits
 from workbench.ui.choices.why_table import FRET, LEFT, RIGHT, STRING
 
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 import argparse
 
 from workbench.commands.output import Result, file_to_write
-from workbench.commands.prepare import fingering_of, lesson_of, playing_of
+from workbench.commands.prepare import fingering_of, lesson_of
 from workbench.commands.source import load, playing_options, score_options
 from workbench.language.speech import count, say
+from workbench.teaching.lessons.playing import playing_of
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -17,8 +18,9 @@ def options(parser: argparse.ArgumentParser) -> None:
         help="a name in .musicxml or .mxl (MusicXML 4.0, packed), or .mid (Standard MIDI File)",
     )  # fmt: skip
     parser.add_argument(
-        "--plain", action="store_true", 
-        help="the notes alone, without strings and fingers; in MIDI as long as written"
+        "--plain",
+        action="store_true",
+        help="the notes alone, without strings and fingers; in MIDI as long as written",
     )
     playing_options(parser)
 
@@ -39,9 +41,7 @@ def run(options: argparse.Namespace) -> Result:
     else:
         fingering = None if options.plain else fingering_of(lesson)
         if fingering:
-            placed = sum(
-                n.string is not None for bar in fingering.bars for n in sounding(bar)
-            )
+            placed = sum(n.string is not None for bar in fingering.bars for n in sounding(bar))
         write_musicxml(lesson.piece, path, fingering, playing_of(lesson)[0])
     notes = len(lesson.piece.notes)
     document = {"path": str(path), "format": form, "notes": notes, "fingered": placed}

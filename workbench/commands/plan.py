@@ -7,10 +7,11 @@ from pathlib import Path
 
 from workbench.commands.grade import practice_options
 from workbench.commands.output import Result, wrapped
-from workbench.commands.prepare import fingering_of, lesson_of, playing_of
+from workbench.commands.prepare import fingering_of, lesson_of
 from workbench.commands.source import load, playing_options, score_options
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.teaching.lessons.playing import playing_of
 
 
 def options(parser: argparse.ArgumentParser) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 import re
-from typing import TYPE_CHECKING
+from dataclasses import replace
 
 from workbench.commands.output import Meter
 from workbench.commands.source import (
@@ -17,12 +17,9 @@ from workbench.commands.source import (
     wishes,
 )
 from workbench.fingering.types import Fingering
-from workbench.instrument.table import hand as find_hand
-from workbench.instrument.table import instrument as find_instrument
+from workbench.teaching.lessons.edits import new_lesson
 from workbench.teaching.lessons.lesson import Lesson
-
-if TYPE_CHECKING:
-    from workbench.instrument.model import Hand, Instrument
+from workbench.teaching.lessons.playing import playing_of
 
 
 def lesson_of(options: argparse.Namespace, source: Asked) -> Lesson:
@@ -35,25 +32,15 @@ def lesson_of(options: argparse.Namespace, source: Asked) -> Lesson:
         return source.lesson
     instrument, hand = player(options, source.lesson)
     placed = arranged(options, source, instrument, hand)
-    piece, wanted = placed.piece, wishes(options, source.lesson)
+    piece = placed.piece
     held = printed(options, piece, source.lesson, instrument, hand)
-    return Lesson(
+    lesson = new_lesson(placed, instrument, hand.name, held, wishes(options, source.lesson))
+    return replace(
+        lesson,
         id=re.sub(r"\W+", "-", piece.title.lower()).strip("-") or "lesson",
         title=piece.title,
-        piece=piece,
-        instrument=instrument.id,
-        capo=instrument.capo,
-        hand=hand.name,
-        key=placed.key,
-        transposition=placed.transposition,
         settings=settings(options, source.lesson, instrument),
         pins=pins(options, piece, None, held),
-        changes=tuple(m.reason for m in held.left_out),
-        arranged=placed.changes,
-        top_fret=wanted.top_fret,
-        strict=wanted.strict,
-        tune_part=wanted.tune_part,
-        bass_part=wanted.bass_part,
     )
 
 
@@ -68,11 +55,6 @@ def _moved(options: argparse.Namespace, lesson: Lesson) -> bool:
         lesson.hand,
     )
     return other or bool(options.pin) or any(value is not None for value in asked)
-
-
-def playing_of(lesson: Lesson) -> tuple[Instrument, Hand]:
-    """The lesson's instrument with its capo, and its hand."""
-    return find_instrument(lesson.instrument, lesson.capo), find_hand(lesson.hand)
 
 
 def fingering_of(lesson: Lesson) -> Fingering:

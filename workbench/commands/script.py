@@ -6,11 +6,12 @@ import argparse
 from typing import TYPE_CHECKING
 
 from workbench.commands.output import Result, file_to_write, wrapped
-from workbench.commands.prepare import fingering_of, lesson_of, playing_of
+from workbench.commands.prepare import fingering_of, lesson_of
 from workbench.commands.source import load, playing_options, score_options
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.teaching.lessons.formatting import plain
+from workbench.teaching.lessons.playing import playing_of
 
 if TYPE_CHECKING:
     from workbench.store.shelf import Shelf

@@ -7,12 +7,13 @@ from collections.abc import Callable
 from pathlib import Path
 
 from workbench.commands.output import Meter, Result, file_to_write
-from workbench.commands.prepare import fingering_of, lesson_of, playing_of
+from workbench.commands.prepare import fingering_of, lesson_of
 from workbench.commands.source import load, playing_options, score_options
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.playing import playing_of
 
 WHAT = ("music", "clicks", "tracks")
 #: As on the command line, and as the programme names them.

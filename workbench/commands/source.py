@@ -5,7 +5,6 @@ from __future__ import annotations
 import argparse
 import re
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -337,8 +336,3 @@ def parse_pin(text: str) -> Pin:
     if not 0 <= found.get("left", 0) <= 4:
         raise BadInput("--pin {text}: left fingers are 0 (open) to 4.", text=text)
     return Pin(note, found.get("string"), found.get("fret"), found.get("left"), right)
-
-
-def quarters(value: Fraction) -> str:
-    """A quarter length as text, such as ``3/2``."""
-    return str(value)

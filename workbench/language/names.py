@@ -9,11 +9,14 @@ from __future__ import annotations
 
 import re
 
-from workbench.language.speech import chosen
+from workbench.language.speech import chosen, say
 
 _PITCH = re.compile(r"^([A-Ga-g])(#{0,3}|b{0,3})(-?\d+)?$")
 _KEY = re.compile(r"^([A-G])(#{0,3}|b{0,3})[ ]?(major|minor)?$")
-_ROOT = re.compile(r"(?:(?<=/)|^)([A-G])(#{1,2}|b{1,2}|)")
+# A root or bass, and then the chord's kind or nothing: "Bm7" but not "Bridge".
+_AFTER = r"(?=$|[\s/\d()+^°øΔ-]|m|M|o(?![a-z])|dim|aug|sus|add|omit|no|alt)"
+_ROOT = re.compile(rf"(?:(?<=/)|^)([A-G])(#{{1,2}}|b{{1,2}}|){_AFTER}")
+_TYPED = re.compile(rf"(?:(?<=/)|^)([A-H])([#b]?){_AFTER}")
 _ALTERED = re.compile(r"(?<!/)([#b])(?=\d)")  # of a step in a chord's kind: m7b5, 7#9
 _REAL = {"#": "♯", "b": "♭"}
 
@@ -28,6 +31,16 @@ def pitch_words(name: str) -> str:
     if chosen() == "de":
         return _german(step, signs) + octave
     return step + "".join(_REAL[s] for s in signs) + octave
+
+
+def bar_name(number: str) -> str:
+    """How a bar of that printed number is called in a list: "bar 3", or "pickup"."""
+    return say("pickup") if number == "0" else say("bar {number}", number=number)
+
+
+def the_bar(number: str) -> str:
+    """The same inside a sentence: "bar 3", or "the pickup"."""
+    return say("the pickup") if number == "0" else say("bar {number}", number=number)
 
 
 def note_words(name: str) -> str:
@@ -52,8 +65,23 @@ def key_words(name: str) -> str:
 
 def chord_words(name: str) -> str:
     """A chord's name with real signs: ``Bbm7/F#`` is B♭m7/F♯. German has H for B natural;
-    B flat keeps its sign, so that nobody takes the one for the other."""
+    B flat keeps its sign, so that nobody takes the one for the other. The same wherever a
+    chord is named: over the music, beside a grip, in a sentence."""
     return _ALTERED.sub(lambda found: _REAL[found[1]], _ROOT.sub(_root, name))
+
+
+def chord_typed(text: str) -> str:
+    """A chord's name as somebody wrote it, in English spelling with ASCII signs. In German
+    H is B natural and B is B flat."""
+    text = text.replace("♯", "#").replace("♭", "b")
+    return _TYPED.sub(_typed_root, text) if chosen() == "de" else text
+
+
+def _typed_root(found: re.Match[str]) -> str:
+    step, sign = found[1], found[2]
+    if step == "H":
+        return "B" + sign
+    return "Bb" if step == "B" and not sign else step + sign
 
 
 def _root(found: re.Match[str]) -> str:
@@ -82,13 +110,17 @@ def decimal(value: float, places: int = 1) -> str:
     text = f"{value:.{places}f}"
     if text.startswith("-") and not text.strip("-0."):
         text = text[1:]
-    return text.replace(".", ",") if chosen() == "de" else text
+    return point_words(text)
+
+
+def point_words(figure: str) -> str:
+    """A number in figures with its decimal sign: 1.5, in German 1,5."""
+    return figure.replace(".", ",") if chosen() == "de" else figure
 
 
 def plain(value: float) -> str:
     """A number with the decimals it needs, at most six figures: 2, 1.5, in German 1,5."""
-    text = f"{value:g}"
-    return text.replace(".", ",") if chosen() == "de" else text
+    return point_words(f"{value:g}")
 
 
 def ordinal(number: int) -> str:

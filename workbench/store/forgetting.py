@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from sqlalchemy import delete, select, update
+from sqlalchemy import delete, or_, select, update
 from sqlalchemy.orm import Session
 
+from workbench.language.kept import kept, written
 from workbench.language.speech import say
 from workbench.store.base import Store
 from workbench.store.documents import as_text, pack_text, read_text
@@ -36,8 +37,8 @@ class Forgetting:
                 self._forget_in(session, table, name)
             session.execute(
                 update(StepRecord)
-                .where(StepRecord.label.contains(name, autoescape=True))
-                .values(label=say("Edit"))
+                .where(or_(*(StepRecord.label.contains(n, autoescape=True) for n in written(name))))
+                .values(label=kept(say("Edit")))
             )
             self._scores.drop_unused(session)
         self.clear_room()

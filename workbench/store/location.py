@@ -13,8 +13,12 @@ import contextlib
 import getpass
 import os
 import sys
-from collections.abc import Mapping
 from pathlib import Path
+
+from platformdirs.api import PlatformDirsABC
+from platformdirs.macos import MacOS
+from platformdirs.unix import Unix
+from platformdirs.windows import Windows
 
 VARIABLE = "PLUCKWRIGHT_DB"
 FILE_NAME = "lessons.db"
@@ -22,26 +26,23 @@ LOGS = "PLUCKWRIGHT_LOGS"
 TEACHER = "PLUCKWRIGHT_TEACHER"
 
 
-def data_folder(environment: Mapping[str, str] | None = None, platform: str = sys.platform) -> Path:
+def folders(platform: str = sys.platform, *, roaming: bool = False) -> PlatformDirsABC:
+    """The user's folders of the program by the conventions of a platform; ``roaming``: those
+    that follow the user from one Windows machine to another."""
+    kind = {"win32": Windows, "darwin": MacOS}.get(platform, Unix)
+    return kind("pluckwright", appauthor=False, roaming=roaming)
+
+
+def data_folder(platform: str = sys.platform) -> Path:
     """The user's data folder of the program; it need not exist yet."""
-    env = os.environ if environment is None else environment
-    if platform == "win32":
-        base = Path(env.get("APPDATA") or Path.home() / "AppData" / "Roaming")
-    elif platform == "darwin":
-        base = Path.home() / "Library" / "Application Support"
-    else:
-        base = Path(env.get("XDG_DATA_HOME") or "")
-        if not base.is_absolute():  # the specification has relative paths ignored
-            base = Path.home() / ".local" / "share"
-    return base / "pluckwright"
+    return folders(platform, roaming=True).user_data_path
 
 
-def store_place(environment: Mapping[str, str] | None = None) -> str | Path:
+def store_place() -> str | Path:
     """A database URL as text, or the path of a SQLite file."""
-    env = os.environ if environment is None else environment
-    named = env.get(VARIABLE, "").strip()
+    named = os.environ.get(VARIABLE, "").strip()
     if not named:
-        return data_folder(env) / FILE_NAME
+        return data_folder() / FILE_NAME
     return named if "://" in named else Path(named).expanduser()
 
 
@@ -55,14 +56,10 @@ def teacher_name() -> str:
     return named[:200]
 
 
-def log_folder() -> Path:
+def log_folder(platform: str = sys.platform) -> Path:
     """Where fault reports go; ``PLUCKWRIGHT_LOGS`` may name another folder."""
     if os.environ.get(LOGS):
         return Path(os.environ[LOGS])
-    if os.name == "nt":
-        base = Path(os.environ.get("LOCALAPPDATA") or Path.home())
-    elif sys.platform == "darwin":
-        base = Path.home() / "Library" / "Logs"
-    else:
-        base = Path(os.environ.get("XDG_STATE_HOME") or Path.home() / ".local" / "state")
-    return base / "pluckwright"
+    here = folders(platform)
+    # Where macOS looks for logs; elsewhere they are part of the program's state.
+    return here.user_log_path if platform == "darwin" else here.user_state_path

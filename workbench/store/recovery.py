@@ -16,6 +16,8 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
+from workbench.language.kept import kept, read
+from workbench.language.message import Message
 from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.music.files import write_private
@@ -31,7 +33,7 @@ class Unsaved:
     """A lesson as it was last on the bench; ``label`` says what was done last."""
 
     lesson: Lesson
-    label: str
+    label: str | Message
     made: datetime
     path: Path
 
@@ -55,7 +57,7 @@ class Recovery:
     def keep(self, lesson: Lesson, label: str, now: datetime | None = None) -> Path | None:
         """Write the lesson aside; where it lies, None where no folder takes it."""
         document = {
-            "label": label,
+            "label": kept(label),
             "made": (now or datetime.now(UTC)).isoformat(),
             "lesson": to_dict(lesson),
         }
@@ -89,6 +91,6 @@ def _read(path: Path) -> list[Unsaved]:
         document = json.loads(path.read_bytes())
         lesson = from_dict(Lesson, document["lesson"])
         made = datetime.fromisoformat(document["made"])
-        return [Unsaved(lesson, str(document["label"]), made, path)]
+        return [Unsaved(lesson, read(str(document["label"])), made, path)]
     except (OSError, ValueError, KeyError, TypeError, BadInput):
         return []

@@ -5,6 +5,8 @@ from __future__ import annotations
 from sqlalchemy import select
 from sqlalchemy.orm import Session
 
+from workbench.language.kept import kept as as_kept
+from workbench.language.kept import read, shown
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.base import Store, aware
@@ -34,12 +36,12 @@ class Versions:
             record = self._states.record(session, lesson_id)
             step = self._states.present(session, record)
             kept = VersionRecord(
-                lesson=record.number, name=clean(name), made=self._store.time(), state=step.state,
-                music=step.music,
+                lesson=record.number, name=clean(as_kept(name)), made=self._store.time(),
+                state=step.state, music=step.music,
             )  # fmt: skip
             session.add(kept)
             session.flush()
-            return Version(kept.id, lesson_id, kept.name, aware(kept.made))
+            return Version(kept.id, lesson_id, shown(kept.name), aware(kept.made))
 
     def versions(self, lesson_id: str) -> tuple[Version, ...]:
         """The kept versions of a lesson, oldest first."""
@@ -48,7 +50,7 @@ class Versions:
             columns = (VersionRecord.id, VersionRecord.name, VersionRecord.made)
             query = select(*columns).where(VersionRecord.lesson == record.number)
             return tuple(
-                Version(row.id, lesson_id, row.name, aware(row.made))
+                Version(row.id, lesson_id, shown(row.name), aware(row.made))
                 for row in session.execute(query.order_by(VersionRecord.id))
             )
 
@@ -65,9 +67,8 @@ class Versions:
             kept, record = self._version(session, version_id)
             expect(record, base)
             lesson = self._states.lesson(session, record, kept)
-            self._lessons.push(
-                session, record, lesson, say("Back to '{name}'", name=kept.name), False
-            )
+            label = say("Back to '{name}'", name=read(kept.name))
+            self._lessons.push(session, record, lesson, label, False)
             return lesson
 
     def delete_version(self, version_id: int) -> None:
@@ -90,14 +91,14 @@ class Versions:
         state = pack_text(lesson_state(lesson))
         music = self._scores.keep(session, lesson.piece)
         same = select(VersionRecord.id).where(
-            VersionRecord.lesson == record.number, VersionRecord.name == clean(name),
+            VersionRecord.lesson == record.number, VersionRecord.name == clean(as_kept(name)),
             VersionRecord.state == state, VersionRecord.music == music,
         )  # fmt: skip
         if session.scalar(same) is None:
             session.add(
                 VersionRecord(
-                    lesson=record.number, name=clean(name), made=made or self._store.time(),
-                    state=state, music=music,
+                    lesson=record.number, name=clean(as_kept(name)),
+                    made=made or self._store.time(), state=state, music=music,
                 )
             )  # fmt: skip
 

@@ -113,7 +113,7 @@ def grade_document(found: Assessment, plan: Plan) -> dict[str, Any]:
                 "index": bar.bar,
                 "number": bar.number,
                 "score": round(bar.score, 2),
-                "reasons": list(bar.reasons),
+                "reasons": [f.sentence for f in bar.demands],
                 "also": list(bar.also),
             }
             for bar in found.hardest

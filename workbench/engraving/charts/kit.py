@@ -14,6 +14,7 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from workbench.engraving.app import FALLBACK, FONT_FOLDER, SANS
+from workbench.language.names import point_words
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -131,6 +132,22 @@ def axes(ax: Axes, form: Format, *, x: str = "", y: str = "") -> None:
     ax.grid(axis="y", color=ink.line, linewidth=0.6)
     ax.set_xlabel(x, color=ink.ink, fontsize=form.size)
     ax.set_ylabel(y, color=ink.ink, fontsize=form.size)
+    plain, spoken = _figures()
+    for axis in (ax.xaxis, ax.yaxis):
+        if type(axis.get_major_formatter()) is plain:
+            axis.set_major_formatter(spoken())
+
+
+@cache
+def _figures() -> tuple[type, type]:
+    """How the library writes figures beside an axis, and how the language spoken does."""
+    from matplotlib.ticker import ScalarFormatter
+
+    class Spoken(ScalarFormatter):
+        def __call__(self, x: float, pos: int | None = None) -> str:
+            return point_words(super().__call__(x, pos))
+
+    return ScalarFormatter, Spoken
 
 
 def legend(fig: Figure, ax: Axes, form: Format) -> None:

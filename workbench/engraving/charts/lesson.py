@@ -13,10 +13,11 @@ from workbench.engraving.charts.kit import Chart, Columns, Format, axes, draw, l
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
+from workbench.language.names import the_bar
 from workbench.language.speech import count, mark, say
 from workbench.music.model import Piece
 from workbench.music.order.form import in_one_part, sections
-from workbench.teaching.bars.strokes import bar_name, bars_in_words
+from workbench.teaching.bars.strokes import bars_in_words
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.planning.plan import Plan, make_plan
 from workbench.teaching.planning.practice import (
@@ -196,7 +197,7 @@ def curve_chart(piece: Piece, time: PracticeTime, form: Format) -> Chart:
                 color=getattr(form.ink, band), linewidth=0,
             )  # fmt: skip
             likely = learning_curve(bar, EXPONENT)
-            name = bar_name(piece.bars[bar.bar])
+            name = the_bar(piece.bars[bar.bar].number)
             label = (
                 say("{bar}, takes longest", bar=name)
                 if bar is hard
@@ -215,7 +216,7 @@ def curve_chart(piece: Piece, time: PracticeTime, form: Format) -> Chart:
     words = say(
         "{bar} takes longest: {low} to {high} minutes until it is in tempo. The bands lie "
         "between quick and slow learners.",
-        bar=_capital(bar_name(piece.bars[hard.bar])),
+        bar=_capital(the_bar(piece.bars[hard.bar].number)),
         low=round(quick),
         high=round(slow[-1][0]),
     )

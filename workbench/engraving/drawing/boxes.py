@@ -41,6 +41,12 @@ class Box:
         return Box(self.left + dx, self.top + dy, self.right + dx, self.bottom + dy,
                    self.kind, self.owner)
 
+    def joined(self, other: Box) -> Box:
+        """The box around both."""
+        return Box(min(self.left, other.left), min(self.top, other.top),
+                   max(self.right, other.right), max(self.bottom, other.bottom),
+                   self.kind, self.owner)
+
     def grown(self, by: float) -> Box:
         return Box(self.left - by, self.top - by, self.right + by, self.bottom + by,
                    self.kind, self.owner)

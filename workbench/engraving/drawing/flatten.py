@@ -24,6 +24,7 @@ Tint = Callable[[str], str | None]  # element id to its own ink
 
 SVG = "http://www.w3.org/2000/svg"
 _ID = "id"
+BELOW = 60.0  # units under what is lowest
 @dataclass(frozen=True)
 class Flat:
     """A flattened drawing. ``width``/``height`` in engraving units (staff space
@@ -70,13 +71,14 @@ def flatten(
     _clean(body, ink)
     bars, lines = _bars(body)
     top, bottom = min(lines, default=0.0), max(lines, default=0.0)
-    page = _page(body)
+    page, low = _page(body), 0.0
     if page is not None:
         _, dy = _shift(page)
-        clear_rests(page, [y - dy for y in lines])
+        rests = clear_rests(page, [y - dy for y in lines])
+        low = rests + dy + BELOW if rests else 0.0
     if ties:
         _set_ties(body, ties, bars)
-    low = _set_marks(body, marks, lines, ink, paper, tint)
+    low = max(low, _set_marks(body, marks, lines, ink, paper, tint))
     if low > height:
         height = low
         root.set("viewBox", f"0 0 {width:g} {height:g}")
@@ -190,7 +192,7 @@ def _set_marks(
             middle = ((one.box.left + one.box.right) / 2, (one.box.top + one.box.bottom) / 2)
             circle(group, *middle, RING - 9.0, own)
         draw(group, Run(one.mark.text, one.size, face), one.x, one.y, own)
-        low = max(low, one.box.bottom + dy + 60.0)
+        low = max(low, one.box.bottom + dy + BELOW)
     return low
 
 

@@ -21,13 +21,15 @@ _SOFT = ("tie", "slur", "lv")  # a rest may lie under an arc
 _MOVED = re.compile(r"translate\(\s*(-?[\d.]+)\s*,\s*(-?[\d.]+)")
 
 
-def clear_rests(page: etree._Element, lines: Sequence[float]) -> None:
+def clear_rests(page: etree._Element, lines: Sequence[float]) -> float:
     """Move rests that lie on other signs. ``lines``: heights of the lines of all staves
-    from the top, in the page's units; rests stay above the second staff."""
-    every = [b for b in boxes(page) if b.kind not in _SOFT]
+    from the top, in the page's units; rests stay above the second staff. Returns how far
+    down the lowest of those moved reaches, 0 where none was."""
+    every = _whole_rests([b for b in boxes(page) if b.kind not in _SOFT])
     rests = [b for b in every if b.kind == "rest"]
     if not any(_hit(r, r.owner, every) for r in rests):
-        return
+        return 0.0
+    low = 0.0
     floor = lines[5] - SPACE if len(lines) > 5 else float("inf")
     groups = {g.get("id"): g for g in page.iter("{*}g") if _is_rest(g)}
     for owner in dict.fromkeys(r.owner for r in sorted(rests, key=lambda r: (r.left, r.top))):
@@ -39,6 +41,17 @@ def clear_rests(page: etree._Element, lines: Sequence[float]) -> None:
         if aside or by:
             _move(group, aside, by)
             every = [b.moved(aside, by) if b.owner == owner else b for b in every]
+            low = max(low, *(b.bottom + by for b in own))
+    return low
+
+
+def _whole_rests(every: Sequence[Box]) -> list[Box]:
+    """The boxes with one for each rest, its dots included: nothing fits between them."""
+    rests: dict[str, Box] = {}
+    for box in every:
+        if box.kind == "rest" or box.owner in rests:
+            rests[box.owner] = rests[box.owner].joined(box) if box.owner in rests else box
+    return [b for b in every if b.owner not in rests] + list(rests.values())
 
 
 def _is_rest(group: etree._Element) -> bool:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from fractions import Fraction
 
@@ -15,6 +14,7 @@ from workbench.engraving.mei.voices import Event, Layer
 from workbench.engraving.options import MeiOptions
 from workbench.fingering.right.plucking import together
 from workbench.fingering.types import Barre, FingeredBar, FingeredNote
+from workbench.language.names import chord_words
 from workbench.music.model import Bar, Note
 
 ROMAN = (
@@ -48,11 +48,6 @@ _QUARTER, _EIGHTH, _HALF, _DOT = "\ueca5", "\ueca7", "\ueca3", "\uecb7"
 def when(onset: Fraction, bar: Bar) -> str:
     """MEI @tstamp: beats of the meter's unit, counted from 1."""
     return f"{float(1 + onset * Fraction(bar.time_signature[1], 4)):.5g}"
-
-
-def chord_text(text: str) -> str:
-    """Chord name with real flat and sharp signs."""
-    return re.sub(r"(?<=[A-G])b|b(?=\d)", "♭", text).replace("#", "♯").replace("-flat", "♭")
 
 
 def ending_label(endings: Sequence[int]) -> str:
@@ -232,7 +227,7 @@ def bar_marks(measure: etree._Element, bar: Bar, options: MeiOptions, marks: Seq
                     staff="1",
                     place="above",
                 )
-                harm.text = chord_text(chord.text)
+                harm.text = chord_words(chord.text)
     if bar.section:
         reh = add(
             measure, "reh", id=ids.of_bar("reh", bar.index), tstamp="0", staff="1", place="above"

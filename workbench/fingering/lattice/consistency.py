@@ -54,7 +54,8 @@ def settle(
         if best and best[0].cost - path.cost <= MARGIN * (len(bars) - 1):
             path, kept = best
         else:
-            _remark(piece, bars, seen, remarks, best[0].cost - path.cost if best else None)
+            worse = _worse(sweeper, path, best[0]) if best else None
+            _remark(piece, bars, seen, remarks, worse)
     return path, remarks, free
 
 
@@ -78,18 +79,29 @@ def _like(
     return out
 
 
+def _worse(sweeper: Sweeper, path: Path, alike: Path) -> str:
+    """The term by which a way is most the dearer of two."""
+    lattice = sweeper.lattice
+    more: Counter[str] = Counter()
+    for way, sign in ((alike, 1), (path, -1)):
+        for terms in lattice.path_terms(way.states):
+            for term, amount in terms.items():
+                more[term] += sign * amount * lattice.weights.left[term]
+    return more.most_common(1)[0][0]
+
+
 def _remark(
     piece: Piece,
     bars: list[int],
     seen: dict[int, tuple[int, ...]],
     remarks: dict[int, list[Fact]],
-    dearer: int | None,
+    worse: str | None,
 ) -> None:
     first = bars[0]
     for b in bars[1:]:
         if seen[b] != seen[first]:
             remarks.setdefault(b, []).append(
                 fact("unlike", bar=piece.bars[first].number)
-                if dearer is None
-                else fact("unlike", bar=piece.bars[first].number, dearer=dearer)
+                if worse is None
+                else fact("unlike", bar=piece.bars[first].number, worse=worse)
             )

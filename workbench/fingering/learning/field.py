@@ -19,6 +19,9 @@ from workbench.fingering.learning.observed import Chain, Link
 NEVER = -1e9
 SLIP = 0.1  # what a printed finger of no chance counts
 NUDGE = 0.02
+#: Printed fingers that a printed string counts: an edition prints one only where a player would
+#: take another.
+STRING_WORTH = 4.0
 BLOCK = 400_000  # steps priced at a time
 
 
@@ -30,6 +33,7 @@ class Field:
         self.many = len(rows)
         self.moments: list[_Moment] = []
         self.marks = 0
+        worth: list[float] = []
         amounts, at = [], 0
         starts = np.arange(self.many)
         sizes, width = [1] * self.many, self.many
@@ -42,14 +46,17 @@ class Field:
             )
             into = np.concatenate([x.into + e for x, e in zip(links, ends[:-1], strict=True)])
             going_on = int(starts[live[-1]] + sizes[live[-1]])
-            fits = self._fits(links, ends[:-1])
+            fits = self._fits(links, ends[:-1], worth)
             self.moments.append(_Moment(before, into, int(ends[-1]), width, going_on, at, fits))
             amounts += [x.amounts for x in links]
             at += len(before)
             starts, sizes, width = ends[:-1], [x.states for x in links], int(ends[-1])
+        self.worth = np.array(worth)
         self.amounts = np.concatenate(amounts) if amounts else np.zeros((0, 1), np.uint8)
 
-    def _fits(self, links: list[Link], starts: IntArray) -> tuple[IntArray, IntArray]:
+    def _fits(
+        self, links: list[Link], starts: IntArray, worth: list[float]
+    ) -> tuple[IntArray, IntArray]:
         marks: list[int] = []
         states: list[int] = []
         for link, start in zip(links, starts, strict=True):
@@ -59,6 +66,7 @@ class Field:
                     marks += [self.marks] * len(fine)
                     states += [int(start) + i for i in fine]
                     self.marks += 1
+                    worth.append(1.0 if mark.string is None else STRING_WORTH)
         return np.array(marks, int), np.array(states, int)
 
     def scale(self) -> IntArray:
@@ -82,7 +90,7 @@ class Field:
         """
         price = self.costs(weights)
         chance = self._chances(self._sweep(price, {}))
-        pull = 1.0 / (SLIP + chance)
+        pull = self.worth / (SLIP + chance)
         bonus = self._bonus(pull / pull.max())
         up = self._sweep(price, {t: NUDGE * b for t, b in bonus.items()})
         down = self._sweep(price, {t: -NUDGE * b for t, b in bonus.items()})
@@ -90,7 +98,7 @@ class Field:
         slope = np.zeros(len(weights))
         for i in self._blocks():
             slope += away[i : i + BLOCK] @ self.amounts[i : i + BLOCK].astype(float)
-        return -float(np.log(SLIP + chance).sum()), slope
+        return -float(self.worth @ np.log(SLIP + chance)), slope
 
     def chances(self, weights: IntArray) -> IntArray:
         """How likely each printed finger is."""

@@ -15,7 +15,6 @@ import numpy as np
 
 from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.lattice.terms import LEFT_TERMS
-from workbench.fingering.learning.field import Field
 from workbench.fingering.learning.observed import Chain
 from workbench.fingering.weights import least
 
@@ -78,13 +77,6 @@ def fit(
 
 def _units(weights: Mapping[str, int]) -> IntArray:
     return np.array([weights[t] / UNIT for t in LEFT_TERMS])
-
-
-def fit_chains(
-    chains: Sequence[Chain], start: Mapping[str, int], ridge: float = RIDGE
-) -> dict[str, int]:
-    """Weights fitted to the print of some chains, near ``start``."""
-    return fit([Field(chains)], start, ridge=ridge)
 
 
 def best_way(chain: Chain, weights: Mapping[str, int]) -> list[int]:

@@ -79,7 +79,7 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
     for layer in frame.layers:
         first = [n.midi for n in layer.notes if n.voice == 1]
         least[layer.bar] = min([least.get(layer.bar, 128), *first])
-    turned = _turned(frame)
+    turned = _turned(frame, tempo)
     for layer in frame.layers:
         rows = by_bar.setdefault(layer.bar, [])
         place[layer.index] = len(rows)
@@ -105,9 +105,9 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
     return out
 
 
-def _turned(frame: Frame) -> set[str]:
-    """Notes of a lower voice at which a broken accompaniment turns: at the moments on both
-    sides that voice is lower by a leap."""
+def _turned(frame: Frame, tempo: float) -> set[str]:
+    """Notes of a lower voice at which a quick broken accompaniment turns: at the moments on
+    both sides that voice is lower by a leap."""
     low = [min((n.midi for n in x.notes if n.voice > 1), default=None) for x in frame.layers]
     beside: list[list[int]] = [[] for _ in frame.layers]
     for layer in frame.layers:
@@ -117,7 +117,7 @@ def _turned(frame: Frame) -> set[str]:
     out: set[str] = set()
     for layer in frame.layers:
         notes = [low[x] for x in beside[layer.index]]
-        if notes and None not in notes:
+        if len(notes) > 1 and _wait(frame, layer, tempo) <= QUICK and None not in notes:
             deep = max(m for m in notes if m is not None)
             out |= {n.id for n in layer.notes if n.voice > 1 and n.midi - deep >= TURN}
     return out

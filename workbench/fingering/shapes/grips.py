@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import combinations, pairwise, permutations
+from itertools import combinations, permutations
 
 FINGERS = 4
 Frets = tuple[int | None, ...]  # highest-numbered string first; None is not played
@@ -46,18 +46,12 @@ class ShapePress:
 class FingeredShape:
     """A fingered shape: ``presses`` in the order of the fingers used. The rest
     follows from them (see ``grip``) and is kept because every term asks for it:
-    laid fingers, fingers used next after each other, all pairs of fingers."""
+    laid fingers, all pairs of fingers."""
 
     frets: Frets
     presses: tuple[ShapePress, ...]
     barres: tuple[ShapePress, ...]
-    neighbours: tuple[tuple[ShapePress, ShapePress], ...]
     pairs: tuple[tuple[ShapePress, ShapePress], ...]
-    has_open: bool
-
-    def fret_on(self, string: int) -> int | None:
-        """The fret of a string by its number; 0 open, None not played."""
-        return self.frets[len(self.frets) - string]
 
 
 def grip(frets: Frets, presses: tuple[ShapePress, ...]) -> FingeredShape:
@@ -67,9 +61,7 @@ def grip(frets: Frets, presses: tuple[ShapePress, ...]) -> FingeredShape:
         frets,
         ordered,
         tuple(p for p in ordered if p.laid),
-        tuple(pairwise(ordered)),
         tuple(combinations(ordered, 2)),
-        0 in frets,
     )
 
 

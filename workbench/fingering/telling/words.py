@@ -6,8 +6,10 @@ Every kind of fact that the engine makes has its sentence here and nowhere else.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from fractions import Fraction
 from typing import Any
 
+from workbench.fingering.types import FingeredNote
 from workbench.fingering.weights import sentences
 from workbench.instrument.table import instrument
 from workbench.language.fact import TEXT, Fact
@@ -213,17 +215,16 @@ def _right_hand(found: Fact) -> str:
 
 
 def _unlike(fields: Mapping[str, object]) -> str:
-    if "dearer" not in fields:
+    if "worse" not in fields:
         return say(
             "same music as bar {bar}, other fingers: what stands around it leaves no fingering "
             "in common",
             bar=fields["bar"],
         )
     return say(
-        "same music as bar {bar}, other fingers: alike they would cost {dearer} more effort in "
-        "their surroundings",
+        "same music as bar {bar}, other fingers: with the same ones {reason}",
         bar=fields["bar"],
-        dearer=decimal(float(str(fields["dearer"])) / 1000),
+        reason=sentence(str(fields["worse"])),
     )
 
 
@@ -235,3 +236,39 @@ def sentence(term: str) -> str:
 def gain(term: str) -> str:
     """What a teacher would say of having less of a term of the cost."""
     return say(sentences(term)[1])
+
+
+def spoken(note: FingeredNote) -> str:
+    """A fingered note in words."""
+    if not note.cut_reason or note.string is None:
+        return spoken_place(note)
+    held, written = quarters(note.held), quarters(note.duration)
+    cut = say("held {held} of {written} quarters", held=held, written=written)
+    return f"{spoken_place(note)}, {cut}"
+
+
+def spoken_place(note: FingeredNote) -> str:
+    """Where a note is played, with which fingers, and whether that is pinned."""
+    if note.string is None or note.fret is None:
+        return say("no place: {reason}", reason=words(note.impossible) or say("cannot be played"))
+    if note.fret == 0:
+        parts = [say("string {string} open", string=note.string)]
+    else:
+        parts = [say("string {string} fret {fret}", string=note.string, fret=note.fret)]
+    if note.left:
+        parts.append(say("left finger {finger}", finger=note.left))
+    if note.right:
+        parts.append(say("right finger {finger}", finger=note.right))
+    if note.pinned:
+        parts.append(say("pinned"))
+    return ", ".join(parts)
+
+
+def quarters(value: Fraction) -> str:
+    """A length in quarters, such as 1½ or 2/3."""
+    whole, rest = divmod(value, 1)
+    known = {Fraction(1, 2): "½", Fraction(1, 4): "¼", Fraction(3, 4): "¾"}
+    if rest == 0:
+        return str(whole)
+    small = known.get(rest, f"{' ' if whole else ''}{rest}")
+    return f"{whole or ''}{small}"

@@ -6,7 +6,6 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.engraving.mei.marks import chord_text
 from workbench.fingering.shapes.chordname import COMMON, name_chord
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
 from workbench.handout.parts.words import beat_word
@@ -139,7 +138,7 @@ def _title(name: str, sounding: Sequence[int], names: Mapping[int, str] | None =
     """The chord as it is written over the music, else as it sounds, spelled as the notes
     are (``names`` by pitch class); "" where it has no name that a player knows."""
     if name:
-        return chord_text(name)
+        return chord_words(name)
     found = name_chord(sounding, names=names)
     known = found.symbol in COMMON and found.inversion is not None and len(found.notes) > 2
     return chord_words(found.name) if known else ""

@@ -6,7 +6,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
-from workbench.engraving.mei.marks import chord_text
 from workbench.engraving.mei.stringmarks import strings_told
 from workbench.engraving.options import EVERY, PRINTED
 from workbench.fingering.types import Fingering
@@ -16,7 +15,6 @@ from workbench.handout.parts.form_map import FormMap
 from workbench.handout.parts.grip_boxes import GripsBlock
 from workbench.handout.parts.grips import grips_of, with_pictures
 from workbench.handout.parts.plan_grid import plan_parts
-from workbench.handout.parts.teacher import Rejected
 from workbench.handout.parts.words import (
     CAUTION,
     bars_word,
@@ -34,10 +32,11 @@ from workbench.handout.setting.remarks import NoteBlock, OwnNotesBlock
 from workbench.handout.setting.typeset import BODY, SMALL, Style
 from workbench.instrument.table import hand
 from workbench.instrument.table import instrument as instrument_of
+from workbench.language.names import chord_words
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.teaching.grading.grade import Grade, GradeModel, grade_piece
-from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import BarNote, Lesson, RejectedNote
 from workbench.teaching.planning.cautions import cautions
 from workbench.teaching.planning.plan import Plan, make_plan
 from workbench.teaching.scripts.script import make_script
@@ -149,7 +148,7 @@ class Material:
         """What a system shows, for those who cannot see it."""
         bars = bars_word(self.piece, first, last)
         chords = [
-            chord_text(c.text)
+            chord_words(c.text)
             for b in self.piece.bars
             if first <= b.index <= last
             for c in b.chords
@@ -162,7 +161,7 @@ class Material:
         return words + "."
 
     @cached_property
-    def _rejected(self) -> dict[Rejected, str]:
+    def _rejected(self) -> dict[RejectedNote, str]:
         return teacher.rejected_reasons(self.lesson) if self.teacher else {}
 
     @cached_property

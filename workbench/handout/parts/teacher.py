@@ -26,12 +26,10 @@ from workbench.language.names import percent
 from workbench.language.speech import count, mark, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.teaching.lessons.lesson import BarNote, Lesson, RejectedNote
 from workbench.teaching.planning.plan import Plan
 from workbench.teaching.scripts.files import bar_words, clock
 from workbench.teaching.scripts.script import Script
-
-Rejected = tuple[str, int, int, int]  # note id, string, fret, finger
 
 _AUDIT = (
     Column(mark("Bar"), 7),
@@ -50,7 +48,7 @@ def _head(columns: Sequence[Column], width: float, scale: float) -> TableRow:
     return TableRow([say(c.title) for c in columns], columns, width, scale, head=True)
 
 
-def rejected_reasons(lesson: Lesson) -> dict[Rejected, str]:
+def rejected_reasons(lesson: Lesson) -> dict[RejectedNote, str]:
     """For every rejected fingering of the lesson's notes, what it would cost against the
     chosen one. Empty where none is rejected or the piece is long."""
     rows = [r for note in lesson.notes for r in note.rejected]
@@ -61,7 +59,7 @@ def rejected_reasons(lesson: Lesson) -> dict[Rejected, str]:
         lesson.piece, player, hand(lesson.hand), settings=lesson.settings, pins=lesson.pins
     )
     solver.solution()
-    out: dict[Rejected, str] = {}
+    out: dict[RejectedNote, str] = {}
     for row in rows:
         note, string, fret, finger = row
         if note in lesson.piece.bar_of:
@@ -73,7 +71,7 @@ def rejected_reasons(lesson: Lesson) -> dict[Rejected, str]:
     return out
 
 
-def rejected_words(note: BarNote, piece: Piece, reasons: Mapping[Rejected, str]) -> str:
+def rejected_words(note: BarNote, piece: Piece, reasons: Mapping[RejectedNote, str]) -> str:
     """The rejected fingerings of a note and why, as more paragraphs."""
     names = {n.id: pretty_pitch(n.pitch) for n in piece.notes}
     out = ""

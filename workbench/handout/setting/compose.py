@@ -183,12 +183,13 @@ class Flow:
                     self.put(table.head)
             self.put(row)
 
-    def own_notes(self, own: OwnNotesBlock) -> None:
-        """The lines for own notes, down to the foot of the emptiest page; none where no page
-        has room for two, for a page of lines alone is next to empty."""
+    def own_notes(self, own: OwnNotesBlock, first: int = 0) -> None:
+        """The lines for own notes, down to the foot of the emptiest page from the ``first``
+        on, that with the end of the music; none where no page has room for two, for a page of
+        lines alone is next to empty."""
         if not self.pages:
             return
-        roomiest = min(reversed(self.pages), key=lambda p: p.bottom)
+        roomiest = min(reversed(self.pages[max(0, first) :]), key=lambda p: p.bottom)
         if own.with_lines(2).height > self._sheet.room - roomiest.bottom:
             return
         top = roomiest.bottom

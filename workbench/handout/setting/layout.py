@@ -15,6 +15,7 @@ from workbench.music.order.form import stretches
 PAGE = 1.0
 TURN = 1.6  # a turn inside a repeat
 LONELY = 0.5  # one system alone on the last page
+FOLLOWED = 0.05  # the same where grips and words follow it there
 EMPTY = 0.6  # times the square of the share of a page that stays empty
 
 
@@ -71,12 +72,15 @@ def break_pages(
     foot: Callable[[int, int], float],
     tail: float,
     bad: Sequence[bool],
+    *,
+    last: bool = True,
 ) -> Broken | None:
     """The best page ends; None where a system with its notes fits on no page.
 
     ``heights`` of the systems with the gap below; ``head`` stands over the first,
     ``tail`` under the last; ``foot(i, j)`` is the height of the notes of systems i to
-    j - 1; ``bad[i]`` tells that a page must not end after system i.
+    j - 1; ``bad[i]`` tells that a page must not end after system i. ``last``: nothing
+    follows the music on its last page.
     """
     count = len(heights)
     best: list[tuple[float, int]] = [(0.0, -1)] + [(float("inf"), -1)] * count
@@ -96,7 +100,7 @@ def break_pages(
                 cost += EMPTY * max(0.0, (room - need) / room) ** 2
                 cost += TURN if bad[end - 1] else 0.0
             elif end - start == 1 and count > 1:
-                cost += LONELY
+                cost += LONELY if last else FOLLOWED
             if cost < best[end][0]:
                 best[end] = (cost, start)
     if best[count][1] < 0:

@@ -18,8 +18,6 @@ from workbench.handout.parts.material import Extras
 from workbench.handout.sheets.pack_words import page_words
 from workbench.handout.sheets.page import make_handout
 from workbench.instrument.model import A4_HZ, Hand, Instrument
-from workbench.instrument.table import hand as find_hand
-from workbench.instrument.table import instrument as find_instrument
 from workbench.language.speech import chosen, say
 from workbench.music.errors import BadInput
 from workbench.music.order.form import playing_order
@@ -28,6 +26,7 @@ from workbench.sound.render import render
 from workbench.sound.timing import bar_times
 from workbench.sound.tracks import Track, tracks_of, write_tracks
 from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.playing import playing_of
 from workbench.teaching.planning.plan import Plan, make_plan
 
 PAGE = Path(__file__).resolve().parents[3] / "resources" / "pack"
@@ -118,7 +117,7 @@ def _fill(
     lesson: Lesson, fingering: Fingering, folder: Path, options: PackOptions,
     extras: Extras | None, tell: Progress,
 ) -> None:  # fmt: skip
-    instrument, hand = find_instrument(lesson.instrument, lesson.capo), find_hand(lesson.hand)
+    instrument, hand = playing_of(lesson)
     piece, order = lesson.piece, playing_order(lesson.piece)
     sheet = HandoutOptions(
         paper=options.paper, large=options.large, left_handed=options.left_handed,

@@ -178,6 +178,7 @@ class Handout:
             high,
             legend.height,
             [turns_back(spans, s.system.last) for s in systems],
+            last=not material.parts,
         )
         if broken is None:
             return None
@@ -192,12 +193,13 @@ class Handout:
                     legend if end == len(systems) else None,
                 )
             )
+        music = len(pages)
         flow = Flow(self.sheet, pages)
         if material.notes and not at_foot:
             flow.notes(material.narrow_notes, say("Remarks"))
         flow.parts(material.parts)
         if material.options.lines:
-            flow.own_notes(material.own_notes())
+            flow.own_notes(material.own_notes(), music - 1)
         cost = broken.cost - broken.pages + len(flow.pages) + MUSIC_PAGE * (broken.pages - 1)
         if material.notes and not at_foot:
             cost += APART + FAR_APART * (broken.pages - 1)

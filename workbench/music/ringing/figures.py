@@ -3,7 +3,8 @@
 In a broken chord every note is written short and played long: the hand holds the chord and
 its notes ring into one another (common practice, no source). A note belongs to one where it
 is no longer than ``LONGEST`` and its voice goes through at least ``FEWEST`` notes on end by
-leaps of ``LEAP`` semitones or more. It rings until, in any voice, a note within ``STEP``
+leaps of ``LEAP`` semitones or more, through as many pitches, the bass that it begins over
+counted. It rings until, in any voice, a note within ``STEP``
 semitones of it begins (the tune moves on, or it is struck again), a new bass changes the
 harmony, or the figure ends: at the latest with its bar. Notes that come back within the
 figure do not end one another, so that a seventh rings beside its root.
@@ -71,11 +72,11 @@ def _runs(notes: list[Note]) -> list[list[Note]]:
         for moment in moments:
             short = max(n.duration for n in moment) <= LONGEST
             if run and not (short and _goes_on(run, moment)):
-                out += _figure(run)
+                out += _figure(run, notes)
                 run = []
             if short:
                 run.append(moment)
-        out += _figure(run)
+        out += _figure(run, notes)
     return out
 
 
@@ -96,9 +97,10 @@ def _goes_on(run: list[list[Note]], b: list[Note]) -> bool:
     return len(run) > 1 and (_gap(run[-2], a) >= LEAP or {n.midi for n in b} <= known)
 
 
-def _figure(run: list[list[Note]]) -> list[list[Note]]:
-    """The notes of a run where it is a broken chord: enough notes and pitches, and at least
-    twice as many leaps and returns to pitches already there as steps to new ones."""
+def _figure(run: list[list[Note]], bar: list[Note]) -> list[list[Note]]:
+    """The notes of a run where it is a broken chord: enough notes and pitches (with the bass
+    under it: it may be held, or written in the same voice), and at least twice as many leaps
+    and returns to pitches already there as steps to new ones."""
     notes = [n for moment in run for n in moment]
     seen: set[int] = set()
     leaps = returns = steps = 0
@@ -110,5 +112,13 @@ def _figure(run: list[list[Note]]) -> list[list[Note]]:
             returns += 1
         else:
             steps += 1
-    many = len(run) >= FEWEST and len({n.midi for n in notes}) >= FEWEST
+    many = len(run) >= FEWEST and len({n.midi for n in notes} | _bass(run, bar)) >= FEWEST
     return [notes] if many and leaps and leaps + returns >= 2 * steps else []
+
+
+def _bass(run: list[list[Note]], notes: list[Note]) -> set[int]:
+    """Pitches below the run, struck as it begins or one note before."""
+    first = run[0][0]
+    lowest = min(n.midi for moment in run for n in moment)
+    since = first.onset - first.duration
+    return {n.midi for n in notes if since <= n.onset <= first.onset and n.midi < lowest}

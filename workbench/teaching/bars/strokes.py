@@ -220,11 +220,6 @@ def same_as(piece: Piece, fingering: Fingering) -> tuple[int, ...]:
     )
 
 
-def bar_name(bar: Bar) -> str:
-    """ "bar 3", or "the pickup" for the part of a bar that leads in."""
-    return say("the pickup") if bar.number == "0" else say("bar {number}", number=bar.number)
-
-
 def as_first_word(words: str) -> str:
     """The words with a capital, as they begin a sentence."""
     return words[:1].upper() + words[1:]

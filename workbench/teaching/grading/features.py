@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.names import decimal
-from workbench.language.speech import mark, say
+from workbench.language.speech import count, mark, say
 from workbench.music.model import Piece
 from workbench.teaching.bars.measure import RHYTHM_POINTS, BarMeasure, measure_bars
 from workbench.teaching.bars.strokes import bar_content
@@ -23,11 +23,14 @@ from workbench.teaching.grading.demands import Demand, table
 @dataclass(frozen=True)
 class Feature:
     """A demand as met in a piece or bar: ``value`` in the demand's own unit and the
-    grade (0-9) at which that is typical."""
+    grade (0-9) at which that is typical; of rhythm also the ``kinds`` met, of the key the
+    ``signs`` of its signature."""
 
     demand: Demand
     value: float
     level: float
+    kinds: tuple[str, ...] = ()
+    signs: int | None = None
 
     @property
     def sentence(self) -> str:
@@ -46,55 +49,101 @@ class Feature:
 
     @property
     def amount(self) -> str:
-        """The value with its unit, such as "2.5 a bar"."""
-        words = _AMOUNTS[self.demand.id]
+        """The value with its unit, such as "2.5 a bar"; kinds of rhythm by their names."""
+        if self.kinds:
+            return ", ".join(say(RHYTHM_WORDS[kind]) for kind in self.kinds)
+        if self.signs is not None:
+            return _key_words(self.signs, self.value - self.signs)
+        words = _AMOUNTS.get(self.demand.id)
+        if words is None:
+            return _figure(self.value)
         if isinstance(words, tuple):
             shown = round(self.value) if "{whole}" in words[0] else self.value
             words = words[0 if shown == 1 else 1]
-        if 0 < self.value < 0.05:
-            figure = say("less than {value}", value=decimal(0.1))
-        else:
-            tenths = round(self.value, 1)
-            figure = f"{tenths:.0f}" if tenths == int(tenths) else decimal(tenths)
         return say(
-            words, value=figure, whole=f"{self.value:.0f}", percent=f"{100 * self.value:.0f}"
+            words,
+            value=_figure(self.value),
+            whole=f"{self.value:.0f}",
+            percent=f"{100 * self.value:.0f}",
         )
 
 
+def _figure(value: float) -> str:
+    """A number to one place, as it is written in the language spoken."""
+    if 0 < value < 0.05:
+        return say("less than {value}", value=decimal(0.1))
+    tenths = round(value, 1)
+    return f"{tenths:.0f}" if tenths == int(tenths) else decimal(tenths)
+
+
+def _key_words(signs: int, outside: float) -> str:
+    """The signature, and how many notes a bar lie ``outside`` it (counted up to OUTSIDE)."""
+    told = count(signs, "{n} sharp or flat", "{n} sharps or flats")
+    if not signs:
+        told = say(_NOTHING["key"])
+    if outside <= 0:
+        return told
+    more = say("{n} or more", n=OUTSIDE) if outside >= OUTSIDE else _figure(outside)
+    return say("{signs}, notes outside the key a bar: {more}", signs=told, more=more)
+
+
+OUTSIDE = 3  # notes a bar outside the signature beyond which more are not counted
+RHYTHM_WORDS = {
+    "quavers": mark("eighth notes"),
+    "semiquavers": mark("sixteenth notes"),
+    "demisemiquavers": mark("thirty-second notes"),
+    "dotted rhythm": mark("dotted notes"),
+    "triplets": mark("triplets"),
+    "other tuplets": mark("tuplets other than triplets"),
+    "syncopation": mark("syncopation"),
+    "tie over the bar": mark("ties over the bar line"),
+    "compound time": mark("compound time"),
+    "uneven time": mark("uneven time"),
+    "change of time": mark("changes of time"),
+    "grace notes": mark("grace notes"),
+    "two against three": mark("two against three"),
+}
 #: What stands for none of a demand, where "none" would not do.
 _NOTHING = {"key": mark("no sharps or flats"), "frets": mark("open strings only")}
-#: How much of each demand, in words; where there are two, the first is for exactly one.
+#: How much of each demand, in words, where a figure alone would not do; where there are two,
+#: the first is for exactly one.
 _AMOUNTS: dict[str, str | tuple[str, str]] = {
     "range": (mark("{value} semitone"), mark("{value} semitones")),
-    "frets": mark("up to fret {whole}"),
-    "positions": (mark("{value} position"), mark("{value} positions")),
-    "places": (mark("{value} place for a finger"), mark("{value} places for a finger")),
     "changes": mark("{value} a bar"),
-    "change_speed": mark("{value} a second"),
+    "change_speed": mark("{value} a second where they come fastest"),
     "reach": mark("{percent} % of the greatest span"),
     "barre": mark("{value} a bar (a full barre counts twice)"),
     "shifts": mark("{value} a bar"),
     "cuts": mark("{value} a bar"),
-    "patterns": (mark("{value} pattern"), mark("{value} patterns")),
     "together": mark("{value} a bar"),
     "rhythm": (mark("{value} point"), mark("{value} points")),
-    "speed": mark("{value} a second"),
+    "speed": mark("{value} a second where they come fastest"),
     "length": (mark("{whole} different bar"), mark("{whole} different bars")),
-    "key": (
-        mark("{value} sharp, flat or note outside the key"),
-        mark("{value} sharps, flats and notes outside the key"),
-    ),
     "texture": mark("{value} on average"),
 }
 
 
-def features_from(values: Mapping[str, float], *, local: bool = False) -> tuple[Feature, ...]:
+def features_from(
+    values: Mapping[str, float],
+    *,
+    local: bool = False,
+    rhythm: frozenset[str] = frozenset(),
+    signs: int | None = None,
+) -> tuple[Feature, ...]:
     """Features from measured amounts by demand id, such as those a syllabus states.
 
-    A demand not given counts as not asked. ``local`` keeps to what one bar shows.
+    A demand not given counts as not asked. ``local`` keeps to what one bar shows; ``rhythm``
+    are the kinds of rhythm met, ``signs`` the sharps or flats of the signature.
     """
+    kinds = tuple(kind for kind in RHYTHM_WORDS if kind in rhythm)
     return tuple(
-        Feature(d, values.get(d.id, 0.0), d.level(values.get(d.id, 0.0)))
+        Feature(
+            d,
+            values.get(d.id, 0.0),
+            d.level(values.get(d.id, 0.0)),
+            kinds if d.id == "rhythm" else (),
+            signs if d.id == "key" else None,
+        )
         for d in table().demands
         if d.local or not local
     )
@@ -112,7 +161,16 @@ def piece_features(
     Raises BadInput where the fingering belongs to another piece.
     """
     rows = measures if measures is not None else measure_bars(piece, fingering, instrument, hand)
-    return features_from(piece_amounts(piece, rows))
+    return features_from(piece_amounts(piece, rows), rhythm=_kinds(rows), signs=_signs(rows))
+
+
+def _signs(rows: tuple[BarMeasure, ...]) -> int:
+    """The most sharps or flats of a signature."""
+    return max((r.accidentals for r in rows), default=0)
+
+
+def _kinds(rows: tuple[BarMeasure, ...]) -> frozenset[str]:
+    return frozenset().union(*(r.rhythm for r in rows))
 
 
 def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...]) -> dict[str, float]:
@@ -120,7 +178,6 @@ def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...]) -> dict[str, float
     bars = max(1, len(rows))
     lows = [r.lowest for r in rows if r.lowest is not None]
     highs = [r.highest for r in rows if r.highest is not None]
-    kinds = frozenset().union(*(r.rhythm for r in rows)) if rows else frozenset()
     different = len({(b.length, bar_content(b)) for b in piece.bars if b.notes})
     return {
         "range": float(max(highs) - min(lows)) if lows else 0.0,
@@ -135,11 +192,10 @@ def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...]) -> dict[str, float
         "cuts": sum(r.cuts for r in rows) / bars,
         "patterns": float(len(frozenset().union(*(r.patterns for r in rows)))) if rows else 0.0,
         "together": sum(r.together for r in rows) / bars,
-        "rhythm": sum(RHYTHM_POINTS[k] for k in kinds),
+        "rhythm": sum(RHYTHM_POINTS[k] for k in _kinds(rows)),
         "speed": _upper([_rate(r.onsets, r.seconds) for r in rows]),
         "length": different + 0.1 * (len(piece.bars) - different),
-        "key": max((r.accidentals for r in rows), default=0)
-        + min(3.0, sum(r.chromatic for r in rows) / bars),
+        "key": _signs(rows) + min(float(OUTSIDE), sum(r.chromatic for r in rows) / bars),
         "texture": sum(r.sounding for r in rows) / bars,
     }
 
@@ -158,10 +214,12 @@ def bar_features(row: BarMeasure) -> tuple[Feature, ...]:
             "together": float(row.together),
             "rhythm": sum(RHYTHM_POINTS[k] for k in row.rhythm),
             "speed": _rate(row.onsets, row.seconds),
-            "key": row.accidentals + min(3.0, float(row.chromatic)),
+            "key": row.accidentals + min(float(OUTSIDE), float(row.chromatic)),
             "texture": row.sounding,
         },
         local=True,
+        rhythm=row.rhythm,
+        signs=row.accidentals,
     )
 
 

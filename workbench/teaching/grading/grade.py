@@ -88,12 +88,13 @@ class Grade:
 
 @dataclass(frozen=True)
 class HardBar:
-    """A bar that pushes the grade up. ``also`` are later bars played the same way."""
+    """A bar that pushes the grade up, by its hardest ``demands``, hardest first (none beyond
+    first lessons: empty). ``also`` are later bars played the same way."""
 
     bar: int
     number: str
     score: float
-    reasons: tuple[str, ...]
+    demands: tuple[Feature, ...]
     also: tuple[int, ...] = ()
 
 
@@ -211,7 +212,7 @@ def hardest_bars(
                 bar.index,
                 bar.number,
                 scores[bar.index],
-                tuple(f.sentence for f in found[:3] if f.level >= 1.0),
+                tuple(f for f in found[:3] if f.level >= 1.0),
                 also,
             )
         )
@@ -220,7 +221,7 @@ def hardest_bars(
 
 def hard_bar_in_words(piece: Piece, hard: HardBar) -> str:
     """ "Bar 5 (also bar 13): barres: ..., shifts: ..."."""
-    what = "; ".join(hard.reasons) or say("nothing beyond first lessons")
+    what = "; ".join(f.sentence for f in hard.demands) or say("nothing beyond first lessons")
     if not hard.also:
         return say("Bar {number}: {what}.", number=hard.number, what=what)
     return say(

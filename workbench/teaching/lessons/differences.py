@@ -8,14 +8,13 @@ from difflib import SequenceMatcher
 from workbench.fingering.types import Pin
 from workbench.fingering.weights import COMMON, schools
 from workbench.instrument.table import instrument
-from workbench.language.names import key_words, pitch_words
+from workbench.language.names import key_words, pitch_words, the_bar
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
 from workbench.teaching.bars.strokes import (
     as_first_word,
     bar_content,
-    bar_name,
     bars_in_words,
     beat_number,
 )
@@ -203,7 +202,7 @@ def _pins(before: Lesson, after: Lesson) -> Iterator[str]:
         else:
             yield count(
                 len(rows), "{bar}: {n} pin changed.", "{bar}: {n} pins changed.",
-                bar=as_first_word(bar_name(after.piece.bars[index])),
+                bar=as_first_word(the_bar(after.piece.bars[index].number)),
             )  # fmt: skip
     if lost:
         yield count(lost, "{n} pin went with its note.", "{n} pins went with their notes.")
@@ -212,7 +211,7 @@ def _pins(before: Lesson, after: Lesson) -> Iterator[str]:
 def _pin_words(bar: Bar, note: Note, old: Pin | None, new: Pin | None) -> str:
     where = say(
         "{bar}, beat {beat}, {pitch}",
-        bar=as_first_word(bar_name(bar)), beat=beat_number(bar, note.onset),
+        bar=as_first_word(the_bar(bar.number)), beat=beat_number(bar, note.onset),
         pitch=pitch_words(note.pitch.name),
     )  # fmt: skip
     if new is None:

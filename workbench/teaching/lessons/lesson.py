@@ -31,6 +31,10 @@ NoThird = Literal[""]
 OPENING, CLOSING = -1, -2
 
 
+#: A note of a fingering that was not taken: its id, string, fret and left finger.
+RejectedNote = tuple[str, int, int, int]
+
+
 @dataclass(frozen=True)
 class BarNote:
     """A teaching note.
@@ -51,7 +55,7 @@ class BarNote:
     last_bar: int
     note: str | None = None
     section: str | None = None
-    rejected: tuple[tuple[str, int, int, int], ...] = ()
+    rejected: tuple[RejectedNote, ...] = ()
     grip: tuple[int | None, ...] | None = None
     link: str | None = None
     why: str = ""

@@ -6,11 +6,12 @@ import math
 from dataclasses import dataclass
 from itertools import pairwise
 
+from workbench.language.names import the_bar
 from workbench.language.speech import mark, say
 from workbench.music.model import Piece
 from workbench.music.order.form import sections
 from workbench.teaching.bars.measure import BarMeasure
-from workbench.teaching.bars.strokes import bar_name, bars_in_words, tempos
+from workbench.teaching.bars.strokes import bars_in_words, tempos
 from workbench.teaching.grading.features import bar_features
 from workbench.teaching.planning.practice import (
     RUN_TEMPOS,
@@ -311,7 +312,7 @@ def _joined(piece: Piece, pair: tuple[int, int]) -> str:
 
 
 def _name(piece: Piece, index: int) -> str:
-    return bar_name(piece.bars[index])
+    return the_bar(piece.bars[index].number)
 
 
 def _fives(percent: float) -> int:

@@ -6,9 +6,10 @@ from __future__ import annotations
 from collections.abc import Container, Sequence
 from dataclasses import dataclass
 
+from workbench.language.names import the_bar
 from workbench.language.speech import say
 from workbench.music.model import Piece
-from workbench.teaching.bars.strokes import as_first_word, bar_name
+from workbench.teaching.bars.strokes import as_first_word
 
 
 @dataclass(frozen=True)
@@ -65,9 +66,9 @@ def _words(piece: Piece, run: Sequence[Quiet]) -> str:
             before = _span(piece, first.bar - away, last.bar - away, first_word=False)
             return say("{bars} are as {before}.", bars=bars, before=before)
     else:
-        bars = as_first_word(bar_name(piece.bars[first.bar]))
+        bars = as_first_word(the_bar(piece.bars[first.bar].number))
         if kind == "as":
-            before = bar_name(piece.bars[first.bar - away])
+            before = the_bar(piece.bars[first.bar - away].number)
             return (
                 say("{bar} again.", bar=bars)
                 if away == 0

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from workbench.language.names import key_words
+from workbench.language.names import key_words, the_bar
 from workbench.language.speech import count, say
 from workbench.music.model import Piece
 from workbench.music.order.form import has_form
 from workbench.music.telling.form import form_in_words
-from workbench.teaching.bars.strokes import as_first_word, bar_name
+from workbench.teaching.bars.strokes import as_first_word
 from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.teaching.scripts.telling import Telling, base
 from workbench.teaching.techniques.catalogue import technique
@@ -80,11 +80,11 @@ def at_bar(
         added.append(say("Also in this bar: {names}.", names=names))
     if not own and not added:
         return ""
-    parts = [say("{bar}.", bar=as_first_word(bar_name(piece.bars[bar]))), *own]
+    parts = [say("{bar}.", bar=as_first_word(the_bar(piece.bars[bar].number))), *own]
     if as_bar == bar:
         parts.append(say("It is played again."))
     elif as_bar is not None:
-        parts.append(say("It is as {before}.", before=bar_name(piece.bars[as_bar])))
+        parts.append(say("It is as {before}.", before=the_bar(piece.bars[as_bar].number)))
     return " ".join([*parts, *added])
 
 

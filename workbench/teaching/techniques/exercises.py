@@ -8,10 +8,11 @@ from fractions import Fraction
 
 from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingering
 from workbench.instrument.model import Instrument
+from workbench.language.names import the_bar
 from workbench.language.speech import count, mark, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece, Pitch
-from workbench.teaching.bars.strokes import Stroke, bar_name, by_bar, fingered_bars, strokes, tempos
+from workbench.teaching.bars.strokes import Stroke, by_bar, fingered_bars, strokes, tempos
 from workbench.teaching.techniques.catalogue import Technique
 
 TIMES = 4  # how often an exercise is repeated
@@ -107,7 +108,7 @@ class _Source:
 
     @property
     def name(self) -> str:
-        return bar_name(self.bar)
+        return the_bar(self.bar.number)
 
 
 Rows = list[tuple[Note, FingeredNote]]

@@ -70,6 +70,14 @@ class Move:
         return say("the key of {key}", key=key_words(self.name))
 
 
+_TOLD = ("technique", "key", "position", "grip")  # kinds as a teacher names them
+
+
+def weightiest(moves: Iterable[Move]) -> list[Move]:
+    """Techniques before keys, positions and grips; each kind in the order given."""
+    return sorted(moves, key=lambda m: _TOLD.index(m.kind))
+
+
 @dataclass(frozen=True)
 class MoveAt:
     """A move and the written bar where it is met."""
@@ -122,7 +130,9 @@ class Suggestion:
 
     @property
     def reason(self) -> str:
-        again = ", ".join(m.words for m in self.reused[:3]) or say("nothing in particular")
+        again = ", ".join(m.words for m in weightiest(self.reused)[:3]) or say(
+            "nothing in particular"
+        )
         return say(
             "Takes up again {again}; adds {added}.",
             again=again,
@@ -141,9 +151,9 @@ class Pair:
 
 
 def listed(moves: Sequence[Move], none: str) -> str:
-    """The first three moves in words and how many more there are; ``none`` without any."""
+    """The three weightiest moves in words and how many more there are; ``none`` without any."""
     more = len(moves) - 3
-    words = ", ".join(m.words for m in moves[:3])
+    words = ", ".join(m.words for m in weightiest(moves)[:3])
     if more > 0:
         return count(more, "{names} and {n} more", "{names} and {n} more", names=words)
     return words or none

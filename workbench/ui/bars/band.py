@@ -6,7 +6,7 @@ from __future__ import annotations
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 
-from workbench.ui.bench.bar_rows import BarRow
+from workbench.teaching.lessons.bar_rows import BarRow
 from workbench.ui.kit.look import Colours
 
 SECTION, FORM = 1.25, 1.15  # widths of the two columns in line heights

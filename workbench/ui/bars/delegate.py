@@ -9,8 +9,8 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPixmap
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from workbench.language.speech import say
+from workbench.teaching.lessons.bar_rows import NO_FACTS, BarFacts, BarRow
 from workbench.ui.bars.band import band_width, draw_band
-from workbench.ui.bench.bar_rows import NO_FACTS, BarFacts, BarRow
 from workbench.ui.kit.look import Colours, colours
 from workbench.ui.kit.marks import draw_mark
 

@@ -9,10 +9,10 @@ from workbench.language.speech import say
 from workbench.teaching.bars.likeness import likenesses
 from workbench.teaching.bars.measure import measure_bars
 from workbench.teaching.grading.grade import bar_scores
+from workbench.teaching.lessons.bar_rows import BarFacts
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.ui.bench.bar_rows import BarFacts
+from workbench.teaching.lessons.playing import playing_of
 from workbench.ui.bench.jobs import Progress
-from workbench.ui.bench.services import playing_of
 from workbench.ui.bench.session import Session
 
 KIND = "bar facts"

@@ -6,11 +6,11 @@ from PySide6.QtCore import QAbstractListModel, QItemSelectionModel, QModelIndex,
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
 from workbench.language.speech import say
+from workbench.teaching.lessons.bar_rows import FILTERS, NO_FACTS, BarRow, kept
 from workbench.ui.bars.delegate import FACTS, ROW, Index
 from workbench.ui.bars.facts import BarFinder
 from workbench.ui.bars.thumbs import SHOWN, BarThumbs
 from workbench.ui.bars.view import BarView
-from workbench.ui.bench.bar_rows import FILTERS, NO_FACTS, BarRow, kept
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.flow import FlowLayout
 from workbench.ui.kit.look import em

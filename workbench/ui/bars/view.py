@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QAbstractItemView, QLineEdit, QListView
 from workbench.engraving.options import STAFF, TABLATURE, SmallLook
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.teaching.lessons.bar_rows import BarRow, section_letters
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.lessons.sectioning import (
     letters_of,
@@ -24,7 +25,6 @@ from workbench.ui.bars.band import band_width, section_width
 from workbench.ui.bars.delegate import ROW, BarDelegate
 from workbench.ui.bars.thumbs import BarThumbs
 from workbench.ui.bench import finger_keys as note_keys
-from workbench.ui.bench.bar_rows import BarRow, section_letters
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import colours, em
 

@@ -17,27 +17,34 @@ from workbench.store.shelf import Shelf
 from workbench.teaching.assess import assess
 from workbench.teaching.bars.measure import BarMeasure
 from workbench.teaching.grading.features import Feature
-from workbench.teaching.grading.grade import THIRDS, Grade, GradeModel, grade_piece, shown_grade
+from workbench.teaching.grading.grade import (
+    THIRDS,
+    Grade,
+    GradeModel,
+    HardBar,
+    grade_piece,
+    shown_grade,
+)
 from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.playing import playing_of
 from workbench.teaching.techniques.catalogue import Found, find_techniques
 from workbench.teaching.techniques.news import MoveAt, Profile, moves_of, profile, tune_of
 from workbench.ui.bench.jobs import Progress
-from workbench.ui.bench.services import Services, playing_of
+from workbench.ui.bench.services import Services
 
 LANE = "teaching"
 
 
 @dataclass(frozen=True)
 class Analysis:
-    """A fingered piece looked at once: measures, features, estimate and evidence by the
+    """A fingered piece looked at once: measures, features, estimate and hardest bars by the
     ``model`` in force (None: as shipped), techniques, moves."""
 
     measures: tuple[BarMeasure, ...]
     features: tuple[Feature, ...]
     model: GradeModel | None
     estimate: Grade
-    evidence: tuple[str, ...]
-    hardest: tuple[str, ...]
+    hardest: tuple[HardBar, ...]
     found: tuple[Found, ...]
     moves: tuple[MoveAt, ...]
 
@@ -89,8 +96,7 @@ class Findings:
             judged.features,
             model,
             judged.estimate,
-            judged.evidence,
-            judged.hardest_in_words(lesson.piece),
+            judged.hardest,
             found,
             moves_of(*given, found),
         )

@@ -11,15 +11,16 @@ from typing import Protocol, TypeVar
 
 from PySide6.QtCore import QObject, QTimer, Signal, SignalInstance
 
+from workbench.fingering.telling.moments import pinned
 from workbench.fingering.types import Alternative, FingeredBar, FingeredNote, Fingering, Pin
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.ui.bench.grips import pinned
+from workbench.teaching.lessons.playing import playing_of
 from workbench.ui.bench.jobs import Jobs, Progress
 from workbench.ui.bench.selecting import Selection
-from workbench.ui.bench.services import LessonSolver, Services, playing_of
+from workbench.ui.bench.services import LessonSolver, Services
 from workbench.ui.bench.verdict import verdict
 
 CHOICES = 4  # alternatives shown for a bar

@@ -12,9 +12,9 @@ from workbench.fingering.types import Alternative, FingeredNote
 from workbench.instrument.model import Instrument
 from workbench.language.speech import count, say
 from workbench.store.shelf import Shelf
+from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.lessons.same_bars import bars_to_match, match_bars
-from workbench.ui.bench import edits
 from workbench.ui.bench.fingers import Fingers
 from workbench.ui.bench.selecting import Selection
 

@@ -7,8 +7,8 @@ from collections.abc import Callable, Iterable
 from PySide6.QtCore import QObject, Signal
 
 from workbench.music.model import Bar, Note
+from workbench.teaching.lessons.bar_rows import order_of
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.ui.bench.bar_rows import order_of
 
 
 class Selection(QObject):

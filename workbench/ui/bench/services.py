@@ -10,8 +10,6 @@ from typing import Protocol
 
 from workbench.fingering.types import Alternative, Fingering, Pin
 from workbench.instrument.model import Hand, Instrument
-from workbench.instrument.table import hand as find_hand
-from workbench.instrument.table import instrument as find_instrument
 from workbench.teaching.lessons.lesson import Lesson
 
 Done = Callable[[int, int], None]  # done, of all
@@ -75,8 +73,3 @@ class Services:
 
     solver: Callable[..., LessonSolver] = _solver  # lesson, instrument, hand, progress
     demo: Callable[[], tuple[Lesson, ...]] = _demo
-
-
-def playing_of(lesson: Lesson) -> tuple[Instrument, Hand]:
-    """The lesson's instrument with its capo, and its hand."""
-    return find_instrument(lesson.instrument, lesson.capo), find_hand(lesson.hand)

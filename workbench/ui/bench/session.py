@@ -18,14 +18,15 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.rows import View
 from workbench.store.shelf import Shelf
+from workbench.teaching.lessons.bar_rows import BarRow, bar_rows, notes_of_bar, section_letters
 from workbench.teaching.lessons.lesson import BarNote, Lesson
-from workbench.ui.bench.bar_rows import BarRow, bar_rows, notes_of_bar, section_letters
+from workbench.teaching.lessons.playing import playing_of
 from workbench.ui.bench.fingers import Fingers, fingered_alike
 from workbench.ui.bench.hand_edits import HandEdits
 from workbench.ui.bench.jobs import Jobs
 from workbench.ui.bench.keeper import Keeper
 from workbench.ui.bench.selecting import Selection
-from workbench.ui.bench.services import Services, playing_of
+from workbench.ui.bench.services import Services
 
 LAST_LESSON = "window.lesson"
 LEFT_HANDED = "left_handed"

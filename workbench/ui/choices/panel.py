@@ -21,7 +21,7 @@ from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Alternative, FingeredBar, FingeredNote
 from workbench.language.speech import count, say
 from workbench.teaching.bars.strokes import bars_in_words
-from workbench.ui.bench import edits
+from workbench.teaching.lessons import edits
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
 from workbench.ui.choices.compare_dialog import Compared, CompareDialog
@@ -97,10 +97,10 @@ class Choices(QWidget):
     def _lay_out(self) -> None:
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        for part in (self.heading, self.remarks, self.caution):
+        for part in (self.heading, self.remarks, self.caution, self.status):
             layout.addWidget(part)
         layout.addWidget(self.list, 1)
-        layout.addWidget(self.status)
+        layout.addStretch(0)  # has the room while there is no list: the heading stays above
         for pair in (
             (self.take_button, self.compare_button), (self.keep_button, self.why_button),
         ):  # fmt: skip

@@ -24,8 +24,8 @@ from workbench.fingering.types import Alternative, FingeredBar, Pin
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.teaching.bars.strokes import beat_number
-from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote
-from workbench.ui.bench import edits
+from workbench.teaching.lessons import edits
+from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote, RejectedNote
 from workbench.ui.bench.session import Session
 from workbench.ui.choices.why_table import EntryTable
 from workbench.ui.kit.look import em
@@ -251,7 +251,7 @@ class WhyNotDialog(QDialog):
         ):
             self.accept()
 
-    def _rejected(self) -> tuple[tuple[str, int, int, int], ...]:
+    def _rejected(self) -> tuple[RejectedNote, ...]:
         """The typed notes as a rejected fingering: (note, string, fret, finger) rows."""
         asked: dict[str, Pin] = {pin.note: pin for pin in self.table.asked}
         if self.found is not None:

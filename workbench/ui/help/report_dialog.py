@@ -18,6 +18,8 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import say
+from workbench.music.errors import BadInput
+from workbench.music.files import write_whole
 from workbench.ui.bench.session import Session
 from workbench.ui.help.report import report_text
 from workbench.ui.kit.look import em
@@ -83,15 +85,9 @@ class ReportDialog(QDialog):
         if not chosen:
             return
         try:
-            Path(chosen).write_text(self.report, encoding="utf-8")
-        except OSError as fault:
-            self.problem.say(
-                say(
-                    "{path} cannot be written ({fault}); choose another place.",
-                    path=chosen,
-                    fault=fault.strerror,
-                )
-            )
+            write_whole(chosen, self.report.encode())
+        except BadInput as wrong:
+            self.problem.say(str(wrong))
             return
         self.problem.say("")
         self.status.setText(say("The report is in {path}.", path=chosen))

@@ -15,9 +15,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.language.names import the_bar
 from workbench.language.speech import say
 from workbench.store.rows import History
-from workbench.teaching.bars.strokes import bar_name
 from workbench.ui.bench.session import Session
 from workbench.ui.keeping.changes_list import ChangesList
 from workbench.ui.kit.look import colours, em
@@ -91,7 +91,7 @@ class HistoryDialog(QDialog):
             step = steps[place]
             words = f"{step.made.astimezone():%Y-%m-%d %H:%M}   {step.label}"
             if lesson and 0 <= step.bar < len(order):
-                bar = bar_name(lesson.piece.bars[order[step.bar]])
+                bar = the_bar(lesson.piece.bars[order[step.bar]].number)
                 words += f" ({say('at {bar}', bar=bar)})"
             if place == at:
                 words += f"   ← {say('now')}"

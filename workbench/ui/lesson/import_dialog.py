@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from workbench.arranging.arrange import Arranged, arrange
 from workbench.arranging.leadsheet import is_lead_sheet, patterns_for, solo
 from workbench.arranging.words import counted
+from workbench.fingering.pins.printed import PrintedPins
 from workbench.instrument.suiting import suited
 from workbench.language.names import key_words
 from workbench.language.speech import count, say
@@ -30,7 +31,7 @@ from workbench.music.reading.apart import read_apart
 from workbench.music.telling.warnings import warnings
 from workbench.store.learning import as_learnt
 from workbench.store.rows import PieceRow
-from workbench.ui.bench import edits
+from workbench.teaching.lessons import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint, Heading, Words
@@ -228,7 +229,7 @@ class ImportDialog(QDialog):
         printed = self.printed.isChecked()
 
         def arrived(placed: Arranged) -> None:
-            lesson = edits.new_lesson(placed, instrument, hand, printed)
+            lesson = edits.new_lesson(placed, instrument, hand, None if printed else PrintedPins())
             made, learnt = [""], [lesson]
 
             def keep_piece() -> None:

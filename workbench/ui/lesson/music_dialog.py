@@ -14,7 +14,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.store.learning import as_learnt
-from workbench.ui.bench import edits
+from workbench.teaching.lessons import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint

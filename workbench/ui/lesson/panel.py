@@ -29,9 +29,9 @@ from workbench.language.names import key_words
 from workbench.language.speech import mark, say
 from workbench.music.reading.building import LONGEST_TEXT
 from workbench.teaching.grading.grade import THIRD_WORDS
+from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.altered import altered
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Caution, Faint, Heading, Words
 from workbench.ui.lesson.estimate_row import EstimateRow

@@ -8,10 +8,11 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QFont, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from workbench.fingering.telling.moments import moments
+from workbench.fingering.telling.words import spoken
 from workbench.fingering.types import FingeredBar
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
-from workbench.ui.bench.grips import moments, spoken
 from workbench.ui.kit.look import colours
 from workbench.ui.neck.layout import NeckLayout
 from workbench.ui.neck.paint import Marker, Picture, draw

@@ -25,7 +25,7 @@ def moment_words(session: Session) -> tuple[str, str]:
     # the reach stands on the neck, and the caution beside the other fingerings
     note = session.fingers.note_hands
     if note is not None:
-        from workbench.ui.bench.grips import spoken
+        from workbench.fingering.telling.words import spoken
 
         why = told(note.cut_reason or note.impossible)
         said = spoken(note)

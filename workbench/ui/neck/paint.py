@@ -8,9 +8,9 @@ from math import atan2, cos, hypot, sin
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPen, QPolygonF
 
+from workbench.fingering.telling.moments import Way
 from workbench.fingering.types import Barre, FingeredNote
 from workbench.language.names import note_words
-from workbench.ui.bench.grips import Way
 from workbench.ui.kit.look import Colours
 from workbench.ui.kit.marks import draw_mark
 from workbench.ui.neck.layout import NeckLayout
@@ -64,8 +64,11 @@ class Picture:
     cursor: QPointF | None = field(default=None, compare=False)
 
 
-def draw(painter: QPainter, layout: NeckLayout, picture: Picture, c: Colours, font: QFont) -> None:
-    """Draw the whole neck."""
+def draw(
+    painter: QPainter, layout: NeckLayout, picture: Picture, c: Colours, font: QFont,
+    seen: tuple[float, float] | None = None,
+) -> None:  # fmt: skip
+    """Draw the whole neck; words keep to what is ``seen`` of it, from x to x in pixels."""
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setFont(font)
     _wood(painter, layout, c)
@@ -76,7 +79,7 @@ def draw(painter: QPainter, layout: NeckLayout, picture: Picture, c: Colours, fo
     for way in picture.goes:
         _way(painter, layout, way, c, Qt.PenStyle.DashLine)
     if picture.reach is not None:
-        draw_reach(painter, layout, picture.reach, c)
+        draw_reach(painter, layout, picture.reach, c, seen or (0.0, layout.width))
     for finger, string, fret in picture.silent:
         _silent(painter, layout, (string, fret), str(finger), c)
     for ghost in picture.ghosts:

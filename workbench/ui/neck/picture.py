@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from workbench.fingering.telling.moments import Moment, moment_of, moments, ways
 from workbench.fingering.types import FingeredBar
 from workbench.instrument.model import Hand, Instrument
-from workbench.ui.bench.grips import Moment, moment_of, moments, ways
 from workbench.ui.neck.paint import Ghost, Marker, Picture
 from workbench.ui.neck.reach import reach_at, sounding_barres
 

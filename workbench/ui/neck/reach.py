@@ -10,10 +10,10 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen
 
 from workbench.fingering.hand.reach import Place, pair_limits, span_mm
+from workbench.fingering.telling.moments import Moment, moments
 from workbench.fingering.types import Barre, FingeredBar
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import say
-from workbench.ui.bench.grips import Moment, moments
 from workbench.ui.kit.look import Colours
 from workbench.ui.neck.layout import NeckLayout
 
@@ -105,9 +105,27 @@ def bracket(layout: NeckLayout, reach: Reach) -> tuple[float, float, float]:
     return start, start + away * reach.apart, start + away * reach.comfort
 
 
-def draw_reach(painter: QPainter, layout: NeckLayout, reach: Reach, c: Colours) -> None:
+def beside(
+    ends: tuple[float, float], wide: float, gap: float, seen: tuple[float, float], mirrored: bool
+) -> float:
+    """Where words ``wide`` pixels begin that stand ``gap`` beside what lies between ``ends``:
+    on the far side from the nut, or on its near side where only that has room in what is
+    ``seen`` of the neck, else as far out as they are seen whole."""
+    places = [ends[1] + gap, ends[0] - gap - wide]
+    if mirrored:
+        places.reverse()
+    for at in places:
+        if seen[0] <= at <= seen[1] - wide:
+            return at
+    return max(seen[0], min(places[0], seen[1] - wide))
+
+
+def draw_reach(
+    painter: QPainter, layout: NeckLayout, reach: Reach, c: Colours, seen: tuple[float, float]
+) -> None:
     """A band as long as is comfortable, over it a bracket as long as the reach, and the
-    figures; what is beyond comfort is hatched as well as coloured."""
+    figures; what is beyond comfort is hatched as well as coloured. ``seen``: from where to
+    where the neck is in sight, in pixels."""
     start, end, easy = bracket(layout, reach)
     gap, y = layout.gap, layout.string_y(1) - layout.gap * 0.86
     tall = gap * 0.3
@@ -126,10 +144,10 @@ def draw_reach(painter: QPainter, layout: NeckLayout, reach: Reach, c: Colours) 
         painter.drawLine(QPointF(x, y - tall / 2), QPointF(x, y + tall * 0.8))
     words = reach.words
     wide = QFontMetricsF(painter.font()).horizontalAdvance(words) + gap * 0.2
-    left, right = min(start, end, easy), max(start, end, easy)
-    at = left - wide - gap * 0.3 if layout.mirrored else right + gap * 0.3
-    if not 0 <= at <= layout.width - wide:  # no room beyond: on the other side
-        at = right + gap * 0.3 if layout.mirrored else left - wide - gap * 0.3
+    ends = min(start, end, easy), max(start, end, easy)
+    at = beside(ends, wide, gap * 0.3, seen, layout.mirrored)
+    if at < ends[1] and at + wide > ends[0]:  # over the bracket
+        painter.fillRect(QRectF(at, y - tall, wide, 2 * tall), QColor(c.ground))
     painter.drawText(
         QRectF(at, y - gap / 2, wide, gap),
         Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words,

@@ -18,11 +18,12 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QToolTip, QWidget
 
+from workbench.fingering.telling.moments import Moment, moments
+from workbench.fingering.telling.words import spoken
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
 from workbench.ui.bench import finger_keys as note_keys
-from workbench.ui.bench.grips import Moment, moments, spoken
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import colours, em
 from workbench.ui.neck.layout import NeckLayout
@@ -130,7 +131,9 @@ class DrawnNeck(QWidget):
         if neck is None:
             return
         painter = QPainter(self)
-        draw(painter, neck, self.picture, colours(self), self.font())
+        room = self.visibleRegion().boundingRect()
+        seen = float(room.left()), float(room.right())
+        draw(painter, neck, self.picture, colours(self), self.font(), seen)
         if self.hasFocus():
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.setPen(colours(self).accent)
@@ -265,6 +268,8 @@ class NeckView(QScrollArea):
         ):
             signal.connect(self.refresh)
         session.handed.connect(self._mirror)
+        # what is scrolled is not painted anew, but words of it keep in sight
+        self.horizontalScrollBar().valueChanged.connect(lambda _: self.neck.update())
         self.refresh()
 
     def sizeHint(self) -> QSize:

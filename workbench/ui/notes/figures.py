@@ -9,16 +9,17 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from workbench.fingering.telling.moments import moment_of
 from workbench.fingering.types import FingeredBar
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.teaching.bars.grip_words import Frets, grip_text
-from workbench.ui.bench.grips import moment_of
+from workbench.teaching.lessons.lesson import RejectedNote
 from workbench.ui.kit.look import colours, em
 from workbench.ui.kit.parts import plain_tip
 
 LEAST_ROWS = 4  # frets that a box shows
-Rejected = tuple[tuple[str, int, int, int], ...]
+Rejected = tuple[RejectedNote, ...]
 
 
 def current_grip(bar: FingeredBar, note: str | None, instrument: Instrument) -> Frets:
@@ -50,7 +51,7 @@ def fingered_otherwise(bar: FingeredBar, rejected: Rejected) -> FingeredBar:
     return replace(bar, notes=notes, barres=())
 
 
-def differing(bar: FingeredBar, notes: Iterable[tuple[str, int, int, int]]) -> Rejected:
+def differing(bar: FingeredBar, notes: Iterable[RejectedNote]) -> Rejected:
     """The rows that differ from the bar's present fingering."""
     now = {n.id: (n.string, n.fret, n.left) for n in bar.notes}
     return tuple(row for row in notes if row[0] in now and now[row[0]] != row[1:])

@@ -18,17 +18,18 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.language.names import bar_name
 from workbench.language.speech import say
 from workbench.teaching.bars.grip_words import grip_text
+from workbench.teaching.lessons import edits
+from workbench.teaching.lessons.bar_rows import note_numbers
 from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote
-from workbench.ui.bench import edits
-from workbench.ui.bench.bar_rows import note_numbers
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Heading, Scrolled
 from workbench.ui.notes.attach import Attachments
 from workbench.ui.notes.dialogs import GripDialog, LinkDialog
-from workbench.ui.notes.scope import NoteScope, about, bar_name
+from workbench.ui.notes.scope import NoteScope, about
 from workbench.ui.notes.words import EMPHASIS, ID, STRONG, NoteList, NoteWords
 
 
@@ -74,6 +75,7 @@ class NotePanel(QWidget):
         session.fingers.fingered.connect(self.refresh)
         session.selection.selected.connect(self._moved)
         self._fill(None)
+        self.refresh()
 
     def _lay_out(self) -> None:
         buttons = QHBoxLayout()
@@ -138,7 +140,7 @@ class NotePanel(QWidget):
         bar, lesson = self._session.selection.bar, self._session.lesson
         heading = say("Remarks")
         if bar is not None:
-            heading = say("Remarks, {bar}", bar=bar_name(bar))
+            heading = say("Remarks, {bar}", bar=bar_name(bar.number))
         self.heading.setText(heading)
         notes = self._session.bar_notes
         wanted = self._shown.id if self._shown else None

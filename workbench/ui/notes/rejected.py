@@ -16,14 +16,16 @@ from PySide6.QtWidgets import (
 
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredBar, Pin
+from workbench.language.names import bar_name
 from workbench.language.speech import say
-from workbench.ui.bench.services import playing_of
+from workbench.teaching.lessons.lesson import RejectedNote
+from workbench.teaching.lessons.playing import playing_of
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.look import em
 from workbench.ui.neck.grip_neck import GripNeck, frets_for
 from workbench.ui.notes.figures import Rejected, differing, fingered_otherwise
-from workbench.ui.notes.scope import bar_name, note_name
+from workbench.ui.notes.scope import note_name
 
 PLACE, FINGER = 1, 2
 
@@ -66,7 +68,7 @@ class RejectedDialog(Asking):
         layout = QVBoxLayout(self)
         layout.addWidget(self.field(say("&Other fingering"), self.choice))
         layout.addWidget(self.choice)
-        layout.addWidget(self.field(say("&Notes of {bar}", bar=bar_name(bar)), self.table))
+        layout.addWidget(self.field(say("&Notes of {bar}", bar=bar_name(bar.number)), self.table))
         layout.addWidget(self.table, 3)
         layout.addWidget(self.neck, 2)
         layout.addWidget(self.field(say("&Reason"), self.why))
@@ -204,7 +206,7 @@ class RejectedDialog(Asking):
         super().done(result)
 
 
-def _rows_of(notes: object) -> list[tuple[str, int, int, int]]:
+def _rows_of(notes: object) -> list[RejectedNote]:
     return [
         (n.id, n.string, n.fret, n.left or 0)
         for n in notes  # type: ignore[attr-defined]

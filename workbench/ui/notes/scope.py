@@ -15,21 +15,16 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.language.names import pitch_words
+from workbench.language.names import bar_name, pitch_words
 from workbench.language.speech import say
 from workbench.music.model import Bar, Note, Piece
 from workbench.teaching.bars.strokes import as_first_word, beat_number
+from workbench.teaching.lessons.bar_rows import section_letters
 from workbench.teaching.lessons.lesson import NOTE_KINDS, SCOPES, BarNote
-from workbench.ui.bench.bar_rows import section_letters
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Words, plain_tip
 
 NOTE, BAR, BARS, SECTION = range(4)
-
-
-def bar_name(bar: Bar) -> str:
-    """How a bar is called in a list: its printed number."""
-    return say("pickup") if bar.number == "0" else say("bar {number}", number=bar.number)
 
 
 def pitch_name(note: Note) -> str:
@@ -51,7 +46,7 @@ def about(note: BarNote, piece: Piece) -> str:
     if note.section is not None:
         return say("section {letter}", letter=note.section)
     if note.first_bar == note.last_bar:
-        return bar_name(bars[note.first_bar])
+        return bar_name(bars[note.first_bar].number)
     first, last = bars[note.first_bar].number, bars[note.last_bar].number
     return say("bars {first}–{last}", first=first, last=last)
 
@@ -125,7 +120,7 @@ class NoteScope(QWidget):
             self._named = named
             for box in (self.first, self.last, self.bar):
                 box.clear()
-                box.addItems([bar_name(bar) for bar in piece.bars])
+                box.addItems([bar_name(bar.number) for bar in piece.bars])
             self.section.clear()
             for letter in dict.fromkeys(section_letters(lesson)):
                 if letter:

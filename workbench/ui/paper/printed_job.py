@@ -13,7 +13,8 @@ from workbench.handout.options import HandoutOptions
 from workbench.language.speech import say
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.ui.bench.services import Services, engraving_in_this_thread, playing_of
+from workbench.teaching.lessons.playing import playing_of
+from workbench.ui.bench.services import Services, engraving_in_this_thread
 
 if TYPE_CHECKING:
     from workbench.handout.files.passage import PassageOptions

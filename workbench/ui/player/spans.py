@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from workbench.language.speech import mark
-from workbench.ui.bench.bar_rows import section_letters
+from workbench.teaching.lessons.bar_rows import section_letters
 
 if TYPE_CHECKING:
     from workbench.ui.bench.session import Session

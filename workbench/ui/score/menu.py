@@ -8,7 +8,7 @@ from functools import partial
 from PySide6.QtWidgets import QMenu, QWidget
 
 from workbench.language.speech import count, mark, say
-from workbench.ui.bench import edits
+from workbench.teaching.lessons import edits
 from workbench.ui.bench.session import Session
 
 LEFT = (mark("0, open string"), mark("1, index"), mark("2, middle"), mark("3, ring"),

@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainter, QPixmap
 
+from workbench.teaching.lessons.bar_rows import note_numbers
 from workbench.teaching.lessons.lesson import BarNote
-from workbench.ui.bench.bar_rows import note_numbers
 from workbench.ui.bench.services import engraving_in_this_thread
 
 if TYPE_CHECKING:

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+from workbench.fingering.telling.words import quarters, spoken_place
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredNote
 from workbench.handout.parts.words import pretty_pitch
 from workbench.language.speech import say
 from workbench.music.edits.lengths import length_of
 from workbench.music.model import Note
-from workbench.ui.bench.grips import quarters
 from workbench.ui.bench.session import Session
 
 
@@ -34,7 +34,8 @@ def note_tip(note: Note, hands: FingeredNote | None, voice: int = 0) -> str:
     name = pretty_pitch(note.pitch)
     lines = [say("{name}, voice {voice}", name=name, voice=voice) if voice else name]
     if hands is not None:
-        lines.append(_place(hands))
+        place = spoken_place(hands)
+        lines.append(place[:1].upper() + place[1:])
     if note.grace:
         lines.append(say("Grace note"))
         return "\n".join(lines)
@@ -53,20 +54,3 @@ def note_tip(note: Note, hands: FingeredNote | None, voice: int = 0) -> str:
         if hands.cut_reason:
             lines.append(say("Cut short: {why}", why=told(hands.cut_reason)))
     return "\n".join(lines)
-
-
-def _place(hands: FingeredNote) -> str:
-    if hands.string is None or hands.fret is None:
-        why = told(hands.impossible) or say("it cannot be played")
-        return say("No place on the neck: {why}", why=why)
-    if hands.fret == 0:
-        words = [say("String {string}, open", string=hands.string)]
-    else:
-        words = [say("String {string}, fret {fret}", string=hands.string, fret=hands.fret)]
-    if hands.left:
-        words.append(say("left finger {finger}", finger=hands.left))
-    if hands.right:
-        words.append(say("right finger {finger}", finger=hands.right))
-    if hands.pinned:
-        words.append(say("pinned"))
-    return ", ".join(words)

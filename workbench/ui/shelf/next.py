@@ -16,10 +16,10 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import count, say
 from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.playing import playing_of
 from workbench.teaching.techniques.news import Move, Pair, Suggestion, pairs, teach_next
 from workbench.ui.bench.findings import LANE, Findings
 from workbench.ui.bench.jobs import Progress
-from workbench.ui.bench.services import playing_of
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Faint, Words
 from workbench.ui.kit.word_list import WordList

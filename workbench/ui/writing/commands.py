@@ -9,6 +9,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
 
+from workbench.language.names import chord_typed, chord_words
 from workbench.language.speech import say
 from workbench.music.edits import bars as bar_edits
 from workbench.music.edits import lengths, notes, signs
@@ -16,8 +17,8 @@ from workbench.music.edits.bars import Rebarred, span_words
 from workbench.music.edits.line import MOST_VOICES, end_of, find
 from workbench.music.model import Piece, Pitch
 from workbench.music.parsing.spelling import spell
+from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.writing.correct import Change, correct
 from workbench.ui.writing.pen import Pen
@@ -308,14 +309,15 @@ class MusicHand:
         caret = self.pen.caret
         return self._correct(
             say("Write a chord name"),
-            lambda p: signs.set_chord(p, caret.bar, caret.onset, text),
+            lambda p: signs.set_chord(p, caret.bar, caret.onset, chord_typed(text)),
         )
 
     @property
     def chord_here(self) -> str:
         """The chord name that stands over the caret's moment."""
         chords = self.pen.piece.bars[self.pen.caret.bar].chords
-        return next((c.text for c in chords if c.onset == self.pen.caret.onset), "")
+        here = (c.text for c in chords if c.onset == self.pen.caret.onset)
+        return chord_words(next(here, ""))
 
 
 def grown(piece: Piece, moment: Fraction) -> Piece:

@@ -21,8 +21,8 @@ from workbench.music.edits.signs import FASTEST, SLOWEST
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.store.learning import as_learnt
+from workbench.teaching.lessons.edits import fresh_id
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.ui.bench.edits import fresh_id
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Words

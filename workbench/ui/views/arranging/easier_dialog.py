@@ -20,7 +20,7 @@ from workbench.instrument.table import hand as find_hand
 from workbench.language.speech import count, say
 from workbench.music.model import Piece
 from workbench.store.grading import studio_model
-from workbench.ui.bench import edits
+from workbench.teaching.lessons import edits
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em

@@ -27,9 +27,8 @@ from workbench.arranging.words import counted, sentence
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.teaching.lessons import arrangement
+from workbench.teaching.lessons import arrangement, edits
 from workbench.teaching.lessons.arrangement import ACCEPT, DOWN, FREED, OUT, RESTORE, UP, VOICE
-from workbench.ui.bench import edits
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.flow import FlowLayout
 from workbench.ui.kit.look import em

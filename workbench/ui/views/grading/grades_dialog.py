@@ -9,7 +9,6 @@ from PySide6.QtCore import QAbstractItemModel, QModelIndex, QPersistentModelInde
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
-    QDialogButtonBox,
     QHeaderView,
     QLineEdit,
     QScrollArea,
@@ -42,6 +41,7 @@ from workbench.ui.bench.session import Session
 from workbench.ui.kit.chart import ChartView, form_of
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Faint, Heading, Wrapped
+from workbench.ui.views.grading.fit_buttons import FitButtons
 from workbench.ui.views.page import QuietTable, RowDelegate, cell
 
 OWN = 1  # the column of the teacher's word
@@ -123,17 +123,8 @@ class GradesDialog(QDialog):
         split.addWidget(area)
         split.setChildrenCollapsible(False)
         split.setSizes([em(self, 16), em(self, 16)])
-        buttons = QDialogButtonBox()
-        self.apply_button = buttons.addButton(
-            say("&Apply the fit"), QDialogButtonBox.ButtonRole.ApplyRole
-        )
-        self.undo_button = buttons.addButton(
-            say("Take the last fit &back"), QDialogButtonBox.ButtonRole.ResetRole
-        )
-        buttons.addButton(say("Close"), QDialogButtonBox.ButtonRole.RejectRole)
-        self.apply_button.clicked.connect(self._apply)
-        self.undo_button.clicked.connect(self._undo)
-        buttons.rejected.connect(self.reject)
+        buttons = FitButtons(say("&Apply the fit"), self._apply, self._undo, self.reject)
+        self.apply_button, self.undo_button = buttons.apply, buttons.undo
         layout = QVBoxLayout(self)
         layout.addWidget(Heading(say("Your grades, and what the estimate makes of them")))
         layout.addWidget(

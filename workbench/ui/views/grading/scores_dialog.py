@@ -12,7 +12,6 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
-    QDialogButtonBox,
     QFileDialog,
     QFormLayout,
     QHBoxLayout,
@@ -40,6 +39,7 @@ from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint, Heading, Words, Wrapped, plain_tip
 from workbench.ui.kit.rows_table import RowsTable
+from workbench.ui.views.grading.fit_buttons import FitButtons
 from workbench.ui.views.grading.learning import reopen
 
 FOLDER = "import.folder"
@@ -146,17 +146,8 @@ class ScoresDialog(QDialog):
         going.addWidget(self.learn_button)
         going.addWidget(self.bar, 1)
         going.addWidget(self.stop_button)
-        buttons = QDialogButtonBox()
-        self.apply_button = buttons.addButton(
-            say("Put it in &force"), QDialogButtonBox.ButtonRole.ApplyRole
-        )
-        self.undo_button = buttons.addButton(
-            say("Take the last fit &back"), QDialogButtonBox.ButtonRole.ResetRole
-        )
-        buttons.addButton(say("Close"), QDialogButtonBox.ButtonRole.RejectRole)
-        self.apply_button.clicked.connect(self._apply)
-        self.undo_button.clicked.connect(self._undo)
-        buttons.rejected.connect(self.reject)
+        buttons = FitButtons(say("Put it in &force"), self._apply, self._undo, self.reject)
+        self.apply_button, self.undo_button = buttons.apply, buttons.undo
         layout = QVBoxLayout(self)
         layout.addWidget(Heading(say("Scores that print the fingers you would use")))
         layout.addWidget(

@@ -14,6 +14,8 @@ from workbench.language.speech import say
 from workbench.store.grading import printed_grade, remember_printed
 from workbench.teaching.grading.grade import (
     Grade,
+    evidence,
+    hard_bar_in_words,
     place_of,
     shipped_model,
     shown_grade,
@@ -148,8 +150,9 @@ class GradeView(ChartPage):
         self.print_button.setVisible(moved is not None)
         same = (lesson.grade, lesson.grade_level) == (estimate.number, estimate.level)
         self.take_button.setEnabled(not same)
-        self.evidence.setText("\n".join(f"– {words}" for words in analysis.evidence))
-        self.hardest.setText("\n".join(f"– {words}" for words in analysis.hardest))
+        self.evidence.setText("\n".join(f"– {words}" for words in evidence(analysis.features)))
+        hardest = (hard_bar_in_words(lesson.piece, hard) for hard in analysis.hardest)
+        self.hardest.setText("\n".join(f"– {words}" for words in hardest))
         self.effort.show_chart(found.effort)
         self.demands.show_chart(found.demands)
         self._follow()

@@ -23,13 +23,13 @@ from PySide6.QtWidgets import (
 from workbench.engraving.charts.kit import Chart
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
+from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.playing import playing_of
 from workbench.teaching.planning.files import markdown
 from workbench.teaching.planning.plan import Plan, make_plan
-from workbench.ui.bench import edits
 from workbench.ui.bench.findings import Findings
 from workbench.ui.bench.jobs import Progress
-from workbench.ui.bench.services import playing_of
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.chart import ChartBox, form_of
 from workbench.ui.kit.flow import FlowLayout

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.instrument.model import Instrument
+from workbench.language.names import bar_name
 from workbench.language.speech import say
 from workbench.teaching.bars.strokes import as_first_word
 from workbench.teaching.lessons.formatting import as_html
@@ -189,7 +190,7 @@ class ReadingView(QWidget):
         self.column.activate()
         self._within = 0
         self._hold()
-        self.bar.setText(as_first_word(bar_name(cue)))
+        self.bar.setText(as_first_word(bar_name(cue.number)))
         entered = [c.chapter for c in self.script.cues[: self.place + 1] if c.chapter]
         chapter = f"{entered[-1]}, " if entered else ""
         now = say("{time} of {whole}", time=clock(cue.start), whole=clock(self.script.seconds))
@@ -198,13 +199,13 @@ class ReadingView(QWidget):
         following = self.script.cues[self.place + 1 :][:1]
         hands = [self._session.fingers.hands_of(c.bar) for c in (cue, *following)]
         frets = frets_for(*hands)  # the same for both, so that the eye need not measure anew
-        self.here.show_bar(hands[0], bar_name(cue), frets)
+        self.here.show_bar(hands[0], bar_name(cue.number), frets)
         self.there.setVisible(bool(following))
         self.coming.setText(
-            say("Next: {bar}", bar=bar_name(following[0])) if following else say("The end")
+            say("Next: {bar}", bar=bar_name(following[0].number)) if following else say("The end")
         )
         for after in following:
-            self.there.show_bar(hands[1], bar_name(after), frets)
+            self.there.show_bar(hands[1], bar_name(after.number), frets)
 
     def _engrave(self, cue: Cue) -> None:
         lesson, fingering = self._session.lesson, self._session.fingers.fingering
@@ -362,11 +363,6 @@ class _Words(QWidget):
         side = self.side.palette()
         side.setColor(QPalette.ColorRole.Window, QColor(c.accent if present else c.ground))
         self.side.setPalette(side)
-
-
-def bar_name(cue: Cue) -> str:
-    """How the bar of a cue is called."""
-    return say("pickup") if cue.number == "0" else say("bar {number}", number=cue.number)
 
 
 def _ink(label: QWidget, colour: str) -> None:

@@ -27,12 +27,12 @@ from workbench.language.speech import count, mark, say
 from workbench.teaching.bars.strokes import as_first_word
 from workbench.teaching.lessons.formatting import plain
 from workbench.teaching.lessons.lesson import CLOSING, OPENING, Lesson
+from workbench.teaching.lessons.playing import playing_of
 from workbench.teaching.scripts.files import bar_words, clock, shown
 from workbench.teaching.scripts.script import Cue, Script, make_script, with_edit
 from workbench.teaching.techniques.news import Move
 from workbench.ui.bench.findings import Findings
 from workbench.ui.bench.jobs import Progress
-from workbench.ui.bench.services import playing_of
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import colours
 from workbench.ui.kit.parts import Faint, Heading

@@ -23,10 +23,10 @@ from workbench.language.speech import say
 from workbench.music.files import readable_name
 from workbench.music.suffixes import PDF, SOUND
 from workbench.teaching.bars.strokes import as_first_word
+from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import BarNote
 from workbench.teaching.techniques.catalogue import Technique
 from workbench.teaching.techniques.exercises import Exercise, exercises_for
-from workbench.ui.bench import edits
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.file_rows import ask_to_replace

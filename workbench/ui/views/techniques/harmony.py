@@ -5,13 +5,13 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QVBoxLayout, QWidget
 
-from workbench.engraving.mei.marks import chord_text
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
+from workbench.language.names import chord_words, the_bar
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.teaching.bars.form_words import ChordRow, chord_rows, form_and_harmony
-from workbench.teaching.bars.strokes import as_first_word, bar_name
+from workbench.teaching.bars.strokes import as_first_word
 from workbench.teaching.lessons.lesson import Lesson, sectioned
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
@@ -67,12 +67,12 @@ class HarmonyView(QWidget):
         self.table.setRowCount(len(rows))
         before = -1
         for at, row in enumerate(rows):
-            name = as_first_word(bar_name(piece.bars[row.bar])) if row.bar != before else ""
+            name = as_first_word(the_bar(piece.bars[row.bar].number)) if row.bar != before else ""
             before = row.bar
             first = cell(name)
             first.setData(BAR, row.bar)
             cells = (
-                row.beat, chord_text(row.printed), chord_text(row.name), row.inversion, row.grip,
+                row.beat, chord_words(row.printed), row.name, row.inversion, row.grip,
             )  # fmt: skip
             for column, item in enumerate((first, *(cell(words) for words in cells))):
                 self.table.setItem(at, column, item)

@@ -12,10 +12,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.language.names import the_bar
 from workbench.language.speech import count, say
-from workbench.teaching.bars.strokes import as_first_word, bar_name
+from workbench.teaching.bars.strokes import as_first_word
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.teaching.techniques.news import Pair, Profile, Seen, Suggestion, listed
+from workbench.teaching.techniques.news import Pair, Profile, Seen, Suggestion, listed, weightiest
 from workbench.ui.bench.findings import Company
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
@@ -100,7 +101,9 @@ class NewAndNext(QWidget):
             say("New in this piece: {new} of {all}", new=len(fresh), all=len(seen))
         )
         self.new.clear()
-        for one in (*fresh, *known):
+        by_move = {s.move: s for s in (*fresh, *known)}
+        order = [*weightiest(s.move for s in fresh), *weightiest(s.move for s in known)]
+        for one in (by_move[move] for move in order):
             item = QListWidgetItem(_seen_words(lesson, one))
             item.setData(DATA, one.bar)
             item.setData(DATA + 1, one.taught_in.id if one.taught_in else None)
@@ -156,7 +159,7 @@ def _seen_words(lesson: Lesson, seen: Seen) -> str:
     said = say(
         "{move}, from {bar}",
         move=as_first_word(seen.sentence),
-        bar=bar_name(lesson.piece.bars[seen.bar]),
+        bar=the_bar(lesson.piece.bars[seen.bar].number),
     )
     if seen.taught_in is not None or not seen.on_shelf:
         return said
@@ -183,7 +186,9 @@ def _suggestion_words(suggestion: Suggestion) -> str:
 
 def _pair_words(pair: Pair) -> str:
     title = say("Side by side: {title}", title=pair.second.title)
-    alone = ", ".join(m.words for m in pair.only_second[:3]) or say("nothing of its own")
+    alone = ", ".join(m.words for m in weightiest(pair.only_second)[:3]) or say(
+        "nothing of its own"
+    )
     said = say(
         "Both have {shared}; it has besides {alone}.", shared=listed(pair.shared, ""), alone=alone
     )
@@ -200,12 +205,15 @@ def _compared_words(lesson: Lesson, company: Company) -> str:
         if found
         else say("no earlier lessons {whose}", whose=whose)
     )
-    words = count(
-        len(company.others),
-        "Compared with {earlier} and {n} other on the shelf.",
-        "Compared with {earlier} and {n} others on the shelf.",
-        earlier=earlier,
-    )
+    if not found and not company.others:
+        words = say("No other fingered lesson is on the shelf to compare with.")
+    else:
+        words = count(
+            len(company.others),
+            "Compared with {earlier} and {n} other on the shelf.",
+            "Compared with {earlier} and {n} others on the shelf.",
+            earlier=earlier,
+        )
     if company.missing:
         words += " " + count(
             company.missing,

@@ -15,10 +15,12 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Fingering
+from workbench.language.names import bar_name
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.teaching.bars.strokes import as_first_word, bars_in_words, beat_number
 from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.playing import playing_of
 from workbench.teaching.techniques.catalogue import Found
 from workbench.teaching.techniques.news import (
     Pair,
@@ -33,12 +35,10 @@ from workbench.teaching.techniques.news import (
 from workbench.teaching.techniques.occurrence import Occurrence
 from workbench.ui.bench.findings import Analysis, Company, Findings
 from workbench.ui.bench.jobs import Progress
-from workbench.ui.bench.services import playing_of
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Faint, Heading, Scrolled, Wrapped
 from workbench.ui.kit.word_list import WordList
-from workbench.ui.notes.scope import bar_name
 from workbench.ui.views.page import Filling, TeachingPage
 from workbench.ui.views.techniques.exercises import ExercisePane
 from workbench.ui.views.techniques.harmony import Found as Heard
@@ -264,7 +264,7 @@ def _place_words(piece: Piece, place: Occurrence) -> str:
     bar = piece.bars[place.bar]
     words = say(
         "{bar}, beat {beat}",
-        bar=as_first_word(bar_name(bar)),
+        bar=as_first_word(bar_name(bar.number)),
         beat=beat_number(bar, place.onset),
     )
     return f"{words}: {kind_words(place.detail)}" if place.detail else words

@@ -6,9 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Barre, FingeredBar, FingeredNote, Pin
-from workbench.language.speech import say
 
 
 @dataclass(frozen=True)
@@ -110,33 +108,3 @@ def _by_finger(moment: Moment) -> dict[int, list[tuple[int, int]]]:
     for place, finger in moment.pressed.items():
         out.setdefault(finger, []).append(place)
     return out
-
-
-def spoken(note: FingeredNote) -> str:
-    """A fingered note in words."""
-    if note.string is None or note.fret is None:
-        return say("no place: {reason}", reason=told(note.impossible) or say("cannot be played"))
-    if note.fret == 0:
-        words = [say("string {string} open", string=note.string)]
-    else:
-        words = [say("string {string} fret {fret}", string=note.string, fret=note.fret)]
-    if note.left:
-        words.append(say("left finger {finger}", finger=note.left))
-    if note.right:
-        words.append(say("right finger {finger}", finger=note.right))
-    if note.pinned:
-        words.append(say("pinned"))
-    if note.cut_reason:
-        held, written = quarters(note.held), quarters(note.duration)
-        words.append(say("held {held} of {written} quarters", held=held, written=written))
-    return ", ".join(words)
-
-
-def quarters(value: Fraction) -> str:
-    """A length in quarters, such as 1½ or 2/3."""
-    whole, rest = divmod(value, 1)
-    parts = {Fraction(1, 2): "½", Fraction(1, 4): "¼", Fraction(3, 4): "¾"}
-    if rest == 0:
-        return str(whole)
-    small = parts.get(rest, f"{' ' if whole else ''}{rest}")
-    return f"{whole or ''}{small}"

@@ -48,14 +48,18 @@ def fresh_id(stem: str) -> str:
 
 
 def new_lesson(
-    placed: Arranged, instrument: Instrument, hand: str = "medium", printed: bool = True
+    placed: Arranged,
+    instrument: Instrument,
+    hand: str = "medium",
+    held: PrintedPins | None = None,
+    wishes: Wishes | None = None,
 ) -> Lesson:
-    """A lesson on a piece as it was placed on an instrument. ``printed``: hold to the
-    fingering that the score prints."""
-    held = PrintedPins()
-    if printed:
+    """A lesson on a piece as it was placed on an instrument. ``held`` is what it holds to of
+    the fingering that the score prints, by default all that the hand can; ``wishes`` what it
+    was placed under, where ``placed`` does not say."""
+    if held is None:
         held = printed_pins(placed.piece, instrument, find_hand(hand))
-    wishes = placed.wishes or Wishes()
+    wishes = wishes or placed.wishes or Wishes()
     return Lesson(
         id=fresh_id("lesson"),
         title=placed.piece.title or say("Untitled piece"),

@@ -10,7 +10,7 @@ from weakref import finalize
 
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredBar, Fingering
-from workbench.language.names import decimal
+from workbench.language.names import chord_words, decimal
 from workbench.language.speech import count, mark, say
 from workbench.music.model import Bar, Piece
 from workbench.music.order.form import playing_order
@@ -251,7 +251,7 @@ def _rows(lesson: Lesson, fingering: Fingering | None) -> Iterator[BarRow]:
             cuts=sum(note.cut_reason is not None for note in hands.notes) if hands else 0,
             impossible=impossible,
             finished=not bar.notes or (not impossible and bool(notes[index] or pins[index])),
-            chords="  ".join(chord.text for chord in bar.chords),
+            chords="  ".join(chord_words(chord.text) for chord in bar.chords),
             jumps=", ".join(jump_words(bar)),
             endings=bar.endings,
             repeat_start=bar.repeat_start,

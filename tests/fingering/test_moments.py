@@ -6,9 +6,10 @@ from dataclasses import replace
 from fractions import Fraction
 
 from tests.teaching.hand_made import bar, build, n
+from workbench.fingering.telling.moments import Way, moment_of, moments, pinned, ways
+from workbench.fingering.telling.words import quarters, spoken
 from workbench.fingering.types import Barre, Pin
 from workbench.language.fact import fact
-from workbench.ui.bench.grips import Way, moment_of, moments, pinned, quarters, spoken, ways
 
 
 def fingered():

@@ -10,8 +10,8 @@ from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Pin
 from workbench.instrument.table import INSTRUMENTS
 from workbench.music.errors import BadInput
+from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import BarNote, Lesson
-from workbench.ui.bench import edits
 
 UKULELE = INSTRUMENTS["ukulele"]
 
