@@ -28,6 +28,7 @@ from workbench.music.model import Key, Piece
 Progress = Callable[[int, int], None]
 
 LEADING = 3  # so many keys at the top rest on a real fingering
+MOST_FINGERED = 8  # no more are fingered in search of them
 FINGERED = 250  # thousandths of arranging cost for a unit of the engine's effort a note
 WHOLE_NOTES = 64  # up to so many notes the whole piece is fingered
 EXCERPT_BARS = 6  # of a longer one: the first and the densest so many bars
@@ -114,7 +115,7 @@ def candidate_keys(
     done = 0
     while True:
         waiting = [c for c in ranked()[:LEADING] if not c.fingered]
-        if not waiting or done > LEADING:
+        if not waiting or done >= MOST_FINGERED:
             break
         for one in waiting:
             found[one.transposition] = _fingered(
