@@ -159,7 +159,8 @@ def test_what_is_done_is_passed_over_when_a_batch_is_taken_up_again(call, tmp_pa
     after = made_at(out)
     assert after["a.pdf"] == before["a.pdf"], "of the same score and options: not made again"
     assert after["b.pdf"] != before["b.pdf"] and "c.pdf" in after
-    call("batch", scores, "-o", out, "--resume", "--large", "--jobs", 1)
+    got = call("batch", scores, "-o", out, "--resume", "--large", "--jobs", 1)
+    assert got.status == 0, got.err
     assert made_at(out)["a.pdf"] != after["a.pdf"], "other options are another page"
 
 
@@ -224,6 +225,8 @@ def test_ctrl_c_stops_at_once_and_says_how_to_go_on(tmp_path):
     with subprocess.Popen(
         [*words, "--jobs", "2"], stderr=subprocess.PIPE, text=True, start_new_session=True,
         cwd=Path(__file__).parents[2],
+        # A shell starts what runs in the background deaf to Ctrl-C, the tests as well.
+        preexec_fn=lambda: signal.signal(signal.SIGINT, signal.SIG_DFL),
     ) as running:  # fmt: skip
         said = running.stderr.readline()
         assert said.startswith("[1/40]"), said

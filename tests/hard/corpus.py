@@ -71,10 +71,12 @@ def table(out: Path) -> list[str]:
         name = Path(report["score"]).name
         kind = next((k[1:] for k in FOREIGN if name.endswith(f"{k[1:]}.musicxml")), "")
         rows[kind or Path(name).suffix[1:].lower()].append(report)
-    lines = ["| format | scores run | handouts | pages | s a score |", "| --- |" + " ---: |" * 4]
+    head = "| format | scores run | handouts | pages | processor's time a score, s |"
+    lines = [head, "| --- |" + " ---: |" * 4]
     for kind, found in sorted(rows.items()):
         done = [row for row in found if row["ok"]]
-        seconds = sum(row["seconds"] for row in found) / len(found)
+        worked = [row["processor"] for row in done if row.get("processor")]
+        seconds = sum(worked) / max(1, len(worked))
         pages = sum(row["pages"] for row in done)
         lines.append(f"| {kind} | {len(found)} | {len(done)} | {pages} | {seconds:.1f} |")
     why = Counter(
