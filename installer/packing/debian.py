@@ -18,8 +18,9 @@ import sys
 from pathlib import Path
 
 PACKING = Path(__file__).parent
-sys.path.insert(0, str(PACKING.parent))
+sys.path[:0] = [str(PACKING.parent), str(PACKING)]
 
+import kinds  # noqa: E402
 import libraries  # noqa: E402
 
 ABOUT = """Lesson preparation for teachers of plucked, fretted instruments
@@ -59,8 +60,10 @@ def lay_out(folder: Path, icons: Path, root: Path) -> None:
     shutil.copytree(folder, root / "usr/lib/pluckwright", symlinks=True)
     (root / "usr/bin").mkdir(parents=True)
     (root / "usr/bin/pluckwright").symlink_to("../lib/pluckwright/pluckwright")
-    place(PACKING / "pluckwright.desktop", share / "applications/pluckwright.desktop")
     place(PACKING / "pluckwright.xml", share / "mime/packages/pluckwright.xml")
+    entry = share / "applications/pluckwright.desktop"
+    entry.parent.mkdir(parents=True)
+    entry.write_text(kinds.desktop_entry(), encoding="utf-8")
     for icon in icons.glob("*.png"):
         size = f"{icon.stem}x{icon.stem}"
         place(icon, share / f"icons/hicolor/{size}/apps/pluckwright.png")

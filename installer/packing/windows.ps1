@@ -13,7 +13,8 @@ $base = Resolve-Path (Join-Path $PSScriptRoot "..\..")
 $place = Join-Path $env:LOCALAPPDATA "Programs\Pluckwright"
 $link = Join-Path $env:APPDATA "Microsoft\Windows\Start Menu\Programs\Pluckwright.lnk"
 $classes = "HKCU:\Software\Classes"
-$endings = ".musicxml", ".mxl", ".mid", ".midi", ".abc", ".pluckwright"
+$kinds = [xml](Get-Content -Raw -Encoding UTF8 (Join-Path $PSScriptRoot "pluckwright.xml"))
+$endings = $kinds.GetElementsByTagName("glob") | ForEach-Object { $_.GetAttribute("pattern").TrimStart("*") }
 
 if ($Remove) {
     # Lessons lie in %APPDATA%\pluckwright, which is left alone.

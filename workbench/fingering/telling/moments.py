@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.fingering.types import Barre, FingeredBar, FingeredNote, Pin
+from workbench.music.remembered import remembered
 
 
 @dataclass(frozen=True)
@@ -44,6 +45,7 @@ class Way:
     end: tuple[int, int]
 
 
+@remembered
 def moments(bar: FingeredBar) -> tuple[Moment, ...]:
     """The moments of a bar in order."""
     out = []
