@@ -16,6 +16,7 @@ from workbench.music.errors import BadInput
 from workbench.music.reading.score import read_score
 from workbench.store import archive, archive_schema
 from workbench.store.shelf import Shelf
+from workbench.teaching.lessons.altered import altered
 
 
 @pytest.fixture
@@ -127,12 +128,35 @@ def edited(path, name, change):
     return json.dumps(document)
 
 
+def test_an_archive_of_the_first_version_is_read_with_its_sentences(full, tmp_path):
+    """It kept what arranging changed as sentences; they are shown as they stand."""
+    _, path = full
+    told = ["Bar 2: the bass moved up an octave."]
+
+    def older(name, text):
+        document = json.loads(text)
+        if name == "archive.json":
+            document["version"] = 1
+        elif "lesson" in document:
+            document["lesson"]["changes"] = told
+        return json.dumps(document)
+
+    earlier = tmp_path / "earlier.pluckwright"
+    with zipfile.ZipFile(path) as here, zipfile.ZipFile(earlier, "w") as there:
+        for name in here.namelist():
+            text = here.read(name).decode()
+            there.writestr(name, older(name, text) if name.endswith(".json") else text)
+    with Shelf(tmp_path / "other.db") as other:
+        assert len(other.merge_archive(earlier).added) == 3
+        assert list(altered(other.load("one"))) == told
+
+
 @pytest.mark.parametrize(
     ("part", "make"),
     [
         ("archive.json", lambda p: "{}"),
         ("archive.json", lambda p: "[" * 100_000),
-        ("archive.json", lambda p: edited(p, "archive.json", lambda d: d.update(version=2))),
+        ("archive.json", lambda p: edited(p, "archive.json", lambda d: d.update(version=99))),
         ("archive.json", lambda p: edited(p, "archive.json", lambda d: d["lessons"].append(7))),
         (
             "archive.json",

@@ -181,10 +181,10 @@ def _cheapest(search: Search, tried: Sequence[int], key: Key) -> int:
 
 
 # Thousandths a sound for each sharp or flat, and more beyond three, for the reader's sake.
-SIGNATURE, MANY_SIGNS = 20, 20
+SIGNATURE, MANY_SIGNS = 25, 20
 # Thousandths a sound for each semitone moved, and more beyond an octave: a tune far from its
 # pitch sounds another.
-AWAY, FAR_AWAY = 10, 30
+AWAY, FAR_AWAY = 5, 30
 
 
 def key_cost(search: Search, key: Key, move: int) -> int:

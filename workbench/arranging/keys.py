@@ -28,6 +28,7 @@ from workbench.music.model import Key, Piece
 Progress = Callable[[int, int], None]
 
 LEADING = 3  # so many keys at the top rest on a real fingering
+MOST_FINGERED = 8  # no more are fingered in search of them
 FINGERED = 250  # thousandths of arranging cost for a unit of the engine's effort a note
 WHOLE_NOTES = 64  # up to so many notes the whole piece is fingered
 EXCERPT_BARS = 6  # of a longer one: the first and the densest so many bars
@@ -96,7 +97,11 @@ def candidate_keys(
     kept: dict[int, Laid] = {}
 
     def ranked() -> tuple[Candidate, ...]:
-        return tuple(sorted(found.values(), key=lambda c: (c.cost, abs(c.transposition))))
+        # what is not fingered yet is taken to be as hard for the hand as those that are
+        efforts = [c.effort for c in found.values() if c.fingered]
+        like = round(FINGERED * (sum(efforts) / len(efforts) - 1)) if efforts else 0
+        rows = (c if c.fingered else replace(c, cost=c.cost + like) for c in found.values())
+        return tuple(sorted(rows, key=lambda c: (c.cost, abs(c.transposition))))
 
     for at, move in enumerate(tried):
         laid = search.lay(move, QUICK)
@@ -110,17 +115,17 @@ def candidate_keys(
     done = 0
     while True:
         waiting = [c for c in ranked()[:LEADING] if not c.fingered]
-        if not waiting or done > LEADING:
+        if not waiting or done >= MOST_FINGERED:
             break
         for one in waiting:
             found[one.transposition] = _fingered(
-                one, piece, search, kept[one.transposition], hand, settings
+                found[one.transposition], piece, search, kept[one.transposition], hand, settings
             )
             done += 1
             if growing is not None:
                 growing(ranked())
-            if progress is not None:
-                progress(len(tried) + min(done, LEADING), steps)
+            if progress is not None and done <= LEADING:
+                progress(len(tried) + done, steps)
     return ranked()
 
 

@@ -22,7 +22,7 @@ from workbench.arranging.weights import CUT_MOST, EASY_FRET, SHIFT_MOST
 
 # Share of a phrase's tune that may leave its line for the phrase to lie in another octave
 # (our judgement, no source)
-PHRASE_LOST = 0.15
+PHRASE_LOST = 0.2
 # Share of the sounds, and of the moments, that music written for the instrument may lack on it
 # (of 43 published guitar studies none has more than 0.012 on the guitar, of chorales and
 # quartets half have more)

@@ -21,6 +21,7 @@ from functools import cached_property
 
 from workbench.language.message import mark
 from workbench.music.model import Bar, Note, Piece
+from workbench.music.ringing.sounds import stems
 
 TUNE, BASS, THIRD, SEVENTH, ROOT, FIFTH, OTHER = ROLES = (
     mark("tune"),
@@ -112,16 +113,12 @@ class _Draft:
 def texture(piece: Piece, tune_part: int = 0, bass_part: int = 0) -> Texture:
     """The sounds of a piece with their roles; grace notes belong to no sound. ``tune_part``
     and ``bass_part`` name the parts that are tune and bass, 0 where that is heard."""
-    together: dict[tuple[Fraction, int], _Draft] = {}
-    for bar in piece.bars:
-        for note in bar.notes:
-            if note.grace:
-                continue
-            start = piece.starts[bar.index] + note.onset
-            one = together.setdefault((start, note.midi), _Draft([], bar, start, start))
-            one.notes.append(note)
-            one.end = max(one.end, start + note.duration)
-    drafts = sorted(together.values(), key=lambda d: (d.start, d.midi))
+    drafts: list[_Draft] = []
+    for bar, begins in zip(piece.bars, piece.starts, strict=True):
+        for notes in stems(bar.notes):
+            start = begins + notes[0].onset
+            drafts.append(_Draft(notes, bar, start, start + max(n.duration for n in notes)))
+    drafts.sort(key=lambda d: (d.start, d.midi))
     at: dict[Fraction, list[_Draft]] = defaultdict(list)
     for draft in drafts:
         at[draft.start].append(draft)

@@ -28,7 +28,8 @@ from workbench.music.writing.score import musicxml_bytes
 from workbench.store.documents import as_text, music_document
 from workbench.teaching.lessons.lesson import Lesson
 
-FORMAT, VERSION = "pluckwright-archive", 1
+FORMAT, VERSION = "pluckwright-archive", 2
+EARLIER = (1,)  # kept what it found in sentences; they are shown as they stand
 ENDING = ".pluckwright"
 MOST = 256 * 2**20  # bytes unpacked
 MOST_LESSONS = 100_000
@@ -189,7 +190,7 @@ def read_archive(path: str | Path) -> Archive:
             top = reader.part("archive.json")
             if top.get("format") != FORMAT:
                 raise KeyError("format")
-            if top["version"] != VERSION:
+            if top["version"] not in (VERSION, *EARLIER):
                 raise BadInput(
                     "{name} was written by a newer version of the program; update this one.",
                     name=path.name,

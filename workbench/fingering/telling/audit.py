@@ -195,7 +195,7 @@ def _cuts(
             and goes_on not in ringing - {0}
         )
         if hopped:
-            held[note.id] = min(held[note.id], sounded - hop_gap(note.duration))
+            held[note.id] = min(held[note.id], sounded - hop_gap(sounded))
             to = asked[finger - 1]
             cuts[note.id] = (
                 "hop",
@@ -316,7 +316,7 @@ def _join_cuts(
         )
         out.joins.append(JoinCut(note.id, join.from_bar, join.to_bar, reason))
         if note.id not in cuts:
-            held[note.id] -= hop_gap(note.duration)
+            held[note.id] -= hop_gap(held[note.id])
             cuts[note.id] = ("hop", reason)
 
 

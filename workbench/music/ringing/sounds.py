@@ -8,7 +8,7 @@ sound that another voice strikes again while it is written to last goes on in th
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -48,16 +48,12 @@ def sounds(piece: Piece, apart: Collection[str] = ()) -> Sounds:
     low: set[str] = set()
     bars: list[Bar] = []
     for bar in piece.bars:
-        groups: dict[tuple[object, int], list[Note]] = {}
-        for n in bar.notes:
-            if not n.grace and n.duration > 0 and n.id not in apart:
-                groups.setdefault((n.onset, n.midi), []).append(n)
-        shared = {k: g for k, g in groups.items() if len(g) > 1}
+        shared = [g for g in stems(bar.notes, apart) if len(g) > 1]
         if not shared:
             bars.append(bar)
             continue
         chief: dict[str, Note] = {}
-        for group in shared.values():
+        for group in shared:
             first = min(group, key=lambda n: (n.part, n.voice))
             whole = replace(
                 first,
@@ -79,6 +75,16 @@ def sounds(piece: Piece, apart: Collection[str] = ()) -> Sounds:
         )
     merged, goes_on = _struck_again(replace(piece, bars=tuple(bars)), apart)
     return Sounds(merged, lead, voices, frozenset(low), goes_on)
+
+
+def stems(notes: Iterable[Note], apart: Collection[str] = ()) -> list[list[Note]]:
+    """The notes of a bar by the sound that they write, in their order: those of one pitch that
+    begin together, save what is ``apart``. Grace notes and notes without length are none."""
+    groups: dict[tuple[Fraction, int], list[Note]] = {}
+    for n in notes:
+        if not n.grace and n.duration > 0 and n.id not in apart:
+            groups.setdefault((n.onset, n.midi), []).append(n)
+    return list(groups.values())
 
 
 def _struck_again(piece: Piece, apart: Collection[str]) -> tuple[Piece, dict[str, str]]:
