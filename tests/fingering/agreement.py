@@ -27,7 +27,7 @@ from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.learning.field import Field
 from workbench.fingering.learning.fitting import UNIT, Agreement, agreement, fit
 from workbench.fingering.learning.observed import Chain, chain
-from workbench.fingering.learning.printfit import fit_to_print
+from workbench.fingering.learning.printfit import RIDGES
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import RESOURCES, least, weights_for
 from workbench.instrument.table import hand, instrument
@@ -231,20 +231,23 @@ def of_school(chains: dict[str, Chain], name: str, common: Weights) -> Weights:
 
 
 def taught(chains: dict[str, Chain], charts: Charts) -> None:
-    """An edition unseen, before and after the tool has learned from its other pieces."""
+    """An edition unseen, before and after the tool has learned from its other pieces, by each
+    of the strengths that learning tries."""
     before: dict[str, Agreement] = {}
-    after: dict[str, Agreement] = {}
+    after: dict[float, dict[str, Agreement]] = {ridge: {} for ridge in RIDGES}
     for name in ("sor-op35", "sor-op60", "carcassi"):
         mine = [n for n in chains if school(n) == name]
         rest = learn([c for n, c in chains.items() if n not in mine], charts)
         before |= {n: agreement(chains[n], rest) for n in mine}
         for at in range(FOLDS):
             held = [n for i, n in enumerate(mine) if i % FOLDS == at]
-            seen = [chains[n] for n in mine if n not in held]
-            own = {**rest, **dict(fit_to_print(seen, rest).weights)}
-            after |= {n: agreement(chains[n], own) for n in held}
+            field = Field([chains[n] for n in mine if n not in held])
+            for ridge in RIDGES:
+                own = fit([field], rest, ridge=ridge)
+                after[ridge] |= {n: agreement(chains[n], own) for n in held}
     tell("An edition before anything of it is seen", before, school)
-    tell("The same after fit on its other pieces", after, school)
+    for ridge, found in after.items():
+        tell(f"The same after a fit on its other pieces, strength {ridge}", found, school)
 
 
 def left_out(chains: dict[str, Chain], start: Weights) -> None:
