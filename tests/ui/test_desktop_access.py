@@ -102,6 +102,7 @@ def made(kind, window):
         "menus": window.menuBar,
         "conductor": lambda: window.conductor,
         "piece": lambda: lesson.piece,
+        "source": lambda: lesson.piece,
         "lesson": lambda: lesson,
         "fingering": lambda: fingering,
         "path": lambda: "",

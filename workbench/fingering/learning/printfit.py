@@ -15,7 +15,7 @@ FOLDS = 5
 #: How strongly the old weights hold: a few pages turn them, they do not make them. The one is
 #: taken that foretells pages it has not seen best; where none does better than the old weights,
 #: these stay.
-RIDGES = (6.0, 24.0, 96.0)
+RIDGES = (1.0, 6.0, 30.0)
 FEWEST = 10  # printed fingers from which anything can be learned
 
 
