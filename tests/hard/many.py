@@ -22,6 +22,8 @@ import tempfile
 import traceback
 import warnings
 from collections import Counter
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
@@ -121,8 +123,7 @@ def main(number: int, folder: Path, processes: int = 2, at_once: int = A_JOB) ->
         (first, min(first + at_once, number))
         for first in range(0, number, at_once) if first not in passed
     ]  # fmt: skip
-    os.environ["TMPDIR"] = tempfile.mkdtemp(dir=folder.resolve())
-    with (folder / BOOK).open("a", encoding="utf-8") as book:
+    with _own_rubbish(folder), (folder / BOOK).open("a", encoding="utf-8") as book:
         for (first, _), answer in worked_off(job, left, processes, Limits(LONGEST, GUARD_BYTES)):
             if isinstance(answer, Lost):
                 answer = {
@@ -133,8 +134,24 @@ def main(number: int, folder: Path, processes: int = 2, at_once: int = A_JOB) ->
             done.append(answer)
             for at, what in answer["faults"]:
                 print(f"{at}: {what}", file=sys.stderr, flush=True)
-    shutil.rmtree(os.environ["TMPDIR"], ignore_errors=True)
     return tell(done)
+
+
+@contextmanager
+def _own_rubbish(folder: Path) -> Iterator[None]:
+    """Temporary files of the processes lie in a folder that is removed with them."""
+    before = os.environ.get("TMPDIR")
+    place = tempfile.mkdtemp(dir=folder.resolve())
+    os.environ["TMPDIR"] = place
+    try:
+        yield
+    finally:
+        if before is None:
+            del os.environ["TMPDIR"]
+        else:
+            os.environ["TMPDIR"] = before
+        shutil.rmtree(place, ignore_errors=True)
+
 
 
 def tell(done: list[dict[str, Any]]) -> int:

@@ -7,6 +7,7 @@ table in DEVELOPERS.md.
 
 from __future__ import annotations
 
+import os
 import random
 import sqlite3
 from contextlib import closing
@@ -100,7 +101,9 @@ def test_a_store_with_bytes_written_over_is_a_sentence(tmp_path):
 
 @pytest.mark.parametrize("inputs", [30, pytest.param(MANY, marks=pytest.mark.slow)])
 def test_very_many_of_every_kind_go_on_where_they_were_stopped(inputs, tmp_path, capsys):
+    before = os.environ.get("TMPDIR")
     assert many.main(inputs - 10, tmp_path, 1, 10) == 0
+    assert os.environ.get("TMPDIR") == before, "what comes after has a place for its own files"
     capsys.readouterr()
     assert many.main(inputs, tmp_path, 1, 10) == 0
     assert f"{inputs} inputs" in capsys.readouterr().out
