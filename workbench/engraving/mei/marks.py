@@ -238,26 +238,10 @@ def bar_marks(measure: etree._Element, bar: Bar, options: MeiOptions, marks: Seq
             measure, "dir", id=ids.remarks(marks, bar.index), tstamp="1", staff="1", place="above"
         )
         mark.text = " ".join(f"[{number}]" for number in marks)
-    if bar.segno:
-        add(
-            measure,
-            "repeatMark",
-            id=ids.of_bar("segno", bar.index),
-            tstamp="1",
-            staff="1",
-            place="above",
-            func="segno",
-        )
-    if bar.coda:
-        add(
-            measure,
-            "repeatMark",
-            id=ids.of_bar("coda", bar.index),
-            tstamp="1",
-            staff="1",
-            place="above",
-            func="coda",
-        )
+    for sign, stands in (("segno", bar.segno), ("coda", bar.coda)):
+        if stands:
+            name = ids.of_bar(sign, bar.index)
+            add(measure, "repeatMark", id=name, tstamp="1", staff="1", place="above", func=sign)
     texts = []
     if bar.repeat_end and bar.times > 2:
         texts.append(f"{bar.times}×")

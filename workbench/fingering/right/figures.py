@@ -79,7 +79,8 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
     for layer in frame.layers:
         first = [n.midi for n in layer.notes if n.voice == 1]
         least[layer.bar] = min([least.get(layer.bar, 128), *first])
-    turned = _turned(frame, tempo)
+    waits = [_wait(frame, layer, tempo) for layer in frame.layers]
+    turned = _turned(frame, waits)
     for layer in frame.layers:
         rows = by_bar.setdefault(layer.bar, [])
         place[layer.index] = len(rows)
@@ -87,7 +88,6 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
         rows.append(_row(layer, strings, count, voices, least, turned))
     homes = {bar: figures(rows, count) for bar, rows in by_bar.items()}
     strummed = {bar: strums(chords[bar], rows, count) for bar, rows in by_bar.items()}
-    waits = [_wait(frame, layer, tempo) for layer in frame.layers]
     gaps = [next((weight for most, weight in HASTE if w <= most), 1) for w in waits]
     hasty = {
         layer.bar
@@ -105,7 +105,7 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
     return out
 
 
-def _turned(frame: Frame, tempo: float) -> set[str]:
+def _turned(frame: Frame, waits: Sequence[float]) -> set[str]:
     """Notes of a lower voice at which a quick broken accompaniment turns: at the moments on
     both sides that voice is lower by a leap."""
     low = [min((n.midi for n in x.notes if n.voice > 1), default=None) for x in frame.layers]
@@ -115,9 +115,9 @@ def _turned(frame: Frame, tempo: float) -> set[str]:
             beside[layer.index].append(layer.parent)
             beside[layer.parent].append(layer.index)
     out: set[str] = set()
-    for layer in frame.layers:
+    for layer, wait in zip(frame.layers, waits, strict=True):
         notes = [low[x] for x in beside[layer.index]]
-        if len(notes) > 1 and _wait(frame, layer, tempo) <= QUICK and None not in notes:
+        if len(notes) > 1 and wait <= QUICK and None not in notes:
             deep = max(m for m in notes if m is not None)
             out |= {n.id for n in layer.notes if n.voice > 1 and n.midi - deep >= TURN}
     return out
