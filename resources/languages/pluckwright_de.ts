@@ -9352,7 +9352,7 @@
         <translation>alle Griffe auf einer Seite</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/programme.py"/>
+        <location filename="../../workbench/sound/hearing.py"/>
         <source>all notes</source>
         <translation>alle Noten</translation>
     </message>
@@ -12109,7 +12109,7 @@
         <translation>der Finger wird auf einer anderen Saite gebraucht</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/programme.py"/>
+        <location filename="../../workbench/sound/hearing.py"/>
         <source>the fingers</source>
         <translation>die Finger</translation>
     </message>
@@ -12264,7 +12264,7 @@
         <translation>die Lektion, wie sie jetzt ist</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/programme.py"/>
+        <location filename="../../workbench/sound/hearing.py"/>
         <source>the lower voices</source>
         <translation>die unteren Stimmen</translation>
     </message>
@@ -12423,7 +12423,7 @@
         <translation>die Subdominante</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/programme.py"/>
+        <location filename="../../workbench/sound/hearing.py"/>
         <source>the thumb</source>
         <translation>der Daumen</translation>
     </message>
@@ -12453,7 +12453,7 @@
         <translation>die Melodie allein</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/programme.py"/>
+        <location filename="../../workbench/sound/hearing.py"/>
         <source>the upper voice</source>
         <translation>die Oberstimme</translation>
     </message>

@@ -88,7 +88,8 @@ def _music(
     """Write the music or its clicks; the seconds."""
     from workbench.sound.bank import Bank
     from workbench.sound.files import write_sound
-    from workbench.sound.programme import Manner, Programme
+    from workbench.sound.hearing import Manner
+    from workbench.sound.programme import Programme
     from workbench.sound.timing import bar_times, order_of
     from workbench.sound.tracks import click_track, programme_samples
 

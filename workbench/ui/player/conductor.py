@@ -14,13 +14,13 @@ from workbench.instrument.model import A4_HZ
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.sound.programme import Manner, Trainer
+from workbench.sound.hearing import Heard, HeardVersion, Manner, Trainer
 from workbench.ui.player.spans import SPANS, Span, span_of
 
 if TYPE_CHECKING:
     from workbench.sound.bank import Bank
-    from workbench.sound.player import Heard, Player
-    from workbench.sound.programme import HeardVersion, Programme
+    from workbench.sound.player import Player
+    from workbench.sound.programme import Programme
     from workbench.ui.bench.session import Session
 
 KEPT = "player"

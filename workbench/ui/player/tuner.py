@@ -17,7 +17,8 @@ from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingerin
 from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.music.model import Bar, Note, Piece, Pitch
-from workbench.sound.programme import Manner, Programme
+from workbench.sound.hearing import Manner
+from workbench.sound.programme import Programme
 from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.file_rows import form_layout
 from workbench.ui.kit.parts import Faint
