@@ -1214,8 +1214,7 @@
         <translation>– noch etwa {n} min</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/pack.py"/>
-        <location filename="../../workbench/commands/sound.py"/>
+        <location filename="../../workbench/commands/source.py"/>
         <source>--a4 {hertz:g}: choose 390 to 470 hertz.</source>
         <translation>--a4 {hertz:g}: bitte 390 bis 470 Hertz wählen.</translation>
     </message>

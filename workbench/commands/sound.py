@@ -8,7 +8,13 @@ from pathlib import Path
 
 from workbench.commands.output import Meter, Result, file_to_write
 from workbench.commands.prepare import fingering_of, lesson_of
-from workbench.commands.source import load, playing_options, score_options
+from workbench.commands.source import (
+    check_pitch,
+    load,
+    pitch_option,
+    playing_options,
+    score_options,
+)
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -50,9 +56,7 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--as-written", action="store_true", help="every note as long as written, none cut short"
     )
-    parser.add_argument(
-        "--a4", type=float, default=440.0, metavar="HZ", help="pitch of A4 (default 440, ISO 16)"
-    )
+    pitch_option(parser)
     playing_options(parser)
 
 
@@ -60,8 +64,7 @@ def run(options: argparse.Namespace) -> Result:
     from workbench.sound.files import SUFFIXES
 
     target = Path(options.output)
-    if not 390 <= options.a4 <= 470:
-        raise BadInput("--a4 {hertz:g}: choose 390 to 470 hertz.", hertz=options.a4)
+    check_pitch(options)
     if options.what == "tracks":
         return _tracks(options, target)
     file_to_write(options.output, "piece.wav")

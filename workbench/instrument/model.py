@@ -8,6 +8,7 @@ from functools import cached_property
 from workbench.language.message import Message, message
 
 A4_HZ = 440.0  # ISO 16
+A4_LOWEST, A4_HIGHEST = 390.0, 470.0  # that strings are tuned to; common practice, no source
 
 
 def frequency(midi: float) -> float:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, TypedDict, Unpack
 from PySide6.QtCore import QObject, Qt, QTimer, Signal
 
 from workbench.fingering.types import Fingering
-from workbench.instrument.model import A4_HZ
+from workbench.instrument.model import A4_HIGHEST, A4_HZ, A4_LOWEST
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -25,7 +25,6 @@ if TYPE_CHECKING:
 
 KEPT = "player"
 TICK = 15  # milliseconds between two looks at the device's clock
-A4_LOWEST, A4_HIGHEST = 390.0, 470.0
 
 
 def opened_player() -> Player:
