@@ -53,13 +53,13 @@ def finished(
         raise ValueError(f"this is no PDF: {fault}") from fault
     with pdf:
         _mend_fonts(pdf)
-        pdf.Root.Lang = String(language)
-        pdf.Root.ViewerPreferences = Dictionary(DisplayDocTitle=True)
+        pdf.Root["/Lang"] = String(language)
+        pdf.Root["/ViewerPreferences"] = Dictionary(DisplayDocTitle=True)
         kept = [mark for mark in bookmarks if mark.page < len(pdf.pages)]
         if kept:
             with pdf.open_outline() as outline:
                 outline.root.extend(OutlineItem(str(mark.title), mark.page) for mark in kept)
-            pdf.Root.PageMode = Name.UseNone
+            pdf.Root["/PageMode"] = Name.UseNone
         if tags:
             _add_structure(pdf, tags)
         for date in ("/CreationDate", "/ModDate"):
@@ -88,7 +88,7 @@ def _mend_fonts(pdf: Pdf) -> None:
                 subsets[f"/{name}"] = found.FontName
     for found in pdf.objects:
         if isinstance(found, Dictionary) and str(found.get("/BaseFont", "")) in subsets:
-            found.BaseFont = subsets[str(found.BaseFont)]
+            found["/BaseFont"] = subsets[str(found.BaseFont)]
 
 
 def with_spaces(table: bytes) -> bytes:
@@ -118,7 +118,7 @@ def _add_structure(pdf: Pdf, tags: Sequence[Tag]) -> None:
         parent.K.append(made)
         return made
 
-    root.K = document = element("Document", root, K=Array())
+    root["/K"] = document = element("Document", root, K=Array())
     owners_of_pages = Array()
     table: tuple[int, Object] | None = None  # its mark, the element
     row: tuple[int, Object] | None = None
@@ -136,17 +136,17 @@ def _add_structure(pdf: Pdf, tags: Sequence[Tag]) -> None:
                 parent = row[1]
             made = below(tag.role, parent, Pg=page.obj, K=mcid)
             if tag.alt:
-                made.Alt = String(str(tag.alt))
+                made["/Alt"] = String(str(tag.alt))
             if tag.role == "TH":
-                made.A = Dictionary(O=Name.Table, Scope=Name.Column)
+                made["/A"] = Dictionary(O=Name.Table, Scope=Name.Column)
             owners.append(made)
-        page.obj.StructParents = number
-        page.obj.Tabs = Name.S
+        page.obj["/StructParents"] = number
+        page.obj["/Tabs"] = Name.S
         owners_of_pages.append(number)
         owners_of_pages.append(owners)
-    root.ParentTree = pdf.make_indirect(Dictionary(Nums=owners_of_pages))
-    pdf.Root.MarkInfo = Dictionary(Marked=True)
-    pdf.Root.StructTreeRoot = root
+    root["/ParentTree"] = pdf.make_indirect(Dictionary(Nums=owners_of_pages))
+    pdf.Root["/MarkInfo"] = Dictionary(Marked=True)
+    pdf.Root["/StructTreeRoot"] = root
 
 
 def _marked(content: Object, tags: Sequence[Tag]) -> list[Tag]:

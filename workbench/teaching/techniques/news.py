@@ -14,12 +14,12 @@ from hashlib import sha256
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.names import key_words
+from workbench.language.numbers import roman
 from workbench.language.speech import count, mark, say
 from workbench.music.model import Piece
 from workbench.teaching.bars.strokes import Stroke, strokes
 from workbench.teaching.techniques.catalogue import Found, find_techniques, technique
 from workbench.teaching.techniques.occurrence import Detail
-from workbench.teaching.techniques.rules_left import roman
 
 # Techniques whose kinds are learned one by one.
 BY_KIND = frozenset(
