@@ -2007,11 +2007,9 @@
         <translation>Takt {bars}: Keine Hand kann alle Noten, an denen Sie festhalten, zugleich spielen; geben Sie zuerst eine davon auf oder erlauben Sie höhere Bünde.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/handout/sheets/pack.py"/>
         <location filename="../../workbench/handout/sheets/pack_words.py"/>
-        <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>Bar {bar}</source>
         <translation>Takt {bar}</translation>
     </message>
@@ -2205,7 +2203,7 @@
         <translation>Takt {first} bis {last}: „{piece}“ hat {count} Takte; nennen Sie einen ersten und einen letzten davon.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>Bars {first}–{last}</source>
         <translation>Takt {first}–{last}</translation>
     </message>
@@ -5471,8 +5469,7 @@
         <translation>Pedaltasten</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/parts/words.py"/>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Pickup</source>
         <translation>Auftakt</translation>
@@ -5483,7 +5480,7 @@
         <translation>Auftakt vor dem ersten Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>Pickup to bar {bar}</source>
         <translation>Auftakt bis Takt {bar}</translation>
     </message>
@@ -7529,7 +7526,7 @@
         <translation>Die Stelle wird noch einmal gespielt und endet beim zweiten Mal anders; den Sprung vorher sehen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/edits/line.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>The pickup</source>
         <translation>Der Auftakt</translation>
     </message>
@@ -9496,7 +9493,7 @@
         <translation>Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>bar {bars}</source>
         <translation>Takt {bars}</translation>
     </message>
@@ -9504,8 +9501,6 @@
         <location filename="../../workbench/handout/parts/grips.py"/>
         <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
-        <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>bar {bar}</source>
         <translation>Takt {bar}</translation>
     </message>
@@ -9520,7 +9515,7 @@
         <translation>Takt {bar}, Schlag {beat}: {why}</translation>
     </message>
     <message>
-        <location filename="../../workbench/language/names.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <location filename="../../workbench/ui/views/script/page.py"/>
@@ -9546,7 +9541,7 @@
     </message>
     <message>
         <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>bars {bars}</source>
         <translation>Takt {bars}</translation>
@@ -11008,7 +11003,7 @@
         <translation>kein</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>no bar</source>
         <translation>kein Takt</translation>
     </message>
@@ -11451,14 +11446,13 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../workbench/commands/read.py"/>
-        <location filename="../../workbench/language/names.py"/>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>pickup</source>
         <translation>Auftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>pickup, {bars}</source>
         <translation>Auftakt, {bars}</translation>
     </message>
@@ -12319,9 +12313,7 @@
         <translation>die gleichnamige Molltonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/language/names.py"/>
-        <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/ui/choices/why_not.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <source>the pickup</source>
         <translation>Auftakt</translation>
@@ -13022,12 +13014,12 @@ Ihr Text</translation>
         <translation>{beats} Viertel pro Minute.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/beats.py"/>
         <source>{beat} and</source>
         <translation>{beat} und</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/beats.py"/>
         <source>{beat} and a bit</source>
         <translation>{beat} und etwas</translation>
     </message>
@@ -14174,26 +14166,6 @@ Ihr Text</translation>
         <location filename="../../workbench/music/telling/form.py"/>
         <source>{n} times</source>
         <translation>{n}-mal</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
-        <source>{n}nd</source>
-        <translation>{n}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
-        <source>{n}rd</source>
-        <translation>{n}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
-        <source>{n}st</source>
-        <translation>{n}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
-        <source>{n}th</source>
-        <translation>{n}.</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/words.py"/>

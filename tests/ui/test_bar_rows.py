@@ -9,9 +9,10 @@ import pytest
 from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Pin
 from workbench.language.fact import Fact
+from workbench.language.names import ordinal
 from workbench.music.model import ChordName
 from workbench.teaching.bars.likeness import Likeness
-from workbench.teaching.lessons.bar_rows import FILTERS, BarFacts, bar_rows, kept, ordinal
+from workbench.teaching.lessons.bar_rows import FILTERS, BarFacts, bar_rows, kept
 from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.ui.bars.facts import facts_of
 

@@ -95,4 +95,3 @@ def test_the_windows_player_plays_it(pane, lesson_window):
     assert conductor._programme.manner.tempo == 100 * 60 / pane.exercise.tempo_percent
     pane.hear_button.click()
     assert not conductor.playing
-

@@ -7,7 +7,6 @@ from fractions import Fraction
 
 from workbench.arranging.sounds import BASS, TUNE
 from workbench.language.message import mark
-from workbench.music.model import Bar
 
 KINDS = (
     mark("key"),
@@ -52,14 +51,6 @@ class Change:
     before: str = ""
     after: str = ""
     amount: int = 0
-
-
-def beat_of(bar: Bar, onset: Fraction) -> Fraction:
-    """The beat, from 1, of an onset in quarter lengths; a pickup bar counts from its end."""
-    unit = Fraction(4, bar.time_signature[1])
-    full = bar.time_signature[0] * unit
-    late = max(full - bar.length, Fraction(0)) if bar.pickup else Fraction(0)
-    return (onset + late) / unit + 1
 
 
 def tally(changes: tuple[Change, ...]) -> dict[str, int]:

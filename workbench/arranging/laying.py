@@ -20,13 +20,13 @@ from workbench.arranging.changes import (
     STRINGS,
     WISH,
     Change,
-    beat_of,
 )
 from workbench.arranging.decisions import FREE, Decisions
 from workbench.arranging.options import Options
 from workbench.arranging.search import Laid
 from workbench.arranging.sounds import BASS, TUNE, Sound, Texture
 from workbench.arranging.transpose import Shift, move_octaves
+from workbench.music.beats import beat_at
 from workbench.music.model import Bar, Note, Piece
 
 
@@ -186,7 +186,7 @@ def _change(
     amount: int = 0,
 ) -> Change:  # fmt: skip
     return Change(
-        note.id, bar.index, bar.number, note.onset, beat_of(bar, note.onset), kind, why, role,
+        note.id, bar.index, bar.number, note.onset, beat_at(bar, note.onset), kind, why, role,
         note.part, note.voice, before, after, amount,
     )  # fmt: skip
 

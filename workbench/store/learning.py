@@ -153,7 +153,7 @@ def fit_of_scores(
                 "The fingering that '{title}' prints is for another instrument than the "
                 "{instrument}; choose that one, or leave the score out.",
                 title=piece.title,
-                instrument=say(on.name),
+                instrument=on.called,
             )
         chains.append(chain(piece, piece.written, on, of, start))
     printed = sum(agreement(c, start)[1] for c in chains)
@@ -162,7 +162,7 @@ def fit_of_scores(
             "The scores print {n} left fingers that can be held on the {instrument}; "
             "give scores with at least {fewest}.",
             n=printed,
-            instrument=say(on.name),
+            instrument=on.called,
             fewest=FEWEST,
         )
     found = fit_to_print(chains, start, lambda done, _: tell(len(pieces) + done))

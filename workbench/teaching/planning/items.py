@@ -6,12 +6,12 @@ import math
 from dataclasses import dataclass
 from itertools import pairwise
 
-from workbench.language.names import the_bar
-from workbench.language.speech import mark, say
+from workbench.language.message import Listed, Message, Text, Unsaid, mark, message
+from workbench.music.bar_names import bars_named, the_bar
 from workbench.music.model import Piece
 from workbench.music.order.form import sections
 from workbench.teaching.bars.measure import BarMeasure
-from workbench.teaching.bars.strokes import bars_in_words, tempos
+from workbench.teaching.bars.strokes import tempos
 from workbench.teaching.grading.features import bar_features
 from workbench.teaching.planning.practice import (
     RUN_TEMPOS,
@@ -64,25 +64,25 @@ class PlanItem:
     id: str
     kind: str
     bars: tuple[int, ...]
-    where: str
+    where: Text
     minutes: float
     tempo_from: int
     tempo_to: int
-    exercise: str
+    exercise: Unsaid
     beats: int = 0
     done: bool = False
 
     @property
-    def kind_in_words(self) -> str:
+    def kind_in_words(self) -> Message:
         """For example "Learn"."""
-        return say(KINDS[self.kind])
+        return message(KINDS[self.kind])
 
     @property
-    def what(self) -> str:
+    def what(self) -> Message:
         """For example "Learn bars 1–4"."""
         if not self.where:
             return self.kind_in_words
-        return say("{what} {where}", sense="plan", what=self.kind_in_words, where=self.where)
+        return message("{what} {where}", sense="plan", what=self.kind_in_words, where=self.where)
 
     @property
     def tempo(self) -> str:
@@ -171,7 +171,7 @@ def work_of(piece: Piece, time: PracticeTime, rows: tuple[BarMeasure, ...]) -> W
                 join.minutes / parts,
                 75,
                 100,
-                say(
+                message(
                     "From the last beat of {first} into {second}, then both whole.",
                     first=_name(piece, pair[0]),
                     second=_name(piece, pair[1]),
@@ -202,7 +202,7 @@ def _sessions(
     count = max(1, math.ceil(minutes / SESSION))
     hard = max(chunk, key=lambda i: times[i].difficulty)
     slow = times[hard].slowness
-    where = bars_in_words(piece, chunk)
+    where = bars_named(piece, chunk)
     goals = [_fives(100 * tempo_after(k / count, slow)) for k in range(count + 1)]
     out = []
     for k, (low, high) in enumerate(pairwise(goals), 1):
@@ -229,20 +229,21 @@ def _how(
     chunk: tuple[int, ...],
     hard: int,
     row: BarMeasure,
-) -> str:
+) -> Unsaid:
     side = SIDE[max(bar_features(row), key=lambda f: f.level).demand.id]
     if turn == 1:
-        return f"{say(DRILLS[side])} {say('Then both hands slowly, one bar at a time.')}"
+        slowly = message("Then both hands slowly, one bar at a time.")
+        return Listed((message(DRILLS[side]), slowly))
     if turn == count:
-        return say("The whole passage in tempo, three times in a row without a slip.")
+        return message("The whole passage in tempo, three times in a row without a slip.")
     if len(chunk) > 1 and turn % 2 == 0:
-        return say(
+        return message(
             "Loop {bar}, the hardest here, a little faster each time it is right twice; "
             "then the whole passage.",
             bar=_name(piece, hard),
         )
-    faster = say("Then the passage, a little faster each time it is right twice.")
-    return f"{say(DRILLS[side])} {faster}"
+    faster = message("Then the passage, a little faster each time it is right twice.")
+    return Listed((message(DRILLS[side]), faster))
 
 
 def _reviews(
@@ -253,7 +254,7 @@ def _reviews(
     speed: tuple[float, ...],
 ) -> tuple[PlanItem, ...]:
     each = sum(review_minutes(times[i]) for i in chunk)
-    where = bars_in_words(piece, chunk)
+    where = bars_named(piece, chunk)
     return tuple(
         PlanItem(
             f"review:{chunk[0]}-{chunk[-1]}:{k}",
@@ -263,7 +264,7 @@ def _reviews(
             each,
             80,
             100,
-            say("Play it from memory of the hands first, then look and mend what was lost."),
+            message("Play it from memory of the hands first, then look and mend what was lost."),
             round(speed[chunk[0]]),
         )
         for k in range(1, count + 1)
@@ -278,9 +279,9 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
         size = math.ceil(len(time.order) / parts)
         spans = [time.order[k : k + size] for k in range(0, len(time.order), size)]
         for k, bars in enumerate(spans, 1):
-            where = say("whole piece")
+            where = message("whole piece")
             if len(spans) > 1:
-                where = say(
+                where = message(
                     "part {k} of {of}: {first} to {last} as played",
                     k=k,
                     of=len(spans),
@@ -296,7 +297,7 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
                     minutes * len(bars) / len(time.order),
                     percent,
                     percent,
-                    say(
+                    message(
                         "Do not stop for slips; afterwards mark where they were and loop "
                         "those bars."
                     ),
@@ -306,12 +307,12 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
     return tuple(out)
 
 
-def _joined(piece: Piece, pair: tuple[int, int]) -> str:
+def _joined(piece: Piece, pair: tuple[int, int]) -> Message:
     first, second = _name(piece, pair[0]), _name(piece, pair[1])
-    return say("{first} to {second}", first=first, second=second)
+    return message("{first} to {second}", first=first, second=second)
 
 
-def _name(piece: Piece, index: int) -> str:
+def _name(piece: Piece, index: int) -> Message:
     return the_bar(piece.bars[index].number)
 
 

@@ -18,8 +18,7 @@ from itertools import pairwise
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.names import plain
-from workbench.language.speech import say
+from workbench.language.message import Figure, Message, message
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.music.order.form import playing_order
@@ -92,13 +91,13 @@ class PracticeTime:
     order: tuple[int, ...]
 
     @property
-    def words(self) -> str:
+    def words(self) -> Message:
         """For example "about 3½ to 5 hours"."""
         if self.high < 90:
             low, high = _near(self.low, 5), _near(self.high, 5)
-            return say("about {low} to {high} minutes", low=low, high=high)
+            return message("about {low} to {high} minutes", low=low, high=high)
         low_hours, high_hours = _half_hours(self.low), _half_hours(self.high)
-        return say("about {low} to {high} hours", low=low_hours, high=high_hours)
+        return message("about {low} to {high} hours", low=low_hours, high=high_hours)
 
 
 def tries_to_tempo(slowness: float, exponent: float = EXPONENT) -> float:
@@ -166,10 +165,10 @@ def practice_time(
     if not 20.0 <= tempo_percent <= 200.0:
         raise BadInput(
             "Tempo {percent} %: aim at 20 to 200 % of the written tempo.",
-            percent=plain(tempo_percent),
+            percent=Figure(tempo_percent),
         )
     if student is not None and not 0.0 <= student <= 9.0:
-        raise BadInput("Student's grade {grade}: give a grade from 0 to 8.", grade=plain(student))
+        raise BadInput("Student's grade {grade}: give a grade from 0 to 8.", grade=Figure(student))
     rows = measures or measure_bars(piece, fingering, instrument, hand)
     whole = grade_features(features_from(piece_amounts(piece, rows)), model)
     scores = bar_scores(rows)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QAbstractListModel, QItemSelectionModel, QModelIndex, Qt
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
+from workbench.fingering.telling.words import words as told
 from workbench.language.speech import say
 from workbench.teaching.lessons.bar_rows import FILTERS, NO_FACTS, BarRow, kept
 from workbench.ui.bars.delegate import FACTS, ROW, Index
@@ -52,10 +53,10 @@ class BarModel(QAbstractListModel):
         if role == FACTS:
             return facts
         if role == Qt.ItemDataRole.DisplayRole:
-            return row.title
+            return str(row.title)
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole):
-            words = ", ".join(part for part in (row.spoken, facts.spoken) if part)
-            words = f"{words}\n{row.impossible}" if row.impossible else words
+            words = ", ".join(str(part) for part in (row.spoken, facts.spoken) if part)
+            words = f"{words}\n{told(row.impossible)}" if row.impossible else words
             return plain_tip(words) if role == Qt.ItemDataRole.ToolTipRole else words
         return None
 

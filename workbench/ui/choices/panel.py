@@ -20,7 +20,7 @@ from workbench.engraving.options import TABLATURE, SmallLook
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Alternative, FingeredBar, FingeredNote
 from workbench.language.speech import count, say
-from workbench.teaching.bars.strokes import bars_in_words
+from workbench.music.bar_names import bars_named
 from workbench.teaching.lessons import edits
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
@@ -157,7 +157,7 @@ class Choices(QWidget):
         bars, lesson = self._session.hand_edits.bars_to_match, self._session.lesson
         self.same_button.setVisible(bool(bars))
         if bars and lesson is not None:
-            words = bars_in_words(lesson.piece, bars)
+            words = str(bars_named(lesson.piece, bars))
             self.same_button.setToolTip(say("The same music: {bars}", bars=words))
             if len(words) > MOST_NAMED:
                 words = count(len(bars), "{n} bar like it", "{n} bars like it")

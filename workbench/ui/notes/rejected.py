@@ -16,8 +16,8 @@ from PySide6.QtWidgets import (
 
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredBar, Pin
-from workbench.language.names import bar_name
 from workbench.language.speech import say
+from workbench.music.bar_names import bar_name
 from workbench.teaching.lessons.lesson import RejectedNote
 from workbench.teaching.lessons.playing import playing_of
 from workbench.ui.bench.session import Session

@@ -11,7 +11,7 @@ from PySide6.QtGui import QFont, QImage, QPageSize, QPainter, QPdfWriter
 from workbench.engraving.app import SANS
 from workbench.engraving.paint import ScoreImage
 from workbench.instrument.model import Instrument
-from workbench.language.speech import say
+from workbench.language.message import message
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
 from workbench.music.suffixes import PDF
@@ -51,9 +51,8 @@ def write_strip(exercise: Exercise, instrument: Instrument, path: Path) -> Path:
     suffix = path.suffix.lower()
     if suffix not in SUFFIXES:
         raise BadInput(
-            say("{path}: write an exercise as .pdf or .png; end the name with one of them.",
-                path=path)
-        )  # fmt: skip
+            "{path}: write an exercise as .pdf or .png; end the name with one of them.", path=path
+        )
     image = engraved(exercise.piece, exercise.fingering, instrument, WIDTH, "#000000")
     words = _words(exercise)
     height = _text_height(words) + image.size.height() + 2 * EDGE
@@ -69,14 +68,12 @@ def whole(path: Path, write: Callable[[Path], None]) -> None:
         with appearing(path) as part:
             write(part)
             if part.stat().st_size == 0:
-                raise OSError(say("nothing could be written"))
+                raise OSError(message("nothing could be written"))
     except OSError as fault:
         raise BadInput(
-            say(
-                "{path} cannot be written ({why}); choose another place.",
-                path=path,
-                why=fault.strerror or fault,
-            )
+            "{path} cannot be written ({why}); choose another place.",
+            path=path,
+            why=fault.strerror or fault,
         ) from fault
 
 
@@ -85,7 +82,7 @@ def _words(exercise: Exercise) -> list[tuple[str, QFont]]:
     heading.setPixelSize(17)
     heading.setBold(True)
     plain.setPixelSize(13)
-    return [(exercise.piece.title, heading), (exercise.text, plain)]
+    return [(str(exercise.title), heading), (str(exercise.text), plain)]
 
 
 def _room(font: QFont, top: float) -> QRectF:
@@ -137,4 +134,4 @@ def _png(path: Path, image: ScoreImage, words: list[tuple[str, QFont]], size: QS
     _paint(painter, image, words)
     painter.end()
     if not picture.save(str(path)):
-        raise OSError(say("the picture could not be saved"))
+        raise OSError(message("the picture could not be saved"))

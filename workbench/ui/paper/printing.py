@@ -74,7 +74,7 @@ def paint_on(
     painter = QPainter()
     if not painter.begin(printer):
         raise BadInput(
-            say("The printer does not answer, and nothing was printed; check it and try again.")
+            "The printer does not answer, and nothing was printed; check it and try again."
         )
     paper = printer.paperRect(QPrinter.Unit.DevicePixel)
     sheet = handout.sheet

@@ -107,8 +107,8 @@ def begin(window: Window) -> None:
             session.fill_with_demo()
 
     session.guard(open_last)
-    if session.shelf.read_only:
-        session.failed.emit(session.shelf.read_only)
+    if refused := session.shelf.read_only:
+        session.failed.emit(str(refused))
     left = session.keeper.left()
     if left:
         from workbench.ui.keeping.left_dialog import LeftDialog

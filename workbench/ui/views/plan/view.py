@@ -266,7 +266,7 @@ class PlanView(ChartPage):
         self.left.setText(left)
         self.days.show_chart(found.days)
         self.curve.show_chart(found.curve)
-        self.caution.say(" ".join(plan.cautions))
+        self.caution.say(" ".join(map(str, plan.cautions)))
 
     def _is_wide(self) -> bool:
         return self.width() > em(self, WIDE)

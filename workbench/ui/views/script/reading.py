@@ -22,9 +22,9 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.instrument.model import Instrument
-from workbench.language.names import bar_name
+from workbench.language.names import as_first_word
 from workbench.language.speech import say
-from workbench.teaching.bars.strokes import as_first_word
+from workbench.music.bar_names import bar_name
 from workbench.teaching.lessons.formatting import as_html
 from workbench.teaching.scripts.files import clock
 from workbench.teaching.scripts.script import Cue, Script
@@ -96,7 +96,7 @@ class ReadingView(QWidget):
         inner = QWidget()
         self.column = QVBoxLayout(inner)
         self.opening, self.closing = (
-            _Rich(as_html(text)) for text in (self.script.opening, self.script.closing)
+            _Rich(as_html(str(text))) for text in (self.script.opening, self.script.closing)
         )
         for ends in (self.opening, self.closing):
             ends.setTextFormat(Qt.TextFormat.RichText)
@@ -199,13 +199,13 @@ class ReadingView(QWidget):
         following = self.script.cues[self.place + 1 :][:1]
         hands = [self._session.fingers.hands_of(c.bar) for c in (cue, *following)]
         frets = frets_for(*hands)  # the same for both, so that the eye need not measure anew
-        self.here.show_bar(hands[0], bar_name(cue.number), frets)
+        self.here.show_bar(hands[0], str(bar_name(cue.number)), frets)
         self.there.setVisible(bool(following))
         self.coming.setText(
             say("Next: {bar}", bar=bar_name(following[0].number)) if following else say("The end")
         )
         for after in following:
-            self.there.show_bar(hands[1], bar_name(after.number), frets)
+            self.there.show_bar(hands[1], str(bar_name(after.number)), frets)
 
     def _engrave(self, cue: Cue) -> None:
         lesson, fingering = self._session.lesson, self._session.fingers.fingering
@@ -342,7 +342,7 @@ class _Words(QWidget):
 
     def __init__(self, cue: Cue, parent: QWidget) -> None:
         super().__init__(parent)
-        self.said = as_html(cue.say)
+        self.said = as_html(str(cue.say))
         self.setVisible(not cue.covered)
         self.text = _Rich()
         self.text.setTextFormat(Qt.TextFormat.RichText)

@@ -23,8 +23,8 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Fingering
+from workbench.language.names import as_first_word
 from workbench.language.speech import count, mark, say
-from workbench.teaching.bars.strokes import as_first_word
 from workbench.teaching.lessons.formatting import plain
 from workbench.teaching.lessons.lesson import CLOSING, OPENING, Lesson
 from workbench.teaching.lessons.playing import playing_of

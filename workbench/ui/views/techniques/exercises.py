@@ -19,10 +19,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.language.names import as_first_word
 from workbench.language.speech import say
 from workbench.music.files import readable_name
 from workbench.music.suffixes import PDF, SOUND
-from workbench.teaching.bars.strokes import as_first_word
 from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import BarNote
 from workbench.teaching.techniques.catalogue import Technique
@@ -154,7 +154,7 @@ class ExercisePane(QWidget):
             if self.neck is not None:
                 self.neck.hide()
             return
-        self.text.setText(exercise.text)
+        self.text.setText(str(exercise.text))
         self.tempo.setValue(exercise.tempo_percent)
         self._tell_speed()
         self.music.show_music(exercise.piece, exercise.fingering)
@@ -172,7 +172,7 @@ class ExercisePane(QWidget):
             self._neck_for = wanted
         bar = exercise.fingering.bars[0]
         self.neck.show()
-        self.neck.show_bar(bar, exercise.piece.title, frets_for(bar))
+        self.neck.show_bar(bar, str(exercise.title), frets_for(bar))
 
     def _tell_speed(self) -> None:
         exercise = self.exercise
@@ -259,7 +259,7 @@ class ExercisePane(QWidget):
     def _ask(self, sound: bool) -> str:
         exercise = self.exercise
         assert exercise
-        title = readable_name(exercise.piece.title) or say("exercise")
+        title = readable_name(str(exercise.title)) or say("exercise")
         folder = Path(str(self._session.shelf.setting(FOLDER) or Path.home()))
         if sound:
             name, what, forms = title + SOUND, say("Save the sound"), say("Sound (*.wav)")
