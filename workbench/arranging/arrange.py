@@ -56,6 +56,11 @@ class Arranged:
     wishes: Wishes | None = None
 
 
+def as_written(piece: Piece) -> Arranged:
+    """A piece that lies on its instrument as it stands."""
+    return Arranged(piece, 0, piece.key.name, ())
+
+
 def arrange(
     piece: Piece,
     instrument: Instrument,
@@ -87,7 +92,7 @@ def arrange(
         )
     plain = key is None and not transpose and not wanted and wishes in (None, Wishes())
     if plain and prints_for(piece, instrument):
-        return Arranged(piece, 0, piece.key.name, (), EVERYTHING)
+        return as_written(piece)
     wishes = wishes or Wishes()
     piece = voiced(led(piece, wishes), wanted or {})
     sounds = texture(piece, wishes.tune_part, wishes.bass_part)
