@@ -20,9 +20,6 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.lessons.lesson import Lesson
 
-#: The setting that keeps what was chosen last, studio and contact among it.
-REMEMBERED = "handout.options"
-
 
 @dataclass(frozen=True)
 class Request:

@@ -25,6 +25,7 @@ from workbench.instrument.model import Instrument
 from workbench.language.names import as_first_word
 from workbench.language.speech import say
 from workbench.music.bar_names import bar_name
+from workbench.store.setting_names import READING_KEYS, READING_LOOK
 from workbench.teaching.lessons.formatting import as_html
 from workbench.teaching.scripts.files import clock
 from workbench.teaching.scripts.script import Cue, Script
@@ -34,10 +35,8 @@ from workbench.ui.kit.look import DARK, LIGHT, Colours, colours, em, palette
 from workbench.ui.kit.parts import Words, Wrapped
 from workbench.ui.neck.grip_neck import GripNeck, frets_for
 from workbench.ui.score.strip import MusicStrip
-from workbench.ui.views.script.reading_keys import KEPT as KEPT_KEYS
 from workbench.ui.views.script.reading_keys import PedalDialog, PedalKeys
 
-KEPT = "reading.look"
 SIZES = (150, 180, 220, 270, 330, 400)  # per cent of the window's text
 
 
@@ -57,14 +56,14 @@ class ReadingView(QWidget):
         self._session, self.script = session, script
         self._lesson = session.lesson.id if session.lesson else ""
         session.opened.connect(self.close)  # the words are another lesson's now
-        kept = session.shelf.setting(KEPT, {})
+        kept = session.shelf.setting(READING_LOOK, {})
         size = kept.get("size")
         self.size_at = SIZES.index(size) if size in SIZES else 2
         self.dark = bool(kept.get("dark", colours() is DARK))
         self._within = 0  # pixels scrolled down within the present bar
         self.place = max(0, min(session.selection.position, len(script.cues) - 1))
         instrument: Instrument = session.instrument
-        self.keys = PedalKeys(session.shelf.setting(KEPT_KEYS, {}))
+        self.keys = PedalKeys(session.shelf.setting(READING_KEYS, {}))
         self.dialog: PedalDialog | None = None
         self.music = MusicStrip(session, "reading bar")
         self.bar = Words()
@@ -222,7 +221,7 @@ class ReadingView(QWidget):
         def kept() -> None:
             self.keys = dialog.chosen
             keys = self.keys.as_kept()
-            self._session.guard(lambda: self._session.shelf.set_setting(KEPT_KEYS, keys))
+            self._session.guard(lambda: self._session.shelf.set_setting(READING_KEYS, keys))
 
         dialog.accepted.connect(kept)
         dialog.open()
@@ -276,7 +275,7 @@ class ReadingView(QWidget):
     def _remember(self) -> None:
         self._dress()
         kept = {"size": SIZES[self.size_at], "dark": self.dark}
-        self._session.guard(lambda: self._session.shelf.set_setting(KEPT, kept))
+        self._session.guard(lambda: self._session.shelf.set_setting(READING_LOOK, kept))
 
     # Events.
 
