@@ -1633,7 +1633,7 @@
         <translation>Eine Notenzeile als PDF oder PNG</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>A system library is missing ({fault}); run python3 installer/start.py, which names the packages to install.</source>
         <translation>Eine Systembibliothek fehlt ({fault}); führen Sie python3 installer/start.py aus, das die nötigen Pakete nennt.</translation>
     </message>
@@ -7100,7 +7100,7 @@
         <translation>Die Übung ist gespeichert: {path}</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>The file</source>
         <translation>Die Datei</translation>
     </message>
@@ -7355,27 +7355,27 @@
         <translation>Der Lektionsspeicher {file} soll von {found} auf {known} gebracht werden, aber daneben lässt sich keine Kopie ablegen ({fault}); schaffen Sie Platz oder ändern Sie die Rechte des Ordners.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} cannot be opened for writing; check that its folder is there and may be written to, or name another place in PLUCKWRIGHT_DB.</source>
         <translation>Der Lektionsspeicher {place} kann nicht zum Schreiben geöffnet werden; prüfen Sie, ob sein Ordner da ist und beschrieben werden darf, oder nennen Sie in PLUCKWRIGHT_DB einen anderen Ort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} cannot be reached; check the server and the network and try again.</source>
         <translation>Der Lektionsspeicher {place} ist nicht erreichbar; prüfen Sie Server und Netz und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} cannot be read or written, for the disk reports an error, and nothing was changed; check the disk and its free room.</source>
         <translation>Der Lektionsspeicher {place} kann nicht gelesen oder geschrieben werden, weil der Datenträger einen Fehler meldet, und nichts wurde geändert; prüfen Sie den Datenträger und seinen freien Platz.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} cannot grow, for the disk is full, and nothing was changed; make room and try again.</source>
         <translation>Der Lektionsspeicher {place} kann nicht wachsen, weil der Datenträger voll ist, und nichts wurde geändert; schaffen Sie Platz und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} is being written by another program just now; close the other one or try again in a moment.</source>
         <translation>In den Lektionsspeicher {place} schreibt gerade ein anderes Programm; schließen Sie es oder versuchen Sie es gleich noch einmal.</translation>
     </message>
@@ -7385,12 +7385,12 @@
         <translation>Der Lektionsspeicher {place} ist beschädigt ({what}); stellen Sie eine Sicherung wieder her: Lektion, Aufbewahren, Sicherungen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} is damaged and was left as it is; put a copy of it back, or move it away to start a new one.</source>
         <translation>Der Lektionsspeicher {place} ist beschädigt und wurde nicht angetastet; spielen Sie eine Kopie zurück oder verschieben Sie ihn, um einen neuen zu beginnen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} is no lesson store (or is damaged) and was left as it is; put a copy of it back, or name another place in PLUCKWRIGHT_DB.</source>
         <translation>Der Lektionsspeicher {place} ist kein Lektionsspeicher (oder beschädigt) und wurde nicht angetastet; spielen Sie eine Kopie zurück oder nennen Sie in PLUCKWRIGHT_DB einen anderen Ort.</translation>
     </message>
@@ -7405,12 +7405,12 @@
         <translation>Der Lektionsspeicher {place} ist in Ordnung.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} may not be read or written; change the rights of the file and its folder, or name another place in PLUCKWRIGHT_DB.</source>
         <translation>Der Lektionsspeicher {place} darf nicht gelesen oder geschrieben werden; ändern Sie die Rechte der Datei und ihres Ordners oder nennen Sie in PLUCKWRIGHT_DB einen anderen Ort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} may only be read, so nothing was saved; change the rights of the file and its folder, or name another place in PLUCKWRIGHT_DB.</source>
         <translation>Der Lektionsspeicher {place} ist schreibgeschützt, deshalb wurde nichts gespeichert; ändern Sie die Rechte der Datei und ihres Ordners oder nennen Sie in PLUCKWRIGHT_DB einen anderen Ort.</translation>
     </message>
@@ -7742,17 +7742,17 @@
         <translation>Der gewählte Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The server has no database for the lesson store {place}; check its name in PLUCKWRIGHT_DB, or have it made.</source>
         <translation>Der Server hat keine Datenbank für den Lektionsspeicher {place}; prüfen Sie den Namen in PLUCKWRIGHT_DB, oder lassen Sie sie anlegen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The server lets this user only look at the lesson store {place}, so nothing was saved; ask whoever looks after the server for the right to write.</source>
         <translation>Der Server lässt diesen Benutzer den Lektionsspeicher {place} nur ansehen, daher wurde nichts gespeichert; bitten Sie den Betreuer des Servers um das Recht zu schreiben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The server of the lesson store {place} does not let this user in; check the user's name and password in PLUCKWRIGHT_DB.</source>
         <translation>Der Server des Lektionsspeichers {place} lässt diesen Benutzer nicht ein; prüfen Sie Benutzernamen und Passwort in PLUCKWRIGHT_DB.</translation>
     </message>
@@ -8061,7 +8061,7 @@
         <translation>Dieser Computer hat kein brauchbares Tongerät; bitte den Klang als WAV-Datei speichern (Klang, Klang exportieren) und anderswo abspielen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>This is a fault of ours ({what}); {report}.</source>
         <translation>Das ist ein Fehler von uns ({what}); {report}.</translation>
     </message>
@@ -9632,17 +9632,17 @@
         <translation>nicht lesbar</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>cannot be read or written, for the disk reports an error; try another disk</source>
         <translation>kann nicht gelesen oder geschrieben werden, weil der Datenträger einen Fehler meldet; versuchen Sie es mit einem anderen</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>cannot be written, for the disk is full; make room or choose another disk</source>
         <translation>kann nicht geschrieben werden, weil der Datenträger voll ist; schaffen Sie Platz oder wählen Sie einen anderen</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>cannot be written, for the system sets a limit to the size of files</source>
         <translation>kann nicht geschrieben werden, weil das System die Dateigröße begrenzt</translation>
     </message>
@@ -10594,12 +10594,12 @@
         <translation>Trugschluss</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>is a folder that is not empty; choose another name</source>
         <translation>ist ein Ordner, der nicht leer ist; wählen Sie einen anderen Namen</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>is a folder; name a file</source>
         <translation>ist ein Ordner; nennen Sie eine Datei</translation>
     </message>
@@ -10609,17 +10609,17 @@
         <translation>wird gelesen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>is in the way; choose another name</source>
         <translation>ist im Weg; wählen Sie einen anderen Namen</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>is not there; check the name and the folder</source>
         <translation>ist nicht vorhanden; prüfen Sie Namen und Ordner</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>is too long a name; choose a shorter one</source>
         <translation>hat einen zu langen Namen; wählen Sie einen kürzeren</translation>
     </message>
@@ -10832,12 +10832,12 @@
         <translation>den Ton wieder freigeben (oder den ganzen Takt)</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>lies on a disk that may only be read; choose another place</source>
         <translation>liegt auf einem schreibgeschützten Datenträger; wählen Sie einen anderen Ort</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>lies under something that is no folder; choose another place</source>
         <translation>liegt unter etwas, das kein Ordner ist; wählen Sie einen anderen Ort</translation>
     </message>
@@ -10890,7 +10890,7 @@
         <translation>m, Mittelfinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>may not be read or written; choose another place or change its rights</source>
         <translation>darf nicht gelesen oder geschrieben werden; wählen Sie einen anderen Ort oder ändern Sie die Rechte</translation>
     </message>
@@ -11544,12 +11544,12 @@
         <translation>Durchspielen</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>please report it</source>
         <translation>bitte melden Sie ihn</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>please report it with the file {log}</source>
         <translation>bitte melden Sie ihn mit der Datei {log}</translation>
     </message>

@@ -15,8 +15,8 @@ from sqlalchemy.schema import CreateIndex, CreateTable
 from sqlalchemy.sql.elements import TextClause
 
 from tests.store.lessons_made import fingering, lesson, piece
-from workbench.store.faults import sentence
 from workbench.store.opening import migration_config
+from workbench.store.refusals import sentence
 from workbench.store.schema import Base
 
 POSTGRES = postgresql.dialect()

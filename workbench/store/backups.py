@@ -21,8 +21,8 @@ from workbench.language.message import Message, message
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
-from workbench.store.faults import plain_words
 from workbench.store.opening import StorePlace
+from workbench.store.refusals import plain_words
 
 DAYS, WEEKS, MONTHS = 7, 5, 12  # how many backups of each are kept
 TOKEN = "store.backed_up"  # setting: the newest backup that the store knows of

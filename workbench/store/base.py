@@ -12,9 +12,9 @@ from sqlalchemy.orm import Session, sessionmaker
 
 from workbench.language.message import Message
 from workbench.music.errors import BadInput
-from workbench.store.faults import plain_words
 from workbench.store.location import teacher_name
 from workbench.store.opening import StorePlace, newer_sentence, open_engine
+from workbench.store.refusals import plain_words
 
 #: How long to wait for another program that is writing, in seconds.
 WAIT_SECONDS = 2.0

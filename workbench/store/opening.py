@@ -19,8 +19,8 @@ from sqlalchemy.pool import StaticPool
 
 from workbench.language.message import Message, message
 from workbench.music.errors import BadInput
-from workbench.store.faults import plain_words
 from workbench.store.location import VARIABLE, store_place
+from workbench.store.refusals import plain_words
 
 #: The revision that the tables of this program have (the newest in migrations/).
 HEAD = "0004"
