@@ -139,8 +139,8 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
     plan = show(qtbot, again, "plan")
     assert [i.id for i in plan.plan.done] == [item.id]
     script = show(qtbot, again, "script")
-    assert script.script.opening == "Hello again."
-    assert script.script.cues[0].say == "Softly now."
+    assert str(script.script.opening) == "Hello again."
+    assert str(script.script.cues[0].say) == "Softly now."
 
 
 def _with_sections(lesson):
