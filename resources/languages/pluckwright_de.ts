@@ -7168,11 +7168,6 @@
         <translation>Vor dem ersten Teil gibt es keinen, mit dem er verbunden werden könnte; geben Sie ihm einen Buchstaben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/files/pdf.py"/>
-        <source>The folder {folder} does not exist; make it or choose another.</source>
-        <translation>Den Ordner {folder} gibt es nicht; legen Sie ihn an oder wählen Sie einen anderen.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/engraving/app.py"/>
         <source>The fonts that belong to the program are missing from resources/fonts; install it again.</source>
         <translation>Die Schriften, die zum Programm gehören, fehlen in resources/fonts; installieren Sie es neu.</translation>
@@ -14188,31 +14183,9 @@ Ihr Text</translation>
         <translation>{part} einer Viertel</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/archive.py"/>
-        <source>{path} cannot be written ({fault}); choose another place.</source>
-        <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/sheets/pack.py"/>
-        <location filename="../../workbench/sound/files.py"/>
-        <source>{path} cannot be written ({reason}); choose another place.</source>
-        <translation>{path} kann nicht geschrieben werden ({reason}); wählen Sie einen anderen Ort.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/files/text_file.py"/>
-        <location filename="../../workbench/ui/paper/exercise_files.py"/>
+        <location filename="../../workbench/music/files.py"/>
         <source>{path} cannot be written ({why}); choose another place.</source>
         <translation>{path} kann nicht geschrieben werden ({why}); wählen Sie einen anderen Ort.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/music/files.py"/>
-        <source>{path} cannot be written into {parent}: {reason}; choose another folder or make room.</source>
-        <translation>{path} kann nicht in {parent} geschrieben werden: {reason}; wählen Sie einen anderen Ordner oder schaffen Sie Platz.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/files/pdf.py"/>
-        <source>{path} could not be written ({why}); free some space or choose another folder.</source>
-        <translation>{path} konnte nicht geschrieben werden ({why}); schaffen Sie Platz oder wählen Sie einen anderen Ordner.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading/loading.py"/>
@@ -14237,11 +14210,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/music/files.py"/>
-        <source>{path} is a folder; give the name of a file to write.</source>
-        <translation>{path} ist ein Ordner; geben Sie den Namen einer Datei an.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/files/text_file.py"/>
         <source>{path} is a folder; name the file to write in it.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die darin geschrieben werden soll.</translation>
     </message>
@@ -14249,11 +14217,6 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/output.py"/>
         <source>{path} is a folder; name the file to write, such as {name}.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/files/pdf.py"/>
-        <source>{path} is a folder; name the file to write, such as {path}/handout.pdf.</source>
-        <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {path}/handout.pdf.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/arrange.py"/>

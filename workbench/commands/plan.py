@@ -26,7 +26,7 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.handout.files.text_file import write_text
+    from workbench.music.files import write_text
     from workbench.store.grading import model_in_force
     from workbench.teaching.planning.files import (
         day_in_words,

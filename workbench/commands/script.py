@@ -38,7 +38,8 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.handout.files.text_file import script_form, write_text
+    from workbench.handout.files.text_file import script_form
+    from workbench.music.files import write_text
     from workbench.teaching.scripts.files import chapters, clock
     from workbench.teaching.scripts.script import make_script
 

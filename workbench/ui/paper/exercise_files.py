@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QMarginsF, QPointF, QRectF, QSizeF, Qt
@@ -13,7 +12,7 @@ from workbench.engraving.paint import ScoreImage
 from workbench.instrument.model import Instrument
 from workbench.language.message import message
 from workbench.music.errors import BadInput
-from workbench.music.files import appearing
+from workbench.music.files import whole_file
 from workbench.music.suffixes import PDF
 from workbench.teaching.techniques.exercises import Exercise
 from workbench.ui.bench.jobs import Progress
@@ -57,24 +56,11 @@ def write_strip(exercise: Exercise, instrument: Instrument, path: Path) -> Path:
     words = _words(exercise)
     height = _text_height(words) + image.size.height() + 2 * EDGE
     size = QSizeF(max(WIDTH, image.size.width()) + 2 * EDGE, height)
-    whole(path, lambda part: _pdf(part, image, words, size) if suffix == PDF else
-          _png(part, image, words, size))  # fmt: skip
+    with whole_file(path) as part:
+        (_pdf if suffix == PDF else _png)(part, image, words, size)
+        if part.stat().st_size == 0:
+            raise OSError(message("nothing could be written"))
     return path
-
-
-def whole(path: Path, write: Callable[[Path], None]) -> None:
-    """Let a file appear whole or not at all. Raises BadInput where it cannot be written."""
-    try:
-        with appearing(path) as part:
-            write(part)
-            if part.stat().st_size == 0:
-                raise OSError(message("nothing could be written"))
-    except OSError as fault:
-        raise BadInput(
-            "{path} cannot be written ({why}); choose another place.",
-            path=path,
-            why=fault.strerror or fault,
-        ) from fault
 
 
 def _words(exercise: Exercise) -> list[tuple[str, QFont]]:

@@ -95,7 +95,7 @@ class ExportDialog(QDialog):
         self.question = ask_to_replace(self, target, lambda: self._write(target))
 
     def _write(self, target: Path) -> None:
-        from workbench.handout.files.text_file import write_text
+        from workbench.music.files import write_text
 
         session = self._session
         text = self._forms[self.form.currentIndex()].text
