@@ -20,6 +20,7 @@ from workbench.arranging.changes import (
     STRINGS,
     WISH,
     Change,
+    ChangeKind,
 )
 from workbench.arranging.decisions import FREE, Decisions
 from workbench.arranging.options import Options
@@ -176,13 +177,19 @@ def laid_piece(
 
 
 def _told(
-    sound: Sound, note: Note, kind: str, why: str, before: str, after: str = "", amount: int = 0
+    sound: Sound,
+    note: Note,
+    kind: ChangeKind,
+    why: str,
+    before: str,
+    after: str = "",
+    amount: int = 0,
 ) -> Change:
     return _change(sound.bar, note, kind, why, sound.role, before, after, amount)
 
 
 def _change(
-    bar: Bar, note: Note, kind: str, why: str, role: str, before: str, after: str = "",
+    bar: Bar, note: Note, kind: ChangeKind, why: str, role: str, before: str, after: str = "",
     amount: int = 0,
 ) -> Change:  # fmt: skip
     return Change(

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from typing import Literal
 
 from workbench.fingering.shapes.chordname import ChordLabel, name_chord
 from workbench.fingering.types import FingeredNote, Fingering
@@ -38,10 +39,11 @@ INVERSIONS = {
     2: mark("second inversion"),
     3: mark("third inversion"),
 }
-FULL = mark("full close")
-HALF = mark("half close")
-PLAGAL = mark("plagal close")
-INTERRUPTED = mark("interrupted close")
+Close = Literal["full close", "half close", "plagal close", "interrupted close"]
+FULL: Close = mark("full close")
+HALF: Close = mark("half close")
+PLAGAL: Close = mark("plagal close")
+INTERRUPTED: Close = mark("interrupted close")
 
 
 @dataclass(frozen=True)
@@ -82,7 +84,7 @@ class Cadence:
     """How a section closes: ``kind`` (FULL, HALF, PLAGAL, INTERRUPTED), the chords that make it."""
 
     section: Section
-    kind: str
+    kind: Close
     chords: tuple[HeardChord, HeardChord]
 
 
@@ -325,10 +327,10 @@ def cadences(piece: Piece, heard: tuple[HeardChord, ...] | None = None) -> tuple
     return tuple(out)
 
 
-def _close(before: ChordLabel, last: ChordLabel, home: int) -> str:
+def _close(before: ChordLabel, last: ChordLabel, home: int) -> Close | None:
     one, two = root_class(before), root_class(last)
     if one is None or two is None:
-        return ""
+        return None
     degrees = ((one - home) % 12, (two - home) % 12)
     major = not before.symbol.startswith(("m", "dim")) or before.symbol.startswith("maj")
     if degrees == (7, 0) and major:
@@ -339,4 +341,4 @@ def _close(before: ChordLabel, last: ChordLabel, home: int) -> str:
         return HALF
     if degrees[0] == 7 and degrees[1] in (8, 9):
         return INTERRUPTED
-    return ""
+    return None

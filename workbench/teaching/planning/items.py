@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import Literal
 
 from workbench.language.message import Listed, Message, Text, Unsaid, mark, message
 from workbench.music.bar_names import bars_named, the_bar
@@ -31,7 +32,8 @@ DRILLS = {
     "rhythm": mark("Clap and count the rhythm, then play it on one string."),
     "notes": mark("Say the note names in time, then play them slowly."),
 }
-KINDS = {
+WorkKind = Literal["warm up", "learn", "join", "review", "play through"]
+KINDS: dict[WorkKind, str] = {
     "warm up": mark("Warm up"),
     "learn": mark("Learn"),
     "join": mark("Join"),
@@ -56,13 +58,12 @@ SIDE = {
 
 @dataclass(frozen=True)
 class PlanItem:
-    """One thing to do. ``kind`` is "warm up", "learn", "join", "review" or "play
-    through"; ``bars`` are written bars and ``where`` names them; tempos are in
+    """One thing to do. ``bars`` are written bars and ``where`` names them; tempos are in
     percent of the written tempo, ``beats`` the quarter notes a minute at the end
     (0 where there is no tempo). The ``id`` stays the same when the plan flows again."""
 
     id: str
-    kind: str
+    kind: WorkKind
     bars: tuple[int, ...]
     where: Text
     minutes: float

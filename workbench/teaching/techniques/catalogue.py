@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from dataclasses import dataclass
 from functools import cache
+from typing import Literal
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
@@ -18,6 +19,8 @@ from workbench.teaching.lessons.lesson import NoteKind
 from workbench.teaching.techniques import rules_left, rules_music, rules_right
 from workbench.teaching.techniques.occurrence import Music, Occurrence
 
+#: Kinds of exercise.
+Drill = Literal["loop", "slow", "right hand alone", "left hand alone", "rhythm alone"]
 FAMILIES: tuple[NoteKind, ...] = ("left hand", "right hand", "sound", "rhythm", "form")
 
 
@@ -31,7 +34,7 @@ class Technique:
     family: NoteKind
     asks: str
     watch: str
-    drills: tuple[str, ...]
+    drills: tuple[Drill, ...]
 
 
 @dataclass(frozen=True)

@@ -13,7 +13,7 @@ from workbench.music.bar_names import the_bar
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece, Pitch
 from workbench.teaching.bars.strokes import Stroke, by_bar, fingered_bars, strokes, tempos
-from workbench.teaching.techniques.catalogue import Technique
+from workbench.teaching.techniques.catalogue import Drill, Technique
 
 TIMES = 4  # how often an exercise is repeated
 SLOW = 50  # percent of the tempo for slow work
@@ -27,7 +27,7 @@ class Exercise:
     """One exercise: ``kind`` as in KINDS, what to do in a sentence, music and fingering
     of one repeated bar, and the tempo in percent of the piece's."""
 
-    kind: str
+    kind: Drill
     bar: int
     title: Message
     text: Message
@@ -47,7 +47,7 @@ def exercises_for(
 
 
 def exercise(
-    kind: str, piece: Piece, fingering: Fingering, instrument: Instrument, bar: int
+    kind: Drill, piece: Piece, fingering: Fingering, instrument: Instrument, bar: int
 ) -> Exercise:
     """One exercise of that kind from that written bar.
 
@@ -236,7 +236,7 @@ def _rhythm_alone(source: _Source) -> Exercise | None:
     return _exercise(source, "rhythm alone", text, rows, 80)
 
 
-KINDS: dict[str, Callable[[_Source], Exercise | None]] = {
+KINDS: dict[Drill, Callable[[_Source], Exercise | None]] = {
     mark("loop"): _loop,
     mark("slow"): _slow,
     mark("right hand alone"): _right_alone,
@@ -246,7 +246,7 @@ KINDS: dict[str, Callable[[_Source], Exercise | None]] = {
 
 
 def _exercise(
-    source: _Source, kind: str, text: Message, rows: Rows, percent: int, *, barres: bool = False
+    source: _Source, kind: Drill, text: Message, rows: Rows, percent: int, *, barres: bool = False
 ) -> Exercise | None:
     if not rows:
         return None

@@ -10,6 +10,7 @@ from collections.abc import Container, Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from hashlib import sha256
+from typing import Literal, get_args
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
@@ -52,13 +53,16 @@ _TOGETHER = {
 SAME_LEVEL = 1.0  # grades a piece may lie above or below what was just learned
 
 
+MoveKind = Literal["technique", "key", "position", "grip"]
+
+
 @dataclass(frozen=True, order=True)
 class Move:
-    """``kind`` is "technique", "grip", "position" or "key"; ``name`` which one:
+    """Something that a bar asks of the player. ``name`` says which one of its ``kind``:
     "arpeggio: p i m", "2-0-1-0" (frets from the highest-numbered string, x not
     played), "V", "F major"."""
 
-    kind: str
+    kind: MoveKind
     name: str
 
     @property
@@ -79,7 +83,7 @@ class Move:
         return message("the key of {key}", key=KeyName(self.name))
 
 
-_TOLD = ("technique", "key", "position", "grip")  # kinds as a teacher names them
+_TOLD = get_args(MoveKind)  # in the order in which a teacher names them
 
 
 def weightiest(moves: Iterable[Move]) -> list[Move]:
