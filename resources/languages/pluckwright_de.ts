@@ -5840,7 +5840,7 @@
         <translation>R</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/neck/reach.py"/>
+        <location filename="../../workbench/fingering/telling/reaches.py"/>
         <source>Reach {reach} mm of {comfort} mm in comfort.</source>
         <translation>Spannweite {reach} mm von bequemen {comfort} mm.</translation>
     </message>

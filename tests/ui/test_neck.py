@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QApplication
 
 from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.telling.moments import Way, moments
+from workbench.fingering.telling.reaches import reach_of, widest
 from workbench.fingering.types import Barre, Pin
 from workbench.instrument.table import HANDS, INSTRUMENTS
 from workbench.ui.choices.panel import stretch_caution
@@ -22,7 +23,7 @@ from workbench.ui.neck.layout import NeckLayout
 from workbench.ui.neck.moment_words import moment_words
 from workbench.ui.neck.paint import Ghost, tag
 from workbench.ui.neck.picture import picture_of
-from workbench.ui.neck.reach import beside, bracket, reach_of, widest
+from workbench.ui.neck.reach import beside, bracket
 from workbench.ui.neck.view import ZOOMS
 
 

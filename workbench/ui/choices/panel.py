@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.engraving.options import TABLATURE, SmallLook
+from workbench.fingering.telling.reaches import widest
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Alternative, FingeredBar, FingeredNote
 from workbench.language.speech import count, say
@@ -28,7 +29,6 @@ from workbench.ui.choices.compare_dialog import Compared, CompareDialog
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint, Heading, plain_tip
 from workbench.ui.kit.word_list import WordList
-from workbench.ui.neck.reach import widest
 
 MOST_NAMED = 24  # characters of bar numbers that a button has room for
 
