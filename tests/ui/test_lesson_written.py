@@ -90,7 +90,7 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
 
     # The script: opening, a bar and closing in the teacher's words.
     script = show(qtbot, window, "script")
-    told = " ".join(cue.say for cue in script.script.cues)
+    told = " ".join(str(cue.say) for cue in script.script.cues)
     for words in ("This one *sings*.", "Both of these bars.", "All of the first part."):
         assert told.count(words) == 1
     for place, words in ((OPENING, "Hello again."), (0, "Softly now."), (CLOSING, "Well done.")):

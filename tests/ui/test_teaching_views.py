@@ -42,7 +42,7 @@ def test_a_lesson_from_notes_to_the_script(qtbot, lesson_window, tmp_path):
 
     # The script says them in playing order.
     script = show(qtbot, window, "script")
-    said = [cue.say for cue in script.script.cues]
+    said = [str(cue.say) for cue in script.script.cues]
     assert "Thumb first, then let i and m take turns." in said[0]
     assert "Does the G ring through?" in said[1]
     assert "Shake out the hand before the stretch." in said[2]
@@ -87,7 +87,7 @@ def test_a_lesson_from_notes_to_the_script(qtbot, lesson_window, tmp_path):
     window.menus["undo"].trigger()
     assert session.lesson.script_edits == ()
     settle(qtbot, window, script)
-    assert "Does the G ring through?" in script.script.cues[1].say
+    assert "Does the G ring through?" in str(script.script.cues[1].say)
     window.menus["undo"].trigger()
     assert session.lesson.plan_done == ()
     plan = show(qtbot, window, "plan")
@@ -284,7 +284,7 @@ def test_words_that_were_not_changed_are_not_the_teachers(qtbot, lesson_window):
 def test_words_are_taken_back(qtbot, lesson_window):
     window, session = lesson_window, lesson_window.session
     script = show(qtbot, window, "script")
-    own = script.script.cues[0].say
+    own = str(script.script.cues[0].say)
     assert not script.back_button.isEnabled()
     write_words(script, 0, "My own words")
     script.commit()
