@@ -56,7 +56,7 @@ SIDE = {
 }
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class PlanItem:
     """One thing to do. ``bars`` are written bars and ``where`` names them; tempos are in
     percent of the written tempo, ``beats`` the quarter notes a minute at the end
@@ -165,19 +165,19 @@ def work_of(piece: Piece, time: PracticeTime, rows: tuple[BarMeasure, ...]) -> W
         parts = max(1, math.ceil(join.minutes / SESSION))
         for part in range(1, parts + 1):
             item = PlanItem(
-                f"join:{join.before}-{join.after}:{part}",
-                "join",
-                pair,
-                _joined(piece, pair),
-                join.minutes / parts,
-                75,
-                100,
-                message(
+                id=f"join:{join.before}-{join.after}:{part}",
+                kind="join",
+                bars=pair,
+                where=_joined(piece, pair),
+                minutes=join.minutes / parts,
+                tempo_from=75,
+                tempo_to=100,
+                exercise=message(
                     "From the last beat of {first} into {second}, then both whole.",
                     first=_name(piece, pair[0]),
                     second=_name(piece, pair[1]),
                 ),
-                round(speed[pair[1]]),
+                beats=round(speed[pair[1]]),
             )
             joins.append(JoinWork((a, b), item))
     passages = tuple(
@@ -209,15 +209,15 @@ def _sessions(
     for k, (low, high) in enumerate(pairwise(goals), 1):
         out.append(
             PlanItem(
-                f"learn:{chunk[0]}-{chunk[-1]}:{k}",
-                "learn",
-                chunk,
-                where,
-                minutes / count,
-                low,
-                high,
-                _how(piece, k, count, chunk, hard, measures[hard]),
-                round(speed[hard] * high / 100),
+                id=f"learn:{chunk[0]}-{chunk[-1]}:{k}",
+                kind="learn",
+                bars=chunk,
+                where=where,
+                minutes=minutes / count,
+                tempo_from=low,
+                tempo_to=high,
+                exercise=_how(piece, k, count, chunk, hard, measures[hard]),
+                beats=round(speed[hard] * high / 100),
             )
         )
     return tuple(out)
@@ -258,15 +258,17 @@ def _reviews(
     where = bars_named(piece, chunk)
     return tuple(
         PlanItem(
-            f"review:{chunk[0]}-{chunk[-1]}:{k}",
-            "review",
-            chunk,
-            where,
-            each,
-            80,
-            100,
-            message("Play it from memory of the hands first, then look and mend what was lost."),
-            round(speed[chunk[0]]),
+            id=f"review:{chunk[0]}-{chunk[-1]}:{k}",
+            kind="review",
+            bars=chunk,
+            where=where,
+            minutes=each,
+            tempo_from=80,
+            tempo_to=100,
+            exercise=message(
+                "Play it from memory of the hands first, then look and mend what was lost."
+            ),
+            beats=round(speed[chunk[0]]),
         )
         for k in range(1, count + 1)
     )
@@ -291,18 +293,18 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
                 )
             out.append(
                 PlanItem(
-                    f"run:{turn}:{k}",
-                    "play through",
-                    tuple(bars),
-                    where,
-                    minutes * len(bars) / len(time.order),
-                    percent,
-                    percent,
-                    message(
+                    id=f"run:{turn}:{k}",
+                    kind="play through",
+                    bars=tuple(bars),
+                    where=where,
+                    minutes=minutes * len(bars) / len(time.order),
+                    tempo_from=percent,
+                    tempo_to=percent,
+                    exercise=message(
                         "Do not stop for slips; afterwards mark where they were and loop "
                         "those bars."
                     ),
-                    round(speed[bars[0]] * percent / 100),
+                    beats=round(speed[bars[0]] * percent / 100),
                 )
             )
     return tuple(out)

@@ -68,7 +68,7 @@ class PracticedJoin:
     minutes: float
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class PracticeTime:
     """``minutes`` in all, likely to lie between ``low`` and ``high``.
 
@@ -187,18 +187,18 @@ def practice_time(
     likely = estimate(EXPONENT)
     low, high = estimate(EXPONENT_QUICK).minutes, estimate(EXPONENT_SLOW).minutes
     return PracticeTime(
-        likely.bars,
-        likely.joins,
-        likely.reviews,
-        likely.review_minutes,
-        likely.runs,
-        likely.minutes,
-        low,
-        high,
-        level,
-        EXPONENT,
-        first,
-        played,
+        bars=likely.bars,
+        joins=likely.joins,
+        reviews=likely.reviews,
+        review_minutes=likely.review_minutes,
+        runs=likely.runs,
+        minutes=likely.minutes,
+        low=low,
+        high=high,
+        student=level,
+        exponent=EXPONENT,
+        first=first,
+        order=played,
     )
 
 
@@ -240,18 +240,18 @@ def _estimate(
     runs = tuple(once * 100.0 / percent * 1.25 + MENDING for percent in RUN_TEMPOS)
     total = learning + sum(j.minutes for j in joins.values()) + review + sum(runs)
     return PracticeTime(
-        tuple(bars.values()),
-        tuple(joins.values()),
-        reviews,
-        review,
-        runs,
-        total,
-        total,
-        total,
-        student,
-        exponent,
-        first,
-        order,
+        bars=tuple(bars.values()),
+        joins=tuple(joins.values()),
+        reviews=reviews,
+        review_minutes=review,
+        runs=runs,
+        minutes=total,
+        low=total,
+        high=total,
+        student=student,
+        exponent=exponent,
+        first=first,
+        order=order,
     )
 
 

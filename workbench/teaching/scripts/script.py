@@ -80,7 +80,7 @@ class Chapter:
     seconds: float
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class Script:
     """The whole script. ``opening`` is said before the first bar, ``closing`` after the
     last; ``edited`` holds which of them (OPENING, CLOSING) are the teacher's words."""
@@ -221,13 +221,13 @@ def make_script(
         now = cue.end
     closing: Text = edits.get(CLOSING, closing_words(lesson, taught))
     return Script(
-        lesson.title,
-        opening,
-        spoken_seconds(opening),
-        tuple(out),
-        closing,
-        spoken_seconds(closing),
-        frozenset({OPENING, CLOSING} & set(edits)),
+        title=lesson.title,
+        opening=opening,
+        opening_seconds=spoken_seconds(opening),
+        cues=tuple(out),
+        closing=closing,
+        closing_seconds=spoken_seconds(closing),
+        edited=frozenset({OPENING, CLOSING} & set(edits)),
     )
 
 

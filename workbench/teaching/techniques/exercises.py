@@ -22,7 +22,7 @@ SHARPS = ("C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B")
 FLATS = ("C", "Db", "D", "Eb", "E", "F", "Gb", "G", "Ab", "A", "Bb", "B")
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class Exercise:
     """One exercise: ``kind`` as in KINDS, what to do in a sentence, music and fingering
     of one repeated bar, and the tempo in percent of the piece's."""
@@ -289,7 +289,13 @@ def _exercise(
         source.piece.title, (bar,), key=source.bar.key, tempo=source.tempo * percent / 100.0
     )
     return Exercise(
-        kind, source.bar.index, title, text, piece, Fingering(0, False, (fingered,), audit), percent
+        kind=kind,
+        bar=source.bar.index,
+        title=title,
+        text=text,
+        piece=piece,
+        fingering=Fingering(0, False, (fingered,), audit),
+        tempo_percent=percent,
     )
 
 
