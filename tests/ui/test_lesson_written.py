@@ -107,7 +107,7 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
     assert script.table.item(script.row_of(CLOSING), 1).text() == "Closing\nyour words"
     script.back_button.click()
     settle(qtbot, window, script)
-    assert script.script.closing.startswith("That was Ferry at dusk.")
+    assert str(script.script.closing).startswith("That was Ferry at dusk.")
 
     # Everything is exported.
     written = {}
