@@ -14188,6 +14188,11 @@ Ihr Text</translation>
         <translation>{path} kann nicht geschrieben werden ({why}); wählen Sie einen anderen Ort.</translation>
     </message>
     <message>
+        <location filename="../../workbench/music/files.py"/>
+        <source>{path} cannot be written: the folder {folder} does not exist; make it or choose another.</source>
+        <translation>{path} kann nicht geschrieben werden: Den Ordner {folder} gibt es nicht; legen Sie ihn an oder wählen Sie einen anderen.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/reading/loading.py"/>
         <location filename="../../workbench/store/archive.py"/>
         <source>{path} does not exist; check the name and the folder.</source>

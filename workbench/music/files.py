@@ -100,6 +100,13 @@ def whole_file(path: Path) -> Iterator[Path]:
         raise unwritable(path, ValueError("embedded null byte"))
     if path.is_dir():
         raise BadInput("{path} is a folder; name the file to write in it.", path=path)
+    if not path.parent.is_dir():
+        raise BadInput(
+            "{path} cannot be written: the folder {folder} does not exist; make it or choose "
+            "another.",
+            path=path.name,
+            folder=path.parent,
+        )
     try:
         with appearing(path) as part:
             yield part
