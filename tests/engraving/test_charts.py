@@ -156,7 +156,7 @@ def test_demands_are_drawn_hardest_on_top(lesson, fingering):
     scale = max(long) / max(levels)
     assert long == pytest.approx([x * scale for x in levels], abs=0.2)
     assert {"estimate", "teacher's grade"} <= set(texts(chart))
-    assert judged.estimate.words in chart.words
+    assert str(judged.estimate.words) in chart.words
     assert "teacher's grade" not in texts(demands_chart(judged.features, judged.estimate, FORM))
 
 

@@ -88,7 +88,7 @@ def test_every_statement_of_a_day_at_work_compiles(shelf):
 
 def test_a_server_that_is_away_is_said_in_a_sentence():
     gone = OperationalError("SELECT 1", {}, Exception("connection refused"))
-    said = sentence(gone, "postgresql://school/lessons")
+    said = str(sentence(gone, "postgresql://school/lessons"))
     assert said.startswith("The lesson store postgresql://school/lessons cannot be reached")
     ours: DBAPIError = ProgrammingError("SELEC 1", {}, Exception("syntax error"))
     assert sentence(ours, "x") is None, "a fault of ours is not the user's"
