@@ -21,6 +21,16 @@ def fret_mm(scale_mm: float, fret: float) -> float:
     return float(scale_mm * (1.0 - 2.0 ** (-fret / 12.0)))
 
 
+def roman(number: int) -> str:
+    """Frets and positions, from 1, are named in Roman numerals."""
+    out = ""
+    for value, letters in ((10, "X"), (9, "IX"), (5, "V"), (4, "IV"), (1, "I")):
+        while number >= value:
+            out += letters
+            number -= value
+    return out
+
+
 @dataclass(frozen=True)
 class Instrument:
     """A plucked, fretted instrument.

@@ -1,4 +1,4 @@
-"""Small numbers as words, and as Roman numerals."""
+"""Small numbers as words."""
 
 from __future__ import annotations
 
@@ -22,13 +22,3 @@ _NUMBERS = (
 def in_words(number: int) -> str:
     """A small number as a word ("three"), a greater one in figures."""
     return say(_NUMBERS[number], sense="number") if number < len(_NUMBERS) else str(number)
-
-
-def roman(number: int) -> str:
-    """Frets and positions, from 1, are named in Roman numerals."""
-    out = ""
-    for value, letters in ((10, "X"), (9, "IX"), (5, "V"), (4, "IV"), (1, "I")):
-        while number >= value:
-            out += letters
-            number -= value
-    return out

@@ -8,10 +8,11 @@ from fractions import Fraction
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
+from workbench.music.beats import beat_length
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.sound.bank import Bank
-from workbench.sound.clicks import beat_length, beats_of, placed_click
+from workbench.sound.clicks import beats_of, placed_click
 from workbench.sound.hearing import HeardVersion, Manner
 from workbench.sound.mix import Mix, MixedSound, frame
 from workbench.sound.sounding import Sounding

@@ -14,8 +14,8 @@ from workbench.engraving.mei.voices import Event, Layer
 from workbench.engraving.options import MeiOptions
 from workbench.fingering.right.plucking import together
 from workbench.fingering.types import Barre, FingeredBar, FingeredNote
+from workbench.instrument.model import roman
 from workbench.language.names import chord_words
-from workbench.language.numbers import roman
 from workbench.music.model import Bar, Note
 
 RIGHT = ("p", "i", "m", "a")

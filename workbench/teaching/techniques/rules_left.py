@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from workbench.instrument.model import roman
 from workbench.language.message import Message, mark, message
-from workbench.language.numbers import roman
 from workbench.music.ringing.slurs import slurred
 from workbench.teaching.bars.measure import WIDE, reach_of, reach_of_bar
 from workbench.teaching.bars.strokes import Place, Stroke
