@@ -17,9 +17,11 @@ import sys
 import time
 from collections.abc import Callable
 from concurrent.futures import ProcessPoolExecutor
+from fractions import Fraction
 from pathlib import Path
 
 from tests.fingering.charts import Charts, shares
+from tests.fingering.editions import laid_rows
 from tests.shape.shape_charts import Published, usable
 from workbench.fingering.hand.among import AMONG
 from workbench.fingering.hand.holding import HOLDING
@@ -83,15 +85,14 @@ def texture(piece: Piece) -> str:
 
 def printed(piece: Piece, study: str) -> tuple[WrittenFingers, ...]:
     """The marks of the edition by note id."""
-    at = {}
+    at: dict[tuple[int, Fraction, int], str] = {}
     for bar in piece.bars:
         for n in bar.notes:
             if not n.grace:
-                at.setdefault((bar.index, str(n.onset), n.midi), n.id)
-    document = json.loads((EDITIONS / f"{study}.json").read_text(encoding="utf-8"))
+                at.setdefault((bar.index, n.onset, n.midi), n.id)
     out = []
-    for bar, onset, midi, left, string in document["notes"]:
-        note = at.get((bar, onset, midi))
+    for *place, left, string in laid_rows(study, set(at)):
+        note = at.get(tuple(place))
         if note is not None:
             out.append(WrittenFingers(note, string, None, left if left in range(5) else None))
     return tuple(out)
