@@ -43,6 +43,10 @@ EVEN, EVEN_MOST = 0.3, 3.0  # units of effect, and the most a weight may begin w
 SMALL_RIDGE = 0.05
 SCHOOL_RIDGE = 6.0
 SCHOOLS = {"strong-fingers": ("sor-op35",), "little-finger": ("sor-op60",)}
+#: What only charts speak of: whole chords held for their own sake.
+CHARTED = (
+    "wide_4", "apart_24", "weak_pair", "third_by_barre", "fourth_by_barre", "over_silent",
+)  # fmt: skip
 SHARPER = 2.5  # charts are this much surer of a grip than editions of a passage
 TRADE = {
     "third_treble": 0, "fourth_bass": 0, "second_treble": 0, "third_first": 0,
@@ -51,6 +55,7 @@ TRADE = {
     "free_lean": 1600, "hop": 3600, "hop_across": 3600, "blocked": 2200, "place": 500,
     "slide": 200, "far": 30, "displaced": 1500, "high": 900,
 }  # fmt: skip
+PLAYED = [t for t in LEFT_TERMS if t not in CHARTED]
 Weights = dict[str, int]
 AUTHORS = {"sor": "Sor", "carcassi": "Carcassi"}
 
@@ -139,7 +144,8 @@ def learn(chains: list[Chain], charts: Charts) -> Weights:
     """What all editions and the guitar chart have in common, from even weights on: those in
     force have seen every study, and what begins with them has seen it too."""
     field = Field(chains)
-    return fit([field, charts], even(field), ROUNDS, RIDGE)
+    begin = {**even(field), **dict.fromkeys(CHARTED, 0)}
+    return fit([field, charts], begin, ROUNDS, RIDGE, only=PLAYED)
 
 
 def learn_small(charts: Charts, common: Weights) -> Weights:
@@ -162,7 +168,7 @@ def learn_alone(name: str, common: Weights, for_fit: bool | None = True) -> Weig
 
 def learn_school(chains: list[Chain], common: Weights) -> Weights:
     """Where one edition differs from what all have in common."""
-    own = fit([Field(chains)], common, ridge=SCHOOL_RIDGE)
+    own = fit([Field(chains)], common, ridge=SCHOOL_RIDGE, only=PLAYED)
     return {t: w for t, w in own.items() if abs(w - common[t]) >= 30}
 
 
