@@ -99,7 +99,11 @@ def printed(piece: Piece, study: str) -> tuple[WrittenFingers, ...]:
     for *place, left, string in laid_rows(study, set(at)):
         note = at.get(tuple(place))
         if note is not None:
-            out.append(WrittenFingers(note, string, None, left if left in range(5) else None))
+            out.append(
+                WrittenFingers(
+                    note, string=string, fret=None, left=left if left in range(5) else None
+                )
+            )
     return tuple(out)
 
 

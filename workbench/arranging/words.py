@@ -25,6 +25,7 @@ from workbench.arranging.sounds import TUNE
 from workbench.language.names import key_words, percent, pitch_words
 from workbench.language.numbers import in_words
 from workbench.language.speech import count, mark, say
+from workbench.music.beats import beat_in_digits
 
 if TYPE_CHECKING:
     from workbench.arranging.keys import Candidate
@@ -51,10 +52,7 @@ def sentence(change: Change) -> str:
             "leaves the instrument.",
             way=octaves(change.amount),
         )
-    whole, part = divmod(change.beat, 1)
-    where = say(
-        "Bar {bar}, beat {beat}", bar=change.bar_number, beat=f"{whole} {part}" if part else whole
-    )
+    where = say("Bar {bar}, beat {beat}", bar=change.bar_number, beat=beat_in_digits(change.beat))
     return f"{where}: {_note(change)}"
 
 
@@ -127,11 +125,7 @@ def semitones(number: int) -> str:
         return octaves(whole if number > 0 else -whole)
     interval = say(_INTERVALS[rest])
     if whole:
-        many = (
-            say("an octave")
-            if whole == 1
-            else say("{number} octaves", number=in_words(whole))
-        )
+        many = say("an octave") if whole == 1 else say("{number} octaves", number=in_words(whole))
         interval = say("{octaves} and {interval}", octaves=many, interval=interval)
     return (
         say("up {interval}", interval=interval)

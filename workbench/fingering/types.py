@@ -8,6 +8,7 @@ from typing import Literal
 
 from workbench.language.fact import Fact
 from workbench.language.message import mark
+from workbench.music.model import NoteFingers
 
 #: How much a student can do already; what eases a fingering goes by it.
 Level = Literal["beginner", "easy", "middle", "advanced"]
@@ -22,37 +23,36 @@ Style = Literal["i-m", "m-a", "a-m-i", "thumb"]
 STYLES: dict[Style, str] = {"i-m": "im", "m-a": "ma", "a-m-i": "ima", "thumb": "im"}
 
 
+#: Why a note is cut: what its finger or string is needed for; "" where it is held.
+CutKind = Literal["", "hop", "string", "barre", "shift", "stretch"]
+#: A left finger's way to its note.
+FingerMove = Literal["", "open", "place", "planted", "guide", "hop", "shift"]
+StrokeKind = Literal["free", "rest"]
+
+
 @dataclass(frozen=True)
-class Pin:
+class Pin(NoteFingers):
     """The teacher's word on one note. Fields left at None stay free.
 
-    ``string`` 1 is nearest the floor; ``left`` 0 (open) to 4; ``right`` one
-    of p i m a. ``apart``: a note that shares its sound with another voice is to lie on a
-    string of its own (a unison). The engine holds pins whatever they cost.
+    ``apart``: a note that shares its sound with another voice is to lie on a string of
+    its own (a unison). The engine holds pins whatever they cost.
     """
 
     note: str
-    string: int | None = None
-    fret: int | None = None
-    left: int | None = None
-    right: str | None = None
     apart: bool = False
 
 
 @dataclass(frozen=True)
-class FingeredNote:
+class FingeredNote(NoteFingers):
     """One note with both hands' fingers.
 
     ``string``/``fret``/``left`` are None where the note cannot be played
     (``impossible`` tells why). ``held`` is the quarter length really held;
-    ``cut_reason`` tells why where that is less than ``duration``, else
-    None; ``cut_kind`` is "", "hop", "string", "barre", "shift" or "stretch".
-    Reasons are facts; ``telling.words`` makes sentences of them.
-    ``move`` tells the left finger's way here: "", "open", "place", "planted",
-    "guide", "hop", "shift". ``shares`` is the id of the note whose sound this one is
-    (two stems, one sound), else None. ``slurred``: the left hand sounds it by a slur, and
-    ``right`` is None. ``rings``: the quarter length it rings in all, where it goes on
-    beyond what is written (campanella), else None. ``stroke`` is "free" or "rest".
+    ``cut_reason`` tells why where that is less than ``duration``, else None. Reasons
+    are facts; ``telling.words`` makes sentences of them. ``shares`` is the id of the
+    note whose sound this one is (two stems, one sound), else None. ``slurred``: the left
+    hand sounds it by a slur, and ``right`` is None. ``rings``: the quarter length it
+    rings in all, where it goes on beyond what is written (campanella), else None.
     ``pitch`` is the name as spelled in the score, such as "Bb4".
     """
 
@@ -61,15 +61,11 @@ class FingeredNote:
     onset: Fraction
     duration: Fraction
     midi: int
-    string: int | None
-    fret: int | None
-    left: int | None
-    right: str | None
     held: Fraction
     cut_reason: Fact | None = None
-    cut_kind: str = ""
-    move: str = ""
-    stroke: str = "free"
+    cut_kind: CutKind = ""
+    move: FingerMove = ""
+    stroke: StrokeKind = "free"
     pinned: bool = False
     impossible: Fact | None = None
     pitch: str = ""

@@ -16,15 +16,15 @@ from PySide6.QtWidgets import (
 
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredBar, Pin
-from workbench.language.names import bar_name
 from workbench.language.speech import say
+from workbench.music.bar_names import bar_name
 from workbench.teaching.lessons.lesson import RejectedNote
 from workbench.teaching.lessons.playing import playing_of
+from workbench.teaching.lessons.rejected import Rejected, differing, fingered_otherwise
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.look import em
 from workbench.ui.neck.grip_neck import GripNeck, frets_for
-from workbench.ui.notes.figures import Rejected, differing, fingered_otherwise
 from workbench.ui.notes.scope import note_name
 
 PLACE, FINGER = 1, 2
@@ -187,7 +187,10 @@ class RejectedDialog(Asking):
         lesson, session, before = self._lesson, self._session, self._session.fingers.fingering
         if before is None:
             return
-        mine = {row[0]: Pin(*row) for row in self.other_rows}
+        mine = {
+            note: Pin(note, string=string, fret=fret, left=left)
+            for note, string, fret, left in self.other_rows
+        }
         pins = (*(p for p in lesson.pins if p.note not in mine), *mine.values())
 
         def work(progress: object) -> object:
