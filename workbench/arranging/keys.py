@@ -48,7 +48,8 @@ class Candidate:
     both, ``bass`` the bass notes left out. ``effort`` is the cost of an average note in the
     fingering engine's units where ``fingered``, else estimated; ``cost`` what arranging
     costs a sound, in thousandths. ``top_fret`` is the highest fret, ``open_share`` the
-    share of open strings, ``level_share`` that of grips that suit the level.
+    share of open strings, ``level_share`` that of grips that suit the level, ``shapes``
+    whether guitar music keeps its shapes of the left hand.
     """
 
     key: str
@@ -64,6 +65,7 @@ class Candidate:
     open_share: float = 0.0
     level_share: float = 1.0
     fifths: int = 0
+    shapes: bool = False
 
 
 def candidate_keys(
@@ -160,6 +162,7 @@ def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: Level
         sum(fret == 0 for _, fret in places) / max(1, len(places)),
         _level_share(search, laid, level),
         key.fifths,
+        search.shapes_kept == move,
     )  # fmt: skip
 
 

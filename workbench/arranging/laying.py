@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from workbench.arranging.changes import (
+    COVERS,
     DOUBLED,
     DROPPED,
     GRIP,
@@ -46,13 +47,11 @@ EVERYTHING = KeptShares()
 def needed_cuts(
     sounds: Texture, laid: Laid, options: Options, semitones: int
 ) -> tuple[int | None, ...]:
-    """The moments at which sounds have to end for want of a string. Where every sound can
-    have one, its written length stays, and the fingering decides how long it is held."""
+    """The moments at which sounds have to end for want of a string, or for the tune to stay on
+    top. As long as every sound can have a string the written lengths stay, the tune's before
+    others, and the fingering decides how long they are held."""
     cuts = list(laid.cuts)
-    pitch = [
-        None if k is None else s.midi + semitones + 12 * k
-        for s, k in zip(sounds.sounds, laid.octaves, strict=True)
-    ]
+    pitch = _pitches(sounds, laid, semitones)
     meets = _meetings(sounds, laid, pitch)
     alive: list[list[int]] = [[] for _ in sounds.moments]
     first = [m for m, struck in enumerate(sounds.struck) for _ in struck]
@@ -60,17 +59,36 @@ def needed_cuts(
         if pitch[i] is not None:
             for m in range(first[i], until if cuts[i] is None else cuts[i] or 0):
                 alive[m].append(i)
-    for i, cut in enumerate(laid.cuts):
-        if cut is None:
-            continue
-        more = range(cut, sounds.until[i])
-        if all(_strings_for([pitch[j] or 0 for j in (*alive[m], i)], options) for m in more):
-            cuts[i] = None
-            for m in more:
-                alive[m].append(i)
+    short = [(i, cut) for i, cut in enumerate(laid.cuts) if cut is not None]
+    for i, cut in sorted(short, key=lambda row: sounds.sounds[row[0]].role != TUNE):
+        cuts[i] = None
+        for m in range(cut, sounds.until[i]):
+            heard = [pitch[j] or 0 for j in (*alive[m], i)]
+            if _covers(sounds, pitch, i, m) or not _strings_for(heard, options):
+                cuts[i] = m
+                break
+            alive[m].append(i)
     for i, m in meets.items():
         cuts[i] = m if cuts[i] is None else min(m, cuts[i] or m)
     return tuple(cuts)
+
+
+def _pitches(sounds: Texture, laid: Laid, semitones: int) -> list[int | None]:
+    """The MIDI number of every sound as it is laid; None where it is left out."""
+    return [
+        None if k is None else s.midi + semitones + 12 * k
+        for s, k in zip(sounds.sounds, laid.octaves, strict=True)
+    ]
+
+
+def _covers(sounds: Texture, pitch: Sequence[int | None], i: int, m: int) -> bool:
+    """Whether a sound would lie above the tune struck at a moment, and did not in the source."""
+    line = [j for j in sounds.struck[m] if sounds.sounds[j].role == TUNE and pitch[j] is not None]
+    return (
+        bool(line)
+        and (pitch[i] or 0) > max(pitch[j] or 0 for j in line)
+        and sounds.sounds[i].midi <= max(sounds.sounds[j].midi for j in line)
+    )
 
 
 def _meetings(sounds: Texture, laid: Laid, pitch: Sequence[int | None]) -> dict[int, int]:
@@ -129,14 +147,13 @@ def laid_piece(
     now: dict[str, Note | None] = {}
     changes: list[Change] = []
     notes = {n.id: n for n in moved.notes}
-    of_note: dict[str, int] = {}
+    pitch = _pitches(sounds, laid, shift.semitones)
     for m, struck in enumerate(sounds.struck):
         for i in struck:
             sound = sounds.sounds[i]
             octave = laid.octaves[i]
             wish = any((wanted or {}).get(n.id, FREE).own for n in sound.notes)
             for stem in sound.notes:
-                of_note[stem.id] = i
                 note = notes[stem.id]
                 if octave is None:
                     why = WISH if wish else _why_out(sounds, laid, options, m, i, shift.semitones)
@@ -158,8 +175,9 @@ def laid_piece(
                     length = sounds.moments[cut] - sound.start
                     if length < note.duration:
                         after = replace(after, duration=length)
+                        why = COVERS if _covers(sounds, pitch, i, cut) else NEEDED
                         changes.append(
-                            _told(sound, note, SHORTENED, NEEDED, after.pitch.name, str(length))
+                            _told(sound, note, SHORTENED, why, after.pitch.name, str(length))
                         )
                 now[note.id] = after
     _graces(moved, now, changes, options)

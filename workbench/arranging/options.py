@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from workbench.arranging.decisions import GONE
 from workbench.arranging.shapes import Places, Prices, Shapes, shapes
@@ -25,6 +26,9 @@ MOST_KEPT = 200
 _OUT = {BASS: "bass_out", THIRD: "third_out", SEVENTH: "seventh_out", ROOT: "root_out",
         FIFTH: "fifth_out", OTHER: "other_out", TUNE: "tune_out"}  # fmt: skip
 OUT = None
+# The lowest MIDI number from which on two notes so many semitones apart sound clear (low interval
+# limits as arrangers are taught them: common practice, no source).
+CLEAR = {1: 52, 2: 51, 3: 48, 4: 46}
 UNHEARD = 500_000  # what it costs to go against the teacher's word
 
 
@@ -32,8 +36,9 @@ UNHEARD = 500_000  # what it costs to go against the teacher's word
 class HeardSound:
     """A sound as one moment sees it: ``midi`` after the whole piece has moved, its role, the
     MIDI number it must stay under (already in its phrase's octave; None: no limit), how
-    far below the tune it was (for notes that rub), whether it begins a bar, and the
-    teacher's word on it: the octaves it goes up, ``GONE``, or None."""
+    far below the tune it was (for notes that rub), whether it begins a bar, the
+    teacher's word on it: the octaves it goes up, ``GONE``, or None; and whether the tune is
+    silent."""
 
     midi: int
     role: str
@@ -41,6 +46,7 @@ class HeardSound:
     below: int = 99
     strong: bool = False
     wanted: int | str | None = None
+    rest: bool = False
 
 
 @dataclass(frozen=True)
@@ -103,7 +109,7 @@ class Options:
                 cost += w[f"{line}_leaves"]
             if heard.ceiling is not None:
                 if high > heard.ceiling or (high == heard.ceiling and heard.below):
-                    cost += w["tune_covered"]
+                    cost += w["above_rest" if heard.rest else "tune_covered"]
                 elif high == heard.ceiling - 1 and heard.below != 1:
                     cost += w["rub"]
             found.append((k, cost))
@@ -162,7 +168,10 @@ class Options:
         if heard and not kept and any(h.wanted != GONE for h in heard):
             total += w["hole"]
         if bass:
-            total += w["bass_over"] * sum(m < bass[0] for m in inner)
+            over = "bass_over" if self.instrument.reentrant else "bass_inside"
+            total += w[over] * sum(m < bass[0] for m in inner)
+        pitches = sorted(heard[i].midi + 12 * (octaves[i] or 0) for i in kept)
+        total += w["low_close"] * sum(a < CLEAR.get(b - a, 0) for a, b in pairwise(pitches))
         struck = tuple(sorted(p for p in places if p is not None))
         ease = self.shapes.ease(struck)
         if ease is None:
