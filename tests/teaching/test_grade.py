@@ -282,7 +282,8 @@ def test_a_model_and_a_grade_can_be_kept_and_come_back_the_same():
 
 def test_a_table_that_does_not_rise_is_refused():
     text = (
-        '{"about": "", "share_of_hardest": 0.4, "hardest": 3, "beyond_length": 4, "syllabus": [], "demands": '
+        '{"about": "", "share_of_hardest": 0.4, "hardest": 3, "beyond_length": 4, '
+        '"syllabus": [], "demands": '
         '[{"id": "x", "name": "x", "unit": "", "weight": 1, "typical": [0,1,2,2,4,5,6,7,8]}]}'
     )
     with pytest.raises(ValueError, match="nine rising amounts"):
