@@ -112,7 +112,8 @@ def arrange(
     if laid is None:
         laid = search.lay(move, THOROUGH)
     assert laid is not None
-    laid = replace(laid, cuts=needed_cuts(sounds, laid, options, move))
+    as_written = not move and bool(search.stays)
+    laid = replace(laid, cuts=needed_cuts(sounds, laid, options, move, as_written))
     shift = shift_to_key(piece.key, target, move) if key is not None else shift_by(piece.key, move)
     moved = transposed(piece, shift)
     if key is None and transpose is None and move:
@@ -187,7 +188,7 @@ SIGNATURE, MANY_SIGNS = 25, 20
 AWAY, FAR_AWAY = 5, 30
 # Thousandths a sound where guitar music goes elsewhere than to the shapes it was written in: they
 # are what a study is there to teach, and what its player knows (common practice, no source).
-SHAPES = 250
+SHAPES = 120
 
 
 def key_cost(search: Search, key: Key, move: int) -> int:

@@ -134,7 +134,7 @@ def candidate_keys(
 def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: Level) -> Candidate:
     sounds = search.texture
     count_ = max(1, len(sounds.sounds))
-    laid = replace(laid, cuts=needed_cuts(sounds, laid, search.options, move))
+    laid = _cut(search, laid, move)
     tune = _altered(sounds, laid)
     places = [p for p in laid.places if p is not None]
     shift = shift_by(piece.key, move)
@@ -164,6 +164,13 @@ def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: Level
         key.fifths,
         search.shapes_kept == move,
     )  # fmt: skip
+
+
+def _cut(search: Search, laid: Laid, move: int) -> Laid:
+    """The arrangement with the lengths that it comes to have."""
+    as_written = not move and bool(search.stays)
+    cuts = needed_cuts(search.texture, laid, search.options, move, as_written)
+    return replace(laid, cuts=cuts)
 
 
 def _altered(sounds: Texture, laid: Laid) -> int:
@@ -212,7 +219,7 @@ def _fingered(
 ) -> Candidate:
     """A candidate with the engine's word: the effort of a note, and what no hand reaches."""
     shift = shift_by(piece.key, one.transposition)
-    laid = replace(laid, cuts=needed_cuts(search.texture, laid, search.options, one.transposition))
+    laid = _cut(search, laid, one.transposition)
     done, _ = laid_piece(transposed(piece, shift), search.texture, laid, search.options, shift)
     part = excerpt(done)
     got = solve(part, search.options.instrument, hand, settings=settings)

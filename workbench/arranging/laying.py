@@ -26,8 +26,10 @@ from workbench.arranging.changes import (
 from workbench.arranging.decisions import FREE, Decisions
 from workbench.arranging.options import Options
 from workbench.arranging.search import Laid
+from workbench.arranging.shapes import Places
 from workbench.arranging.sounds import BASS, TUNE, Sound, Texture
 from workbench.arranging.transpose import Shift, move_octaves
+from workbench.arranging.weights import EASY_FRET
 from workbench.music.model import Bar, Note, Piece
 
 
@@ -45,11 +47,12 @@ EVERYTHING = KeptShares()
 
 
 def needed_cuts(
-    sounds: Texture, laid: Laid, options: Options, semitones: int
+    sounds: Texture, laid: Laid, options: Options, semitones: int, as_written: bool = False
 ) -> tuple[int | None, ...]:
-    """The moments at which sounds have to end for want of a string, or for the tune to stay on
-    top. As long as every sound can have a string the written lengths stay, the tune's before
-    others, and the fingering decides how long they are held."""
+    """The moments at which sounds have to end for want of a string or of a hand, or for the tune
+    to stay on top. The written lengths stay, the tune's before others, as long as every sound
+    can have a string and (of the tune, and of music that stays ``as_written``, even where this
+    is not so) a hand holds all at ease; how long it does is for the fingering to decide."""
     cuts = list(laid.cuts)
     pitch = _pitches(sounds, laid, semitones)
     meets = _meetings(sounds, laid, pitch)
@@ -64,7 +67,8 @@ def needed_cuts(
         cuts[i] = None
         for m in range(cut, sounds.until[i]):
             heard = [pitch[j] or 0 for j in (*alive[m], i)]
-            if _covers(sounds, pitch, i, m) or not _strings_for(heard, options):
+            fits = as_written or sounds.sounds[i].role == TUNE or _at_ease(tuple(heard), options)
+            if not fits or _covers(sounds, pitch, i, m) or not _strings_for(heard, options):
                 cuts[i] = m
                 break
             alive[m].append(i)
@@ -119,6 +123,25 @@ def _strings_for(pitches: list[int], options: Options) -> bool:
         return False
 
     return all(seat(i, set()) for i in range(len(pitches)))
+
+
+def _at_ease(pitches: tuple[int, ...], options: Options) -> bool:
+    """Whether a hand holds all pitches within comfort, none above the seventh fret that has a
+    lower place."""
+
+    def go(n: int, places: Places) -> bool:
+        if n == len(pitches):
+            ease = options.shapes.ease(tuple(sorted(places)))
+            return ease is not None and not ease.excess
+        own = options.where(pitches[n])
+        most = max(EASY_FRET, min((fret for _, fret in own), default=0))
+        return any(
+            go(n + 1, (*places, place))
+            for place in own
+            if place[1] <= most and all(place[0] != s for s, _ in places)
+        )
+
+    return go(0, ())
 
 
 def kept_shares(sounds: Texture, laid: Laid) -> KeptShares:
