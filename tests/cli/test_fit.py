@@ -24,7 +24,7 @@ def lesson(*pins: Pin) -> Lesson:
 
 
 def test_fit_changes_every_lesson_and_undo_brings_the_weights_back(store, call):
-    pins = (Pin("b0v1n0a", 1, 1, 1), Pin("b0v1n0b", 2, 2, 2))
+    pins = (Pin("b0v1n0a", string=1, fret=1, left=1), Pin("b0v1n0b", string=2, fret=2, left=2))
     with Shelf(store) as shelf:
         shelf.add(lesson(*pins))
         shelf.add(replace(lesson(), id="two", title="Other"))

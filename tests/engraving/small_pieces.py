@@ -74,11 +74,11 @@ def fingered(piece: Piece, instrument: Instrument) -> Fingering:
                     note.onset,
                     note.duration,
                     note.midi,
-                    place[0] if place else None,
-                    place[1] if place else None,
-                    left,
-                    right,
-                    note.duration,
+                    string=place[0] if place else None,
+                    fret=place[1] if place else None,
+                    left=left,
+                    right=right,
+                    held=note.duration,
                 )
             )
         bars.append(FingeredBar(bar.index, bar.number, tuple(notes)))

@@ -93,7 +93,11 @@ def printed(piece: Piece, study: str) -> tuple[WrittenFingers, ...]:
     for bar, onset, midi, left, string in document["notes"]:
         note = at.get((bar, onset, midi))
         if note is not None:
-            out.append(WrittenFingers(note, string, None, left if left in range(5) else None))
+            out.append(
+                WrittenFingers(
+                    note, string=string, fret=None, left=left if left in range(5) else None
+                )
+            )
     return tuple(out)
 
 

@@ -100,7 +100,7 @@ def study(text: str, times: int = 2) -> tuple[Piece, tuple[Pin, ...], dict[str, 
                     Pitch(name, alter, midi // 12 - 1), 2 if finger == "p" else 1,
                 )  # fmt: skip
                 notes.append(note)
-                pins.append(Pin(note.id, string, fret, left))
+                pins.append(Pin(note.id, string=string, fret=fret, left=left))
                 fingers[note.id] = finger
         ordered = tuple(sorted(notes, key=lambda n: (n.onset, n.voice, -n.midi)))
         bars.append(Bar(index, str(index + 1), (len(row), 8), len(row) * step, ordered))

@@ -44,8 +44,9 @@ def figure(shared=True):
         notes.append(note)
         played.append(
             FingeredNote(
-                note.id, 0, note.onset, length, note.midi, string, fret, left, "pima"[number % 4],
-                held=length, shares=lead if shared else None,
+                note.id, 0, note.onset, length, note.midi,
+                string=string, fret=fret, left=left, right="pima"[number % 4], held=length,
+                shares=lead if shared else None,
             )
         )  # fmt: skip
     bar = Bar(0, "1", (2, 4), Fraction(2), tuple(notes))

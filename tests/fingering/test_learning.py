@@ -89,7 +89,12 @@ def test_a_teacher_who_wants_one_and_three_gets_them_on_new_music() -> None:
     choices = []
     for text in tight:
         solver = Solver(piece(text), UKULELE, HAND)
-        pins = [Pin(n.id, *places[n.midi]) for bar in solver.solution().bars for n in bar.notes]
+        notes = [n for bar in solver.solution().bars for n in bar.notes]
+        pins = [
+            Pin(n.id, string=string, fret=fret, left=left)
+            for n in notes
+            for string, fret, left in [places[n.midi]]
+        ]
         found = choice_from(solver, 0, pins)
         assert found is not None
         choices.append(found)

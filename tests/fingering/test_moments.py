@@ -57,11 +57,11 @@ def test_a_barre_stays_while_its_strings_sound_in_turn():
 
 def test_pins_show_before_the_bar_is_fingered_anew():
     whole = fingered()
-    shown = pinned(whole, [Pin("b0n3", 3, 12), Pin("b0n2", right="a")])
+    shown = pinned(whole, [Pin("b0n3", string=3, fret=12), Pin("b0n2", right="a")])
     assert (shown.notes[3].string, shown.notes[3].fret, shown.notes[3].left) == (3, 12, None)
     assert shown.notes[3].pinned
     assert (shown.notes[2].string, shown.notes[2].left, shown.notes[2].right) == (1, 1, "a")
-    assert pinned(whole, [Pin("elsewhere", 1, 0)]) is whole
+    assert pinned(whole, [Pin("elsewhere", string=1, fret=0)]) is whole
 
 
 def test_notes_in_words():

@@ -25,13 +25,13 @@ def test_notes_are_typed_as_they_sound_the_highest_first():
     ("text", "pins"),
     [
         ("", ()),
-        ("3", (Pin(C5, 1, 3),)),
-        ("2/8.4 0 -", (Pin(C5, 2, 8, 4), Pin(E4, 2, 0, 0))),
-        ("2/ - 1/", (Pin(C5, 2, 8), Pin(A4, 1, 0, 0))),
+        ("3", (Pin(C5, string=1, fret=3),)),
+        ("2/8.4 0 -", (Pin(C5, string=2, fret=8, left=4), Pin(E4, string=2, fret=0, left=0))),
+        ("2/ - 1/", (Pin(C5, string=2, fret=8), Pin(A4, string=1, fret=0, left=0))),
         (".3 - i a", (Pin(C5, left=3), Pin(A4, right="i"), Pin(F4, right="a"))),
-        ("8.4M", (Pin(C5, 2, 8, 4, "m"),)),
-        ("1/4", (Pin(C5, 1, 4),)),  # another pitch: refused later, with the reason
-        ("7", (Pin(C5, None, 7),)),
+        ("8.4M", (Pin(C5, string=2, fret=8, left=4, right="m"),)),
+        ("1/4", (Pin(C5, string=1, fret=4),)),  # another pitch: refused later, with the reason
+        ("7", (Pin(C5, string=None, fret=7),)),
     ],
 )
 def test_figures_are_read_and_completed(text, pins):
@@ -49,14 +49,18 @@ def test_completion_leaves_what_the_teacher_says():
     note = NOTES[0]
     assert complete(Pin(C5, left=2), note, UKULELE) == Pin(C5, left=2)
     assert complete(Pin(C5, fret=0), note, UKULELE) == Pin(C5, fret=0)
-    assert complete(Pin(A4, string=1, left=2), NOTES[2], UKULELE) == Pin(A4, 1, 0, 2)
+    assert complete(Pin(A4, string=1, left=2), NOTES[2], UKULELE) == Pin(
+        A4, string=1, fret=0, left=2
+    )
 
 
 MAYBE = st.one_of
 PINS = st.tuples(
     *(
         st.builds(
-            lambda string, fret, left, right, note=note: Pin(note.id, string, fret, left, right),
+            lambda string, fret, left, right, note=note: Pin(
+                note.id, string=string, fret=fret, left=left, right=right
+            ),
             MAYBE(st.none(), st.integers(1, 4)), MAYBE(st.none(), st.integers(0, 12)),
             MAYBE(st.none(), st.integers(0, 4)), MAYBE(st.none(), st.sampled_from("pima")),
         )

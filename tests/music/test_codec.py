@@ -66,13 +66,13 @@ def test_values_of_the_layers_above_come_back_equal():
         Fraction(1, 3),
         Fraction(1),
         60,
-        None,
-        None,
-        None,
-        "p",
-        Fraction(1, 2),
-        fact("string taken", string=1),
-        "string",
+        string=None,
+        fret=None,
+        left=None,
+        right="p",
+        held=Fraction(1, 2),
+        cut_reason=fact("string taken", string=1),
+        cut_kind="string",
     )
     bar = FingeredBar(
         0, "1", (played,), (Barre(Fraction(0), 2, (1, 2)),), planted=((Fraction(1, 3), 1, 2, 3),)
@@ -81,7 +81,7 @@ def test_values_of_the_layers_above_come_back_equal():
     fingering = Fingering(7, True, (bar,), audit, None, {"hop": 7})
     lesson = Lesson(
         "l1", "Ein Stück", Piece("Ein Stück", ()), "ukulele",
-        settings=Settings(weights=(("hop", 3),)), pins=(Pin("n1-1", 2, left=1),),
+        settings=Settings(weights=(("hop", 3),)), pins=(Pin("n1-1", string=2, left=1),),
         notes=(BarNote("b", "form", "*so*", 0, 1, rejected=(("n1-1", 1, 2, 3),),
                        grip=(None, 0, 1, 0)),), sections=((0, "A"),),
     )  # fmt: skip

@@ -34,8 +34,8 @@ def fingered(made: Piece, **places) -> Fingering:
             string, fret, held = places.get(n.id) or (None, None, 0)
             rows.append(
                 FingeredNote(
-                    n.id, written.index, n.onset, n.duration, n.midi, string, fret,
-                    None if fret is None else min(fret, 4), "i", F(held),
+                    n.id, written.index, n.onset, n.duration, n.midi, string=string, fret=fret,
+                    left=None if fret is None else min(fret, 4), right="i", held=F(held),
                 )
             )  # fmt: skip
         bars.append(FingeredBar(written.index, written.number, tuple(rows)))

@@ -76,11 +76,13 @@ def lesson(lesson_id="lesson-1", **changes) -> Lesson:
 def fingering(cost=1234) -> Fingering:
     """A fingering of one bar, every field in use."""
     note = FingeredNote(
-        "n1-0", 1, Fraction(1, 3), Fraction(1), 69, 1, 0, 0, "i", Fraction(2, 3),
-        fact("hop", finger=2, string=4, to=3, fret=2, note="Bb4"), "hop", "open", "rest", True,
+        "n1-0", 1, Fraction(1, 3), Fraction(1), 69,
+        string=1, fret=0, left=0, right="i", held=Fraction(2, 3),
+        cut_reason=fact("hop", finger=2, string=4, to=3, fret=2, note="Bb4"),
+        cut_kind="hop", move="open", stroke="rest", pinned=True,
     )  # fmt: skip
     lost = FingeredNote(
-        "n1-1", 1, Fraction(1), Fraction(1), 30, None, None, None, None, Fraction(0),
+        "n1-1", 1, Fraction(1), Fraction(1), 30, held=Fraction(0),
         impossible=fact("out of range", note="E1", where="below", instrument="ukulele"),
     )  # fmt: skip
     bar = FingeredBar(

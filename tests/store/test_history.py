@@ -68,7 +68,7 @@ class UndoHistory(RuleBasedStateMachine):
 
     @rule(fret=st.integers(0, 3))
     def pin(self, fret):
-        self.edit("Pin", pins=(Pin("n1-0", 1, fret),))
+        self.edit("Pin", pins=(Pin("n1-0", string=1, fret=fret),))
 
     @rule(shift=st.integers(0, 2), bar=st.integers(0, 9))
     def change_music(self, shift, bar):

@@ -26,11 +26,11 @@ def test_moving_a_note_pins_its_place_and_frees_the_finger(lesson_and_hands):
     lesson, hands = lesson_and_hands
     b4 = hands.bars[0].notes[3]
     fixed = edits.set_left(lesson, b4, 2)
-    assert fixed.pins == (Pin("b0n3", b4.string, b4.fret, 2),)
+    assert fixed.pins == (Pin("b0n3", string=b4.string, fret=b4.fret, left=2),)
     moved = edits.move_note(fixed, "b0n3", 2, 7)
-    assert moved.pins == (Pin("b0n3", 2, 7, 2),)
+    assert moved.pins == (Pin("b0n3", string=2, fret=7, left=2),)
     opened = edits.move_note(edits.set_left(lesson, hands.bars[1].notes[0], 3), "b1n0", 1, 0)
-    assert opened.pins == (Pin("b1n0", 1, 0, None),)
+    assert opened.pins == (Pin("b1n0", string=1, fret=0, left=None),)
 
 
 def test_fingers_that_cannot_be_meant_are_refused(lesson_and_hands):
@@ -119,9 +119,11 @@ def two_stems():
 def test_two_stems_of_one_sound_have_one_pin():
     lesson, lead = two_stems()
     fixed = edits.move_note(lesson, "low", 3, 0)
-    assert fixed.pins == (Pin(lead, 3, 0),) and edits.pin_of(fixed, "low") == Pin(lead, 3, 0)
+    assert fixed.pins == (Pin(lead, string=3, fret=0),) and edits.pin_of(fixed, "low") == Pin(
+        lead, string=3, fret=0
+    )
     again = edits.set_right(edits.move_note(fixed, lead, 4, 5), "low", "p")
-    assert again.pins == (Pin(lead, 4, 5, right="p"),)
+    assert again.pins == (Pin(lead, string=4, fret=5, right="p"),)
     assert edits.unpin(again, ["low"]).pins == ()
 
 
@@ -130,7 +132,7 @@ def test_a_unison_is_asked_for_and_taken_back():
     apart = edits.set_unison(edits.move_note(lesson, lead, 3, 0), lead, True)
     assert apart.pins == (Pin("low", apart=True),) and edits.is_unison(apart, lead)
     both = edits.move_note(edits.move_note(apart, "low", 4, 5), lead, 3, 0)
-    assert set(both.pins) == {Pin("low", 4, 5, apart=True), Pin(lead, 3, 0)}
+    assert set(both.pins) == {Pin("low", string=4, fret=5, apart=True), Pin(lead, string=3, fret=0)}
     assert edits.set_unison(both, "low", False).pins == ()
     with pytest.raises(BadInput, match="one stem"):
         edits.set_unison(lesson, "b0n1", True)

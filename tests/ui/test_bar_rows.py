@@ -25,7 +25,8 @@ def rows_of():
         bar(n("C4"), n("E4"), n("G4"), n("A4"), fine=True),
     )
     lesson = Lesson(
-        "l", "Study", piece, "ukulele", pins=(Pin("b0n1", 2, 0), Pin("b0n2", right="i")),
+        "l", "Study", piece, "ukulele",
+        pins=(Pin("b0n1", string=2, fret=0), Pin("b0n2", right="i")),
         notes=(BarNote("a", "sound", "x", 0, 2), BarNote("b", "form", "y", 3, 3)),
         sections=((0, "A"), (3, "B")),
     )  # fmt: skip

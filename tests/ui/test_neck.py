@@ -263,7 +263,9 @@ def test_a_double_click_pins_the_finger_as_it_is(neck_view, lesson_window):
     assert session.lesson.pins == ()
     QTest.mouseDClick(neck, Qt.MouseButton.LeftButton, pos=at)
     (pin,) = session.lesson.pins
-    assert pin == Pin(hands.id, hands.string, hands.fret, hands.left, hands.right)
+    assert pin == Pin(
+        hands.id, string=hands.string, fret=hands.fret, left=hands.left, right=hands.right
+    )
 
 
 def test_a_double_click_on_another_place_moves_the_note_once(neck_view, lesson_window):
@@ -273,7 +275,7 @@ def test_a_double_click_on_another_place_moves_the_note_once(neck_view, lesson_w
     at = neck.centre_of(*place)
     QTest.mouseClick(neck, Qt.MouseButton.LeftButton, pos=at)
     QTest.mouseDClick(neck, Qt.MouseButton.LeftButton, pos=at)
-    assert session.lesson.pins == (Pin(note, *place),)
+    assert session.lesson.pins == (Pin(note, string=place[0], fret=place[1]),)
 
 
 def test_the_reach_is_told_in_words_too(neck_view, lesson_window):

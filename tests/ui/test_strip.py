@@ -273,7 +273,9 @@ def test_the_menu_begins_a_teaching_note_about_the_chosen_notes(qtbot, score, wi
 # Tips.
 
 QUARTER = Note("n", Fraction(0), Fraction(1), Pitch("E", 0, 4))
-OPEN = FingeredNote("n", 0, Fraction(0), Fraction(1), 64, 1, 0, 0, "m", Fraction(1))
+OPEN = FingeredNote(
+    "n", 0, Fraction(0), Fraction(1), 64, string=1, fret=0, left=0, right="m", held=Fraction(1)
+)
 
 
 def test_a_tip_tells_place_and_both_lengths(score, window):

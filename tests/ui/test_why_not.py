@@ -134,7 +134,7 @@ def test_it_is_taken_as_pins_and_undone(qtbot, asking, settled):
     settled(window)
     session = window.session
     last = session.lesson.piece.bars[2].notes[3].id
-    assert session.lesson.pins == (Pin(last, 2, 8, 4, "a"),)
+    assert session.lesson.pins == (Pin(last, string=2, fret=8, left=4, right="a"),)
     assert window.choices.dialog is None
     hands = session.fingers.bar_hands.notes[3]
     assert (hands.string, hands.fret, hands.left, hands.right) == (2, 8, 4, "a")

@@ -335,4 +335,10 @@ def parse_pin(text: str) -> Pin:
         raise BadInput("--pin {text}: write it like n12=string:2,left:4.", text=text)
     if not 0 <= found.get("left", 0) <= 4:
         raise BadInput("--pin {text}: left fingers are 0 (open) to 4.", text=text)
-    return Pin(note, found.get("string"), found.get("fret"), found.get("left"), right)
+    return Pin(
+        note,
+        string=found.get("string"),
+        fret=found.get("fret"),
+        left=found.get("left"),
+        right=right,
+    )

@@ -8,6 +8,7 @@ from typing import Literal
 
 from workbench.language.fact import Fact
 from workbench.language.message import mark
+from workbench.music.model import NoteFingers
 
 #: How much a student can do already; what eases a fingering goes by it.
 Level = Literal["beginner", "easy", "middle", "advanced"]
@@ -23,24 +24,19 @@ STYLES: dict[Style, str] = {"i-m": "im", "m-a": "ma", "a-m-i": "ima", "thumb": "
 
 
 @dataclass(frozen=True)
-class Pin:
+class Pin(NoteFingers):
     """The teacher's word on one note. Fields left at None stay free.
 
-    ``string`` 1 is nearest the floor; ``left`` 0 (open) to 4; ``right`` one
-    of p i m a. ``apart``: a note that shares its sound with another voice is to lie on a
-    string of its own (a unison). The engine holds pins whatever they cost.
+    ``apart``: a note that shares its sound with another voice is to lie on a string of
+    its own (a unison). The engine holds pins whatever they cost.
     """
 
     note: str
-    string: int | None = None
-    fret: int | None = None
-    left: int | None = None
-    right: str | None = None
     apart: bool = False
 
 
 @dataclass(frozen=True)
-class FingeredNote:
+class FingeredNote(NoteFingers):
     """One note with both hands' fingers.
 
     ``string``/``fret``/``left`` are None where the note cannot be played
@@ -61,10 +57,6 @@ class FingeredNote:
     onset: Fraction
     duration: Fraction
     midi: int
-    string: int | None
-    fret: int | None
-    left: int | None
-    right: str | None
     held: Fraction
     cut_reason: Fact | None = None
     cut_kind: str = ""

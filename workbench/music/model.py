@@ -168,19 +168,29 @@ class PartInfo:
 
 
 @dataclass(frozen=True)
-class WrittenFingers:
-    """The fingering that the source prints at a note, None where it prints nothing.
+class NoteFingers:
+    """Where and with which fingers a note is played, None for what is not said: as the
+    source prints it, as the teacher wants it, as the engine found it.
 
     ``string`` 1 is nearest the floor; ``left`` 0 (open) to 4; ``right`` one of p i m a.
+    """
+
+    _: KW_ONLY
+    string: int | None = None
+    fret: int | None = None
+    left: int | None = None
+    right: str | None = None
+
+
+@dataclass(frozen=True)
+class WrittenFingers(NoteFingers):
+    """The fingering that the source prints at a note, None where it prints nothing.
+
     ``midi`` is the pitch as printed: a finger without its string speaks of that pitch alone.
     ``doubtful``: nothing in the score tells whether its part is a plucked instrument's.
     """
 
     note: str
-    string: int | None = None
-    fret: int | None = None
-    left: int | None = None
-    right: str | None = None
     midi: int | None = None
     doubtful: bool = False
 

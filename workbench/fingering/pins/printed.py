@@ -99,7 +99,13 @@ def _fits(piece: Piece, marks: Mapping[str, WrittenFingers], instrument: Instrum
 
 
 def _asked(written: WrittenFingers) -> Pin:
-    return Pin(written.note, written.string, written.fret, written.left, written.right)
+    return Pin(
+        written.note,
+        string=written.string,
+        fret=written.fret,
+        left=written.left,
+        right=written.right,
+    )
 
 
 def _slip(pin: Pin, note: Note, instrument: Instrument) -> bool:
@@ -125,7 +131,8 @@ def _meant(written: WrittenFingers, note: Note, instrument: Instrument) -> Pin:
     if place is None:
         return Pin(written.note, right=written.right)
     left = None if written.left is None or (written.left == 0) != (place[1] == 0) else written.left
-    return Pin(written.note, *place, left, written.right)
+    string, fret = place
+    return Pin(written.note, string=string, fret=fret, left=left, right=written.right)
 
 
 def _place(written: WrittenFingers, note: Note, instrument: Instrument) -> tuple[int, int] | None:

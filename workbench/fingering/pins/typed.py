@@ -66,7 +66,13 @@ def _figure(word: str, note: str) -> Pin | None:
     string, fret, left = (
         None if found[name] is None else int(found[name]) for name in ("string", "fret", "left")
     )
-    return Pin(note, string, fret, left, found["right"].lower() if found["right"] else None)
+    return Pin(
+        note,
+        string=string,
+        fret=fret,
+        left=left,
+        right=found["right"].lower() if found["right"] else None,
+    )
 
 
 def write_figures(pins: Sequence[Pin], notes: Sequence[Note]) -> str:

@@ -64,7 +64,7 @@ def rejected_reasons(lesson: Lesson) -> dict[RejectedNote, str]:
         note, string, fret, finger = row
         if note in lesson.piece.bar_of:
             try:
-                pins = (Pin(note, string, fret, finger),)
+                pins = (Pin(note, string=string, fret=fret, left=finger),)
                 out[row] = told(solver.why_not(lesson.piece.bar_of[note], pins).reason)
             except BadInput as fault:
                 out[row] = str(fault)

@@ -7,11 +7,11 @@ library keeps no plucking fingers and gives those of a chord to the chord as a w
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, fields, replace
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from xml.etree.ElementTree import Element
 
-from workbench.music.model import STEP_SEMITONES
+from workbench.music.model import STEP_SEMITONES, NoteFingers
 from workbench.music.parsing.partnames import names_another, names_plucked
 
 #: Part from 1, bar index, onset in the bar, MIDI number as written, grace or not.
@@ -20,26 +20,7 @@ _PLUCKING = "pima"
 _DEEPEST = 48  # no neck has more strings or frets than this
 
 
-@dataclass(frozen=True)
-class Marks:
-    """What is printed at a note; None where nothing is."""
-
-    string: int | None = None
-    fret: int | None = None
-    left: int | None = None
-    right: str | None = None
-
-    def over(self, other: Marks) -> Marks:
-        """These marks, and the other's where these say nothing."""
-        return Marks(*(
-            mine if mine is not None else theirs
-            for mine, theirs in (
-                (getattr(self, f.name), getattr(other, f.name)) for f in fields(Marks)
-            )
-        ))  # fmt: skip
-
-
-NOTHING = Marks()
+NOTHING = NoteFingers()
 
 
 @dataclass(frozen=True)
@@ -48,7 +29,7 @@ class PrintedMarks:
     that only repeat another staff of their part, and the parts (from 1) with finger numbers
     of which nothing tells whether a plucked instrument is meant."""
 
-    marks: Mapping[Place, Marks]
+    marks: Mapping[Place, NoteFingers]
     tab_staves: frozenset[tuple[int, int]] = frozenset()
     doubtful: frozenset[int] = frozenset()
 
@@ -64,7 +45,7 @@ def printed_fingering(root: Element) -> PrintedMarks:
     name, instrument or MIDI program. Those of a part that is another's (its name, a finger
     above 4, several staves) are left out; of all other parts they are kept as doubtful.
     """
-    marks: dict[Place, Marks] = {}
+    marks: dict[Place, NoteFingers] = {}
     tabs: set[tuple[int, int]] = set()
     doubtful: set[int] = set()
     heads = {e.get("id"): e for e in root.iter("score-part")}
@@ -85,7 +66,7 @@ class _Part:
     def __init__(self, number: int) -> None:
         self.number = number
         self.divisions = Fraction(1)
-        self.marks: dict[Place, Marks] = {}
+        self.marks: dict[Place, NoteFingers] = {}
         self.tabs: set[int] = set()
         self.tablature = self.octave_clef = self.many_fingers = False
         self.played: dict[int, set[tuple[int, Fraction, int]]] = {}  # by staff
@@ -144,7 +125,7 @@ class _Part:
             )
             marks = _marks(technical)
             if marks != NOTHING:
-                self.marks[place] = self.marks.get(place, NOTHING).over(marks)
+                self.marks[place] = both(self.marks.get(place, NOTHING), marks)
 
     def plucked(self, head: Element | None) -> bool | None:
         """Whether the part, called so in the part list, is a plucked, fretted instrument's;
@@ -188,7 +169,17 @@ def _plucked_program(program: int) -> bool:
     return 25 <= program <= 32 or program == 106
 
 
-def _marks(technical: Element) -> Marks:
+def both(one: NoteFingers, other: NoteFingers) -> NoteFingers:
+    """The first one's marks, and the other's where it says nothing."""
+    return NoteFingers(
+        string=other.string if one.string is None else one.string,
+        fret=other.fret if one.fret is None else one.fret,
+        left=other.left if one.left is None else one.left,
+        right=other.right if one.right is None else one.right,
+    )
+
+
+def _marks(technical: Element) -> NoteFingers:
     found = NOTHING
     string = _number(technical.findtext("string"))
     fret = _number(technical.findtext("fret"))

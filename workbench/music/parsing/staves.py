@@ -8,8 +8,8 @@ from typing import Any
 
 from workbench.language.message import Message, PitchName
 from workbench.music.errors import BadInput
-from workbench.music.model import WEDGE_END, WEDGES, ChordName, Dynamic, Pitch
-from workbench.music.parsing.fingerxml import NONE_PRINTED, NOTHING, Marks, PrintedMarks
+from workbench.music.model import WEDGE_END, WEDGES, ChordName, Dynamic, NoteFingers, Pitch
+from workbench.music.parsing.fingerxml import NONE_PRINTED, NOTHING, PrintedMarks, both
 
 _MARKS = {
     "Staccato": "staccato",
@@ -45,7 +45,7 @@ class RawNote:
     slur_starts: frozenset[int] = frozenset()  # which slurs of the part begin here
     slur_stops: frozenset[int] = frozenset()
     articulations: tuple[str, ...] = ()
-    marks: Marks = NOTHING
+    marks: NoteFingers = NOTHING
 
 
 @dataclass
@@ -251,7 +251,7 @@ def merge_ties(notes: list[RawNote], starts: list[Fraction]) -> list[RawNote]:
                 whole.slur_starts = begun - note.slur_stops
                 whole.slur_stops |= note.slur_stops - begun
                 whole.articulations = tuple(dict.fromkeys(whole.articulations + note.articulations))
-                whole.marks = whole.marks.over(note.marks)
+                whole.marks = both(whole.marks, note.marks)
                 ends[place] = (at + note.duration, note.bar)
                 if note.tie == "stop":
                     open_[name].remove(place)

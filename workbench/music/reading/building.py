@@ -343,7 +343,13 @@ def _filled(
         out.append(replace(bar, notes=notes))
         written += [
             WrittenFingers(
-                note.id, m.string, m.fret, m.left, m.right, note.midi, n.part in doubtful
+                note.id,
+                string=m.string,
+                fret=m.fret,
+                left=m.left,
+                right=m.right,
+                midi=note.midi,
+                doubtful=n.part in doubtful,
             )
             for note, n in zip(notes, rows, strict=True)
             if (m := n.marks) != NOTHING

@@ -156,11 +156,11 @@ class EntryTable(QTableWidget):
             return replace(pin, left=number if number is not None and number <= 4 else None)
         left = pin.left
         if column == STRING:
-            pin = Pin(pin.note, number, None, None, pin.right)
+            pin = Pin(pin.note, string=number, fret=None, left=None, right=pin.right)
         else:
             places = self._instrument.places(note.midi)
             string = pin.string if (pin.string, number) in places else None
-            pin = Pin(pin.note, string, number, None, pin.right)
+            pin = Pin(pin.note, string=string, fret=number, left=None, right=pin.right)
         pin = complete(pin, note, self._instrument)
         stays = left and pin.fret != 0
         return replace(pin, left=left) if stays else pin

@@ -187,7 +187,10 @@ class RejectedDialog(Asking):
         lesson, session, before = self._lesson, self._session, self._session.fingers.fingering
         if before is None:
             return
-        mine = {row[0]: Pin(*row) for row in self.other_rows}
+        mine = {
+            note: Pin(note, string=string, fret=fret, left=left)
+            for note, string, fret, left in self.other_rows
+        }
         pins = (*(p for p in lesson.pins if p.note not in mine), *mine.values())
 
         def work(progress: object) -> object:

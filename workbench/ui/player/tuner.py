@@ -39,7 +39,8 @@ def string_tones(instrument: Instrument, strings: tuple[int, ...]) -> tuple[Piec
         bars.append(
             Bar(index=index, number=str(string), time_signature=(4, 4), length=BEATS, notes=(note,))
         )
-        hand = FingeredNote(note.id, index, note.onset, BEATS, midi, string, 0, 0, "p", BEATS)
+        hand = FingeredNote(note.id, index, note.onset, BEATS, midi,
+                            string=string, fret=0, left=0, right="p", held=BEATS)  # fmt: skip
         hands.append(FingeredBar(index, str(string), (hand,)))
     piece = Piece(say("Tuner tones"), tuple(bars), tempo=60.0)
     return piece, Fingering(0, True, tuple(hands), Audit(len(bars), 0, 1.0))

@@ -129,8 +129,9 @@ class Pen(QObject):
                 if pin is not None and pin.string is not None and pin.fret is not None:
                     same = known and (known.string, known.fret) == (pin.string, pin.fret)
                     known = known if same else FingeredNote(
-                        note.id, bar.index, note.onset, note.duration, note.midi, pin.string,
-                        pin.fret, pin.left, pin.right, note.duration, pinned=True,
+                        note.id, bar.index, note.onset, note.duration, note.midi,
+                        string=pin.string, fret=pin.fret, left=pin.left, right=pin.right,
+                        held=note.duration, pinned=True,
                     )  # fmt: skip
                 if known is not None:
                     row.append(replace(known, bar=bar.index, onset=note.onset))
