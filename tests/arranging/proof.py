@@ -22,6 +22,7 @@ from pathlib import Path
 from tests.fingering.excerpts import files
 from tests.fingering.hand_check import complaints, tip
 from workbench.arranging.arrange import Arranged, arrange
+from workbench.arranging.ceiling import cut_off
 from workbench.arranging.keys import by_key, candidate_keys
 from workbench.arranging.weights import TOP_FRET
 from workbench.arranging.words import sentence
@@ -108,7 +109,7 @@ def measure(into: Figures, name: str, source: Piece, wood: Instrument, hand: Han
     """Arrange and finger a piece, and add what is found."""
     placed = arrange(source, wood, hand=hand)
     done = placed.piece
-    fingering = solve(done, wood, hand)
+    fingering = solve(done, cut_off(wood, done, TOP_FRET), hand)
     into.pieces += 1
     _tune(into, name, source, placed)
     _hand(into, name, done, fingering, wood, hand)

@@ -12,6 +12,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
 from workbench.arranging.arrange import key_cost, moves
+from workbench.arranging.ceiling import cut_off
 from workbench.arranging.laying import laid_piece, needed_cuts
 from workbench.arranging.options import Options
 from workbench.arranging.parts import led
@@ -222,7 +223,8 @@ def _fingered(
     laid = _cut(search, laid, one.transposition)
     done, _ = laid_piece(transposed(piece, shift), search.texture, laid, search.options, shift)
     part = excerpt(done)
-    got = solve(part, search.options.instrument, hand, settings=settings)
+    neck = cut_off(search.options.instrument, part, search.options.wishes.top_fret)
+    got = solve(part, neck, hand, settings=settings)
     effort = got.cost / 1000 / max(1, len(part.notes))
     stuck = sum(1 for bar in got.bars for note in bar.notes if note.impossible)
     # the excerpt speaks for the whole

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from workbench.arranging.ceiling import seated
 from workbench.arranging.changes import (
     COVERS,
     DOUBLED,
@@ -68,7 +69,7 @@ def needed_cuts(
         for m in range(cut, sounds.until[i]):
             heard = [pitch[j] or 0 for j in (*alive[m], i)]
             fits = as_written or sounds.sounds[i].role == TUNE or _at_ease(tuple(heard), options)
-            if not fits or _covers(sounds, pitch, i, m) or not _strings_for(heard, options):
+            if not fits or _covers(sounds, pitch, i, m) or not seated(heard, options.where):
                 cuts[i] = m
                 break
             alive[m].append(i)
@@ -107,22 +108,6 @@ def _meetings(sounds: Texture, laid: Laid, pitch: Sequence[int | None]) -> dict[
                 out[i] = m
                 break
     return out
-
-
-def _strings_for(pitches: list[int], options: Options) -> bool:
-    """Whether every pitch can have a string of its own."""
-    taken: dict[int, int] = {}
-
-    def seat(i: int, asked: set[int]) -> bool:
-        for string, _ in options.where(pitches[i]):
-            if string not in asked:
-                asked.add(string)
-                if string not in taken or seat(taken[string], asked):
-                    taken[string] = i
-                    return True
-        return False
-
-    return all(seat(i, set()) for i in range(len(pitches)))
 
 
 def _at_ease(pitches: tuple[int, ...], options: Options) -> bool:
