@@ -109,7 +109,8 @@ class Options:
                 cost += w[f"{line}_leaves"]
             if heard.ceiling is not None:
                 if high > heard.ceiling or (high == heard.ceiling and heard.below):
-                    cost += w["above_rest" if heard.rest else "tune_covered"]
+                    free = heard.rest and not self._below(heard)
+                    cost += w["above_rest" if free else "tune_covered"]
                 elif high == heard.ceiling - 1 and heard.below != 1:
                     cost += w["rub"]
             found.append((k, cost))
@@ -122,12 +123,15 @@ class Options:
             return 0 if heard.wanted == GONE else UNHEARD
         term = _OUT[heard.role]
         cost = self.weights[term]
-        if heard.role != TUNE and heard.ceiling is not None:
-            below = (heard.midi + 12 * k for k in OCTAVES if heard.midi + 12 * k < heard.ceiling)
-            if not any(self.where(m) for m in below):
-                none = "bass_none" if heard.role == BASS else "inner_none"
-                cost = min(cost, self.weights[none])
+        if heard.role != TUNE and heard.ceiling is not None and not self._below(heard):
+            none = "bass_none" if heard.role == BASS else "inner_none"
+            cost = min(cost, self.weights[none])
         return cost * 3 // 2 if heard.role == BASS and heard.strong else cost
+
+    def _below(self, heard: HeardSound) -> bool:
+        """Whether the instrument has the sound in an octave below the tune."""
+        top = 128 if heard.ceiling is None else heard.ceiling
+        return any(self.where(m) for k in OCTAVES if (m := heard.midi + 12 * k) < top)
 
     def height(self, fret: int, tune: bool = False) -> int:
         """What a stopped note costs by its fret alone."""
