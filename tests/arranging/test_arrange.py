@@ -309,6 +309,14 @@ def test_a_bass_while_the_tune_rests_may_lie_above_it_but_never_under_its_notes(
     assert all(n.midi < top for n in now.notes if n.voice == 2)
 
 
+def test_above_a_resting_tune_goes_only_what_has_no_octave_below_it():
+    made = piece("- E4 - E4", "A3 - A3 -")
+    low = arrange(made, instrument("ukulele-low-g"), transpose=0)
+    assert all(n.midi < 64 for n in low.piece.notes if n.voice == 2)
+    high = arrange(made, UKULELE, transpose=0).piece
+    assert [n.midi for n in high.notes if n.voice == 2] == [69, 69]
+
+
 def test_what_would_ring_above_the_tune_ends_and_says_so():
     made = piece("- E4 D4 C4", "G3:4")
     done = arrange(made, UKULELE, transpose=0)
