@@ -17,7 +17,7 @@ from typing import NoReturn
 
 from workbench import __version__
 from workbench.commands import VERBS
-from workbench.commands.faults import fault_sentence, file_sentence, library_sentence
+from workbench.commands.one_sentence import fault_sentence, file_sentence, library_sentence
 from workbench.commands.output import quiet_stdout, show
 from workbench.language import speech
 from workbench.music.errors import BadInput

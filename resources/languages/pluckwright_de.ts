@@ -1633,7 +1633,7 @@
         <translation>Eine Notenzeile als PDF oder PNG</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>A system library is missing ({fault}); run python3 installer/start.py, which names the packages to install.</source>
         <translation>Eine Systembibliothek fehlt ({fault}); führen Sie python3 installer/start.py aus, das die nötigen Pakete nennt.</translation>
     </message>
@@ -2007,11 +2007,9 @@
         <translation>Takt {bars}: Keine Hand kann alle Noten, an denen Sie festhalten, zugleich spielen; geben Sie zuerst eine davon auf oder erlauben Sie höhere Bünde.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/handout/sheets/pack.py"/>
         <location filename="../../workbench/handout/sheets/pack_words.py"/>
-        <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>Bar {bar}</source>
         <translation>Takt {bar}</translation>
     </message>
@@ -2205,7 +2203,7 @@
         <translation>Takt {first} bis {last}: „{piece}“ hat {count} Takte; nennen Sie einen ersten und einen letzten davon.</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>Bars {first}–{last}</source>
         <translation>Takt {first}–{last}</translation>
     </message>
@@ -5471,8 +5469,7 @@
         <translation>Pedaltasten</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/parts/words.py"/>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <location filename="../../workbench/ui/writing/marks.py"/>
         <source>Pickup</source>
         <translation>Auftakt</translation>
@@ -5483,7 +5480,7 @@
         <translation>Auftakt vor dem ersten Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/handout/parts/words.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>Pickup to bar {bar}</source>
         <translation>Auftakt bis Takt {bar}</translation>
     </message>
@@ -5843,7 +5840,7 @@
         <translation>R</translation>
     </message>
     <message>
-        <location filename="../../workbench/ui/neck/reach.py"/>
+        <location filename="../../workbench/fingering/telling/reaches.py"/>
         <source>Reach {reach} mm of {comfort} mm in comfort.</source>
         <translation>Spannweite {reach} mm von bequemen {comfort} mm.</translation>
     </message>
@@ -7103,7 +7100,7 @@
         <translation>Die Übung ist gespeichert: {path}</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>The file</source>
         <translation>Die Datei</translation>
     </message>
@@ -7169,11 +7166,6 @@
         <location filename="../../workbench/teaching/lessons/sectioning.py"/>
         <source>The first section has none before it to join; give it a letter.</source>
         <translation>Vor dem ersten Teil gibt es keinen, mit dem er verbunden werden könnte; geben Sie ihm einen Buchstaben.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/files/pdf.py"/>
-        <source>The folder {folder} does not exist; make it or choose another.</source>
-        <translation>Den Ordner {folder} gibt es nicht; legen Sie ihn an oder wählen Sie einen anderen.</translation>
     </message>
     <message>
         <location filename="../../workbench/engraving/app.py"/>
@@ -7358,27 +7350,27 @@
         <translation>Der Lektionsspeicher {file} soll von {found} auf {known} gebracht werden, aber daneben lässt sich keine Kopie ablegen ({fault}); schaffen Sie Platz oder ändern Sie die Rechte des Ordners.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} cannot be opened for writing; check that its folder is there and may be written to, or name another place in PLUCKWRIGHT_DB.</source>
         <translation>Der Lektionsspeicher {place} kann nicht zum Schreiben geöffnet werden; prüfen Sie, ob sein Ordner da ist und beschrieben werden darf, oder nennen Sie in PLUCKWRIGHT_DB einen anderen Ort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} cannot be reached; check the server and the network and try again.</source>
         <translation>Der Lektionsspeicher {place} ist nicht erreichbar; prüfen Sie Server und Netz und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} cannot be read or written, for the disk reports an error, and nothing was changed; check the disk and its free room.</source>
         <translation>Der Lektionsspeicher {place} kann nicht gelesen oder geschrieben werden, weil der Datenträger einen Fehler meldet, und nichts wurde geändert; prüfen Sie den Datenträger und seinen freien Platz.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} cannot grow, for the disk is full, and nothing was changed; make room and try again.</source>
         <translation>Der Lektionsspeicher {place} kann nicht wachsen, weil der Datenträger voll ist, und nichts wurde geändert; schaffen Sie Platz und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} is being written by another program just now; close the other one or try again in a moment.</source>
         <translation>In den Lektionsspeicher {place} schreibt gerade ein anderes Programm; schließen Sie es oder versuchen Sie es gleich noch einmal.</translation>
     </message>
@@ -7388,12 +7380,12 @@
         <translation>Der Lektionsspeicher {place} ist beschädigt ({what}); stellen Sie eine Sicherung wieder her: Lektion, Aufbewahren, Sicherungen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} is damaged and was left as it is; put a copy of it back, or move it away to start a new one.</source>
         <translation>Der Lektionsspeicher {place} ist beschädigt und wurde nicht angetastet; spielen Sie eine Kopie zurück oder verschieben Sie ihn, um einen neuen zu beginnen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} is no lesson store (or is damaged) and was left as it is; put a copy of it back, or name another place in PLUCKWRIGHT_DB.</source>
         <translation>Der Lektionsspeicher {place} ist kein Lektionsspeicher (oder beschädigt) und wurde nicht angetastet; spielen Sie eine Kopie zurück oder nennen Sie in PLUCKWRIGHT_DB einen anderen Ort.</translation>
     </message>
@@ -7408,12 +7400,12 @@
         <translation>Der Lektionsspeicher {place} ist in Ordnung.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} may not be read or written; change the rights of the file and its folder, or name another place in PLUCKWRIGHT_DB.</source>
         <translation>Der Lektionsspeicher {place} darf nicht gelesen oder geschrieben werden; ändern Sie die Rechte der Datei und ihres Ordners oder nennen Sie in PLUCKWRIGHT_DB einen anderen Ort.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The lesson store {place} may only be read, so nothing was saved; change the rights of the file and its folder, or name another place in PLUCKWRIGHT_DB.</source>
         <translation>Der Lektionsspeicher {place} ist schreibgeschützt, deshalb wurde nichts gespeichert; ändern Sie die Rechte der Datei und ihres Ordners oder nennen Sie in PLUCKWRIGHT_DB einen anderen Ort.</translation>
     </message>
@@ -7529,7 +7521,7 @@
         <translation>Die Stelle wird noch einmal gespielt und endet beim zweiten Mal anders; den Sprung vorher sehen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/music/edits/line.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>The pickup</source>
         <translation>Der Auftakt</translation>
     </message>
@@ -7745,17 +7737,17 @@
         <translation>Der gewählte Ton</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The server has no database for the lesson store {place}; check its name in PLUCKWRIGHT_DB, or have it made.</source>
         <translation>Der Server hat keine Datenbank für den Lektionsspeicher {place}; prüfen Sie den Namen in PLUCKWRIGHT_DB, oder lassen Sie sie anlegen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The server lets this user only look at the lesson store {place}, so nothing was saved; ask whoever looks after the server for the right to write.</source>
         <translation>Der Server lässt diesen Benutzer den Lektionsspeicher {place} nur ansehen, daher wurde nichts gespeichert; bitten Sie den Betreuer des Servers um das Recht zu schreiben.</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/faults.py"/>
+        <location filename="../../workbench/store/refusals.py"/>
         <source>The server of the lesson store {place} does not let this user in; check the user's name and password in PLUCKWRIGHT_DB.</source>
         <translation>Der Server des Lektionsspeichers {place} lässt diesen Benutzer nicht ein; prüfen Sie Benutzernamen und Passwort in PLUCKWRIGHT_DB.</translation>
     </message>
@@ -8064,7 +8056,7 @@
         <translation>Dieser Computer hat kein brauchbares Tongerät; bitte den Klang als WAV-Datei speichern (Klang, Klang exportieren) und anderswo abspielen.</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>This is a fault of ours ({what}); {report}.</source>
         <translation>Das ist ein Fehler von uns ({what}); {report}.</translation>
     </message>
@@ -9496,7 +9488,7 @@
         <translation>Takt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>bar {bars}</source>
         <translation>Takt {bars}</translation>
     </message>
@@ -9504,8 +9496,6 @@
         <location filename="../../workbench/handout/parts/grips.py"/>
         <location filename="../../workbench/handout/parts/words.py"/>
         <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
-        <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>bar {bar}</source>
         <translation>Takt {bar}</translation>
     </message>
@@ -9520,7 +9510,7 @@
         <translation>Takt {bar}, Schlag {beat}: {why}</translation>
     </message>
     <message>
-        <location filename="../../workbench/language/names.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
         <location filename="../../workbench/ui/paper/handout_dialog.py"/>
         <location filename="../../workbench/ui/views/script/page.py"/>
@@ -9546,7 +9536,7 @@
     </message>
     <message>
         <location filename="../../workbench/handout/sheets/grip_sheet.py"/>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>bars {bars}</source>
         <translation>Takt {bars}</translation>
@@ -9637,17 +9627,17 @@
         <translation>nicht lesbar</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>cannot be read or written, for the disk reports an error; try another disk</source>
         <translation>kann nicht gelesen oder geschrieben werden, weil der Datenträger einen Fehler meldet; versuchen Sie es mit einem anderen</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>cannot be written, for the disk is full; make room or choose another disk</source>
         <translation>kann nicht geschrieben werden, weil der Datenträger voll ist; schaffen Sie Platz oder wählen Sie einen anderen</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>cannot be written, for the system sets a limit to the size of files</source>
         <translation>kann nicht geschrieben werden, weil das System die Dateigröße begrenzt</translation>
     </message>
@@ -10599,12 +10589,12 @@
         <translation>Trugschluss</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>is a folder that is not empty; choose another name</source>
         <translation>ist ein Ordner, der nicht leer ist; wählen Sie einen anderen Namen</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>is a folder; name a file</source>
         <translation>ist ein Ordner; nennen Sie eine Datei</translation>
     </message>
@@ -10614,17 +10604,17 @@
         <translation>wird gelesen …</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>is in the way; choose another name</source>
         <translation>ist im Weg; wählen Sie einen anderen Namen</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>is not there; check the name and the folder</source>
         <translation>ist nicht vorhanden; prüfen Sie Namen und Ordner</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>is too long a name; choose a shorter one</source>
         <translation>hat einen zu langen Namen; wählen Sie einen kürzeren</translation>
     </message>
@@ -10837,12 +10827,12 @@
         <translation>den Ton wieder freigeben (oder den ganzen Takt)</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>lies on a disk that may only be read; choose another place</source>
         <translation>liegt auf einem schreibgeschützten Datenträger; wählen Sie einen anderen Ort</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>lies under something that is no folder; choose another place</source>
         <translation>liegt unter etwas, das kein Ordner ist; wählen Sie einen anderen Ort</translation>
     </message>
@@ -10895,7 +10885,7 @@
         <translation>m, Mittelfinger</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>may not be read or written; choose another place or change its rights</source>
         <translation>darf nicht gelesen oder geschrieben werden; wählen Sie einen anderen Ort oder ändern Sie die Rechte</translation>
     </message>
@@ -11008,7 +10998,7 @@
         <translation>kein</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>no bar</source>
         <translation>kein Takt</translation>
     </message>
@@ -11451,14 +11441,13 @@
     <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <location filename="../../workbench/commands/read.py"/>
-        <location filename="../../workbench/language/names.py"/>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <location filename="../../workbench/teaching/scripts/files.py"/>
         <source>pickup</source>
         <translation>Auftakt</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <source>pickup, {bars}</source>
         <translation>Auftakt, {bars}</translation>
     </message>
@@ -11550,12 +11539,12 @@
         <translation>Durchspielen</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>please report it</source>
         <translation>bitte melden Sie ihn</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/faults.py"/>
+        <location filename="../../workbench/commands/one_sentence.py"/>
         <source>please report it with the file {log}</source>
         <translation>bitte melden Sie ihn mit der Datei {log}</translation>
     </message>
@@ -12319,9 +12308,7 @@
         <translation>die gleichnamige Molltonart</translation>
     </message>
     <message>
-        <location filename="../../workbench/language/names.py"/>
-        <location filename="../../workbench/music/edits/line.py"/>
-        <location filename="../../workbench/ui/choices/why_not.py"/>
+        <location filename="../../workbench/music/bar_names.py"/>
         <location filename="../../workbench/ui/views/script/page.py"/>
         <source>the pickup</source>
         <translation>Auftakt</translation>
@@ -13027,12 +13014,12 @@ Ihr Text</translation>
         <translation>{beats} Viertel pro Minute.</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/beats.py"/>
         <source>{beat} and</source>
         <translation>{beat} und</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/bars/strokes.py"/>
+        <location filename="../../workbench/music/beats.py"/>
         <source>{beat} and a bit</source>
         <translation>{beat} und etwas</translation>
     </message>
@@ -14181,26 +14168,6 @@ Ihr Text</translation>
         <translation>{n}-mal</translation>
     </message>
     <message>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
-        <source>{n}nd</source>
-        <translation>{n}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
-        <source>{n}rd</source>
-        <translation>{n}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
-        <source>{n}st</source>
-        <translation>{n}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/teaching/lessons/bar_rows.py"/>
-        <source>{n}th</source>
-        <translation>{n}.</translation>
-    </message>
-    <message>
         <location filename="../../workbench/arranging/words.py"/>
         <source>{octaves} and {interval}</source>
         <translation>{octaves} und {interval}</translation>
@@ -14221,31 +14188,14 @@ Ihr Text</translation>
         <translation>{part} einer Viertel</translation>
     </message>
     <message>
-        <location filename="../../workbench/store/archive.py"/>
-        <source>{path} cannot be written ({fault}); choose another place.</source>
-        <translation>{path} lässt sich nicht schreiben ({fault}); wählen Sie einen anderen Ort.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/sheets/pack.py"/>
-        <location filename="../../workbench/sound/files.py"/>
-        <source>{path} cannot be written ({reason}); choose another place.</source>
-        <translation>{path} kann nicht geschrieben werden ({reason}); wählen Sie einen anderen Ort.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/files/text_file.py"/>
-        <location filename="../../workbench/ui/paper/exercise_files.py"/>
+        <location filename="../../workbench/music/files.py"/>
         <source>{path} cannot be written ({why}); choose another place.</source>
         <translation>{path} kann nicht geschrieben werden ({why}); wählen Sie einen anderen Ort.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/files.py"/>
-        <source>{path} cannot be written into {parent}: {reason}; choose another folder or make room.</source>
-        <translation>{path} kann nicht in {parent} geschrieben werden: {reason}; wählen Sie einen anderen Ordner oder schaffen Sie Platz.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/files/pdf.py"/>
-        <source>{path} could not be written ({why}); free some space or choose another folder.</source>
-        <translation>{path} konnte nicht geschrieben werden ({why}); schaffen Sie Platz oder wählen Sie einen anderen Ordner.</translation>
+        <source>{path} cannot be written: the folder {folder} does not exist; make it or choose another.</source>
+        <translation>{path} kann nicht geschrieben werden: Den Ordner {folder} gibt es nicht; legen Sie ihn an oder wählen Sie einen anderen.</translation>
     </message>
     <message>
         <location filename="../../workbench/music/reading/loading.py"/>
@@ -14270,11 +14220,6 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/music/files.py"/>
-        <source>{path} is a folder; give the name of a file to write.</source>
-        <translation>{path} ist ein Ordner; geben Sie den Namen einer Datei an.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/files/text_file.py"/>
         <source>{path} is a folder; name the file to write in it.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die darin geschrieben werden soll.</translation>
     </message>
@@ -14282,11 +14227,6 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/output.py"/>
         <source>{path} is a folder; name the file to write, such as {name}.</source>
         <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {name}.</translation>
-    </message>
-    <message>
-        <location filename="../../workbench/handout/files/pdf.py"/>
-        <source>{path} is a folder; name the file to write, such as {path}/handout.pdf.</source>
-        <translation>{path} ist ein Ordner; nennen Sie die Datei, die geschrieben werden soll, etwa {path}/handout.pdf.</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/arrange.py"/>

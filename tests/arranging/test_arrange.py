@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 from itertools import permutations
+from typing import get_args
 
 import pytest
 from hypothesis import given, settings
@@ -12,7 +13,7 @@ from hypothesis import strategies as st
 
 from tests.arranging.make import piece, pieces
 from workbench.arranging.arrange import arrange
-from workbench.arranging.changes import KINDS
+from workbench.arranging.changes import ChangeKind
 from workbench.arranging.decisions import Decision
 from workbench.arranging.transpose import shift_by, transposed
 from workbench.arranging.weights import STRICT, Wishes
@@ -58,7 +59,7 @@ def test_every_note_fits_and_every_difference_is_accounted_for(made, name, semit
     assert set(now) <= set(plain)
     # no note needs a fret above the one wished for
     assert all(any(f <= 10 for _, f in wood.places(n.midi)) for n in now.values())
-    assert all(c.kind in KINDS and sentence(c).endswith(".") for c in got.changes)
+    assert all(c.kind in get_args(ChangeKind) and sentence(c).endswith(".") for c in got.changes)
     assert (got.transposition - semitones) % 12 == 0
     # never more at once than there are strings; two stems of one sound are one sound
     timed = [

@@ -37,8 +37,9 @@ def lesson_and_options():
     choices = (HandoutOptions(), HandoutOptions(large=True), HandoutOptions(audience="teacher"))
     for lesson in demo_lessons():
         player = instrument(lesson.instrument, lesson.capo)
-        fingering = solve(lesson.piece, player, hand(lesson.hand), settings=lesson.settings,
-                          pins=lesson.pins)
+        fingering = solve(
+            lesson.piece, player, hand(lesson.hand), settings=lesson.settings, pins=lesson.pins
+        )
         for options in choices:
             if Handout(lesson, fingering, options).count == PAGES:
                 return lesson, fingering, options
@@ -71,8 +72,12 @@ def by_matplotlib(counts) -> bytes:
             figure = Figure(figsize=(8.27, 11.69))
             FigureCanvasPdf(figure)
             for k in range(texts):
-                figure.text(0.05 + 0.9 * (k % 20) / 20, 0.05 + 0.9 * (k // 20 % 60) / 60,
-                            "wait 3", fontsize=8)
+                figure.text(
+                    0.05 + 0.9 * (k % 20) / 20,
+                    0.05 + 0.9 * (k // 20 % 60) / 60,
+                    "wait 3",
+                    fontsize=8,
+                )
             for k in range(shapes):
                 corner = (0.05 + 0.9 * (k % 40) / 40, 0.05 + 0.9 * (k // 40 % 60) / 60)
                 figure.add_artist(Rectangle(corner, 0.01, 0.004, color="black"))
@@ -97,8 +102,10 @@ def test_a_four_page_handout_is_soon_made(benchmark, lesson_and_options):
     mine, other = statistics.median(ours), statistics.median(theirs)
     texts, shapes = (sum(c[k] for c in counts) for k in (0, 1))
     benchmark.extra_info.update(ours_s=mine, matplotlib_s=other, ratio=mine / other)
-    print(f"\n{PAGES} pages, {texts} strings and {shapes} shapes: handout {mine:.2f} s, "
-          f"matplotlib {other:.2f} s")
+    print(
+        f"\n{PAGES} pages, {texts} strings and {shapes} shapes: handout {mine:.2f} s, "
+        f"matplotlib {other:.2f} s"
+    )
     assert mine / other < 1.5
 
 

@@ -17,10 +17,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from tests.sound.notes_made import song
+from workbench.store.setting_names import LAST_LESSON
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.services import Services
-from workbench.ui.bench.session import LAST_LESSON
 from workbench.ui.window import app as ui_app
 
 BARE = """

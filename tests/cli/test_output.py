@@ -7,8 +7,9 @@ from fractions import Fraction
 
 import pytest
 
-from workbench.commands.output import Result, beat, show, table
+from workbench.commands.output import Result, show, table
 from workbench.language.speech import choose
+from workbench.music.beats import beat_at, beat_in_digits
 from workbench.music.model import Bar
 
 
@@ -24,7 +25,7 @@ from workbench.music.model import Bar
 )
 def test_beats_are_counted_as_musicians_do(onset, signature, length, pickup, said):
     bar = Bar(0, "1", signature, Fraction(length), pickup=pickup)
-    assert beat(Fraction(onset), bar) == said
+    assert beat_in_digits(beat_at(bar, Fraction(onset)), "+") == said
 
 
 def test_columns_line_up():

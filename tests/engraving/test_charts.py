@@ -156,7 +156,7 @@ def test_demands_are_drawn_hardest_on_top(lesson, fingering):
     scale = max(long) / max(levels)
     assert long == pytest.approx([x * scale for x in levels], abs=0.2)
     assert {"estimate", "teacher's grade"} <= set(texts(chart))
-    assert judged.estimate.words in chart.words
+    assert str(judged.estimate.words) in chart.words
     assert "teacher's grade" not in texts(demands_chart(judged.features, judged.estimate, FORM))
 
 
@@ -196,7 +196,5 @@ def test_words_beside_the_plots_keep_clear_of_one_another(lesson, fingering, lan
 def test_a_piece_in_one_part_has_no_letters_over_its_chart():
     made, _ = build(bar_of(n("C4", 4)), bar_of(n("D4", 4)))
     assert section_starts(Lesson("x", "X", made, "ukulele")) == ()
-    two, _ = build(
-        bar_of(n("C4", 4), section="A"), bar_of(n("D4", 4), section="B")
-    )
+    two, _ = build(bar_of(n("C4", 4), section="A"), bar_of(n("D4", 4), section="B"))
     assert section_starts(Lesson("x", "X", two, "ukulele")) == ((0, "A"), (1, "B"))

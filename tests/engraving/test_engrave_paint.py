@@ -53,8 +53,9 @@ def parts(flat, ground=None):
         if kind == "staff":
             for line in group.findall(f"{SVG}rect"):
                 group.remove(line)
-    marks = [g.get("id") for g in etree.fromstring(flat.svg).iter(f"{SVG}g")
-             if g.get("class") == "fing"]
+    marks = [
+        g.get("id") for g in etree.fromstring(flat.svg).iter(f"{SVG}g") if g.get("class") == "fing"
+    ]
     alone = {}
     for mark in marks:
         root = etree.fromstring(flat.svg)

@@ -27,8 +27,9 @@ MOST_BARS = 100
 @pytest.mark.parametrize("large", [False, True])
 def test_finger_marks_of_the_shipped_lessons_stand_free(lesson, large) -> None:
     player = instrument(lesson.instrument, lesson.capo)
-    fingering = solve(lesson.piece, player, hand(lesson.hand), settings=lesson.settings,
-                      pins=lesson.pins)
+    fingering = solve(
+        lesson.piece, player, hand(lesson.hand), settings=lesson.settings, pins=lesson.pins
+    )
     handout = Handout(lesson, fingering, HandoutOptions(large=large))
     assert [c for s in handout.systems() for c in collisions(s)] == []
     assert sum(len(mark_rects(s)) for s in handout.systems()) > 20

@@ -24,8 +24,9 @@ from workbench.language.speech import choose
 def pdf_of(**options) -> bytes:
     made = lesson(techniques=("pickup",))
     extras = Extras(history=(("2026-03-12", "Version 'first'"),))
-    return Handout(made, fingered(made.piece, instrument("ukulele")), HandoutOptions(**options),
-                   extras).pdf()
+    return Handout(
+        made, fingered(made.piece, instrument("ukulele")), HandoutOptions(**options), extras
+    ).pdf()
 
 
 @pytest.fixture(scope="module")
@@ -137,11 +138,21 @@ def test_text_read_back_is_the_lesson(teacher) -> None:
     made = lesson()
     for note in made.notes:
         assert note.text.replace("*", "") in whole
-    for words in (made.title, made.student, "2026-03-12 Version 'first'", "Legato audit",
-                  "Script", "pickup", "Effort and cut notes along the bars"):
+    for words in (
+        made.title,
+        made.student,
+        "2026-03-12 Version 'first'",
+        "Legato audit",
+        "Script",
+        "pickup",
+        "Effort and cut notes along the bars",
+    ):
         assert words in whole, words
-    figures = [str(n["/Alt"]) for p, n in elements(teacher.trailer["/Root"]["/StructTreeRoot"])
-               if p[-1] == "Figure"]
+    figures = [
+        str(n["/Alt"])
+        for p, n in elements(teacher.trailer["/Root"]["/StructTreeRoot"])
+        if p[-1] == "Figure"
+    ]
     for bar in made.piece.bars:
         for chord in bar.chords:
             assert any(chord.text.replace("b", "♭") in words for words in figures)

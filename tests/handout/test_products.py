@@ -39,9 +39,7 @@ def test_a_folded_booklet_reads_in_order(count):
     sides = booklet_order(count)
     fronts, backs = sides[0::2], sides[1::2]
     read_from_the_front = [p for f, b in zip(fronts, backs, strict=True) for p in (f[1], b[0])]
-    rest = [
-        p for f, b in reversed(list(zip(fronts, backs, strict=True))) for p in (b[1], f[0])
-    ]
+    rest = [p for f, b in reversed(list(zip(fronts, backs, strict=True))) for p in (b[1], f[0])]
     pages = [p for p in read_from_the_front + rest if p is not None]
     assert pages == list(range(count))
     assert len(sides) % 2 == 0 and len(sides) * 2 - count < 4

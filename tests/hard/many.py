@@ -153,7 +153,6 @@ def _own_rubbish(folder: Path) -> Iterator[None]:
         shutil.rmtree(place, ignore_errors=True)
 
 
-
 def tell(done: list[dict[str, Any]]) -> int:
     found: Counter[str] = Counter()
     for entry in done:

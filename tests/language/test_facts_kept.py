@@ -10,8 +10,8 @@ from workbench.fingering.telling.words import words
 from workbench.fingering.types import FingeredBar, Fingering, Pin
 from workbench.instrument.table import hand, instrument
 from workbench.language.fact import Fact
-from workbench.language.kept import kept, shown
 from workbench.language.speech import choose, say
+from workbench.language.stored import kept, shown
 from workbench.music.codec import from_dict, to_dict
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson

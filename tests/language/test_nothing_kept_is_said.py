@@ -17,8 +17,8 @@ from workbench.fingering.telling.words import words
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand, instrument
 from workbench.language import gather
-from workbench.language.kept import shown
 from workbench.language.speech import choose, say
+from workbench.language.stored import shown
 from workbench.music.model import Piece, WrittenFingers
 from workbench.music.reading.score import read_score
 from workbench.music.telling.warnings import warnings

@@ -1,4 +1,5 @@
-"""Music, instruments, fingerings and arrangements hold facts; words are made beside them."""
+"""Music, instruments, fingerings, arrangements and lessons hold facts; words are made where
+something is shown."""
 
 from __future__ import annotations
 
@@ -6,7 +7,7 @@ import ast
 from pathlib import Path
 
 WORKBENCH = Path(__file__).resolve().parents[2] / "workbench"
-DOMAIN = ("music", "instrument", "fingering", "arranging")
+DOMAIN = ("music", "instrument", "fingering", "arranging", "teaching")
 #: Where facts get their words, and who else may call for these: errors that are said when
 #: they are shown, and documents that are printed as they are.
 WORDS = {
@@ -16,8 +17,15 @@ WORDS = {
     "workbench.fingering.telling.words",
     "workbench.music.telling.form",
     "workbench.music.telling.warnings",
+    "workbench.teaching.bars.form_words",
+    "workbench.teaching.lessons.differences",
+    "workbench.teaching.planning.files",
+    "workbench.teaching.scripts.files",
 }
-SHOWN = {"workbench.fingering.telling.refused", "workbench.music.document"}
+SHOWN = {
+    "workbench.fingering.telling.refused", "workbench.music.document",
+    "workbench.teaching.lessons.altered", "workbench.teaching.scripts.words",
+}  # fmt: skip
 SENTENCES = {
     "fingering": ("fingering/telling/words.py", "fingering/shapes/words.py"),
     "music": ("music/telling/warnings.py",),
@@ -76,3 +84,18 @@ def test_every_kind_of_fact_has_its_words():
     for folder, kinds in made.items():
         told = "".join((WORKBENCH / p).read_text(encoding="utf-8") for p in SENTENCES[folder])
         assert [kind for kind in sorted(kinds) if f'"{kind}"' not in told] == []
+
+
+def test_no_error_is_said_before_it_is_shown():
+    """What a ``BadInput`` holds is said by ``str`` where somebody reads it."""
+    early = [
+        f"{path.relative_to(WORKBENCH)}:{node.lineno}"
+        for path in WORKBENCH.rglob("*.py")
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.Call)
+        and getattr(node.func, "id", "") in ("BadInput", "StoreRefused")
+        for inner in ast.walk(node)
+        if isinstance(inner, ast.Call)
+        and getattr(inner.func, "id", "") in ("say", "count", "pitch_words", "key_words", "decimal")
+    ]
+    assert early == []

@@ -330,7 +330,7 @@ def test_a_full_disk_leaves_the_old_file(tmp_path, monkeypatch):
         raise OSError(28, "No space left on device")
 
     monkeypatch.setattr(os, "fsync", full)
-    with pytest.raises(BadInput, match="no space left on device"):
+    with pytest.raises(BadInput, match="No space left on device"):
         write_musicxml(rich(), path)
     assert path.read_bytes() == b"old" and os.listdir(tmp_path) == ["out.musicxml"]
 

@@ -132,9 +132,7 @@ def test_a_slide_passes_every_fret_between():
     made = piece(bar(0, note("a", "D4", 0, 1, articulations=("slide",)), note("b", "G4", 1, 1)))
     found = sounds(made, fingered(made, a=(3, 2, 1), b=(3, 7, 1)))
     assert [s.midi for s in found] == [62, 63, 64, 65, 66, 67]
-    assert found[-1].start == 1.0 and all(
-        b.after == a for a, b in pairwise(found)
-    )
+    assert found[-1].start == 1.0 and all(b.after == a for a, b in pairwise(found))
     heard = samples(found, 2, None)
     assert abs(cents(by_spectrum(heard[round(1.05 * RATE) :][: 1 << 15], hertz(67)), hertz(67))) < 2
 

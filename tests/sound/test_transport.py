@@ -227,7 +227,7 @@ def test_without_a_device_one_sentence_offers_the_wav(monkeypatch):
     player = Player()
     with pytest.raises(BadInput) as said:
         player.play(programme())
-    assert str(said.value) == no_device() and "WAV" in no_device()
+    assert str(said.value) == str(no_device()) and "WAV" in str(no_device())
     assert not player.playing and player.device is None
     player.close()
 

@@ -15,8 +15,8 @@ from sqlalchemy.schema import CreateIndex, CreateTable
 from sqlalchemy.sql.elements import TextClause
 
 from tests.store.lessons_made import fingering, lesson, piece
-from workbench.store.faults import sentence
 from workbench.store.opening import migration_config
+from workbench.store.refusals import sentence
 from workbench.store.schema import Base
 
 POSTGRES = postgresql.dialect()
@@ -88,7 +88,7 @@ def test_every_statement_of_a_day_at_work_compiles(shelf):
 
 def test_a_server_that_is_away_is_said_in_a_sentence():
     gone = OperationalError("SELECT 1", {}, Exception("connection refused"))
-    said = sentence(gone, "postgresql://school/lessons")
+    said = str(sentence(gone, "postgresql://school/lessons"))
     assert said.startswith("The lesson store postgresql://school/lessons cannot be reached")
     ours: DBAPIError = ProgrammingError("SELEC 1", {}, Exception("syntax error"))
     assert sentence(ours, "x") is None, "a fault of ours is not the user's"

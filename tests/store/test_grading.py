@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 
 from tests.fingering.build import piece
+from workbench.language.message import message
 from workbench.music.errors import BadInput
 from workbench.store.grading import (
     apply_fit,
@@ -33,7 +34,7 @@ def test_a_printed_grade_outlives_another_model_until_it_is_forgotten(shelf):
     remember_printed(shelf, "one", None)
     assert grade_to_print(shelf, lesson, fingering).model == "strict"
     told = replace(lesson, grade=3, grade_level="late")
-    assert grade_to_print(shelf, told, fingering).words == "grade 3, late"
+    assert grade_to_print(shelf, told, fingering).words == message("grade {number}, late", number=3)
     assert undo_grade_fit(shelf) is None and studio_model(shelf) is None
     with pytest.raises(BadInput, match="no fit to grades"):
         undo_grade_fit(shelf)

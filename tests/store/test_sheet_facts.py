@@ -46,8 +46,10 @@ def test_grips_of_earlier_lessons_of_the_student_are_known(shelf) -> None:
     second = shelf.add(second)
     assert known_grips(shelf, second) == frozenset(), "nothing is fingered yet"
     player = instrument(first.instrument, first.capo)
-    shelf.put_fingering(first, solve(first.piece, player, hand(first.hand),
-                                     settings=first.settings, pins=first.pins))
+    shelf.put_fingering(
+        first,
+        solve(first.piece, player, hand(first.hand), settings=first.settings, pins=first.pins),
+    )
     known = known_grips(shelf, second)
     assert known and all(len(name.split("-")) == player.strings for name in known)
     assert known_grips(shelf, first) == frozenset(), "the first lesson has none before it"

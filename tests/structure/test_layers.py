@@ -74,7 +74,6 @@ def folder_of(module: str) -> str:
     return module if rooms else module.rpartition(".")[0]
 
 
-
 def test_the_search_for_circles_counts_imports_for_types():
     graph = build_graph("workbench", cache_dir=None, exclude_type_checking_imports=False)
     assert "workbench.store.shelf" in graph.find_modules_directly_imported_by(

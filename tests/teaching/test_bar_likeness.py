@@ -84,9 +84,9 @@ def test_without_a_fingering_only_the_music_speaks():
 
 
 def test_in_words():
-    assert Likeness("music", 0).words("1") == "same music as bar 1"
-    assert Likeness("grips", 0).words("12a") == "same grips as bar 12a"
-    assert Likeness("right hand", 0).words("0") == "same right-hand pattern as the pickup"
+    assert str(Likeness("music", 0).words("1")) == "same music as bar 1"
+    assert str(Likeness("grips", 0).words("12a")) == "same grips as bar 12a"
+    assert str(Likeness("right hand", 0).words("0")) == "same right-hand pattern as the pickup"
 
 
 BARS = st.lists(

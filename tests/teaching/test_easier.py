@@ -46,5 +46,5 @@ def test_what_differs_is_told_by_bar(found):
     told = differs(easy.placed.piece, full.placed.piece)
     for bar, other in zip(easy.placed.piece.bars, full.placed.piece.bars, strict=True):
         more = {n.id for n in other.notes} - {n.id for n in bar.notes}
-        line = next((t for t in told if t.startswith(f"Bar {bar.number}:")), "")
+        line = next((t for t in map(str, told) if t.startswith(f"Bar {bar.number}:")), "")
         assert (f"{len(more)} note" in line and "more" in line) == bool(more)

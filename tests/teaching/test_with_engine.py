@@ -66,7 +66,7 @@ def test_exercises_and_script_from_the_engines_fingering():
     fingering = solve(piece, UKE, HAND)
     script = make_script(Lesson("x", piece.title, piece, "ukulele"), fingering, UKE, HAND)
     assert [c.bar for c in script.cues] == list(range(16))
-    assert script.cues[4].say == "Bars 5 to 6 are as bars 1 to 2."
+    assert str(script.cues[4].say) == "Bars 5 to 6 are as bars 1 to 2."
     for kind in KINDS:
         made = exercise(kind, piece, fingering, UKE, 6)
         again = solve(made.piece, UKE, HAND)  # an exercise is playable music of its own

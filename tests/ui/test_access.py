@@ -112,9 +112,7 @@ def test_words_stand_out_from_their_ground(palette):
     assert contrast(palette.wood_line, palette.wood) >= 3
 
 
-def test_everything_grows_with_the_text_and_the_choice_is_kept(
-    lesson_window, open_window, settled
-):
+def test_everything_grows_with_the_text_and_the_choice_is_kept(lesson_window, open_window, settled):
     window = lesson_window
     window.set_look("light", 100)
     small = window.neck.neck.height(), window.bars.view.sizeHintForRow(0)

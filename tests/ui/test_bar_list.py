@@ -54,7 +54,7 @@ def test_rows_have_pictures_difficulty_and_what_they_are_like(qtbot, window):
     assert picture.width() > picture.height() > 10
     assert picture.height() <= bars.view.picture_height() + 1
     facts = bars.model.index(2).data(FACTS)
-    assert facts.seen == "same music as bar 1"
+    assert str(facts.seen) == "same music as bar 1"
     assert facts.difficulty and 0 < facts.share <= 1
     said = bars.model.index(2).data(Qt.ItemDataRole.AccessibleTextRole)
     assert f"difficulty {facts.figure}, same music as bar 1" in said

@@ -9,9 +9,10 @@ import pytest
 from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Pin
 from workbench.language.fact import Fact
+from workbench.language.names import ordinal
 from workbench.music.model import ChordName
 from workbench.teaching.bars.likeness import Likeness
-from workbench.teaching.lessons.bar_rows import FILTERS, BarFacts, bar_rows, kept, ordinal
+from workbench.teaching.lessons.bar_rows import FILTERS, BarFacts, bar_rows, kept
 from workbench.teaching.lessons.lesson import BarNote, Lesson
 from workbench.ui.bars.facts import facts_of
 
@@ -37,9 +38,13 @@ def test_rows_stand_in_playing_order(rows_of):
     _, rows = rows_of
     assert [row.index for row in rows] == [0, 1, 0, 2, 3]
     assert [row.position for row in rows] == [0, 1, 2, 3, 4]
-    assert [row.title for row in rows] == [
+    assert [str(row.title) for row in rows] == [
         "Bar 1, 1st time", "Bar 2", "Bar 1, 2nd time", "Bar 3", "Bar 4",
     ]  # fmt: skip
+
+
+def said(rows):
+    return [tuple(map(str, row)) for row in rows]
 
 
 def test_marks_have_numbers_and_words(rows_of):
@@ -47,19 +52,20 @@ def test_marks_have_numbers_and_words(rows_of):
     assert [(row.notes, row.pins, row.cuts) for row in rows] == [
         (1, 2, 0), (1, 0, 1), (1, 2, 0), (1, 0, 0), (1, 0, 0),
     ]  # fmt: skip
-    assert rows[1].marks == (("note", "1 remark"), ("cut", "1 cut"))
-    assert rows[0].marks == (("note", "1 remark"), ("pin", "2 pins"))
-    assert rows[1].spoken == "Bar 2, section A, 1st ending, repeat, 1 remark, 1 cut"
+    assert said(rows[1].marks) == [("note", "1 remark"), ("cut", "1 cut")]
+    assert said(rows[0].marks) == [("note", "1 remark"), ("pin", "2 pins")]
+    assert str(rows[1].spoken) == "Bar 2, section A, 1st ending, repeat, 1 remark, 1 cut"
 
 
 def test_sections_and_form(rows_of):
     _, rows = rows_of
     assert [row.section for row in rows] == ["A", "A", "A", "A", "B"]
     assert [row.starts_section for row in rows] == [True, False, False, False, True]
-    assert (rows[4].form, rows[4].jumps) == ("Fine", "Fine")
-    assert (rows[0].form, rows[0].jumps, rows[0].repeat_start) == ("repeat from here", "", True)
+    assert said([(rows[4].form, rows[4].jumps)]) == [("Fine", "Fine")]
+    assert said([(rows[0].form, rows[0].jumps)]) == [("repeat from here", "")]
+    assert rows[0].repeat_start
     assert (rows[1].endings, rows[1].repeat_end, rows[3].endings) == ((1,), True, (2,))
-    assert rows[3].chords == "F"
+    assert str(rows[3].chords) == "F"
 
 
 def test_facts_are_measured_and_compared(rows_of):
@@ -70,14 +76,14 @@ def test_facts_are_measured_and_compared(rows_of):
     )  # fmt: skip
     facts = facts_of(lesson, fingering)
     assert facts[3].like == Likeness("music", 0)
-    assert facts[3].spoken.endswith("same music as bar 1")
+    assert str(facts[3].spoken).endswith("same music as bar 1")
     assert facts[0].difficulty == facts[3].difficulty
     hardest = max(facts.values(), key=lambda f: f.difficulty)
     assert hardest.share == 1.0
     assert all(f.share == f.difficulty / hardest.difficulty for f in facts.values())
-    assert facts[0].figure == f"{facts[0].difficulty:.1f}"
+    assert str(facts[0].figure) == f"{facts[0].difficulty:.1f}"
     early = facts_of(lesson, None)
-    assert [(f.figure, f.seen) for f in early.values()] == [("", "")] * 3 + [
+    assert said((f.figure, f.seen) for f in early.values()) == [("", "")] * 3 + [
         ("", "same music as bar 1")
     ]
 
@@ -117,7 +123,7 @@ def test_what_cannot_be_played_is_unfinished_and_rests_are_finished():
     lesson = Lesson("l", "Study", piece, "ukulele", notes=(BarNote("a", "sound", "x", 0, 0),))
     rows = bar_rows(lesson, replace(fingering, bars=(broken, fingering.bars[1])))
     assert [r.index for r in kept(rows, "unfinished", {})] == [0]
-    assert rows[0].marks[0] == ("impossible", "cannot be played")
+    assert said(rows[0].marks)[0] == ("impossible", "cannot be played")
 
 
 def test_notes_of_a_section_count_in_its_bars(rows_of):
@@ -130,7 +136,7 @@ def test_notes_of_a_section_count_in_its_bars(rows_of):
 def test_rows_without_a_fingering_yet(rows_of):
     lesson, _ = rows_of
     rows = bar_rows(lesson, None)
-    assert [(row.cuts, row.impossible) for row in rows] == [(0, "")] * 5
+    assert [(row.cuts, row.impossible) for row in rows] == [(0, None)] * 5
 
 
 @pytest.mark.parametrize(

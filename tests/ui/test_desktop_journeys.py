@@ -13,12 +13,13 @@ from shiboken6 import isValid
 
 from tests.ui.conftest import WAIT, make_lesson, settle, write_score
 from workbench.language import speech
+from workbench.store.setting_names import TOUR_TAKEN
 from workbench.store.shelf import Shelf
 from workbench.ui.bench.services import Services
 from workbench.ui.help.browser import HelpWindow
 from workbench.ui.kit import look
 from workbench.ui.window import app as ui_app
-from workbench.ui.window.tour import STOPS, TAKEN
+from workbench.ui.window.tour import STOPS
 
 
 @pytest.fixture
@@ -46,7 +47,7 @@ def test_the_tour_is_offered_once_a_lesson_is_open_and_can_be_skipped(
     settle(qtbot, window)
     assert window.guide.tour is not None and window.guide.tour.isVisible()
     window.guide.tour.skip_button.click()
-    assert window.guide.tour is None and window.session.shelf.setting(TAKEN) is True
+    assert window.guide.tour is None and window.session.shelf.setting(TOUR_TAKEN) is True
     window.guide.offer()
     assert window.guide.tour is None
 

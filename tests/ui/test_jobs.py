@@ -42,9 +42,7 @@ def test_work_in_one_lane_keeps_its_order_and_skips_what_is_stale(qtbot, jobs):
     ran, got = [], []
     jobs.start("first", "", lambda _: gate.wait(5), lambda _: None, lane="fingers")
     for number in range(5):
-        jobs.start(
-            "solve", "", lambda _, k=number: ran.append(k) or k, got.append, lane="fingers"
-        )
+        jobs.start("solve", "", lambda _, k=number: ran.append(k) or k, got.append, lane="fingers")
     gate.set()
     qtbot.waitUntil(lambda: jobs.idle)
     assert (ran, got) == ([4], [4])

@@ -90,7 +90,7 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
 
     # The script: opening, a bar and closing in the teacher's words.
     script = show(qtbot, window, "script")
-    told = " ".join(cue.say for cue in script.script.cues)
+    told = " ".join(str(cue.say) for cue in script.script.cues)
     for words in ("This one *sings*.", "Both of these bars.", "All of the first part."):
         assert told.count(words) == 1
     for place, words in ((OPENING, "Hello again."), (0, "Softly now."), (CLOSING, "Well done.")):
@@ -107,7 +107,7 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
     assert script.table.item(script.row_of(CLOSING), 1).text() == "Closing\nyour words"
     script.back_button.click()
     settle(qtbot, window, script)
-    assert script.script.closing.startswith("That was Ferry at dusk.")
+    assert str(script.script.closing).startswith("That was Ferry at dusk.")
 
     # Everything is exported.
     written = {}
@@ -139,8 +139,8 @@ def test_a_full_lesson_is_written_and_found_again(qtbot, open_window, settled, t
     plan = show(qtbot, again, "plan")
     assert [i.id for i in plan.plan.done] == [item.id]
     script = show(qtbot, again, "script")
-    assert script.script.opening == "Hello again."
-    assert script.script.cues[0].say == "Softly now."
+    assert str(script.script.opening) == "Hello again."
+    assert str(script.script.cues[0].say) == "Softly now."
 
 
 def _with_sections(lesson):

@@ -14,10 +14,9 @@ import pytest
 
 from tests.sound.notes_made import bar, note, piece
 from workbench.music.errors import BadInput
+from workbench.store.setting_names import LAST_LESSON, TOUR_TAKEN
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.ui.bench.session import LAST_LESSON
-from workbench.ui.window.tour import TAKEN
 
 PATIENCE = 60.0  # seconds; reached only when something hangs
 MISSING = [name for name in ("Xvfb", "xdotool") if shutil.which(name) is None]
@@ -68,7 +67,7 @@ def test_a_bar_pinned_by_key_is_on_the_shelf_after_the_window_was_closed(display
     with Shelf() as shelf:
         shelf.add(Lesson("tune", "Three bars", tune, "ukulele"))
         shelf.set_setting(LAST_LESSON, "tune")
-        shelf.set_setting(TAKEN, True)
+        shelf.set_setting(TOUR_TAKEN, True)
 
     def tool(*words: str) -> str:
         done = subprocess.run(["xdotool", *words], env=display, capture_output=True, text=True)

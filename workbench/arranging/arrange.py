@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.arranging.changes import BEST, KEY, WHOLE, Change
+from workbench.arranging.changes import BEST, KEY, WHOLE, Change, ChangeKind
 from workbench.arranging.decisions import Decisions, voiced
 from workbench.arranging.laying import EVERYTHING, KeptShares, kept_shares, laid_piece, needed_cuts
 from workbench.arranging.options import Options
@@ -56,6 +56,11 @@ class Arranged:
     wishes: Wishes | None = None
 
 
+def as_written(piece: Piece) -> Arranged:
+    """A piece that lies on its instrument as it stands."""
+    return Arranged(piece, 0, piece.key.name, ())
+
+
 def arrange(
     piece: Piece,
     instrument: Instrument,
@@ -87,7 +92,7 @@ def arrange(
         )
     plain = key is None and not transpose and not wanted and wishes in (None, Wishes())
     if plain and prints_for(piece, instrument):
-        return Arranged(piece, 0, piece.key.name, (), EVERYTHING)
+        return as_written(piece)
     wishes = wishes or Wishes()
     piece = voiced(led(piece, wishes), wanted or {})
     sounds = texture(piece, wishes.tune_part, wishes.bass_part)
@@ -112,8 +117,8 @@ def arrange(
     if laid is None:
         laid = search.lay(move, THOROUGH)
     assert laid is not None
-    as_written = not move and bool(search.stays)
-    laid = replace(laid, cuts=needed_cuts(sounds, laid, options, move, as_written))
+    stays = not move and bool(search.stays)
+    laid = replace(laid, cuts=needed_cuts(sounds, laid, options, move, stays))
     shift = shift_to_key(piece.key, target, move) if key is not None else shift_by(piece.key, move)
     moved = transposed(piece, shift)
     if key is None and transpose is None and move:
@@ -188,7 +193,7 @@ SIGNATURE, MANY_SIGNS = 25, 20
 AWAY, FAR_AWAY = 5, 30
 # Thousandths a sound where guitar music goes elsewhere than to the shapes it was written in: they
 # are what a study is there to teach, and what its player knows (common practice, no source).
-SHAPES = 120
+SHAPES = 250
 
 
 def key_cost(search: Search, key: Key, move: int) -> int:
@@ -213,7 +218,7 @@ def _octave(search: Search, asked: int, said: list[Change], piece: Piece) -> int
     return least
 
 
-def _whole(piece: Piece, kind: str, before: str, after: str, amount: int) -> Change:
+def _whole(piece: Piece, kind: ChangeKind, before: str, after: str, amount: int) -> Change:
     number = piece.bars[0].number if piece.bars else "1"
     return Change("", 0, number, Fraction(0), Fraction(1), kind, before=before, after=after,
                   amount=amount)  # fmt: skip

@@ -4,21 +4,19 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import Literal
 
 from workbench.arranging.sounds import BASS, TUNE
 from workbench.language.message import mark
-from workbench.music.model import Bar
 
-KINDS = (
-    mark("key"),
-    mark("whole piece"),
-    mark("best key"),
-    mark("phrase"),
-    mark("octave"),
-    mark("shortened"),
-    mark("dropped"),
-)
-KEY, WHOLE, BEST, PHRASE, OCTAVE, SHORTENED, DROPPED = KINDS
+ChangeKind = Literal["key", "whole piece", "best key", "phrase", "octave", "shortened", "dropped"]
+KEY: ChangeKind = mark("key")
+WHOLE: ChangeKind = mark("whole piece")
+BEST: ChangeKind = mark("best key")
+PHRASE: ChangeKind = mark("phrase")
+OCTAVE: ChangeKind = mark("octave")
+SHORTENED: ChangeKind = mark("shortened")
+DROPPED: ChangeKind = mark("dropped")
 #: Why: the instrument has no such note there, too few strings, no grip, a doubling, a
 #: string is needed by the next note, the line it belongs to, the tune it would sound above, the
 #: teacher's word.
@@ -33,11 +31,10 @@ class Change:
 
     ``note`` is the note's id, "" where the whole piece is meant; ``bar`` the index of its
     written bar and ``bar_number`` the printed one; ``onset`` in quarter lengths from the
-    start of the bar, ``beat`` from 1 in the beats of the time signature. ``kind`` is one of
-    ``KINDS``, ``role`` what the note is in the music. ``before`` and ``after`` are pitch
-    names (keys for the whole piece, quarter lengths where shortened), ``after`` empty where
-    the note is left out; ``amount`` is octaves, or semitones for the whole piece. ``why``
-    names the cause.
+    start of the bar, ``beat`` from 1 in the beats of the time signature. ``role`` is what
+    the note is in the music. ``before`` and ``after`` are pitch names (keys for the whole
+    piece, quarter lengths where shortened), ``after`` empty where the note is left out;
+    ``amount`` is octaves, or semitones for the whole piece. ``why`` names the cause.
     """
 
     note: str
@@ -45,7 +42,7 @@ class Change:
     bar_number: str
     onset: Fraction
     beat: Fraction
-    kind: str
+    kind: ChangeKind
     why: str = ""
     role: str = ""
     part: int = 1
@@ -53,14 +50,6 @@ class Change:
     before: str = ""
     after: str = ""
     amount: int = 0
-
-
-def beat_of(bar: Bar, onset: Fraction) -> Fraction:
-    """The beat, from 1, of an onset in quarter lengths; a pickup bar counts from its end."""
-    unit = Fraction(4, bar.time_signature[1])
-    full = bar.time_signature[0] * unit
-    late = max(full - bar.length, Fraction(0)) if bar.pickup else Fraction(0)
-    return (onset + late) / unit + 1
 
 
 def tally(changes: tuple[Change, ...]) -> dict[str, int]:

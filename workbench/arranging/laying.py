@@ -22,7 +22,7 @@ from workbench.arranging.changes import (
     STRINGS,
     WISH,
     Change,
-    beat_of,
+    ChangeKind,
 )
 from workbench.arranging.decisions import FREE, Decisions
 from workbench.arranging.options import Options
@@ -31,6 +31,7 @@ from workbench.arranging.shapes import Places
 from workbench.arranging.sounds import BASS, TUNE, Sound, Texture
 from workbench.arranging.transpose import Shift, move_octaves
 from workbench.arranging.weights import EASY_FRET
+from workbench.music.beats import beat_at
 from workbench.music.model import Bar, Note, Piece
 
 
@@ -202,17 +203,23 @@ def laid_piece(
 
 
 def _told(
-    sound: Sound, note: Note, kind: str, why: str, before: str, after: str = "", amount: int = 0
+    sound: Sound,
+    note: Note,
+    kind: ChangeKind,
+    why: str,
+    before: str,
+    after: str = "",
+    amount: int = 0,
 ) -> Change:
     return _change(sound.bar, note, kind, why, sound.role, before, after, amount)
 
 
 def _change(
-    bar: Bar, note: Note, kind: str, why: str, role: str, before: str, after: str = "",
+    bar: Bar, note: Note, kind: ChangeKind, why: str, role: str, before: str, after: str = "",
     amount: int = 0,
 ) -> Change:  # fmt: skip
     return Change(
-        note.id, bar.index, bar.number, note.onset, beat_of(bar, note.onset), kind, why, role,
+        note.id, bar.index, bar.number, note.onset, beat_at(bar, note.onset), kind, why, role,
         note.part, note.voice, before, after, amount,
     )  # fmt: skip
 

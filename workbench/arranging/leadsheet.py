@@ -168,8 +168,7 @@ def solo(piece: Piece, pattern: Pattern) -> Piece:
         notes = sorted((*bar.notes, *added), key=lambda n: (n.onset, n.voice))
         bars.append(replace(bar, notes=tuple(notes)))
     told = tuple(
-        fact("unknown chord", bar=number, symbol=text)
-        for number, text in dict.fromkeys(unknown)
+        fact("unknown chord", bar=number, symbol=text) for number, text in dict.fromkeys(unknown)
     )
     return replace(piece, bars=tuple(bars), warnings=(*piece.warnings, *told), written=())
 

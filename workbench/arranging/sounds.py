@@ -20,6 +20,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from workbench.language.message import mark
+from workbench.music.beats import beat_length
 from workbench.music.model import Bar, Note, Piece
 from workbench.music.ringing.sounds import stems
 
@@ -157,9 +158,7 @@ def texture(piece: Piece, tune_part: int = 0, bass_part: int = 0) -> Texture:
 
 def _beat(bar: Bar) -> Fraction:
     """A beat as it is counted: dotted where the bar is compound."""
-    beats, unit = bar.time_signature
-    compound = unit >= 8 and beats > 3 and beats % 3 == 0
-    return Fraction(4, unit) * (3 if compound else 1)
+    return beat_length(bar.time_signature)
 
 
 def _beat_start(draft: _Draft, starts: dict[int, Fraction]) -> tuple[int, int]:

@@ -26,6 +26,7 @@ from workbench.arranging.sounds import TUNE
 from workbench.language.names import key_words, percent, pitch_words
 from workbench.language.numbers import in_words
 from workbench.language.speech import count, mark, say
+from workbench.music.beats import beat_in_digits
 
 if TYPE_CHECKING:
     from workbench.arranging.keys import Candidate
@@ -52,10 +53,7 @@ def sentence(change: Change) -> str:
             "leaves the instrument.",
             way=octaves(change.amount),
         )
-    whole, part = divmod(change.beat, 1)
-    where = say(
-        "Bar {bar}, beat {beat}", bar=change.bar_number, beat=f"{whole} {part}" if part else whole
-    )
+    where = say("Bar {bar}, beat {beat}", bar=change.bar_number, beat=beat_in_digits(change.beat))
     return f"{where}: {_note(change)}"
 
 

@@ -37,10 +37,7 @@ def run(options: argparse.Namespace) -> Result:
             }  # fmt: skip
             return Result(document, merged_words(done))
         written = shelf.write_archive(path, options.lesson)
-    words = count(
-        written, "{n} lesson is in {path}.", "{n} lessons are in {path}.", path=path
-    )
+    words = count(written, "{n} lesson is in {path}.", "{n} lessons are in {path}.", path=path)
     if written and sys.stderr.isatty():
         print(say("It holds your students' names: keep it to yourself."), file=sys.stderr)
     return Result({"lessons": written, "path": str(path)}, [words])
-

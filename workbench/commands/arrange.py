@@ -106,10 +106,10 @@ def _for_grade(
             "top_fret": v.wishes.top_fret,
             "grade": v.grade.number,
             "level": v.grade.level,
-            "words": v.grade.words,
+            "words": str(v.grade.words),
             "notes": len(v.placed.piece.notes),
             "chosen": v is chosen,
-            "differs": list(differs(chosen.placed.piece, v.placed.piece)),
+            "differs": [str(told) for told in differs(chosen.placed.piece, v.placed.piece)],
         }
         for v in found
     ]

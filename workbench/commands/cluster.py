@@ -207,7 +207,7 @@ def serve(words: list[str], ask: Callable[[], bytes] = lambda: sys.stdin.buffer.
     """Make the page of one score: what the worker starts. The report goes to stdout."""
     from workbench.commands.one_page import make_one
     from workbench.music.reading.budget import Watch, limit_memory
-    from workbench.store.grading import MODEL
+    from workbench.store.setting_names import GRADE_MODEL
     from workbench.store.shelf import Shelf
 
     question = json.loads(ask())
@@ -215,7 +215,7 @@ def serve(words: list[str], ask: Callable[[], bytes] = lambda: sys.stdin.buffer.
     Watch().allow(question["seconds"])
     if question["model"] is not None:
         with Shelf() as shelf:
-            shelf.set_setting(MODEL, question["model"])
+            shelf.set_setting(GRADE_MODEL, question["model"])
     out = sys.stdout
     options = argparse.Namespace(**question["options"])
     report = make_one((options, Path(words[0]), Path(words[1])))

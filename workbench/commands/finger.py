@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 from workbench.arranging.words import sentence
 from workbench.commands.arrange import change_rows
 from workbench.commands.legato import audited, compared
-from workbench.commands.output import Meter, Result, beat, table, wrapped
+from workbench.commands.output import Meter, Result, table, wrapped
 from workbench.commands.source import (
     arranged,
     load,
@@ -23,6 +23,7 @@ from workbench.fingering.telling.legato import NOTHING_PLAYED
 from workbench.fingering.telling.words import words as told
 from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import say
+from workbench.music.beats import beat_at, beat_in_digits
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
@@ -232,7 +233,7 @@ def _text(
             rows.append(
                 (
                     "" if place else bar.number,
-                    beat(note.onset, written.get(bar.index)),
+                    beat_in_digits(beat_at(written[bar.index], note.onset), "+"),
                     names.get(note.id, note.midi),
                     note.string if note.string is not None else "-",
                     note.fret if note.fret is not None else "-",
@@ -296,7 +297,7 @@ def _explained(fingering: Fingering, names: dict[str, str], written: dict[int, B
                 where = say(
                     "Bar {bar}, beat {beat}",
                     bar=bar.number,
-                    beat=beat(note.onset, written.get(bar.index)),
+                    beat=beat_in_digits(beat_at(written[bar.index], note.onset), "+"),
                 )
                 told_of.append(f"{where}, {names.get(note.id, note.midi)}: {reason}")
     said = list(dict.fromkeys(told_of))  # two stems of one sound are cut as one

@@ -44,7 +44,7 @@ def write_report(
     from workbench.fingering.pins.printed import printed_pins
     from workbench.fingering.types import Settings
     from workbench.fingering.weights import schools, weights_for
-    from workbench.music.files import appearing
+    from workbench.music.files import whole_file
 
     weights = weights_for(Settings(), on.scale_mm).left
     other = {k: weights_for(Settings(school=k), on.scale_mm).left for k in schools()}
@@ -70,7 +70,7 @@ def write_report(
                 ]
                 parts[rank] = _section(piece, row, pictures)
     page = _page([parts[i] for i in range(len(worst))])
-    with appearing(path) as part:
+    with whole_file(path) as part:
         part.write_text(page, encoding="utf-8")
     return worst
 

@@ -197,8 +197,8 @@ def _prepared(options: argparse.Namespace, name: str) -> tuple[Prepared, bool]:
 def settle_studio(options: argparse.Namespace) -> None:
     """Studio and contact as they were set in the window, where none is given and there is
     a store at all."""
-    from workbench.handout.products import REMEMBERED
     from workbench.store.location import store_place
+    from workbench.store.setting_names import HANDOUT_OPTIONS
     from workbench.store.shelf import Shelf
 
     place = store_place()
@@ -206,7 +206,7 @@ def settle_studio(options: argparse.Namespace) -> None:
     if options.studio is None or options.contact is None:
         if not (isinstance(place, Path) and not place.exists()):
             with Shelf() as shelf:
-                known = shelf.setting(REMEMBERED, {})
+                known = shelf.setting(HANDOUT_OPTIONS, {})
         options.studio = str(known.get("studio", "")) if options.studio is None else options.studio
         options.contact = (
             str(known.get("contact", "")) if options.contact is None else options.contact

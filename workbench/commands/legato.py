@@ -5,12 +5,13 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING
 
-from workbench.commands.output import Meter, Result, beat, table, wrapped
+from workbench.commands.output import Meter, Result, table, wrapped
 from workbench.commands.source import pins, printed, settings
 from workbench.fingering.telling.legato import NOTHING_PLAYED
 from workbench.fingering.telling.words import words as told
 from workbench.language.names import percent, pitch_words
 from workbench.language.speech import say
+from workbench.music.beats import beat_at, beat_in_digits
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
@@ -65,7 +66,7 @@ def audited(placed: Arranged, fingering: Fingering) -> Result:
         rows = [
             (
                 piece.bars[n.bar].number,
-                beat(n.onset, piece.bars[n.bar]),
+                beat_in_digits(beat_at(piece.bars[n.bar], n.onset), "+"),
                 names[n.id],
                 n.duration,
                 n.held,

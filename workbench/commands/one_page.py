@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from workbench.commands import handout
-from workbench.commands.faults import fault_sentence, file_sentence
+from workbench.commands.one_sentence import fault_sentence, file_sentence
 from workbench.commands.output import Meter
 from workbench.commands.workers import Lost
 from workbench.language.speech import choose, say

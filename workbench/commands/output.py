@@ -13,10 +13,11 @@ from fractions import Fraction
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from workbench.language.message import Text
 from workbench.music.errors import BadInput
 
 if TYPE_CHECKING:
-    from workbench.music.model import Bar
+    pass
 
 
 @dataclass
@@ -106,10 +107,10 @@ def table(
     return [line(list(heads)), "  ".join("-" * width for width in widths), *map(line, cells)]
 
 
-def wrapped(text: str, indent: str = "") -> list[str]:
+def wrapped(text: Text, indent: str = "") -> list[str]:
     """A paragraph in lines of the terminal's width."""
     width = max(40, min(100, shutil.get_terminal_size((88, 24)).columns))
-    return textwrap.wrap(text, width, initial_indent=indent, subsequent_indent=indent) or [""]
+    return textwrap.wrap(str(text), width, initial_indent=indent, subsequent_indent=indent) or [""]
 
 
 def file_to_write(text: str, example: str) -> Path:
@@ -123,16 +124,3 @@ def file_to_write(text: str, example: str) -> Path:
             name=path / example,
         )
     return path
-
-
-def beat(onset: Fraction, bar: Bar | None) -> str:
-    """The beat of an onset as musicians count, from 1 in the unit of the time signature.
-
-    A pickup bar counts from its end, so that its notes bear the beats they lead in on.
-    """
-    beats, unit = bar.time_signature if bar else (4, 4)
-    late = Fraction(0)
-    if bar and bar.pickup:
-        late = max(beats * Fraction(4, unit) - bar.length, late)
-    whole, rest = divmod((onset + late) * unit / 4 + 1, 1)
-    return str(whole) if not rest else f"{whole}+{rest}"

@@ -26,7 +26,7 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.handout.files.text_file import write_text
+    from workbench.music.files import write_text
     from workbench.store.grading import model_in_force
     from workbench.teaching.planning.files import (
         day_in_words,
@@ -71,10 +71,10 @@ def run(options: argparse.Namespace) -> Result:
                         "id": item.id,
                         "kind": item.kind,
                         "bars": list(item.bars),
-                        "where": item.where,
+                        "where": str(item.where),
                         "minutes": round(item.minutes, 1),
                         "tempo": [item.tempo_from, item.tempo_to],
-                        "exercise": item.exercise,
+                        "exercise": str(item.exercise),
                     }
                     for item in day.items
                 ],
@@ -82,7 +82,7 @@ def run(options: argparse.Namespace) -> Result:
             for day in plan.days
         ],
         "done": [item.id for item in plan.done],
-        "cautions": list(plan.cautions),
+        "cautions": [str(caution) for caution in plan.cautions],
         "path": str(target) if target else None,
     }
     if target is not None:

@@ -10,7 +10,7 @@ from workbench.commands.output import Result, table, wrapped
 from workbench.commands.source import load, score_options
 from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import say
-from workbench.teaching.bars.strokes import bars_in_words
+from workbench.music.bar_names import bars_named
 
 if TYPE_CHECKING:
     from workbench.music.model import Bar, Piece
@@ -111,7 +111,7 @@ def _text(piece: Piece, order: tuple[int, ...], sections: tuple[Section, ...]) -
     lines += [*table(heads, bars, right=(0, 2, 3)), ""]
     if sections:
         named = ", ".join(
-            f"{s.letter} {bars_in_words(piece, tuple(range(s.first_bar, s.last_bar + 1)))}"
+            f"{s.letter} {bars_named(piece, tuple(range(s.first_bar, s.last_bar + 1)))}"
             for s in sections
         )
         lines += wrapped(say("Sections: {named}", named=named))

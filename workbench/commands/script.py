@@ -38,7 +38,8 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> Result:
-    from workbench.handout.files.text_file import script_form, write_text
+    from workbench.handout.files.text_file import script_form
+    from workbench.music.files import write_text
     from workbench.teaching.scripts.files import chapters, clock
     from workbench.teaching.scripts.script import make_script
 
@@ -53,8 +54,8 @@ def run(options: argparse.Namespace) -> Result:
     document = {
         "title": script.title,
         "seconds": round(script.seconds, 3),
-        "opening": script.opening,
-        "closing": script.closing,
+        "opening": str(script.opening),
+        "closing": str(script.closing),
         "closing_start": round(script.closing_start, 3),
         "earlier": [{"id": p.id, "title": p.title} for p in earlier],
         "cues": [
@@ -62,12 +63,12 @@ def run(options: argparse.Namespace) -> Result:
                 "position": cue.position,
                 "bar": cue.bar,
                 "number": cue.number,
-                "chapter": cue.chapter or None,
+                "chapter": str(cue.chapter) or None,
                 "start": round(cue.start, 3),
                 "speaking": round(cue.speaking, 3),
                 "playing": round(cue.playing, 3),
-                "say": cue.say,
-                "new": [move.words for move in cue.new],
+                "say": str(cue.say),
+                "new": [str(move.words) for move in cue.new],
                 "grips": list(cue.grips),
                 "pictures": list(cue.pictures),
                 "right": cue.right,
@@ -88,14 +89,14 @@ def run(options: argparse.Namespace) -> Result:
     )
     if target is not None:
         return Result(document, [f"{target}: {length}."])
-    lines = [f"{script.title}: {length}", "", *wrapped(plain(script.opening))]
+    lines = [f"{script.title}: {length}", "", *wrapped(plain(str(script.opening)))]
     for cue in script.cues:
         if cue.chapter:
-            lines += ["", cue.chapter]
+            lines += ["", str(cue.chapter)]
         if cue.covered:
             continue
-        lines += wrapped(f"{clock(cue.start)}  {plain(cue.say)}", "  ")
-    lines += ["", *wrapped(plain(script.closing))]
+        lines += wrapped(f"{clock(cue.start)}  {plain(str(cue.say))}", "  ")
+    lines += ["", *wrapped(plain(str(script.closing)))]
     return Result(document, lines)
 
 

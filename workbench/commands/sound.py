@@ -9,6 +9,7 @@ from pathlib import Path
 from workbench.commands.output import Meter, Result, file_to_write
 from workbench.commands.prepare import fingering_of, lesson_of
 from workbench.commands.source import load, playing_options, score_options
+from workbench.language.message import message
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
@@ -143,14 +144,14 @@ def passage(piece: Piece, text: str) -> tuple[int, int]:
     for number in (first, last if dash else first):
         indices = [bar.index for bar in piece.bars if bar.number == number.strip()]
         if not indices:
-            numbers = say(
+            numbers = message(
                 "{first} to {last}", first=piece.bars[0].number, last=piece.bars[-1].number
             )
             raise BadInput(
                 "--bars {text}: '{piece}' has no bar {number}; its bars are {numbers}.",
                 text=text,
                 piece=piece.title,
-                number=number or say("(none given)"),
+                number=number or message("(none given)"),
                 numbers=numbers,
             )
         found.append(indices)

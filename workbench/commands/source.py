@@ -251,7 +251,7 @@ def arranged(
 ) -> Arranged:
     """The piece in the key asked for, placed on the instrument; a lesson that stays on its
     instrument and in its key is taken as it stands."""
-    from workbench.arranging.arrange import Arranged, arrange
+    from workbench.arranging.arrange import arrange, as_written
 
     lesson, wanted = source.lesson, wishes(options, source.lesson)
     piece = taken(options, source.piece)
@@ -259,7 +259,7 @@ def arranged(
     if lesson is not None and free and piece is source.piece:
         same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
         if same and wanted == lesson.wishes:
-            return Arranged(source.piece, 0, source.piece.key.name, ())
+            return as_written(source.piece)
     placed = arrange(
         piece, instrument, key=options.key, transpose=options.transpose, hand=hand,
         wishes=wanted,

@@ -49,9 +49,7 @@ def load_fonts() -> None:
     _loaded.extend(numbers)
 
 
-def font(
-    size: float, family: str = SERIF, *, bold: bool = False, italic: bool = False
-) -> QFont:
+def font(size: float, family: str = SERIF, *, bold: bool = False, italic: bool = False) -> QFont:
     """A shipped font; ``size`` in pixels of the painter it is used with."""
     made = QFont([family, *FALLBACK])
     made.setPixelSize(max(1, round(size)))

@@ -89,18 +89,14 @@ class Placed:
 
     def mapped(self, inner: QRectF) -> QRectF:
         """A rectangle of the system in image units."""
-        return QRectF(
-            self.corner + inner.topLeft() * self.scale, inner.size() * self.scale
-        )
+        return QRectF(self.corner + inner.topLeft() * self.scale, inner.size() * self.scale)
 
 
 class ScoreImage:
     """Engraved systems laid out on one surface. Coordinates: image units, pixels
     at 100 %. Immutable; a ``Strip`` makes the next one after an edit."""
 
-    def __init__(
-        self, placed: Sequence[Placed], piece: Piece, octave_below: bool = False
-    ) -> None:
+    def __init__(self, placed: Sequence[Placed], piece: Piece, octave_below: bool = False) -> None:
         self.placed = tuple(placed)
         self._piece = piece
         self._notes = piece.bar_of

@@ -23,6 +23,13 @@ Style = Literal["i-m", "m-a", "a-m-i", "thumb"]
 STYLES: dict[Style, str] = {"i-m": "im", "m-a": "ma", "a-m-i": "ima", "thumb": "im"}
 
 
+#: Why a note is cut: what its finger or string is needed for; "" where it is held.
+CutKind = Literal["", "hop", "string", "barre", "shift", "stretch"]
+#: A left finger's way to its note.
+FingerMove = Literal["", "open", "place", "planted", "guide", "hop", "shift"]
+StrokeKind = Literal["free", "rest"]
+
+
 @dataclass(frozen=True)
 class Pin(NoteFingers):
     """The teacher's word on one note. Fields left at None stay free.
@@ -41,14 +48,11 @@ class FingeredNote(NoteFingers):
 
     ``string``/``fret``/``left`` are None where the note cannot be played
     (``impossible`` tells why). ``held`` is the quarter length really held;
-    ``cut_reason`` tells why where that is less than ``duration``, else
-    None; ``cut_kind`` is "", "hop", "string", "barre", "shift" or "stretch".
-    Reasons are facts; ``telling.words`` makes sentences of them.
-    ``move`` tells the left finger's way here: "", "open", "place", "planted",
-    "guide", "hop", "shift". ``shares`` is the id of the note whose sound this one is
-    (two stems, one sound), else None. ``slurred``: the left hand sounds it by a slur, and
-    ``right`` is None. ``rings``: the quarter length it rings in all, where it goes on
-    beyond what is written (campanella), else None. ``stroke`` is "free" or "rest".
+    ``cut_reason`` tells why where that is less than ``duration``, else None. Reasons
+    are facts; ``telling.words`` makes sentences of them. ``shares`` is the id of the
+    note whose sound this one is (two stems, one sound), else None. ``slurred``: the left
+    hand sounds it by a slur, and ``right`` is None. ``rings``: the quarter length it
+    rings in all, where it goes on beyond what is written (campanella), else None.
     ``pitch`` is the name as spelled in the score, such as "Bb4".
     """
 
@@ -59,9 +63,9 @@ class FingeredNote(NoteFingers):
     midi: int
     held: Fraction
     cut_reason: Fact | None = None
-    cut_kind: str = ""
-    move: str = ""
-    stroke: str = "free"
+    cut_kind: CutKind = ""
+    move: FingerMove = ""
+    stroke: StrokeKind = "free"
     pinned: bool = False
     impossible: Fact | None = None
     pitch: str = ""

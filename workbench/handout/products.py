@@ -7,7 +7,6 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from workbench.fingering.types import Fingering
-from workbench.handout.files.pdf import write_whole
 from workbench.handout.offered import PAGED
 from workbench.handout.options import HandoutOptions
 from workbench.handout.setting.paged import Printed, pdf_of
@@ -18,10 +17,8 @@ from workbench.handout.sheets.page import Extras, Handout
 from workbench.handout.sheets.plan_sheet import plan_sheet
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.music.files import write_whole
 from workbench.teaching.lessons.lesson import Lesson
-
-#: The setting that keeps what was chosen last, studio and contact among it.
-REMEMBERED = "handout.options"
 
 
 @dataclass(frozen=True)

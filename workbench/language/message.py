@@ -6,16 +6,29 @@ it is said where a user reads it, by ``str``, in the language spoken there.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
-from workbench.language.names import key_words, pitch_words
+from workbench.language.names import chord_words, decimal, key_words, ordinal, pitch_words, plain
 from workbench.language.speech import mark as mark
 from workbench.language.speech import say
 
 
+class Unsaid:
+    """What is said by ``str``, in the language spoken then. False where there is nothing
+    to say."""
+
+    def __format__(self, spec: str) -> str:
+        return format(str(self), spec)
+
+
+#: Words to be said later, or a text that is the same in every language, such as a teacher's own.
+Text = str | Unsaid
+
+
 @dataclass(frozen=True)
-class Message:
+class Message(Unsaid):
     """``text`` in English, the ``sense`` that it is said in, and what its fields hold:
     values, names of pitches and keys, other messages."""
 
@@ -26,13 +39,10 @@ class Message:
     def __str__(self) -> str:
         return say(self.text, sense=self.sense, **dict(self.fields))
 
-    def __format__(self, spec: str) -> str:
-        return format(str(self), spec)
-
 
 @dataclass(frozen=True)
-class PitchName:
-    """A pitch such as ``Bb4`` in a message."""
+class PitchName(Unsaid):
+    """A pitch such as ``Bb4``, or a note such as ``Bb``."""
 
     name: str
 
@@ -41,13 +51,72 @@ class PitchName:
 
 
 @dataclass(frozen=True)
-class KeyName:
-    """A key such as ``E minor`` in a message."""
+class KeyName(Unsaid):
+    """A key such as ``E minor``."""
 
     name: str
 
     def __str__(self) -> str:
         return key_words(self.name)
+
+
+@dataclass(frozen=True)
+class SymbolName(Unsaid):
+    """A chord's name such as ``Bbm7/F#``."""
+
+    name: str
+
+    def __str__(self) -> str:
+        return chord_words(self.name)
+
+
+@dataclass(frozen=True)
+class Figure(Unsaid):
+    """A number with so many decimals, or with those that it needs."""
+
+    value: float
+    places: int | None = None
+
+    def __str__(self) -> str:
+        return plain(self.value) if self.places is None else decimal(self.value, self.places)
+
+
+@dataclass(frozen=True)
+class Nth(Unsaid):
+    """A place in a row, such as 2nd."""
+
+    number: int
+
+    def __str__(self) -> str:
+        return ordinal(self.number)
+
+
+@dataclass(frozen=True)
+class Listed(Unsaid):
+    """Several words one after the other, with something ``between``."""
+
+    parts: tuple[Text, ...]
+    between: Text = " "
+
+    def __str__(self) -> str:
+        return str(self.between).join(map(str, self.parts))
+
+    def __bool__(self) -> bool:
+        return any(self.parts)
+
+
+@dataclass(frozen=True)
+class Opening(Unsaid):
+    """Words with a capital, as they begin a sentence."""
+
+    words: Text
+
+    def __str__(self) -> str:
+        text = str(self.words)
+        return text[:1].upper() + text[1:]
+
+    def __bool__(self) -> bool:
+        return bool(self.words)
 
 
 def message(text: str, /, *, sense: str = "", **fields: object) -> Message:
@@ -60,13 +129,30 @@ def counted(n: int, one: str, many: str, /, *, sense: str = "", **fields: object
     return message(one if n == 1 else many, sense=sense, n=n, **fields)
 
 
+def in_a_row(parts: Iterable[Text], between: Text = ", ") -> Listed:
+    """Words one after the other, those left out that say nothing."""
+    return Listed(tuple(part for part in parts if part), between)
+
+
+#: How words with one field are called in JSON.
+_NAMED: dict[str, tuple[type[PitchName | KeyName | SymbolName | Nth | Opening], str]] = {
+    "pitch": (PitchName, "name"), "key": (KeyName, "name"), "chord": (SymbolName, "name"),
+    "nth": (Nth, "number"), "opening": (Opening, "words"),
+}  # fmt: skip
+
+
 def to_plain(value: object) -> Any:
-    """A message, or what a field of it holds, as JSON takes it."""
+    """Words, or what a field of them holds, as JSON takes it."""
     if isinstance(value, Message):
         told = {"say": value.text, "sense": value.sense}
         return told | {"fields": {name: to_plain(held) for name, held in value.fields}}
-    if isinstance(value, PitchName | KeyName):
-        return {"pitch" if isinstance(value, PitchName) else "key": value.name}
+    if isinstance(value, Listed):
+        return {"row": [to_plain(part) for part in value.parts], "between": to_plain(value.between)}
+    if isinstance(value, Figure):
+        return {"figure": value.value, "places": value.places}
+    for name, (kind, field) in _NAMED.items():
+        if isinstance(value, kind):
+            return {name: to_plain(getattr(value, field))}
     return value if isinstance(value, int | float | str) else str(value)
 
 
@@ -75,9 +161,12 @@ def from_plain(value: Any) -> Any:
     is something else."""
     if not isinstance(value, dict):
         return value
-    if "pitch" in value:
-        return PitchName(str(value["pitch"]))
-    if "key" in value:
-        return KeyName(str(value["key"]))
+    for name, (kind, _) in _NAMED.items():
+        if name in value:
+            return kind(from_plain(value[name]))
+    if "row" in value:
+        return Listed(tuple(map(from_plain, value["row"])), from_plain(value["between"]))
+    if "figure" in value:
+        return Figure(float(value["figure"]), value["places"])
     fields = {name: from_plain(held) for name, held in value["fields"].items()}
     return Message(str(value["say"]), str(value["sense"]), tuple(fields.items()))

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 
-from workbench.language.speech import chosen, say
+from workbench.language.speech import chosen
 
 _PITCH = re.compile(r"^([A-Ga-g])(#{0,3}|b{0,3})(-?\d+)?$")
 _KEY = re.compile(r"^([A-G])(#{0,3}|b{0,3})[ ]?(major|minor)?$")
@@ -33,14 +33,10 @@ def pitch_words(name: str) -> str:
     return step + "".join(_REAL[s] for s in signs) + octave
 
 
-def bar_name(number: str) -> str:
-    """How a bar of that printed number is called in a list: "bar 3", or "pickup"."""
-    return say("pickup") if number == "0" else say("bar {number}", number=number)
-
-
-def the_bar(number: str) -> str:
-    """The same inside a sentence: "bar 3", or "the pickup"."""
-    return say("the pickup") if number == "0" else say("bar {number}", number=number)
+def as_first_word(words: object) -> str:
+    """The words with a capital, as they begin a sentence."""
+    text = str(words)
+    return text[:1].upper() + text[1:]
 
 
 def note_words(name: str) -> str:

@@ -84,23 +84,46 @@ def appearing(path: Path, *, private: bool = False) -> Iterator[Path]:
         raise
 
 
-def write_whole(path: str | Path, data: bytes) -> None:
-    """Write ``data`` to ``path`` in one step: beside it first, then moved over it.
+def unwritable(path: Path, fault: Exception) -> BadInput:
+    """The sentence for a file that the folder or disk does not take."""
+    why = getattr(fault, "strerror", None) or fault
+    return BadInput("{path} cannot be written ({why}); choose another place.", path=path, why=why)
 
-    Raises BadInput where the folder or disk does not allow it; an older file
-    of that name is then untouched.
+
+@contextlib.contextmanager
+def whole_file(path: Path) -> Iterator[Path]:
+    """``appearing`` for a file that the user named: what is in its way is told.
+
+    Raises BadInput where a folder stands there, or the folder or disk does not allow it.
     """
-    path = Path(path)
+    if "\0" in str(path):
+        raise unwritable(path, ValueError("embedded null byte"))
     if path.is_dir():
-        raise BadInput("{path} is a folder; give the name of a file to write.", path=path.name)
+        raise BadInput("{path} is a folder; name the file to write in it.", path=path)
+    if not path.parent.is_dir():
+        raise BadInput(
+            "{path} cannot be written: the folder {folder} does not exist; make it or choose "
+            "another.",
+            path=path.name,
+            folder=path.parent,
+        )
     try:
         with appearing(path) as part:
-            part.write_bytes(data)
-    except OSError as error:
-        reason = (error.strerror or str(error)).lower()
-        raise BadInput(
-            "{path} cannot be written into {parent}: {reason}; choose another folder or make room.",
-            path=path.name,
-            parent=path.parent,
-            reason=reason,
-        ) from None
+            yield part
+    except OSError as fault:
+        raise unwritable(path, fault) from fault
+
+
+def write_whole(path: str | Path, data: bytes) -> None:
+    """Write ``data`` to ``path`` whole or not at all. Raises BadInput as ``whole_file`` does."""
+    with whole_file(Path(path)) as part:
+        part.write_bytes(data)
+
+
+def write_text(path: str | Path, text: str) -> None:
+    """Write a text in UTF-8, its lines ended by a line feed alone, whole or not at all.
+
+    Raises BadInput as ``whole_file`` does.
+    """
+    with whole_file(Path(path)) as part:
+        part.write_text(text, encoding="utf-8", newline="\n")

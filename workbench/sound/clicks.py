@@ -8,6 +8,7 @@ from functools import cache
 
 import numpy as np
 
+from workbench.music.beats import beat_length, metric_onset
 from workbench.music.model import Bar
 from workbench.sound.bank import Sound
 from workbench.sound.mix import MixedSound, frame
@@ -16,21 +17,12 @@ from workbench.sound.plucked import RATE
 SECONDS = 0.05
 ACCENTED_HZ, PLAIN_HZ = 1_760.0, 1_175.0
 ACCENTED_GAIN, PLAIN_GAIN = 0.34, 0.2
-COMPOUND = (6, 9, 12, 15)  # beats of three each, where the unit is a quaver or shorter
-
-
-def beat_length(meter: tuple[int, int]) -> Fraction:
-    """Quarter lengths of a beat: a dotted one in 6/8, 9/8, 12/8 and their like."""
-    count, unit = meter
-    length = Fraction(4, unit)
-    return 3 * length if unit >= 8 and count in COMPOUND else length
 
 
 def beats_of(bar: Bar) -> tuple[tuple[Fraction, bool], ...]:
     """(onset, accented) of every beat of a bar; a pickup counts from its end."""
     beat = beat_length(bar.time_signature)
-    full = Fraction(4 * bar.time_signature[0], bar.time_signature[1])
-    late = max(full - bar.length, Fraction(0)) if bar.pickup else Fraction(0)
+    late = metric_onset(bar, Fraction(0))
     out, at = [], Fraction(0)
     while at - late < bar.length:
         if at >= late:

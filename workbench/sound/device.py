@@ -9,7 +9,7 @@ import time
 from collections.abc import Callable, Generator
 from typing import Any, Protocol
 
-from workbench.language.speech import say
+from workbench.language.message import Message, message
 from workbench.music.errors import BadInput
 from workbench.sound.bank import Sound
 from workbench.sound.plucked import RATE
@@ -132,9 +132,9 @@ def _hush() -> None:
             ctypes.CDLL("libasound.so.2").snd_lib_error_set_handler(_SILENT)
 
 
-def no_device() -> str:
+def no_device() -> Message:
     """The sentence for a computer without sound."""
-    return say(
+    return message(
         "This computer has no sound device that can be used; save the sound as a WAV file "
         "(Sound, Export sound) and play it elsewhere."
     )

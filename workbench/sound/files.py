@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import A4_HZ, Instrument
 from workbench.music.errors import BadInput
-from workbench.music.files import appearing
+from workbench.music.files import unwritable, whole_file
 from workbench.music.model import Piece
 from workbench.sound.plucked import RATE
 from workbench.sound.render import Progress, render
@@ -39,19 +39,11 @@ def write_sound(samples: NDArray[np.floating[Any]], path: str | Path, rate: int 
 
     data = np.round(np.clip(samples, -1.0, 1.0) * 32767).astype("<i2")
     try:
-        with appearing(path) as part:
+        with whole_file(path) as part:
             soundfile.write(str(part), data, rate, format="FLAC", subtype="PCM_16")
-    except (OSError, soundfile.SoundFileError) as fault:
-        raise _unwritable(path, fault) from fault
+    except soundfile.SoundFileError as fault:
+        raise unwritable(path, fault) from fault
     return len(samples) / rate
-
-
-def _unwritable(path: Path, fault: Exception) -> BadInput:
-    return BadInput(
-        "{path} cannot be written ({reason}); choose another place.",
-        path=path,
-        reason=getattr(fault, "strerror", None) or fault,
-    )
 
 
 def write_wav(samples: NDArray[np.floating[Any]], path: str | Path, rate: int = RATE) -> float:
@@ -65,14 +57,11 @@ def write_wav(samples: NDArray[np.floating[Any]], path: str | Path, rate: int = 
         raise BadInput(
             "{path}: that is more sound than a WAVE file holds; choose fewer bars.", path=path
         )
-    try:
-        with appearing(path) as part, wave.open(str(part), "wb") as file:
-            file.setnchannels(1)
-            file.setsampwidth(2)
-            file.setframerate(rate)
-            file.writeframes(data)
-    except OSError as fault:
-        raise _unwritable(path, fault) from fault
+    with whole_file(path) as part, wave.open(str(part), "wb") as file:
+        file.setnchannels(1)
+        file.setsampwidth(2)
+        file.setframerate(rate)
+        file.writeframes(data)
     return len(samples) / rate
 
 

@@ -89,9 +89,7 @@ def one_at_a_time(found: Sequence[Sounding]) -> list[Sounding]:
     return list(reversed(out))
 
 
-def _slurred(
-    found: list[Sounding], piece: Piece, slurs: Mapping[str, str]
-) -> tuple[Sounding, ...]:
+def _slurred(found: list[Sounding], piece: Piece, slurs: Mapping[str, str]) -> tuple[Sounding, ...]:
     """Let slurred and slid notes carry on from the one before on their string."""
     led_to = dict.fromkeys(slurs, False) | _slid_notes(piece)
     if not led_to:

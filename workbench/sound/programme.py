@@ -9,10 +9,11 @@ from fractions import Fraction
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
 from workbench.language.speech import mark
+from workbench.music.beats import beat_length
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.sound.bank import Bank
-from workbench.sound.clicks import beat_length, beats_of, placed_click
+from workbench.sound.clicks import beats_of, placed_click
 from workbench.sound.mix import Mix, MixedSound, frame
 from workbench.sound.sounding import Sounding
 from workbench.sound.timing import BarTime, bar_times, soundings

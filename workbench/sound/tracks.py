@@ -86,7 +86,7 @@ def tracks_of(
     for item in items:
         if not item.bars or not item.tempo_to:
             continue
-        named.setdefault(item.bars, item.where or say("whole piece"))
+        named.setdefault(item.bars, str(item.where or say("whole piece")))
         for tempo in (item.tempo_from or item.tempo_to, item.tempo_to):
             found.setdefault((item.bars, _rounded(tempo)), []).append(item.id)
     whole = (tuple(order), round(FULL))

@@ -22,7 +22,7 @@ from typing import Any
 
 from workbench.music.codec import from_dict, piece_from_dict, piece_to_dict, to_dict
 from workbench.music.errors import BadInput
-from workbench.music.files import appearing
+from workbench.music.files import appearing, unwritable
 from workbench.music.model import Piece
 from workbench.music.writing.score import musicxml_bytes
 from workbench.store.documents import as_text, music_document
@@ -116,11 +116,7 @@ def write_archive(
             }
             put("archive.json", as_text(top))
     except OSError as fault:
-        raise BadInput(
-            "{path} cannot be written ({fault}); choose another place.",
-            path=path,
-            fault=fault.strerror or fault,
-        ) from fault
+        raise unwritable(path, fault) from fault
     return len(names)
 
 

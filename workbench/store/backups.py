@@ -17,11 +17,12 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
 
+from workbench.language.message import Message, message
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.files import appearing
-from workbench.store.faults import plain_words
 from workbench.store.opening import StorePlace
+from workbench.store.refusals import plain_words
 
 DAYS, WEEKS, MONTHS = 7, 5, 12  # how many backups of each are kept
 TOKEN = "store.backed_up"  # setting: the newest backup that the store knows of
@@ -134,9 +135,9 @@ def _mark(store: sqlite3.Connection, name: str) -> None:
         )
 
 
-def damaged_sentence(place: StorePlace, wrong: list[str]) -> str:
+def damaged_sentence(place: StorePlace, wrong: list[str]) -> Message:
     """What to tell of a damaged store."""
-    return say(
+    return message(
         "The lesson store {place} is damaged ({what}); restore a backup: Lesson, Safe keeping, "
         "Backups.",
         place=place,
@@ -160,7 +161,7 @@ def daily(place: StorePlace, now: datetime | None = None) -> str:
         )
     wrong = problems(place.file)
     if wrong:
-        return damaged_sentence(place, wrong)
+        return str(damaged_sentence(place, wrong))
     if all(b.day != now.date() for b in there):
         back_up(place, now)
         let_go(place)

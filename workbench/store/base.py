@@ -10,10 +10,11 @@ from pathlib import Path
 
 from sqlalchemy.orm import Session, sessionmaker
 
+from workbench.language.message import Message
 from workbench.music.errors import BadInput
-from workbench.store.faults import plain_words
 from workbench.store.location import teacher_name
 from workbench.store.opening import StorePlace, newer_sentence, open_engine
+from workbench.store.refusals import plain_words
 
 #: How long to wait for another program that is writing, in seconds.
 WAIT_SECONDS = 2.0
@@ -72,15 +73,15 @@ class Store:
             yield session
 
     @property
-    def read_only(self) -> str:
-        """Why nothing can be changed in this store, in one sentence; "" where it can."""
-        return newer_sentence(self.place) if self.place.read_only else ""
+    def read_only(self) -> Message | None:
+        """Why nothing can be changed in this store, in one sentence; None where it can."""
+        return newer_sentence(self.place) if self.place.read_only else None
 
     @contextlib.contextmanager
     def writing(self) -> Iterator[Session]:
         """A transaction that writes; BadInput in a store that may only be read."""
-        if self.read_only:
-            raise BadInput(self.read_only)
+        if refused := self.read_only:
+            raise BadInput(refused)
         with (
             self.write_lock,
             plain_words(str(self.place)),

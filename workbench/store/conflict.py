@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from workbench.language.speech import say
+from workbench.language.message import message
 from workbench.music.errors import BadInput
 
 
@@ -12,7 +12,7 @@ class Conflict(BadInput):
 
     def __init__(self, title: str) -> None:
         super().__init__(
-            say(
+            message(
                 "Lesson '{title}' was changed in another window meanwhile; nothing was "
                 "overwritten. Choose which of the two stands.",
                 title=title,

@@ -5,8 +5,8 @@ from __future__ import annotations
 from sqlalchemy import delete, or_, select, update
 from sqlalchemy.orm import Session
 
-from workbench.language.kept import kept, written
 from workbench.language.speech import say
+from workbench.language.stored import kept, written
 from workbench.store.base import Store
 from workbench.store.documents import as_text, pack_text, read_text
 from workbench.store.schema import GroupMember, LessonRecord, StepRecord, VersionRecord

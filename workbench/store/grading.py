@@ -12,6 +12,7 @@ from workbench.instrument.table import hand, instrument
 from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.store.location import store_place
+from workbench.store.setting_names import GRADE_MODEL, GRADE_MODEL_BEFORE, PRINTED_GRADE
 from workbench.store.shelf import Shelf
 from workbench.teaching.grading.features import piece_features
 from workbench.teaching.grading.grade import Grade, GradeModel, grade_piece, shown_grade
@@ -21,9 +22,6 @@ from workbench.teaching.lessons.playing import fingered_on
 if TYPE_CHECKING:
     from workbench.teaching.grading.calibrate import GradedPiece, Refit
 
-MODEL = "grade model"  # name of the studio setting
-BEFORE = "grade model before the fit"
-PRINTED = "printed grade.{}"  # by lesson
 NAME = "fitted to the teacher's grades"
 Progress = Callable[[int, int], None]
 
@@ -39,7 +37,7 @@ class GradedLesson:
 def studio_model(shelf: Shelf) -> GradeModel | None:
     """The model fitted to the teacher's grades; None while the shipped one is in force,
     or where the kept one is of another edition of the program and cannot be read."""
-    kept = shelf.setting(MODEL)
+    kept = shelf.setting(GRADE_MODEL)
     if kept is None:
         return None
     try:
@@ -116,8 +114,8 @@ def fit_to_grades(shelf: Shelf, progress: Progress | None = None) -> Refit:
 def apply_fit(shelf: Shelf, model: GradeModel) -> None:
     """Put a fitted model in force for every estimate from now on. No lesson changes, and
     no grade that is printed."""
-    before = shelf.setting(MODEL)
-    shelf.set_settings({MODEL: to_dict(model), BEFORE: {"model": before}})
+    before = shelf.setting(GRADE_MODEL)
+    shelf.set_settings({GRADE_MODEL: to_dict(model), GRADE_MODEL_BEFORE: {"model": before}})
 
 
 def undo_grade_fit(shelf: Shelf) -> GradeModel | None:
@@ -125,16 +123,16 @@ def undo_grade_fit(shelf: Shelf) -> GradeModel | None:
 
     Raises BadInput where no fit was applied.
     """
-    kept = shelf.setting(BEFORE)
+    kept = shelf.setting(GRADE_MODEL_BEFORE)
     if kept is None:
         raise BadInput("There is no fit to grades to take back; 'fit --grades' makes one.")
-    shelf.set_settings({MODEL: kept["model"], BEFORE: None})
+    shelf.set_settings({GRADE_MODEL: kept["model"], GRADE_MODEL_BEFORE: None})
     return studio_model(shelf)
 
 
 def can_undo(shelf: Shelf) -> bool:
     """Whether there is a fit to take back."""
-    return shelf.setting(BEFORE) is not None
+    return shelf.setting(GRADE_MODEL_BEFORE) is not None
 
 
 # What has been printed.
@@ -142,7 +140,7 @@ def can_undo(shelf: Shelf) -> bool:
 
 def printed_grade(shelf: Shelf, lesson_id: str) -> Grade | None:
     """The grade that stands on the last handout of a lesson; None where none does."""
-    kept = shelf.setting(PRINTED.format(lesson_id))
+    kept = shelf.setting(PRINTED_GRADE.format(lesson_id))
     if kept is None:
         return None
     try:
@@ -173,4 +171,4 @@ def grade_to_print(shelf: Shelf, lesson: Lesson, fingering: Fingering) -> Grade:
 def remember_printed(shelf: Shelf, lesson_id: str, grade: Grade | None) -> None:
     """Keep what a handout says, so that no later estimate changes it silently; None
     forgets it, and the next handout says what is estimated then."""
-    shelf.set_setting(PRINTED.format(lesson_id), None if grade is None else to_dict(grade))
+    shelf.set_setting(PRINTED_GRADE.format(lesson_id), None if grade is None else to_dict(grade))

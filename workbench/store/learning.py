@@ -23,11 +23,11 @@ from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.store.location import store_place
+from workbench.store.setting_names import FITTED_SMALL_WEIGHTS, FITTED_WEIGHTS, WEIGHTS_BEFORE
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
 
-WEIGHTS = {False: "fitted weights", True: "fitted weights, small"}  # settings of the studio
-BEFORE = "weights before the fit"  # {"small": ..., "weights": ...}
+WEIGHTS = {False: FITTED_WEIGHTS, True: FITTED_SMALL_WEIGHTS}  # settings of the studio
 Pairs = tuple[tuple[str, int], ...]
 
 
@@ -153,7 +153,7 @@ def fit_of_scores(
                 "The fingering that '{title}' prints is for another instrument than the "
                 "{instrument}; choose that one, or leave the score out.",
                 title=piece.title,
-                instrument=say(on.name),
+                instrument=on.called,
             )
         chains.append(chain(piece, piece.written, on, of, start))
     printed = sum(agreement(c, start)[1] for c in chains)
@@ -162,7 +162,7 @@ def fit_of_scores(
             "The scores print {n} left fingers that can be held on the {instrument}; "
             "give scores with at least {fewest}.",
             n=printed,
-            instrument=say(on.name),
+            instrument=on.called,
             fewest=FEWEST,
         )
     found = fit_to_print(chains, start, lambda done, _: tell(len(pieces) + done))
@@ -214,7 +214,7 @@ def _scale_mm(lessons: Sequence[Lesson]) -> float:
 
 def can_undo(shelf: Shelf) -> bool:
     """Whether there is a fit to take back."""
-    return shelf.setting(BEFORE) is not None
+    return shelf.setting(WEIGHTS_BEFORE) is not None
 
 
 def undo_fit(shelf: Shelf) -> Pairs:
@@ -222,7 +222,7 @@ def undo_fit(shelf: Shelf) -> Pairs:
 
     Raises BadInput where no fit was made.
     """
-    before = shelf.setting(BEFORE)
+    before = shelf.setting(WEIGHTS_BEFORE)
     if before is None:
         raise BadInput("There is no fit to take back; 'fit' makes one.")
     if isinstance(before, list):  # kept before kinds of instruments were told apart
@@ -243,4 +243,4 @@ def _put_in_force(shelf: Shelf, small: bool, weights: Pairs, old: Pairs | None, 
     ]
     shelf.save_all(changed, label)
     before = None if old is None else {"small": small, "weights": list(old)}
-    shelf.set_settings({WEIGHTS[small]: list(weights), BEFORE: before})
+    shelf.set_settings({WEIGHTS[small]: list(weights), WEIGHTS_BEFORE: before})

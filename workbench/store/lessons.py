@@ -9,8 +9,8 @@ from dataclasses import replace
 from sqlalchemy import delete, func, select
 from sqlalchemy.orm import Session
 
-from workbench.language.kept import kept, shown
 from workbench.language.speech import say
+from workbench.language.stored import kept, shown
 from workbench.music.errors import BadInput
 from workbench.store.base import Store, aware
 from workbench.store.conflict import Conflict

@@ -17,10 +17,10 @@ from sqlalchemy import URL, Connection, Engine, create_engine, event, inspect, m
 from sqlalchemy.exc import ArgumentError, NoSuchModuleError
 from sqlalchemy.pool import StaticPool
 
-from workbench.language.speech import say
+from workbench.language.message import Message, message
 from workbench.music.errors import BadInput
-from workbench.store.faults import plain_words
 from workbench.store.location import VARIABLE, store_place
+from workbench.store.refusals import plain_words
 
 #: The revision that the tables of this program have (the newest in migrations/).
 HEAD = "0004"
@@ -234,9 +234,9 @@ def _check_revision(found: str, place: StorePlace) -> None:
     place.read_only = bool(found) and found != HEAD and found not in EARLIER
 
 
-def newer_sentence(place: StorePlace) -> str:
+def newer_sentence(place: StorePlace) -> Message:
     """What to tell where a store of a newer program is to be changed."""
-    return say(
+    return message(
         "The lesson store {place} was written by a newer version of the program; it can be read "
         "here and is left as it is. Update the program to work on it.",
         place=place,

@@ -16,8 +16,8 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
-from workbench.language.kept import kept, read
 from workbench.language.message import Message
+from workbench.language.stored import kept, read
 from workbench.music.codec import from_dict, to_dict
 from workbench.music.errors import BadInput
 from workbench.music.files import write_private

@@ -20,6 +20,7 @@ from pathlib import Path
 
 from sqlalchemy import Engine
 
+from workbench.language.message import Message
 from workbench.store.archiving import Archiving
 from workbench.store.base import WAIT_SECONDS, Store, utc_now
 from workbench.store.finding import Finding
@@ -134,8 +135,8 @@ class Shelf:
         return self.store.engine
 
     @property
-    def read_only(self) -> str:
-        """Why nothing can be changed in this store, in one sentence; "" where it can."""
+    def read_only(self) -> Message | None:
+        """Why nothing can be changed in this store, in one sentence; None where it can."""
         return self.store.read_only
 
     def __enter__(self) -> Shelf:

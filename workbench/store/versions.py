@@ -5,9 +5,9 @@ from __future__ import annotations
 from sqlalchemy import select
 from sqlalchemy.orm import Session
 
-from workbench.language.kept import kept as as_kept
-from workbench.language.kept import read, shown
 from workbench.language.speech import say
+from workbench.language.stored import kept as as_kept
+from workbench.language.stored import read, shown
 from workbench.music.errors import BadInput
 from workbench.store.base import Store, aware
 from workbench.store.documents import clean, lesson_state, pack_text

@@ -7,6 +7,7 @@ from typing import Any
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.language.message import Message
 from workbench.music.model import Piece
 from workbench.teaching.bars.measure import BarMeasure, measure_bars
 from workbench.teaching.grading.features import Feature, piece_features
@@ -32,11 +33,11 @@ class Assessment:
     hardest: tuple[HardBar, ...]
 
     @property
-    def evidence(self) -> tuple[str, ...]:
+    def evidence(self) -> tuple[Message, ...]:
         """The features in words, hardest first."""
         return evidence(self.features)
 
-    def hardest_in_words(self, piece: Piece) -> tuple[str, ...]:
+    def hardest_in_words(self, piece: Piece) -> tuple[Message, ...]:
         """The bars that push the grade up, one sentence each."""
         return tuple(hard_bar_in_words(piece, bar) for bar in self.hardest)
 
@@ -102,7 +103,7 @@ def grade_document(found: Assessment, plan: Plan) -> dict[str, Any]:
         "level": grade.level,
         "score": round(grade.score, 3),
         "model": grade.model,
-        "evidence": list(found.evidence),
+        "evidence": [str(told) for told in found.evidence],
         "minutes_total": round(time.minutes),
         "minutes_range": [round(time.low), round(time.high)],
         "minutes_a_day": plan.minutes_a_day,
@@ -113,10 +114,10 @@ def grade_document(found: Assessment, plan: Plan) -> dict[str, Any]:
                 "index": bar.bar,
                 "number": bar.number,
                 "score": round(bar.score, 2),
-                "reasons": [f.sentence for f in bar.demands],
+                "reasons": [str(f.sentence) for f in bar.demands],
                 "also": list(bar.also),
             }
             for bar in found.hardest
         ],
-        "cautions": list(plan.cautions),
+        "cautions": [str(caution) for caution in plan.cautions],
     }

@@ -13,11 +13,11 @@ from workbench.engraving.charts.kit import Chart, Columns, Format, axes, draw, l
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
-from workbench.language.names import the_bar
+from workbench.language.names import as_first_word
 from workbench.language.speech import count, mark, say
+from workbench.music.bar_names import bars_named, the_bar
 from workbench.music.model import Piece
 from workbench.music.order.form import in_one_part, sections
-from workbench.teaching.bars.strokes import bars_in_words
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.planning.plan import Plan, make_plan
 from workbench.teaching.planning.practice import (
@@ -144,7 +144,7 @@ def effort_chart(lesson: Lesson, fingering: Fingering, form: Format) -> Chart:
 
 
 def _bar_words(piece: Piece, indices: Sequence[int], lead: str) -> str:
-    return f"{lead} {bars_in_words(piece, tuple(indices))}."
+    return f"{lead} {bars_named(piece, tuple(indices))}."
 
 
 def _x(ax: Axes, value: float) -> float:
@@ -216,7 +216,7 @@ def curve_chart(piece: Piece, time: PracticeTime, form: Format) -> Chart:
     words = say(
         "{bar} takes longest: {low} to {high} minutes until it is in tempo. The bands lie "
         "between quick and slow learners.",
-        bar=_capital(the_bar(piece.bars[hard.bar].number)),
+        bar=as_first_word(the_bar(piece.bars[hard.bar].number)),
         low=round(quick),
         high=round(slow[-1][0]),
     )
@@ -274,7 +274,3 @@ def plan_chart(plan: Plan, form: Format) -> Chart:
     else:
         words = say("Everything is done.")
     return draw("plan", say("The plan by days"), words, form.size * 20, form, paint)
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]

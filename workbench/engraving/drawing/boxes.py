@@ -14,9 +14,36 @@ from workbench.engraving.drawing import glyphs
 _NUMBER = re.compile(r"-?\d+(?:\.\d+)?")
 _SKIP = {"ledgerLines", "staff", "grpSym", "system"}
 KINDS = {
-    "notehead", "stem", "flag", "beam", "accid", "dots", "dot", "rest", "mRest", "barLine", "clef",
-    "keySig", "meterSig", "tie", "slur", "lv", "tupletNum", "tupletBracket", "artic", "fermata",
-    "repeatMark", "ending", "reh", "tuplet", "tempo", "harm", "dir", "mNum", "note", "graceGrp",
+    "notehead",
+    "stem",
+    "flag",
+    "beam",
+    "accid",
+    "dots",
+    "dot",
+    "rest",
+    "mRest",
+    "barLine",
+    "clef",
+    "keySig",
+    "meterSig",
+    "tie",
+    "slur",
+    "lv",
+    "tupletNum",
+    "tupletBracket",
+    "artic",
+    "fermata",
+    "repeatMark",
+    "ending",
+    "reh",
+    "tuplet",
+    "tempo",
+    "harm",
+    "dir",
+    "mNum",
+    "note",
+    "graceGrp",
 }
 
 
@@ -38,18 +65,25 @@ class Box:
         return wide * high if wide > 0 and high > 0 else 0.0
 
     def moved(self, dx: float, dy: float) -> Box:
-        return Box(self.left + dx, self.top + dy, self.right + dx, self.bottom + dy,
-                   self.kind, self.owner)
+        return Box(
+            self.left + dx, self.top + dy, self.right + dx, self.bottom + dy, self.kind, self.owner
+        )
 
     def joined(self, other: Box) -> Box:
         """The box around both."""
-        return Box(min(self.left, other.left), min(self.top, other.top),
-                   max(self.right, other.right), max(self.bottom, other.bottom),
-                   self.kind, self.owner)
+        return Box(
+            min(self.left, other.left),
+            min(self.top, other.top),
+            max(self.right, other.right),
+            max(self.bottom, other.bottom),
+            self.kind,
+            self.owner,
+        )
 
     def grown(self, by: float) -> Box:
-        return Box(self.left - by, self.top - by, self.right + by, self.bottom + by,
-                   self.kind, self.owner)
+        return Box(
+            self.left - by, self.top - by, self.right + by, self.bottom + by, self.kind, self.owner
+        )
 
 
 def boxes(parent: etree._Element, kind: str = "", owner: str = "") -> Iterator[Box]:
@@ -89,18 +123,28 @@ def _shape(element: etree._Element, name: str, kind: str, owner: str) -> Iterato
         left, bottom = place[0] + x, place[1] - y
         yield Box(left, bottom - high, left + wide, bottom, kind, owner)
     elif name in ("rect", "ellipse", "circle"):
-        value = {k: float(element.get(k) or 0) for k in
-                 ("x", "y", "width", "height", "cx", "cy", "rx", "ry", "r")}
+        value = {
+            k: float(element.get(k) or 0)
+            for k in ("x", "y", "width", "height", "cx", "cy", "rx", "ry", "r")
+        }
         if name == "rect":
-            yield Box(value["x"], value["y"], value["x"] + value["width"],
-                      value["y"] + value["height"], kind, owner)
+            yield Box(
+                value["x"],
+                value["y"],
+                value["x"] + value["width"],
+                value["y"] + value["height"],
+                kind,
+                owner,
+            )
         else:
             rx, ry = value["rx"] or value["r"], value["ry"] or value["r"]
-            yield Box(value["cx"] - rx, value["cy"] - ry, value["cx"] + rx, value["cy"] + ry,
-                      kind, owner)
+            yield Box(
+                value["cx"] - rx, value["cy"] - ry, value["cx"] + rx, value["cy"] + ry, kind, owner
+            )
     elif name in ("path", "polygon", "polyline"):
-        numbers = [float(n) for n in
-                   _NUMBER.findall(element.get("d") or element.get("points") or "")]
+        numbers = [
+            float(n) for n in _NUMBER.findall(element.get("d") or element.get("points") or "")
+        ]
         points = list(zip(numbers[::2], numbers[1::2], strict=False))
         if points:
             pen = float(element.get("stroke-width") or 0) / 2
@@ -123,16 +167,18 @@ def _course(
         a, b, c, d = points[:4]
         upper, lower = ((a, b), (d, c)) if a[1] < d[1] else ((d, c), (a, b))
         for k in range(8):
-            corners = [_between(*upper, k / 8), _between(*upper, (k + 1) / 8),
-                       _between(*lower, k / 8), _between(*lower, (k + 1) / 8)]
+            corners = [
+                _between(*upper, k / 8),
+                _between(*upper, (k + 1) / 8),
+                _between(*lower, k / 8),
+                _between(*lower, (k + 1) / 8),
+            ]
             yield _around(corners, 0.0, kind, owner)
     else:
         yield _around(points, pen, kind, owner)
 
 
-def _between(
-    a: tuple[float, float], b: tuple[float, float], t: float
-) -> tuple[float, float]:
+def _between(a: tuple[float, float], b: tuple[float, float], t: float) -> tuple[float, float]:
     return (a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t)
 
 

@@ -25,6 +25,8 @@ Tint = Callable[[str], str | None]  # element id to its own ink
 SVG = "http://www.w3.org/2000/svg"
 _ID = "id"
 BELOW = 60.0  # units under what is lowest
+
+
 @dataclass(frozen=True)
 class Flat:
     """A flattened drawing. ``width``/``height`` in engraving units (staff space
@@ -151,8 +153,7 @@ def _bar_shape(path: etree._Element) -> None:
     else:
         left, right, top, bottom = left - pen / 2, left + pen / 2, top - square, bottom + square
     path.tag = f"{{{SVG}}}rect"
-    for name, value in (("x", left), ("y", top), ("width", right - left),
-                        ("height", bottom - top)):
+    for name, value in (("x", left), ("y", top), ("width", right - left), ("height", bottom - top)):
         path.set(name, f"{value:g}")
 
 
@@ -182,8 +183,13 @@ def _set_marks(
         if paper and one.kind != "right":
             box = one.box.grown(10.0)
             etree.SubElement(
-                group, f"{{{SVG}}}rect", x=f"{box.left:g}", y=f"{box.top:g}",
-                width=f"{box.right - box.left:g}", height=f"{box.bottom - box.top:g}", fill=paper,
+                group,
+                f"{{{SVG}}}rect",
+                x=f"{box.left:g}",
+                y=f"{box.top:g}",
+                width=f"{box.right - box.left:g}",
+                height=f"{box.bottom - box.top:g}",
+                fill=paper,
             )
         right = one.kind == "right"
         face = Face(SERIF, bold=True, italic=True) if right else Face(SANS, bold=True)

@@ -126,8 +126,12 @@ class Engraver:
             if progress is not None:
                 progress(start / len(indices))
             part = indices[start : start + 24]
-            mei = to_mei(piece, fingering, instrument,
-                         replace(options, first=part[0], last=part[-1], breaks=()))
+            mei = to_mei(
+                piece,
+                fingering,
+                instrument,
+                replace(options, first=part[0], last=part[-1], breaks=()),
+            )
             flat = self.pages(mei, None, fingers=False)[0]
             for index in part:
                 left, right = flat.bars.get(index, (0.0, 1500.0))
@@ -168,6 +172,4 @@ class Engraver:
         starts = [piece.bars[0].index, *breaks]
         ends = [*(b - 1 for b in breaks), piece.bars[-1].index]
         flats = self.pages(mei, width, ink, paper)
-        return [
-            SystemDrawing(f, a, b) for f, a, b in zip(flats, starts, ends, strict=True)
-        ]
+        return [SystemDrawing(f, a, b) for f, a, b in zip(flats, starts, ends, strict=True)]

@@ -212,5 +212,10 @@ def _sheet(group: etree._Element, number: str, x: float, y: float, ink: str) -> 
     sheet.set("fill", "none")
     size = 290.0 if len(number) < 2 else 240.0
     width = text_width(number, size, SANS, True, False)
-    draw(group, Run(number, size, Face(SANS, bold=True)), x + half - 0.06 * half - width / 2,
-         middle + size * 0.4, ink)
+    draw(
+        group,
+        Run(number, size, Face(SANS, bold=True)),
+        x + half - 0.06 * half - width / 2,
+        middle + size * 0.4,
+        ink,
+    )

@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from workbench.engraving.mei.voices import Event
-from workbench.music.notation.values import PLAIN, beat_length
+from workbench.music.beats import beat_length
+from workbench.music.notation.values import PLAIN
 
 Group = list[Event]
 
@@ -21,9 +22,7 @@ def _window(meter: tuple[int, int], eighths_only: bool) -> Fraction:
     return max(Fraction(1), beat_length(meter)) if unit >= 4 else Fraction(2)
 
 
-def beam_groups(
-    events: Sequence[Event], meter: tuple[int, int], length: Fraction
-) -> list[Group]:
+def beam_groups(events: Sequence[Event], meter: tuple[int, int], length: Fraction) -> list[Group]:
     """The events in order, gathered: two or more in a list share a beam.
 
     A rest, a longer note, a grace note, a tuplet's edge or the end of the beat

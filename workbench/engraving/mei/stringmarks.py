@@ -24,8 +24,7 @@ def strings_told(
     out = {
         w.note: w.string
         for w in piece.written
-        if w.string is not None
-        and (w.note not in fingered or fingered[w.note].string == w.string)
+        if w.string is not None and (w.note not in fingered or fingered[w.note].string == w.string)
     }
     if which != EVERY or instrument is None:
         return out

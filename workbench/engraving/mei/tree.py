@@ -146,7 +146,9 @@ def _write_event(
         top.set("stem.dir", stems)
     if not any(h.tie_in for h in event.heads):
         words = {
-            ARTICULATIONS[a] for h in event.heads for a in h.note.articulations
+            ARTICULATIONS[a]
+            for h in event.heads
+            for a in h.note.articulations
             if a in ARTICULATIONS
         }
         if words:

@@ -100,8 +100,9 @@ def bar_layers(
         by_voice.setdefault((note.part, note.voice), [])
     lanes: list[tuple[tuple[int, int], bool, list[Segment]]] = []
     for voice in sorted(by_voice):
-        spread = [(voice, place > 0, lane)
-                  for place, lane in enumerate(_lanes(by_voice[voice]) or [[]])]
+        spread = [
+            (voice, place > 0, lane) for place, lane in enumerate(_lanes(by_voice[voice]) or [[]])
+        ]
         lanes += sorted(spread, key=lambda row: -_height(row[2]))
     by_grace: dict[tuple[int, int], list[Note]] = defaultdict(list)
     for note in graces:

@@ -8,7 +8,7 @@ from fractions import Fraction
 from workbench.fingering.lattice.growth import Lattice
 from workbench.fingering.lattice.layers import Join, LatticeLayer
 from workbench.fingering.lattice.terms import MOVE
-from workbench.fingering.types import Audit, Barre, FingeredNote, JoinCut, Pin
+from workbench.fingering.types import Audit, Barre, CutKind, FingeredNote, FingerMove, JoinCut, Pin
 from workbench.language.fact import Fact, fact
 from workbench.music.model import Note, Piece
 
@@ -46,8 +46,8 @@ def tell(lattice: Lattice, path: tuple[int, ...], piece: Piece, pins: dict[str, 
     placed: dict[str, tuple[int, int, int]] = {}  # note id -> string, fret, finger
     starts: dict[str, Fraction] = {}
     held: dict[str, Fraction] = {}
-    cuts: dict[str, tuple[str, Fact | None]] = {}
-    moves: dict[str, str] = {}
+    cuts: dict[str, tuple[CutKind, Fact | None]] = {}
+    moves: dict[str, FingerMove] = {}
     rings: dict[str, Fraction] = {}
     for layer in layers:
         t = layer.index
@@ -114,7 +114,7 @@ def _move(
     lattice: Lattice,
     layer: LatticeLayer,
     path: tuple[int, ...],
-) -> str:
+) -> FingerMove:
     string, fret, finger = place
     if finger == 0:
         return "open"
@@ -163,7 +163,7 @@ def _cuts(
     placed: dict[str, tuple[int, int, int]],
     starts: dict[str, Fraction],
     held: dict[str, Fraction],
-    cuts: dict[str, tuple[str, Fact | None]],
+    cuts: dict[str, tuple[CutKind, Fact | None]],
 ) -> None:
     """Notes of the parent that end here before their time, and why."""
     above = lattice.frame.layers[layer.parent]
@@ -218,7 +218,7 @@ def _why_cut(
     onsets: dict[int, Note],
     asked: tuple[tuple[int, int, int], ...],
     after: list[tuple[int, int, int]],
-) -> tuple[str, Fact | None]:
+) -> tuple[CutKind, Fact | None]:
     name = note.pitch.name
     if string in onsets:
         taker = onsets[string].pitch.name
@@ -286,7 +286,7 @@ def _join_cuts(
     hands: list[list[tuple[int, int, int]]],
     placed: dict[str, tuple[int, int, int]],
     held: dict[str, Fraction],
-    cuts: dict[str, tuple[str, Fact | None]],
+    cuts: dict[str, tuple[CutKind, Fact | None]],
     piece: Piece,
 ) -> None:
     """Notes at the end of a bar whose finger must hop at once when the order jumps."""

@@ -20,11 +20,11 @@ from workbench.engraving.mei.document import to_mei
 from workbench.engraving.options import MeiOptions
 from workbench.engraving.paint import PaintedSystem
 from workbench.fingering.types import Fingering
-from workbench.handout.files.pdf import write_whole
 from workbench.handout.options import STAFF_MM
 from workbench.instrument.table import instrument as instrument_of
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.music.files import write_whole
 from workbench.music.suffixes import PICTURES
 from workbench.teaching.lessons.lesson import Lesson
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from pathlib import Path
 from xml.sax.saxutils import escape
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF
@@ -12,10 +11,8 @@ from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 from workbench.handout.files.pdf_file import Bookmark, finished
 from workbench.handout.files.tags import Recorder, record
 from workbench.language.speech import chosen
-from workbench.music.errors import BadInput
-from workbench.music.files import appearing
 
-__all__ = ["Bookmark", "pdf_bytes", "write_whole"]
+__all__ = ["Bookmark", "pdf_bytes"]
 
 _RESOLUTION = 1200
 
@@ -79,28 +76,3 @@ def _metadata(title: str, author: str, language: str) -> bytes:
         f'xmlns:xmp="http://ns.adobe.com/xap/1.0/">{rows}</rdf:Description>'
         '</rdf:RDF></x:xmpmeta><?xpacket end="w"?>'
     ).encode()
-
-
-def write_whole(path: Path, data: bytes) -> None:
-    """Write beside the target and put it in place in one step.
-
-    Raises BadInput where the folder is missing, may not be written or is full;
-    what stood at ``path`` before is then untouched.
-    """
-    if path.is_dir():
-        raise BadInput(
-            "{path} is a folder; name the file to write, such as {path}/handout.pdf.", path=path
-        )
-    if not path.parent.is_dir():
-        raise BadInput(
-            "The folder {folder} does not exist; make it or choose another.", folder=path.parent
-        )
-    try:
-        with appearing(path) as part:
-            part.write_bytes(data)
-    except OSError as error:
-        raise BadInput(
-            "{path} could not be written ({why}); free some space or choose another folder.",
-            path=path,
-            why=error.strerror or error,
-        ) from error

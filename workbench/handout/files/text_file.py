@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from workbench.language.speech import mark, say
+from workbench.language.message import Listed, in_a_row, message
+from workbench.language.speech import mark
 from workbench.music.errors import BadInput
-from workbench.music.files import appearing
 from workbench.teaching.scripts import files as script_files
 from workbench.teaching.scripts.script import Script
 
@@ -28,37 +28,16 @@ def script_form(path: str | Path) -> Callable[[Script], str]:
     suffix = Path(path).suffix
     found = SCRIPT_FORMATS.get(suffix.lower())
     if found is None:
-        known = ", ".join(f"{end} ({say(words)})" for end, (words, _) in SCRIPT_FORMATS.items())
-        raise BadInput(
-            say(
+        forms = ((end, message(words)) for end, (words, _) in SCRIPT_FORMATS.items())
+        known = in_a_row(Listed((f"{end} (", words, ")"), "") for end, words in forms)
+        if suffix:
+            raise BadInput(
                 "{path}: a script is not written as '{suffix}'; end the name with one of {known}.",
                 path=path,
                 suffix=suffix,
                 known=known,
             )
-            if suffix
-            else say(
-                "{path}: the name says no form; end it with one of {known}.",
-                path=path,
-                known=known,
-            )
+        raise BadInput(
+            "{path}: the name says no form; end it with one of {known}.", path=path, known=known
         )
     return found[1]
-
-
-def write_text(path: str | Path, text: str) -> None:
-    """Write a text in UTF-8; the file appears whole or not at all.
-
-    Raises BadInput where it cannot be written.
-    """
-    path = Path(path)
-    if path.is_dir():
-        raise BadInput("{path} is a folder; name the file to write in it.", path=path)
-    try:
-        with appearing(path) as part:
-            part.write_text(text, encoding="utf-8", newline="\n")
-    except (OSError, ValueError) as fault:
-        why = getattr(fault, "strerror", None) or fault
-        raise BadInput(
-            "{path} cannot be written ({why}); choose another place.", path=path, why=why
-        ) from fault

@@ -8,10 +8,10 @@ from fractions import Fraction
 
 from workbench.fingering.shapes.chordname import COMMON, name_chord
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
-from workbench.handout.parts.words import beat_word
 from workbench.instrument.model import Instrument
 from workbench.language.names import chord_words
 from workbench.language.speech import say
+from workbench.music.beats import beat_at, beat_figure
 from workbench.music.model import Bar, Piece
 from workbench.teaching.lessons.lesson import BarNote
 
@@ -119,7 +119,7 @@ def _grip_at(
     names = {n.midi % 12: n.pitch.rstrip("0123456789-") for n in sounding if n.pitch}
     title = _title(name, [n.midi for n in sounding], names)
     where = say(
-        "bar {bar}, beat {beat}", bar=bar.number, beat=beat_word(onset, bar.time_signature[1])
+        "bar {bar}, beat {beat}", bar=bar.number, beat=beat_figure(beat_at(bar, onset), " + ")
     )
     return GripDiagram(
         title or f"{where[:1].upper()}{where[1:]}",

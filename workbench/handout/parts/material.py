@@ -17,7 +17,6 @@ from workbench.handout.parts.grips import grips_of, with_pictures
 from workbench.handout.parts.plan_grid import plan_parts
 from workbench.handout.parts.words import (
     CAUTION,
-    bars_word,
     facts,
     form_words,
     grade_words,
@@ -34,6 +33,7 @@ from workbench.instrument.table import hand
 from workbench.instrument.table import instrument as instrument_of
 from workbench.language.names import chord_words
 from workbench.language.speech import say
+from workbench.music.bar_names import stretch_heading
 from workbench.music.model import Piece
 from workbench.teaching.grading.grade import Grade, GradeModel, grade_piece
 from workbench.teaching.lessons.lesson import BarNote, Lesson, RejectedNote
@@ -146,7 +146,7 @@ class Material:
 
     def system_words(self, first: int, last: int) -> str:
         """What a system shows, for those who cannot see it."""
-        bars = bars_word(self.piece, first, last)
+        bars = stretch_heading(self.piece, first, last)
         chords = [
             chord_words(c.text)
             for b in self.piece.bars
@@ -226,9 +226,7 @@ class Material:
             parts += teacher.audit_parts(self.piece, self.fingering, line, scale)
             parts += teacher.history_parts(self.extras.history, line, scale)
         if self.options.plan and self.plan is not None and self.plan.days:
-            parts += plan_parts(
-                self.plan, line, self.sheet.room, scale, tracks=self.options.tracks
-            )
+            parts += plan_parts(self.plan, line, self.sheet.room, scale, tracks=self.options.tracks)
         if self.teacher:
             if self.options.charts:
                 parts += teacher.chart_parts(self.lesson, self.fingering, self.plan, line, scale)
@@ -256,7 +254,7 @@ class Material:
             self.hand,
             minutes_a_day=self.lesson.minutes_a_day,
         )[1:]
-        care = " ".join((say(CAUTION), *extra))
+        care = " ".join((say(CAUTION), *map(str, extra)))
         return TextBlock(
             f"**{say('Take care.')}** {care}",
             self.line,

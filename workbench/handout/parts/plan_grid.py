@@ -17,6 +17,7 @@ from workbench.handout.files.tags import ARTIFACT, begin
 from workbench.handout.setting.blocks import Block, TextBlock, rule
 from workbench.handout.setting.compose import Part, Together
 from workbench.handout.setting.typeset import INK, SMALL, Style, draw, fitting
+from workbench.language.message import Unsaid
 from workbench.language.speech import mark, say
 from workbench.teaching.planning.items import PlanItem
 from workbench.teaching.planning.plan import DayPlan, Plan
@@ -78,9 +79,9 @@ def plan_parts(
     return [Together(out)]
 
 
-def _letters(days: Sequence[DayPlan]) -> dict[str, str]:
+def _letters(days: Sequence[DayPlan]) -> dict[Unsaid, str]:
     """A letter for every way to practise, in order; joins explain themselves."""
-    out: dict[str, str] = {}
+    out: dict[Unsaid, str] = {}
     for day in days:
         for item in day.items:
             if item.kind != "join" and item.exercise and item.exercise not in out:
@@ -93,10 +94,12 @@ def _letters(days: Sequence[DayPlan]) -> dict[str, str]:
 def _label(item: PlanItem) -> str:
     if item.kind in _KINDS:
         return say(_KINDS[item.kind])
-    return say("join {where}", where=item.where) if item.kind == "join" else item.where
+    return say("join {where}", where=item.where) if item.kind == "join" else str(item.where)
 
 
-def _rows(days: Sequence[DayPlan], letters: dict[str, str]) -> list[tuple[str, list[Cell | None]]]:
+def _rows(
+    days: Sequence[DayPlan], letters: dict[Unsaid, str]
+) -> list[tuple[str, list[Cell | None]]]:
     """(passage, its cells by day), passages in order of appearance, joins after them."""
     found: dict[str, list[list[PlanItem]]] = {}
     for place, day in enumerate(days):
@@ -114,7 +117,7 @@ def _rows(days: Sequence[DayPlan], letters: dict[str, str]) -> list[tuple[str, l
     ]
 
 
-def _cell(items: Sequence[PlanItem], letters: dict[str, str]) -> Cell | None:
+def _cell(items: Sequence[PlanItem], letters: dict[Unsaid, str]) -> Cell | None:
     if not items:
         return None
     used = dict.fromkeys(letters.get(i.exercise, "") for i in items)

@@ -16,7 +16,7 @@ from workbench.fingering.telling.legato import NOTHING_PLAYED
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Fingering, Pin
 from workbench.handout.files.tags import begin
-from workbench.handout.parts.words import bars_word, beat_word, pretty_pitch, within
+from workbench.handout.parts.words import pretty_pitch, within
 from workbench.handout.setting.blocks import Column, Space, TableRow, TextBlock
 from workbench.handout.setting.compose import Loose, Part, Table
 from workbench.handout.setting.typeset import HEADING, draw
@@ -24,6 +24,8 @@ from workbench.instrument.table import hand
 from workbench.instrument.table import instrument as instrument_of
 from workbench.language.names import percent
 from workbench.language.speech import count, mark, say
+from workbench.music.bar_names import stretch_heading
+from workbench.music.beats import beat_at, beat_figure
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.lessons.lesson import BarNote, Lesson, RejectedNote
@@ -114,12 +116,11 @@ def audit_parts(piece: Piece, fingering: Fingering, width: float, scale: float) 
     cuts = [(b, n) for b in fingering.bars for n in b.notes if n.cut_reason]
     cuts.sort(key=lambda c: (c[1].held - c[1].duration, c[0].index, c[1].onset))
     names = {n.id: pretty_pitch(n.pitch) for n in piece.notes}
-    units = {b.index: b.time_signature[1] for b in piece.bars}
     rows = []
     for bar, note in cuts:
         cells = (
             bar.number,
-            beat_word(note.onset, units.get(bar.index, 4)),
+            beat_figure(beat_at(piece.bars[bar.index], note.onset), " + "),
             names.get(note.id, ""),
             length_word(note.duration),
             length_word(note.held),
@@ -139,8 +140,8 @@ def audit_parts(piece: Piece, fingering: Fingering, width: float, scale: float) 
     joins = [
         say(
             "From {before} into {after}: {reason}",
-            before=within(bars_word(piece, j.from_bar, j.from_bar)),
-            after=within(bars_word(piece, j.to_bar, j.to_bar)),
+            before=within(stretch_heading(piece, j.from_bar, j.from_bar)),
+            after=within(stretch_heading(piece, j.to_bar, j.to_bar)),
             reason=told(j.reason),
         )
         for j in audit.joins
@@ -163,13 +164,14 @@ def script_parts(script: Script, width: float, scale: float) -> list[Part]:
     """What is said bar by bar, with the time at which it is said."""
     rows = []
     if script.opening:
-        rows.append(TableRow((clock(0.0), "", script.opening), _SCRIPT, width, scale))
+        rows.append(TableRow((clock(0.0), "", str(script.opening)), _SCRIPT, width, scale))
     for cue in script.cues:
-        if cue.say.strip():
+        words = str(cue.say)
+        if words.strip():
             number = bar_words(script, cue)
-            rows.append(TableRow((clock(cue.start), number, cue.say), _SCRIPT, width, scale))
+            rows.append(TableRow((clock(cue.start), number, words), _SCRIPT, width, scale))
     if script.closing:
-        row = (clock(script.closing_start), "", script.closing)
+        row = (clock(script.closing_start), "", str(script.closing))
         rows.append(TableRow(row, _SCRIPT, width, scale))
     whole = count(
         round(script.seconds / 60), "About {n} minute in all.", "About {n} minutes in all."

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 
 from workbench.handout.options import HandoutOptions
 from workbench.instrument.model import Instrument
+from workbench.language.message import Text
 from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import chosen, count, mark, say
+from workbench.music.bar_names import stretch_heading
+from workbench.music.beats import beat_at, beat_figure
 from workbench.music.model import Piece, Pitch
 from workbench.music.order.form import has_form, sections
 from workbench.music.telling.form import form_in_words
@@ -36,15 +38,6 @@ _KINDS = {
     "form": mark("form"),
     "listening": mark("listening"),
     "caution": mark("caution"),
-}
-
-
-_PARTS = {
-    Fraction(1, 4): "¼",
-    Fraction(1, 2): "½",
-    Fraction(3, 4): "¾",
-    Fraction(1, 3): "⅓",
-    Fraction(2, 3): "⅔",
 }
 
 
@@ -159,44 +152,22 @@ def pickup_joined(piece: Piece) -> Piece:
     return replace(piece, bars=(first, second, *bars[2:]))
 
 
-def bars_word(piece: Piece, first: int, last: int) -> str:
-    """``Bar 3`` or ``Bars 3–5`` by printed numbers."""
-    at = {b.index: b for b in piece.bars}
-    if first not in at or last not in at:
-        return ""
-    if at[first].pickup and first == last:
-        return say("Pickup")
-    if first == last:
-        return say("Bar {bar}", bar=at[first].number)
-    if at[first].pickup:
-        return say("Pickup to bar {bar}", bar=at[last].number)
-    return say("Bars {first}–{last}", first=at[first].number, last=at[last].number)
-
-
-def beat_word(onset: Fraction, unit: int) -> str:
-    """The beat an onset falls on, counted from 1: ``2``, ``2½``, ``2 + 1/6``."""
-    beat = 1 + onset * Fraction(unit, 4)
-    whole, part = divmod(beat, 1)
-    if part == 0:
-        return str(whole)
-    return f"{whole}{_PARTS[part]}" if part in _PARTS else f"{whole} + {part}"
-
-
 def note_heading(note: BarNote, piece: Piece) -> str:
     """Where and what the note is about."""
-    where = bars_word(piece, note.first_bar, note.last_bar)
+    where = stretch_heading(piece, note.first_bar, note.last_bar)
     if note.section:
         where = say("Section {letter}, {bars}", letter=note.section, bars=within(where))
     if note.note is not None and note.note in piece.bar_of:
         bar = piece.bars[piece.bar_of[note.note]]
         found = next(n for n in bar.notes if n.id == note.note)
-        beat = beat_word(found.onset, bar.time_signature[1])
+        beat = beat_figure(beat_at(bar, found.onset), " + ")
         where = say("{bar}, beat {beat}", bar=where, beat=beat)
     return f"{where} · {say(_KINDS.get(note.kind, note.kind))}" if note.kind else where
 
 
-def within(words: str) -> str:
+def within(heading: Text) -> str:
     """Words that began a line, inside one, where the language writes them small."""
+    words = str(heading)
     return words[:1].lower() + words[1:] if chosen() == "en" else words
 
 

@@ -20,6 +20,7 @@ from workbench.handout.sheets.page import make_handout
 from workbench.instrument.model import A4_HZ, Hand, Instrument
 from workbench.language.speech import chosen, say
 from workbench.music.errors import BadInput
+from workbench.music.files import unwritable
 from workbench.music.order.form import playing_order
 from workbench.sound.files import write_sound
 from workbench.sound.render import render
@@ -79,11 +80,7 @@ def write_pack(
             _fill(lesson, fingering, made, options, extras, tell)
             _put(made, target, packed)
     except OSError as fault:
-        raise BadInput(
-            "{path} cannot be written ({reason}); choose another place.",
-            path=target,
-            reason=fault.strerror or fault,
-        ) from fault
+        raise unwritable(target, fault) from fault
     tell(1.0)
     return target
 

@@ -50,7 +50,7 @@ def _words(
             "plus and minus change the tempo."
         ),
         "care": say("Take care"),
-        "cautions": list(plan.cautions) if plan else [],
+        "cautions": [str(caution) for caution in plan.cautions] if plan else [],
         "tempo": say("Tempo"),
         "loop": say("Loop"),
         "controls": say("Player"),
@@ -69,8 +69,8 @@ def _words(
                 "items": [
                     {
                         "id": item.id,
-                        "what": ", ".join(w for w in (item.what, item.tempo) if w),
-                        "how": item.exercise,
+                        "what": ", ".join(str(w) for w in (item.what, item.tempo) if w),
+                        "how": str(item.exercise),
                         "tracks": [
                             {"tempo": track.tempo, "file": f"{folder}/{track.name}"}
                             for track in tracks.get(item.id, ())

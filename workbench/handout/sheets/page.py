@@ -10,7 +10,7 @@ from workbench.engraving.drawing.render import STAFF_HEIGHT
 from workbench.engraving.options import EVERY, PRINTED
 from workbench.engraving.paint import PaintedSystem
 from workbench.fingering.types import Fingering
-from workbench.handout.files.pdf import Bookmark, write_whole
+from workbench.handout.files.pdf import Bookmark
 from workbench.handout.options import (
     COMPACT_MM,
     MM,
@@ -35,6 +35,7 @@ from workbench.handout.setting.paged import Leaves, pdf_of
 from workbench.handout.setting.remarks import ColumnsBlock
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.music.files import write_whole
 from workbench.music.order.form import sections
 from workbench.teaching.lessons.lesson import Lesson
 

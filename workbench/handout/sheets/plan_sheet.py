@@ -57,7 +57,7 @@ def plan_sheet(
         (say("Practice time"), _time(plan)),
     ]
     flow.put(FactsBlock([row for row in rows if row[1]], line, scale))
-    care = f"**{say('Take care.')}** {' '.join(plan.cautions)}"
+    care = f"**{say('Take care.')}** {' '.join(map(str, plan.cautions))}"
     flow.put(TextBlock(care, line, scale, style=SMALL, after=9.0, boxed=True))
     flow.parts(plan_parts(plan, line, page.room, scale, most=MOST_DAYS))
     own = OwnNotesBlock(line, scale, 4, say("My notes"))

@@ -7,10 +7,10 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.language.message import Message, message
+from workbench.music.bar_names import bar_opening, the_bar
 from workbench.music.edits.lengths import struck_anew
 from workbench.music.edits.line import (
     Row,
-    bar_words,
     finished,
     fresh_ids,
     lasting,
@@ -219,7 +219,7 @@ def notes_in(piece: Piece, first: int, last: int) -> tuple[Note, ...]:
 def span_words(piece: Piece, first: int, last: int, *, opening: bool = False) -> Message:
     """``bar 5`` or ``bars 5 to 8``, inside a sentence or as its ``opening``."""
     if first == last:
-        return bar_words(piece.bars[first], opening=opening)
+        return (bar_opening if opening else the_bar)(piece.bars[first].number)
     named = {"first": piece.bars[first].number, "last": piece.bars[last].number}
     if opening:
         return message("Bars {first} to {last}", **named)

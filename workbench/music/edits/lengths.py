@@ -6,8 +6,8 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.language.message import Message, PitchName, mark, message
+from workbench.music.bar_names import the_bar
 from workbench.music.edits.line import (
-    bar_words,
     beginning,
     chord_of,
     cleared,
@@ -152,7 +152,7 @@ def untie(piece: Piece, note_id: str, moment: Fraction | None = None) -> Piece:
             raise BadInput(
                 "{pitch} in {bar} is not tied over the bar line; there is nothing to untie.",
                 pitch=PitchName(note.pitch.name),
-                bar=bar_words(piece.bars[index]),
+                bar=the_bar(piece.bars[index].number),
             )
     if not at < moment < end:
         raise BadInput("The note does not sound there; choose a moment while it is held.")

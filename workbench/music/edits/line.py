@@ -8,9 +8,9 @@ from collections.abc import Collection, Iterable
 from dataclasses import replace
 from fractions import Fraction
 
-from workbench.language.message import Message, PitchName, message
+from workbench.language.message import PitchName
 from workbench.music.errors import BadInput
-from workbench.music.model import Bar, Note, Piece, Pitch
+from workbench.music.model import Note, Piece, Pitch
 
 Row = tuple[Fraction, Note]  # moment from the beginning of the piece, note
 
@@ -57,15 +57,6 @@ def beginning(rows: Iterable[Row], voice: int, moment: Fraction) -> list[Note]:
 def chord_of(rows: Iterable[Row], moment: Fraction, note: Note) -> list[Note]:
     """The note and those struck with it in its voice for the same length."""
     return [n for n in beginning(rows, note.voice, moment) if n.duration == note.duration]
-
-
-def bar_words(bar: Bar, *, opening: bool = False) -> Message:
-    """``the pickup`` or ``bar 5``, inside a sentence or as its ``opening``."""
-    if bar.number == "0":
-        return message("The pickup") if opening else message("the pickup")
-    if opening:
-        return message("Bar {bar}", bar=bar.number)
-    return message("bar {bar}", bar=bar.number)
 
 
 def fresh_ids(piece: Piece, count: int) -> list[str]:

@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+from workbench.music.bar_names import the_bar
 from workbench.music.edits.bars import MOST_BARS, Rebarred, settled_form
 from workbench.music.edits.lengths import struck_anew
-from workbench.music.edits.line import Row, bar_words, finished, rows_of
+from workbench.music.edits.line import Row, finished, rows_of
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, ChordName, Key, Piece
 from workbench.music.parsing.spelling import spell
@@ -248,7 +249,8 @@ def set_pickup(piece: Piece, length: Fraction) -> Rebarred:
         return Rebarred(replace(piece, bars=bars), tuple(i + 1 for i in range(len(piece.bars))))
     if any(n.onset < first.length - length for n in first.notes):
         raise BadInput(
-            "There are notes at the beginning of {bar}; delete them first.", bar=bar_words(first)
+            "There are notes at the beginning of {bar}; delete them first.",
+            bar=the_bar(first.number),
         )
     if not length:
         if len(piece.bars) == 1:

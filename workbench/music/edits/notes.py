@@ -7,11 +7,11 @@ from dataclasses import replace
 from fractions import Fraction
 
 from workbench.language.message import PitchName
+from workbench.music.bar_names import the_bar
 from workbench.music.edits.lengths import Length, set_length
 from workbench.music.edits.line import (
     MOST_VOICES,
     Row,
-    bar_words,
     beginning,
     checked_pitch,
     cleared,
@@ -123,7 +123,8 @@ def _check_place(piece: Piece, bar: int, onset: Fraction, voice: int) -> None:
         raise BadInput("There is no such bar; choose one of the piece.")
     if not 0 <= onset < piece.bars[bar].length:
         raise BadInput(
-            "That moment lies outside {bar}; choose one inside.", bar=bar_words(piece.bars[bar])
+            "That moment lies outside {bar}; choose one inside.",
+            bar=the_bar(piece.bars[bar].number),
         )
     if not 1 <= voice <= MOST_VOICES:
         raise BadInput("Voices are numbered 1 to {most}; choose one.", most=MOST_VOICES)

@@ -8,8 +8,8 @@ from dataclasses import replace
 from fractions import Fraction
 
 from workbench.language.message import message
+from workbench.music.bar_names import bar_opening
 from workbench.music.edits.bars import span_words
-from workbench.music.edits.line import bar_words
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, ChordName, Piece
 from workbench.music.order.endings import ending_groups
@@ -103,7 +103,7 @@ def clear_endings(piece: Piece, index: int) -> Piece:
             return replace(piece, bars=tuple(bars))
     raise BadInput(
         "{bar} is in no ending; choose a bar under a bracket.",
-        bar=bar_words(piece.bars[index], opening=True),
+        bar=bar_opening(piece.bars[index].number),
     )
 
 

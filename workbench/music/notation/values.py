@@ -9,6 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from workbench.music.beats import beat_length
+
 #: MEI @dur by quarter length, longest first.
 SIGNS: tuple[tuple[Fraction, str], ...] = (
     (Fraction(8), "breve"),
@@ -66,14 +68,6 @@ def ratio_for(duration: Fraction) -> Ratio:
     while normal * 2 < odd:
         normal *= 2
     return (odd, normal)
-
-
-def beat_length(meter: tuple[int, int]) -> Fraction:
-    """Quarter length of the beat: dotted in 6/8, 9/8, 12/8 and their like."""
-    count, unit = meter
-    if unit >= 8 and count % 3 == 0 and count > 3:
-        return Fraction(12, unit)
-    return Fraction(4, unit)
 
 
 def strong_points(meter: tuple[int, int], length: Fraction) -> tuple[Fraction, ...]:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
+from workbench.language.message import Unsaid
 from workbench.language.speech import mark, say
 from workbench.music.model import Piece
 from workbench.music.order.playing import Stretch, stretches
@@ -26,6 +29,16 @@ def form_in_words(piece: Piece) -> str:
         phrases.append(_leap(why, piece) + _counted(letters, piece, first=not phrases))
     text = start + say(", then ").join(phrases)
     return text + "."
+
+
+@dataclass(frozen=True)
+class ToldForm(Unsaid):
+    """``form_in_words``, said where it is shown."""
+
+    piece: Piece
+
+    def __str__(self) -> str:
+        return form_in_words(self.piece)
 
 
 def _entered(piece: Piece, run: Stretch, *, start_anew: bool) -> list[str]:

@@ -13,9 +13,7 @@ from workbench.music.ringing.sounds import sounds
 GRACE = Fraction(1, 8)  # quarter length lent to a grace note before the beat
 
 
-def midi_bytes(
-    piece: Piece, program: int, held: Mapping[str, Fraction] | None = None
-) -> bytes:
+def midi_bytes(piece: Piece, program: int, held: Mapping[str, Fraction] | None = None) -> bytes:
     """The file. Ticks fit the lengths exactly where 16 bits allow, else nearest. ``held``
     gives the quarter lengths that notes are really held, by id; without it they sound as
     long as written, and 0 leaves a note out."""

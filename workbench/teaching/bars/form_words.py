@@ -6,8 +6,11 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from workbench.fingering.types import Fingering
+from workbench.language.message import SymbolName, Text
 from workbench.language.names import chord_words, key_words
 from workbench.language.speech import count, mark, say
+from workbench.music.bar_names import bars_named
+from workbench.music.beats import counted_beat
 from workbench.music.model import Key, Piece
 from workbench.music.order.form import has_form, in_one_part
 from workbench.music.telling.form import form_in_words
@@ -20,7 +23,6 @@ from workbench.teaching.bars.harmony import (
     section_keys,
     tonic,
 )
-from workbench.teaching.bars.strokes import bars_in_words, beat_number
 
 SAME = mark("the same key")
 MINOR = {
@@ -47,9 +49,9 @@ class ChordRow:
     of its grip, and the chord printed in the score there ("" for none)."""
 
     bar: int
-    beat: str
-    name: str
-    inversion: str
+    beat: Text
+    name: Text
+    inversion: Text
     grip: str
     printed: str = ""
 
@@ -92,7 +94,7 @@ def _section(piece: Piece, found: SectionKey, close: Cadence | None, home: Key) 
         name = say("The piece")
     else:
         name = say("Section {letter}", letter=s.letter) if len(s.letter) <= 2 else s.letter
-    where = bars_in_words(piece, tuple(range(s.first_bar, s.last_bar + 1)))
+    where = bars_named(piece, tuple(range(s.first_bar, s.last_bar + 1)))
     how = relation(found.key, home) if found.key != home else ""
     key = key_words(found.key.name)
     if how:
@@ -154,8 +156,10 @@ def chord_rows(
     printed = {(bar.index, c.onset): c.text for bar in piece.bars for c in bar.chords if c.text}
     out = []
     for bar, onset in sorted(heard.keys() | printed.keys()):
-        beat, text = beat_number(piece.bars[bar], onset), printed.get((bar, onset), "")
+        beat, text = counted_beat(piece.bars[bar], onset), printed.get((bar, onset), "")
         c = heard.get((bar, onset))
-        name, turn, grip = (chord_words(c.label.name), c.inversion, c.grip) if c else ("", "", "")
+        name: Text
+        turn: Text
+        name, turn, grip = (SymbolName(c.label.name), c.inversion, c.grip) if c else ("", "", "")
         out.append(ChordRow(bar, beat, name, turn, grip, text))
     return tuple(out)

@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from workbench.fingering.telling.moments import moment_of
+from workbench.fingering.types import FingeredBar
 from workbench.instrument.model import Instrument
 from workbench.music.errors import BadInput
 
@@ -51,3 +53,13 @@ def _fret(word: str, instrument: Instrument) -> int | None:
         word=word,
         highest=instrument.playable_frets,
     )
+
+
+def grip_at(bar: FingeredBar, note: str | None, instrument: Instrument) -> Frets:
+    """The grip of the moment at which a note begins, the first of the bar without one."""
+    frets: list[int | None] = [None] * instrument.strings
+    moment = moment_of(bar, note)
+    for played in moment.notes if moment else ():
+        if played.string is not None:
+            frets[instrument.strings - played.string] = played.fret
+    return tuple(frets)

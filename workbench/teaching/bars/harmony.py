@@ -10,17 +10,18 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from typing import Literal
 
 from workbench.fingering.shapes.chordname import ChordLabel, name_chord
 from workbench.fingering.types import FingeredNote, Fingering
-from workbench.language.names import chord_words
-from workbench.language.speech import mark, say
+from workbench.language.message import Listed, SymbolName, Text, in_a_row, mark, message
+from workbench.music.beats import beat_length, metric_onset
 from workbench.music.model import STEP_SEMITONES, Bar, Key, Note, Piece
 from workbench.music.order.form import Section, sections
 from workbench.music.parsing.spelling import chord_names
 from workbench.music.remembered import remembered
 from workbench.music.ringing.sounds import sounds
-from workbench.teaching.bars.strokes import beat_length, fingered_notes, metric_onset
+from workbench.teaching.bars.strokes import fingered_notes
 
 # Krumhansl and Kessler 1982, probe-tone ratings from the tonic up
 MAJOR = (6.35, 2.23, 3.48, 2.33, 4.38, 4.09, 2.52, 5.19, 2.39, 3.66, 2.29, 2.88)
@@ -38,10 +39,11 @@ INVERSIONS = {
     2: mark("second inversion"),
     3: mark("third inversion"),
 }
-FULL = mark("full close")
-HALF = mark("half close")
-PLAGAL = mark("plagal close")
-INTERRUPTED = mark("interrupted close")
+Close = Literal["full close", "half close", "plagal close", "interrupted close"]
+FULL: Close = mark("full close")
+HALF: Close = mark("half close")
+PLAGAL: Close = mark("plagal close")
+INTERRUPTED: Close = mark("interrupted close")
 
 
 @dataclass(frozen=True)
@@ -56,15 +58,15 @@ class HeardChord:
     grip: str = ""
 
     @property
-    def words(self) -> str:
+    def words(self) -> Listed:
         """For example "F/A, first inversion"."""
-        return ", ".join(filter(None, (chord_words(self.label.name), self.inversion)))
+        return in_a_row((SymbolName(self.label.name), self.inversion))
 
     @property
-    def inversion(self) -> str:
+    def inversion(self) -> Text:
         """ "first inversion" and so on; "" where the root is at the bottom."""
         turn = INVERSIONS.get(self.label.inversion or 0)
-        return say(turn) if turn else ""
+        return message(turn) if turn else ""
 
 
 @dataclass(frozen=True)
@@ -82,7 +84,7 @@ class Cadence:
     """How a section closes: ``kind`` (FULL, HALF, PLAGAL, INTERRUPTED), the chords that make it."""
 
     section: Section
-    kind: str
+    kind: Close
     chords: tuple[HeardChord, HeardChord]
 
 
@@ -126,7 +128,7 @@ def _ends(piece: Piece) -> set[int]:
 def _bar_chords(
     bar: Bar, spans: list[Span], hands: dict[str, FingeredNote], strings: int
 ) -> list[HeardChord]:
-    beat = beat_length(bar)
+    beat = beat_length(bar.time_signature)
     whole = _chord(bar, Fraction(0), bar.length, spans, hands, strings)
     if whole is not None and len(whole.label.notes) <= LEAST_CLASSES:
         return [whole]
@@ -152,7 +154,7 @@ def _chord(
 ) -> HeardChord | None:
     end = start + length
     rows = [(a, n) for a, b, n in spans if a < end and b > start]
-    beat = beat_length(bar)
+    beat = beat_length(bar.time_signature)
     for passing in (True, False):
         # passing notes are short and off the beat; without them a chord may be plain
         inside = [
@@ -325,10 +327,10 @@ def cadences(piece: Piece, heard: tuple[HeardChord, ...] | None = None) -> tuple
     return tuple(out)
 
 
-def _close(before: ChordLabel, last: ChordLabel, home: int) -> str:
+def _close(before: ChordLabel, last: ChordLabel, home: int) -> Close | None:
     one, two = root_class(before), root_class(last)
     if one is None or two is None:
-        return ""
+        return None
     degrees = ((one - home) % 12, (two - home) % 12)
     major = not before.symbol.startswith(("m", "dim")) or before.symbol.startswith("maj")
     if degrees == (7, 0) and major:
@@ -339,4 +341,4 @@ def _close(before: ChordLabel, last: ChordLabel, home: int) -> str:
         return HALF
     if degrees[0] == 7 and degrees[1] in (8, 9):
         return INTERRUPTED
-    return ""
+    return None

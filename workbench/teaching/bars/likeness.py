@@ -7,7 +7,7 @@ from itertools import groupby
 from typing import Literal
 
 from workbench.fingering.types import Fingering
-from workbench.language.speech import say
+from workbench.language.message import Message, message
 from workbench.music.model import Piece
 from workbench.teaching.bars.strokes import Place, Stroke, bar_content, by_bar, strokes
 
@@ -26,17 +26,17 @@ class Likeness:
     kind: Kind
     bar: int
 
-    def words(self, number: str) -> str:
+    def words(self, number: str) -> Message:
         """For example "same grips as bar 3"; ``number`` is the earlier bar's printed one."""
         if number == "0":
             return {
-                "music": say("same music as the pickup"),
-                "grips": say("same grips as the pickup"),
-            }.get(self.kind) or say("same right-hand pattern as the pickup")
+                "music": message("same music as the pickup"),
+                "grips": message("same grips as the pickup"),
+            }.get(self.kind) or message("same right-hand pattern as the pickup")
         return {
-            "music": say("same music as bar {bar}", bar=number),
-            "grips": say("same grips as bar {bar}", bar=number),
-        }.get(self.kind) or say("same right-hand pattern as bar {bar}", bar=number)
+            "music": message("same music as bar {bar}", bar=number),
+            "grips": message("same grips as bar {bar}", bar=number),
+        }.get(self.kind) or message("same right-hand pattern as bar {bar}", bar=number)
 
 
 def likenesses(piece: Piece, fingering: Fingering | None) -> tuple[Likeness | None, ...]:

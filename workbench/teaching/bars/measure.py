@@ -10,17 +10,15 @@ from workbench.fingering.hand.reach import pair_limits, span_mm
 from workbench.fingering.telling.heard import heard
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
+from workbench.music.beats import beat_length, compound, metric_onset
 from workbench.music.model import Bar, Key, Note, Piece
 from workbench.music.remembered import remembered
 from workbench.teaching.bars.strokes import (
     Place,
     Played,
     Stroke,
-    beat_length,
     by_bar,
-    compound,
     fingered_bars,
-    metric_onset,
     strokes,
     tempos,
 )
@@ -97,14 +95,16 @@ def is_dotted(bar: Bar, note: Note) -> bool:
     """A dotted note shorter than a minim that does not fill a beat of compound time."""
     if note.tuplet or note.grace or note.duration.numerator != 3:
         return False
-    return note.duration < 2 and not (compound(bar) and note.duration == beat_length(bar))
+    return note.duration < 2 and not (
+        compound(bar.time_signature) and note.duration == beat_length(bar.time_signature)
+    )
 
 
 def is_syncopated(bar: Bar, note: Note) -> bool:
     """Starts off the beat and sounds across the next one, for at least half a beat more."""
     if note.grace or note.tuplet:
         return False
-    beat = beat_length(bar)
+    beat = beat_length(bar.time_signature)
     where = metric_onset(bar, note.onset) % beat
     return where != 0 and note.duration > beat - where and note.duration >= beat / 2
 
@@ -114,7 +114,7 @@ def rhythm_kinds(bar: Bar, before: Bar | None = None) -> frozenset[str]:
     kinds: set[str] = set()
     duple: set[int] = set()
     triple: set[int] = set()
-    beat = beat_length(bar)
+    beat = beat_length(bar.time_signature)
     for note in bar.notes:
         if note.grace:
             kinds.add("grace notes")
@@ -139,7 +139,7 @@ def rhythm_kinds(bar: Bar, before: Bar | None = None) -> frozenset[str]:
     if duple & triple:
         kinds.add("two against three")
     if bar.notes:
-        if compound(bar):
+        if compound(bar.time_signature):
             kinds.add("compound time")
         elif bar.time_signature[0] in (5, 7, 11, 13):
             kinds.add("uneven time")

@@ -7,8 +7,7 @@ from fractions import Fraction
 
 from workbench.fingering.telling.heard import heard
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
-from workbench.language.names import pitch_words
-from workbench.language.speech import count, say
+from workbench.language.message import PitchName
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
 from workbench.music.remembered import remembered
@@ -114,7 +113,7 @@ def strokes(piece: Piece, fingering: Fingering) -> tuple[Stroke, ...]:
                     "Bar {bar}: the fingering does not belong to this piece "
                     "(note {note} is not in it); finger the piece again.",
                     bar=bar.number,
-                    note=pitch_words(note.pitch.name),
+                    note=PitchName(note.pitch.name),
                 )
             moments.setdefault(note.onset, []).append(Played(note, hands[note.id]))
         for onset in sorted(moments):
@@ -132,38 +131,6 @@ def by_bar(found: tuple[Stroke, ...]) -> dict[int, tuple[Stroke, ...]]:
     for stroke in found:
         out.setdefault(stroke.bar, []).append(stroke)
     return {bar: tuple(rows) for bar, rows in out.items()}
-
-
-def compound(bar: Bar) -> bool:
-    """True for 6/8, 9/8, 12/8 and their like, where three go to a beat."""
-    beats, unit = bar.time_signature
-    return unit >= 8 and beats > 3 and beats % 3 == 0
-
-
-def beat_length(bar: Bar) -> Fraction:
-    """Length of one beat in quarter lengths; a dotted beat in compound time."""
-    unit = Fraction(4, bar.time_signature[1])
-    return unit * 3 if compound(bar) else unit
-
-
-def metric_onset(bar: Bar, onset: Fraction) -> Fraction:
-    """Where an onset lies in the metre: in a pickup the bar is counted from its end."""
-    if not bar.pickup:
-        return onset
-    full = Fraction(4 * bar.time_signature[0], bar.time_signature[1])
-    return onset + max(full - bar.length, Fraction(0))
-
-
-def beat_number(bar: Bar, onset: Fraction) -> str:
-    """The beat as a player counts it: "1", "2 and", "3 and a bit"."""
-    where = metric_onset(bar, onset) / beat_length(bar)
-    whole = where.numerator // where.denominator
-    rest = where - whole
-    if rest == 0:
-        return str(whole + 1)
-    if rest == Fraction(1, 2):
-        return say("{beat} and", beat=whole + 1)
-    return say("{beat} and a bit", beat=whole + 1)
 
 
 def tempos(piece: Piece) -> tuple[float, ...]:
@@ -218,28 +185,3 @@ def same_as(piece: Piece, fingering: Fingering) -> tuple[int, ...]:
     return tuple(
         first.setdefault((bar.length, bar_play(bar, hands)), bar.index) for bar in piece.bars
     )
-
-
-def as_first_word(words: str) -> str:
-    """The words with a capital, as they begin a sentence."""
-    return words[:1].upper() + words[1:]
-
-
-def bars_in_words(piece: Piece, indices: tuple[int, ...]) -> str:
-    """ "bar 3", "bars 1–4", "pickup, bars 2, 5–6": printed numbers of written bars."""
-    if not indices:
-        return say("no bar")
-    wanted = sorted(set(indices))
-    if wanted[0] < len(piece.bars) and piece.bars[wanted[0]].number == "0":
-        after = bars_in_words(piece, tuple(wanted[1:])) if wanted[1:] else ""
-        return say("pickup, {bars}", bars=after) if after else say("pickup")
-    runs: list[list[int]] = [[wanted[0], wanted[0]]]
-    for index in wanted[1:]:
-        if index == runs[-1][1] + 1:
-            runs[-1][1] = index
-        else:
-            runs.append([index, index])
-    number = {bar.index: bar.number for bar in piece.bars}
-    parts = [number[a] if a == b else f"{number[a]}–{number[b]}" for a, b in runs]
-    listed = ", ".join(parts)
-    return count(len(wanted), "bar {bars}", "bars {bars}", bars=listed)

@@ -15,8 +15,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from workbench.language.names import decimal
-from workbench.language.speech import say
+from workbench.language.message import Figure, Listed, Message, Unsaid, message
 from workbench.music.errors import BadInput
 from workbench.teaching.grading.features import Feature
 from workbench.teaching.grading.grade import (
@@ -50,10 +49,10 @@ class GradedPiece:
     level: GradeThird | NoThird = ""
 
     @property
-    def words(self) -> str:
+    def words(self) -> Message:
         """For example "grade 2, early"."""
         if not self.level:
-            return say("grade {number}", number=self.grade)
+            return message("grade {number}", number=self.grade)
         return Grade(self.grade, self.level, 0.0, "").words
 
 
@@ -128,19 +127,22 @@ def refit(
     )
 
 
-def fit_in_words(model: GradeModel) -> str:
+def fit_in_words(model: GradeModel) -> Unsaid:
     """What the refit achieved, and whether to prefer it, in a sentence or two."""
     if model.error is None or model.shipped_error is None:
-        return say("The model is as shipped; grade pieces of your own to fit it to your judgement.")
-    said = say(
+        return message(
+            "The model is as shipped; grade pieces of your own to fit it to your judgement."
+        )
+    said = message(
         "Fitted to {n} pieces: with each piece left out in turn it misses your grade "
         "by {error} on average, the shipped model by {shipped}.",
         n=model.graded,
-        error=decimal(model.error, 2),
-        shipped=decimal(model.shipped_error, 2),
+        error=Figure(model.error, 2),
+        shipped=Figure(model.shipped_error, 2),
     )
     if model.error > model.shipped_error:
-        return f"{said} {say('The shipped model does better; keep it, or grade more pieces.')}"
+        better = message("The shipped model does better; keep it, or grade more pieces.")
+        return Listed((said, better))
     return said
 
 

@@ -18,7 +18,7 @@ from workbench.arranging.weights import STRICT, Strict, Wishes
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Fingering, Settings
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import count, say
+from workbench.language.message import Message, counted, in_a_row, message
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.grading.grade import Grade, GradeModel, grade_piece
@@ -85,7 +85,7 @@ def aimed(found: Sequence[LaidVersion], grade: int) -> LaidVersion:
     return max(fits, key=lambda v: len(v.placed.piece.notes)) if fits else found[0]
 
 
-def differs(one: Piece, other: Piece) -> tuple[str, ...]:
+def differs(one: Piece, other: Piece) -> tuple[Message, ...]:
     """What the other version of the music has more, fewer or elsewhere, a sentence for each
     bar; both are laid from one original in one key."""
     was = {n.id: n for n in one.notes}
@@ -105,11 +105,11 @@ def differs(one: Piece, other: Piece) -> tuple[str, ...]:
         at = here.index
         said = []
         if more[at]:
-            said.append(count(more[at], "{n} note more", "{n} notes more"))
+            said.append(counted(more[at], "{n} note more", "{n} notes more"))
         if fewer[at]:
-            said.append(count(fewer[at], "{n} note fewer", "{n} notes fewer"))
+            said.append(counted(fewer[at], "{n} note fewer", "{n} notes fewer"))
         if moved[at]:
-            said.append(count(moved[at], "{n} in another octave", "{n} in another octave"))
+            said.append(counted(moved[at], "{n} in another octave", "{n} in another octave"))
         if said:
-            out.append(say("Bar {bar}: {what}.", bar=here.number, what=", ".join(said)))
+            out.append(message("Bar {bar}: {what}.", bar=here.number, what=in_a_row(said)))
     return tuple(out)

@@ -12,8 +12,7 @@ from dataclasses import dataclass
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.names import decimal
-from workbench.language.speech import count, mark, say
+from workbench.language.message import Figure, Message, Text, counted, in_a_row, mark, message
 from workbench.music.model import Piece
 from workbench.teaching.bars.measure import RHYTHM_POINTS, BarMeasure, measure_bars
 from workbench.teaching.bars.strokes import bar_content
@@ -33,25 +32,29 @@ class Feature:
     signs: int | None = None
 
     @property
-    def sentence(self) -> str:
+    def sentence(self) -> Message:
         """For example "left-hand changes: 2.5 a bar, as in grade 2"."""
         d = self.demand
-        name = say(d.name)
+        name = message(d.name)
         if self.value == 0:
-            nothing = say(_NOTHING[d.id]) if d.id in _NOTHING else say("none", sense="demand")
-            return say("{demand}: {amount}", demand=name, amount=nothing)
+            nothing = (
+                message(_NOTHING[d.id]) if d.id in _NOTHING else message("none", sense="demand")
+            )
+            return message("{demand}: {amount}", demand=name, amount=nothing)
         grade = min(8, int(self.level))
         if grade == 0:
-            return say("{demand}: {amount}, as in first lessons", demand=name, amount=self.amount)
-        return say(
+            return message(
+                "{demand}: {amount}, as in first lessons", demand=name, amount=self.amount
+            )
+        return message(
             "{demand}: {amount}, as in grade {grade}", demand=name, amount=self.amount, grade=grade
         )
 
     @property
-    def amount(self) -> str:
+    def amount(self) -> Text:
         """The value with its unit, such as "2.5 a bar"; kinds of rhythm by their names."""
         if self.kinds:
-            return ", ".join(say(RHYTHM_WORDS[kind]) for kind in self.kinds)
+            return in_a_row(message(RHYTHM_WORDS[kind]) for kind in self.kinds)
         if self.signs is not None:
             return _key_words(self.signs, self.value - self.signs)
         words = _AMOUNTS.get(self.demand.id)
@@ -60,7 +63,7 @@ class Feature:
         if isinstance(words, tuple):
             shown = round(self.value) if "{whole}" in words[0] else self.value
             words = words[0 if shown == 1 else 1]
-        return say(
+        return message(
             words,
             value=_figure(self.value),
             whole=f"{self.value:.0f}",
@@ -68,23 +71,23 @@ class Feature:
         )
 
 
-def _figure(value: float) -> str:
+def _figure(value: float) -> Text:
     """A number to one place, as it is written in the language spoken."""
     if 0 < value < 0.05:
-        return say("less than {value}", value=decimal(0.1))
+        return message("less than {value}", value=Figure(0.1, 1))
     tenths = round(value, 1)
-    return f"{tenths:.0f}" if tenths == int(tenths) else decimal(tenths)
+    return f"{tenths:.0f}" if tenths == int(tenths) else Figure(tenths, 1)
 
 
-def _key_words(signs: int, outside: float) -> str:
+def _key_words(signs: int, outside: float) -> Message:
     """The signature, and how many notes a bar lie ``outside`` it (counted up to OUTSIDE)."""
-    told = count(signs, "{n} sharp or flat", "{n} sharps or flats")
+    told = counted(signs, "{n} sharp or flat", "{n} sharps or flats")
     if not signs:
-        told = say(_NOTHING["key"])
+        told = message(_NOTHING["key"])
     if outside <= 0:
         return told
-    more = say("{n} or more", n=OUTSIDE) if outside >= OUTSIDE else _figure(outside)
-    return say("{signs}, notes outside the key a bar: {more}", signs=told, more=more)
+    more = message("{n} or more", n=OUTSIDE) if outside >= OUTSIDE else _figure(outside)
+    return message("{signs}, notes outside the key a bar: {more}", signs=told, more=more)
 
 
 OUTSIDE = 3  # notes a bar outside the signature beyond which more are not counted

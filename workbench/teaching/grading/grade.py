@@ -20,11 +20,12 @@ from itertools import pairwise
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import mark, say
+from workbench.language.message import Message, Text, in_a_row, mark, message
+from workbench.music.bar_names import bars_named
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.bars.measure import BarMeasure, measure_bars
-from workbench.teaching.bars.strokes import bars_in_words, same_as
+from workbench.teaching.bars.strokes import same_as
 from workbench.teaching.grading.demands import table
 from workbench.teaching.grading.features import Feature, bar_features, piece_features
 from workbench.teaching.lessons.lesson import GradeThird, Lesson
@@ -82,9 +83,9 @@ class Grade:
     model: str
 
     @property
-    def words(self) -> str:
+    def words(self) -> Message:
         """For example "grade 1, middle"."""
-        return say(IN_WORDS[self.level], number=self.number)
+        return message(IN_WORDS[self.level], number=self.number)
 
 
 @dataclass(frozen=True)
@@ -177,7 +178,7 @@ def grade_piece(
     return grade_features(piece_features(piece, fingering, instrument, hand, measures), model)
 
 
-def evidence(features: Sequence[Feature], count: int | None = None) -> tuple[str, ...]:
+def evidence(features: Sequence[Feature], count: int | None = None) -> tuple[Message, ...]:
     """The features in words, hardest first; all of them, or the first ``count``."""
     ranked = sorted(features, key=lambda f: (-f.level, f.demand.name))
     return tuple(f.sentence for f in (ranked if count is None else ranked[:count]))
@@ -227,15 +228,17 @@ def hardest_bars(
     return tuple(out)
 
 
-def hard_bar_in_words(piece: Piece, hard: HardBar) -> str:
+def hard_bar_in_words(piece: Piece, hard: HardBar) -> Message:
     """ "Bar 5 (also bar 13): barres: ..., shifts: ..."."""
-    what = "; ".join(f.sentence for f in hard.demands) or say("nothing beyond first lessons")
+    what: Text = in_a_row((f.sentence for f in hard.demands), "; ") or message(
+        "nothing beyond first lessons"
+    )
     if not hard.also:
-        return say("Bar {number}: {what}.", number=hard.number, what=what)
-    return say(
+        return message("Bar {number}: {what}.", number=hard.number, what=what)
+    return message(
         "Bar {number} (also {others}): {what}.",
         number=hard.number,
-        others=bars_in_words(piece, hard.also),
+        others=bars_named(piece, hard.also),
         what=what,
     )
 
@@ -251,14 +254,14 @@ def shown_grade(lesson: Lesson, estimate: Grade) -> Grade:
     return Grade(lesson.grade, lesson.grade_level or "middle", estimate.score, "teacher")
 
 
-def unchanged_in_print(printed: Grade, now: Grade) -> str | None:
+def unchanged_in_print(printed: Grade, now: Grade) -> Message | None:
     """A sentence where a grade already printed differs from the estimate of today.
 
     The printed one stays until the teacher changes it.
     """
     if (printed.number, printed.level) == (now.number, now.level):
         return None
-    return say(
+    return message(
         "The handout says {printed}; the estimate is {now} now. "
         "The printed grade stays until you change it.",
         printed=printed.words,

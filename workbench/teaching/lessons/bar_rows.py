@@ -8,10 +8,20 @@ from dataclasses import dataclass
 from typing import TypeVar
 from weakref import finalize
 
-from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredBar, Fingering
-from workbench.language.names import chord_words, decimal
-from workbench.language.speech import count, mark, say
+from workbench.language.fact import Fact
+from workbench.language.message import (
+    Figure,
+    Message,
+    Nth,
+    SymbolName,
+    Text,
+    counted,
+    in_a_row,
+    mark,
+    message,
+)
+from workbench.music.bar_names import bar_heading
 from workbench.music.model import Bar, Piece
 from workbench.music.order.form import playing_order
 from workbench.teaching.bars.likeness import Likeness
@@ -62,55 +72,54 @@ class BarRow:
     starts_section: bool
     turn: int
     turns: int
-    form: str
+    form: Text
     notes: int
     pins: int
     cuts: int
-    impossible: str  # why, in words; "" where it can be played
+    impossible: Fact | None  # why it cannot be played
     finished: bool = False
-    chords: str = ""
-    jumps: str = ""
+    chords: Text = ""
+    jumps: Text = ""
     endings: tuple[int, ...] = ()
     repeat_start: bool = False
     repeat_end: bool = False
 
     @property
-    def title(self) -> str:
+    def title(self) -> Text:
         """For example ``Bar 5``, ``Pickup``, ``Bar 5, 2nd time``."""
-        return f"{self.short}, {self.which}" if self.which else self.short
+        return in_a_row((self.short, self.which))
 
     @property
-    def short(self) -> str:
+    def short(self) -> Message:
         """``Bar 5`` or ``Pickup``."""
-        return say("Pickup") if self.number == "0" else say("Bar {bar}", bar=self.number)
+        return bar_heading(self.number)
 
     @property
-    def which(self) -> str:
+    def which(self) -> Text:
         """``2nd time`` where the bar is played more than once."""
-        return say("{which} time", which=ordinal(self.turn)) if self.turns > 1 else ""
+        return message("{which} time", which=Nth(self.turn)) if self.turns > 1 else ""
 
     @property
-    def marks(self) -> tuple[tuple[str, str], ...]:
+    def marks(self) -> tuple[tuple[str, Message], ...]:
         """(icon name, words) of every mark on the row."""
         out = []
         if self.impossible:
-            out.append(("impossible", say("cannot be played")))
+            out.append(("impossible", message("cannot be played")))
         if self.notes:
-            out.append(("note", count(self.notes, "{n} remark", "{n} remarks")))
+            out.append(("note", counted(self.notes, "{n} remark", "{n} remarks")))
         if self.pins:
-            out.append(("pin", count(self.pins, "{n} pin", "{n} pins")))
+            out.append(("pin", counted(self.pins, "{n} pin", "{n} pins")))
         if self.cuts:
-            out.append(("cut", say("{n} cut", n=self.cuts)))
+            out.append(("cut", message("{n} cut", n=self.cuts)))
         return tuple(out)
 
     @property
-    def spoken(self) -> str:
+    def spoken(self) -> Text:
         """The row in words, for those who hear the window."""
-        parts = [self.title]
+        parts: list[Text] = [self.title]
         if self.section:
-            parts.append(say("section {letter}", letter=self.section))
-        parts += [part for part in (self.form, *(words for _, words in self.marks)) if part]
-        return ", ".join(parts)
+            parts.append(message("section {letter}", letter=self.section))
+        return in_a_row((*parts, self.form, *(words for _, words in self.marks)))
 
 
 @dataclass(frozen=True)
@@ -125,36 +134,24 @@ class BarFacts:
     like_number: str = ""
 
     @property
-    def figure(self) -> str:
+    def figure(self) -> Text:
         """The difficulty with one decimal, "" where it is not known."""
-        return "" if self.difficulty is None else decimal(self.difficulty)
+        return "" if self.difficulty is None else Figure(self.difficulty, 1)
 
     @property
-    def seen(self) -> str:
+    def seen(self) -> Text:
         """For example "same grips as bar 3"; "" for a bar like none before."""
         return self.like.words(self.like_number) if self.like else ""
 
     @property
-    def spoken(self) -> str:
+    def spoken(self) -> Text:
         """The facts in words."""
-        hard = say("difficulty {figure}", figure=self.figure) if self.figure else ""
-        return ", ".join(part for part in (hard, self.seen) if part)
+        hard = message("difficulty {figure}", figure=self.figure) if self.figure else ""
+        return in_a_row((hard, self.seen))
 
 
 NO_FACTS = BarFacts()
 Facts = Mapping[int, BarFacts]  # by written bar
-
-
-def ordinal(number: int) -> str:
-    """1st, 2nd, 3rd, 4th ... 11th."""
-    if number % 100 not in (11, 12, 13):
-        if number % 10 == 1:
-            return say("{n}st", n=number)
-        if number % 10 == 2:
-            return say("{n}nd", n=number)
-        if number % 10 == 3:
-            return say("{n}rd", n=number)
-    return say("{n}th", n=number)
 
 
 @once_a_piece
@@ -175,22 +172,24 @@ def section_letters(lesson: Lesson) -> tuple[str, ...]:
     return _score_letters(lesson.piece)
 
 
-def form_words(bar: Bar) -> str:
+def form_words(bar: Bar) -> Text:
     """Repeats, endings and jumps of a bar, in words."""
-    words = []
+    words: list[Text] = []
     if bar.endings:
-        which = say(" and ").join(ordinal(turn) for turn in bar.endings)
-        words.append(say("{which} ending", which=which))
+        which = in_a_row(map(Nth, bar.endings), message(" and "))
+        words.append(message("{which} ending", which=which))
     if bar.repeat_start:
-        words.append(say("repeat from here"))
+        words.append(message("repeat from here"))
     if bar.repeat_end:
-        words.append(say("repeat"))
-    return ", ".join([*words, *jump_words(bar)])
+        words.append(message("repeat"))
+    return in_a_row((*words, *jump_words(bar)))
 
 
-def jump_words(bar: Bar) -> list[str]:
+def jump_words(bar: Bar) -> list[Text]:
     """Signs and jumps of a bar, as they are printed."""
-    words = ["Segno"] * bar.segno + ["Coda"] * bar.coda + [say("to Coda")] * bar.to_coda
+    words: list[Text] = (
+        ["Segno"] * bar.segno + ["Coda"] * bar.coda + [message("to Coda")] * bar.to_coda
+    )
     words += ["Fine"] * bar.fine
     return [*words, bar.jump] if bar.jump else words
 
@@ -236,7 +235,7 @@ def _rows(lesson: Lesson, fingering: Fingering | None) -> Iterator[BarRow]:
     for position, index in enumerate(order):
         bar, hands = piece.bars[index], by_index.get(index)
         turns[index] += 1
-        impossible = told(hands.impossible) if hands else ""
+        impossible = hands.impossible if hands else None
         yield BarRow(
             position=position,
             index=index,
@@ -251,8 +250,8 @@ def _rows(lesson: Lesson, fingering: Fingering | None) -> Iterator[BarRow]:
             cuts=sum(note.cut_reason is not None for note in hands.notes) if hands else 0,
             impossible=impossible,
             finished=not bar.notes or (not impossible and bool(notes[index] or pins[index])),
-            chords="  ".join(chord_words(chord.text) for chord in bar.chords),
-            jumps=", ".join(jump_words(bar)),
+            chords=in_a_row((SymbolName(chord.text) for chord in bar.chords), "  "),
+            jumps=in_a_row(jump_words(bar)),
             endings=bar.endings,
             repeat_start=bar.repeat_start,
             repeat_end=bar.repeat_end,

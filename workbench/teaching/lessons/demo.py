@@ -11,16 +11,20 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 from pathlib import Path
 from typing import Any
 
+from workbench.arranging.arrange import as_written
+from workbench.fingering.pins.printed import PrintedPins
 from workbench.fingering.types import Pin, Settings
+from workbench.instrument.table import instrument as find_instrument
 from workbench.music.codec import from_dict, piece_from_dict
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
+from workbench.teaching.lessons.edits import new_lesson
 from workbench.teaching.lessons.lesson import BarNote, Lesson
 
 _WHERE = re.compile(r"^bar (\S+) beat (\d+)(?: (\d+/\d+))? ([A-G](?:#|b)?-?\d)$")
@@ -102,13 +106,10 @@ def demo_lesson(folder: Path, name: str) -> Lesson:
         return find_note(piece, where, path.name).id
 
     try:
-        return Lesson(
+        instrument = find_instrument(told["instrument"])
+        return replace(
+            new_lesson(as_written(piece), instrument, told["hand"], PrintedPins()),
             id=name,
-            title=piece.title,
-            piece=piece,
-            key=piece.key.name,
-            instrument=told["instrument"],
-            hand=told["hand"],
             student=told["student"],
             settings=from_dict(Settings, told["settings"]),
             pins=tuple(

@@ -8,16 +8,13 @@ from difflib import SequenceMatcher
 from workbench.fingering.types import Pin
 from workbench.fingering.weights import COMMON, schools
 from workbench.instrument.table import instrument
-from workbench.language.names import key_words, pitch_words, the_bar
+from workbench.language.names import as_first_word, key_words, pitch_words
 from workbench.language.speech import count, say
+from workbench.music.bar_names import bars_named, the_bar
+from workbench.music.beats import counted_beat
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece
-from workbench.teaching.bars.strokes import (
-    as_first_word,
-    bar_content,
-    bars_in_words,
-    beat_number,
-)
+from workbench.teaching.bars.strokes import bar_content
 from workbench.teaching.lessons.lesson import BarNote, Lesson
 
 MOST_IN_ONE_BAR = 3  # pins of a bar told one by one; of more only the number
@@ -131,11 +128,11 @@ def _music(before: Piece, after: Piece) -> Iterator[str]:
     changed = tuple(b for a, b in kept if _written(before.bars[a]) != _written(after.bars[b]))
     pairs = [(before.bars[a], after.bars[b]) for a, b in kept]
     if gone:
-        yield say("Music taken out: {bars}.", bars=bars_in_words(before, gone))
+        yield say("Music taken out: {bars}.", bars=bars_named(before, gone))
     if new:
-        yield say("Music added: {bars}.", bars=bars_in_words(after, new))
+        yield say("Music added: {bars}.", bars=bars_named(after, new))
     if changed:
-        yield say("Notes changed: {bars}.", bars=bars_in_words(after, changed))
+        yield say("Notes changed: {bars}.", bars=bars_named(after, changed))
     lone = [before.bars[at] for at in gone] + [after.bars[at] for at in new]
     if any(_form(a) != _form(b) for a, b in pairs) or any(
         bar != bar.without_form() for bar in lone
@@ -211,7 +208,7 @@ def _pins(before: Lesson, after: Lesson) -> Iterator[str]:
 def _pin_words(bar: Bar, note: Note, old: Pin | None, new: Pin | None) -> str:
     where = say(
         "{bar}, beat {beat}, {pitch}",
-        bar=as_first_word(the_bar(bar.number)), beat=beat_number(bar, note.onset),
+        bar=as_first_word(the_bar(bar.number)), beat=counted_beat(bar, note.onset),
         pitch=pitch_words(note.pitch.name),
     )  # fmt: skip
     if new is None:
@@ -239,7 +236,7 @@ def _notes(before: Lesson, after: Lesson) -> Iterator[str]:
     rows: list[tuple[int, str]] = []
     for note in after.notes:
         was = old.pop(note.id, None)
-        where = as_first_word(bars_in_words(after.piece, _covers(note, after.piece)))
+        where = as_first_word(bars_named(after.piece, _covers(note, after.piece)))
         if was is None:
             words = say("{bars}: remark added: “{text}”", bars=where, text=_quote(note.text))
         elif was.text != note.text:
@@ -253,7 +250,7 @@ def _notes(before: Lesson, after: Lesson) -> Iterator[str]:
             continue
         rows.append((note.first_bar, words))
     for note in old.values():
-        where = as_first_word(bars_in_words(before.piece, _covers(note, before.piece)))
+        where = as_first_word(bars_named(before.piece, _covers(note, before.piece)))
         rows.append(
             (
                 note.first_bar,

@@ -14,7 +14,7 @@ from workbench.fingering.pins.printed import PrintedPins, printed_pins
 from workbench.fingering.types import FingeredNote, Pin, Settings
 from workbench.instrument.model import Instrument
 from workbench.instrument.table import hand as find_hand
-from workbench.language.speech import mark, say
+from workbench.language.message import in_a_row, mark, message
 from workbench.music.errors import BadInput
 from workbench.music.ringing.sounds import stems_of
 from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote, Lesson
@@ -62,7 +62,7 @@ def new_lesson(
     wishes = wishes or placed.wishes or Wishes()
     return Lesson(
         id=fresh_id("lesson"),
-        title=placed.piece.title or say("Untitled piece"),
+        title=placed.piece.title or str(message("Untitled piece")),
         piece=placed.piece,
         instrument=instrument.id,
         capo=instrument.capo,
@@ -186,7 +186,7 @@ def set_unison(lesson: Lesson, note: str, wanted: bool) -> Lesson:
     """
     other = other_stem(lesson, note)
     if other is None:
-        raise BadInput(say("This note is written with one stem; only two can be two strings."))
+        raise BadInput("This note is written with one stem; only two can be two strings.")
     here = stems_of(lesson.piece, note)
     rest = tuple(pin for pin in lesson.pins if pin.note not in here)
     return replace(lesson, pins=(*rest, Pin(other, apart=True)) if wanted else rest)
@@ -206,21 +206,17 @@ def set_left(lesson: Lesson, hands: FingeredNote, finger: int) -> Lesson:
     Raises BadInput where the finger cannot be meant.
     """
     if hands.string is None or hands.fret is None:
-        raise BadInput(say("This note has no place on the neck yet; choose a place for it first."))
+        raise BadInput("This note has no place on the neck yet; choose a place for it first.")
     if finger == 0 and hands.fret > 0:
         raise BadInput(
-            say(
-                "Finger 0 is the open string, but this note is stopped at fret {fret}; "
-                "choose 1 to 4, or move it to a string where it is open.",
-                fret=hands.fret,
-            )
+            "Finger 0 is the open string, but this note is stopped at fret {fret}; "
+            "choose 1 to 4, or move it to a string where it is open.",
+            fret=hands.fret,
         )
     if finger > 0 and hands.fret == 0:
         raise BadInput(
-            say(
-                "This note is an open string and takes no left finger; "
-                "move it to another string to stop it."
-            )
+            "This note is an open string and takes no left finger; "
+            "move it to another string to stop it."
         )
     pin = replace(pin_of(lesson, hands.id), string=hands.string, fret=hands.fret, left=finger)
     return _with_pin(lesson, pin)
@@ -229,9 +225,7 @@ def set_left(lesson: Lesson, hands: FingeredNote, finger: int) -> Lesson:
 def set_right(lesson: Lesson, note: str, finger: str) -> Lesson:
     """Fix the note's right finger."""
     if finger not in RIGHT:
-        raise BadInput(
-            say("Right finger '{finger}' is not known; choose p, i, m or a.", finger=finger)
-        )
+        raise BadInput("Right finger '{finger}' is not known; choose p, i, m or a.", finger=finger)
     return _with_pin(lesson, replace(pin_of(lesson, note), right=finger))
 
 
@@ -266,17 +260,15 @@ def put_note(lesson: Lesson, note: BarNote) -> Lesson:
     Raises BadInput where it says nothing or covers no bar of the piece.
     """
     if not note.text.strip():
-        raise BadInput(say("This remark has no words yet; write some, or delete it."))
+        raise BadInput("This remark has no words yet; write some, or delete it.")
     if note.kind not in NOTE_KINDS:
         raise BadInput(
             "Kind '{kind}' is not known; choose one of {kinds}.",
             kind=note.kind,
-            kinds=", ".join(say(kind) for kind in NOTE_KINDS),
+            kinds=in_a_row(map(message, NOTE_KINDS)),
         )
     if not 0 <= note.first_bar <= note.last_bar < len(lesson.piece.bars):
-        raise BadInput(
-            say("The remark's last bar comes before its first one, or is not in the piece.")
-        )
+        raise BadInput("The remark's last bar comes before its first one, or is not in the piece.")
     if any(old.id == note.id for old in lesson.notes):
         return replace(
             lesson, notes=tuple(note if old.id == note.id else old for old in lesson.notes)
@@ -295,12 +287,12 @@ def set_field(lesson: Lesson, name: str, value: Any) -> Lesson:
     if limits and value is not None and not limits[0] <= value <= limits[1]:
         raise BadInput(
             "{field}: give {least} to {most}.",
-            field=say(_NAMES[name]),
+            field=message(_NAMES[name]),
             least=limits[0],
             most=limits[1],
         )
     if name == "title" and not str(value).strip():
-        raise BadInput(say("A lesson needs a title; write at least one word."))
+        raise BadInput("A lesson needs a title; write at least one word.")
     return replace(lesson, **{name: value})
 
 

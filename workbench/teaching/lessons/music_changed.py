@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from workbench.fingering.types import Pin
-from workbench.language.speech import count, say
+from workbench.language.message import Message, counted, message
 from workbench.music.model import Piece
 from workbench.music.order.form import playing_order
 from workbench.teaching.lessons.formatting import plain
@@ -28,7 +28,7 @@ class CarriedOver:
     """The lesson on its corrected music, and sentences on what could not go with it."""
 
     lesson: Lesson
-    dropped: tuple[str, ...] = ()
+    dropped: tuple[Message, ...] = ()
 
 
 def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> CarriedOver:
@@ -43,7 +43,7 @@ def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carrie
     if piece == old:
         return CarriedOver(lesson)
     where: Bars = bars if bars is not None else tuple(range(len(old.bars)))
-    told: list[str] = []
+    told: list[Message] = []
     pins = _pins(lesson, piece, told)
     notes = _notes(lesson, piece, where, told)
     script = lesson.script_edits
@@ -60,7 +60,7 @@ def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carrie
         lost = len(lesson.script_edits) - len(script)
         if lost:
             told.append(
-                count(
+                counted(
                     lost,
                     "The words of the script for {n} bar that is no longer played went with it.",
                     "The words of the script for {n} bars that are no longer played went with "
@@ -83,7 +83,7 @@ def with_piece(lesson: Lesson, piece: Piece, bars: Bars | None = None) -> Carrie
     return CarriedOver(out, tuple(told))
 
 
-def _pins(lesson: Lesson, piece: Piece, told: list[str]) -> tuple[Pin, ...]:
+def _pins(lesson: Lesson, piece: Piece, told: list[Message]) -> tuple[Pin, ...]:
     before = {n.id: n.midi for n in lesson.piece.notes}
     now = {n.id: n.midi for n in piece.notes}
     kept: list[Pin] = []
@@ -98,10 +98,10 @@ def _pins(lesson: Lesson, piece: Piece, told: list[str]) -> tuple[Pin, ...]:
             if pin.right is not None:
                 kept.append(Pin(pin.note, right=pin.right))
     if gone:
-        told.append(count(gone, "{n} pin went with its note.", "{n} pins went with their notes."))
+        told.append(counted(gone, "{n} pin went with its note.", "{n} pins went with their notes."))
     if moved:
         told.append(
-            count(
+            counted(
                 moved,
                 "{n} pin was let go: its note has another pitch.",
                 "{n} pins were let go: their notes have another pitch.",
@@ -110,7 +110,7 @@ def _pins(lesson: Lesson, piece: Piece, told: list[str]) -> tuple[Pin, ...]:
     return tuple(kept)
 
 
-def _notes(lesson: Lesson, piece: Piece, where: Bars, told: list[str]) -> tuple[BarNote, ...]:
+def _notes(lesson: Lesson, piece: Piece, where: Bars, told: list[Message]) -> tuple[BarNote, ...]:
     now = piece.bar_of
     kept: list[BarNote] = []
     freed: list[str] = []
@@ -121,7 +121,7 @@ def _notes(lesson: Lesson, piece: Piece, where: Bars, told: list[str]) -> tuple[
             if bar < len(where) and (there := where[bar]) is not None
         ]
         if not left:
-            told.append(say("The remark “{words}” went with its bar.", words=_start(note.text)))
+            told.append(message("The remark “{words}” went with its bar.", words=_start(note.text)))
             continue
         first, last = min(left), max(left)
         if note.last_bar == len(lesson.piece.bars) - 1 and note.first_bar == 0:
@@ -134,7 +134,7 @@ def _notes(lesson: Lesson, piece: Piece, where: Bars, told: list[str]) -> tuple[
             first = last = now[about]
         rejected = tuple(row for row in note.rejected if row[0] in now)
         kept.append(replace(note, first_bar=first, last_bar=last, note=about, rejected=rejected))
-    told += [say("The remark “{words}” speaks of its bar from now on.", words=w) for w in freed]
+    told += [message("The remark “{words}” speaks of its bar from now on.", words=w) for w in freed]
     return tuple(kept)
 
 
@@ -179,7 +179,7 @@ def _places(before: tuple[int, ...], now: tuple[int, ...], where: Bars) -> dict[
     return out
 
 
-def _ticks(lesson: Lesson, where: Bars, told: list[str]) -> tuple[str, ...]:
+def _ticks(lesson: Lesson, where: Bars, told: list[Message]) -> tuple[str, ...]:
     out: list[str] = []
     lost = 0
     for item in lesson.plan_done:
@@ -195,7 +195,7 @@ def _ticks(lesson: Lesson, where: Bars, told: list[str]) -> tuple[str, ...]:
             out.append(f"{kind}:{ends[0]}-{ends[1]}:{part}")
     if lost:
         told.append(
-            count(
+            counted(
                 lost,
                 "{n} tick of the practice plan went with its bars.",
                 "{n} ticks of the practice plan went with their bars.",

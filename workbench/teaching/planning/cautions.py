@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import mark, say
+from workbench.language.message import Message, mark, message
+from workbench.music.bar_names import bars_named
 from workbench.music.model import Piece
 from workbench.teaching.bars.measure import WIDE, BarMeasure, measure_bars
-from workbench.teaching.bars.strokes import bars_in_words
 
 ALWAYS = mark(
     "Warm up before playing and stop at once where anything hurts; pain that stays or "
@@ -25,33 +25,33 @@ def cautions(
     *,
     minutes_a_day: int = 20,
     measures: tuple[BarMeasure, ...] | None = None,
-) -> tuple[str, ...]:
+) -> tuple[Message, ...]:
     """What to take care of in this piece at that many minutes a day."""
     rows = measures if measures is not None else measure_bars(piece, fingering, instrument, hand)
-    said = [say(ALWAYS)]
+    said = [message(ALWAYS)]
     wide = tuple(m.index for m in rows if m.reach.strain > WIDE)
     if wide:
         said.append(
-            say(
+            message(
                 "Stretch well beyond what a {hand} hand spans in comfort in {bars}: begin at a "
                 "higher fret or with a capo, a minute at a time, and let the thumb give way "
                 "behind the neck.",
-                hand=say(hand.name),
-                bars=bars_in_words(piece, wide),
+                hand=message(hand.name),
+                bars=bars_named(piece, wide),
             )
         )
     barred = tuple(m.index for m in rows if m.barre)
     if barred:
         said.append(
-            say(
+            message(
                 "Barre in {bars}: use the weight of the arm, not the grip of the thumb, and let "
                 "go between tries.",
-                bars=bars_in_words(piece, barred),
+                bars=bars_named(piece, barred),
             )
         )
     if minutes_a_day > LONG_DAY:
         said.append(
-            say(
+            message(
                 "{minutes} minutes in a day: split them, with a break of five minutes after "
                 "every twenty-five.",
                 minutes=minutes_a_day,

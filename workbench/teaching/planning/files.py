@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from workbench.language.names import as_first_word
 from workbench.language.speech import count, say
 from workbench.teaching.planning.items import PlanItem
 from workbench.teaching.planning.plan import DayPlan, Plan
@@ -10,8 +11,7 @@ from workbench.teaching.planning.plan import DayPlan, Plan
 def markdown(plan: Plan, title: str) -> str:
     """The plan as Markdown: a heading a day, a box to tick for every item, the cautions
     at the end."""
-    time = plan.time.words
-    time = time[:1].upper() + time[1:]
+    time = as_first_word(plan.time.words)
     if plan.days:
         head = say(
             "{time} of practice, {minutes} minutes a day, to day {last}.",

@@ -5,13 +5,14 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import Literal
 
-from workbench.language.names import the_bar
-from workbench.language.speech import mark, say
+from workbench.language.message import Listed, Message, Text, Unsaid, mark, message
+from workbench.music.bar_names import bars_named, the_bar
 from workbench.music.model import Piece
 from workbench.music.order.form import sections
 from workbench.teaching.bars.measure import BarMeasure
-from workbench.teaching.bars.strokes import bars_in_words, tempos
+from workbench.teaching.bars.strokes import tempos
 from workbench.teaching.grading.features import bar_features
 from workbench.teaching.planning.practice import (
     RUN_TEMPOS,
@@ -31,7 +32,8 @@ DRILLS = {
     "rhythm": mark("Clap and count the rhythm, then play it on one string."),
     "notes": mark("Say the note names in time, then play them slowly."),
 }
-KINDS = {
+WorkKind = Literal["warm up", "learn", "join", "review", "play through"]
+KINDS: dict[WorkKind, str] = {
     "warm up": mark("Warm up"),
     "learn": mark("Learn"),
     "join": mark("Join"),
@@ -54,35 +56,34 @@ SIDE = {
 }
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class PlanItem:
-    """One thing to do. ``kind`` is "warm up", "learn", "join", "review" or "play
-    through"; ``bars`` are written bars and ``where`` names them; tempos are in
+    """One thing to do. ``bars`` are written bars and ``where`` names them; tempos are in
     percent of the written tempo, ``beats`` the quarter notes a minute at the end
     (0 where there is no tempo). The ``id`` stays the same when the plan flows again."""
 
     id: str
-    kind: str
+    kind: WorkKind
     bars: tuple[int, ...]
-    where: str
+    where: Text
     minutes: float
     tempo_from: int
     tempo_to: int
-    exercise: str
+    exercise: Unsaid
     beats: int = 0
     done: bool = False
 
     @property
-    def kind_in_words(self) -> str:
+    def kind_in_words(self) -> Message:
         """For example "Learn"."""
-        return say(KINDS[self.kind])
+        return message(KINDS[self.kind])
 
     @property
-    def what(self) -> str:
+    def what(self) -> Message:
         """For example "Learn bars 1–4"."""
         if not self.where:
             return self.kind_in_words
-        return say("{what} {where}", sense="plan", what=self.kind_in_words, where=self.where)
+        return message("{what} {where}", sense="plan", what=self.kind_in_words, where=self.where)
 
     @property
     def tempo(self) -> str:
@@ -164,19 +165,19 @@ def work_of(piece: Piece, time: PracticeTime, rows: tuple[BarMeasure, ...]) -> W
         parts = max(1, math.ceil(join.minutes / SESSION))
         for part in range(1, parts + 1):
             item = PlanItem(
-                f"join:{join.before}-{join.after}:{part}",
-                "join",
-                pair,
-                _joined(piece, pair),
-                join.minutes / parts,
-                75,
-                100,
-                say(
+                id=f"join:{join.before}-{join.after}:{part}",
+                kind="join",
+                bars=pair,
+                where=_joined(piece, pair),
+                minutes=join.minutes / parts,
+                tempo_from=75,
+                tempo_to=100,
+                exercise=message(
                     "From the last beat of {first} into {second}, then both whole.",
                     first=_name(piece, pair[0]),
                     second=_name(piece, pair[1]),
                 ),
-                round(speed[pair[1]]),
+                beats=round(speed[pair[1]]),
             )
             joins.append(JoinWork((a, b), item))
     passages = tuple(
@@ -202,21 +203,21 @@ def _sessions(
     count = max(1, math.ceil(minutes / SESSION))
     hard = max(chunk, key=lambda i: times[i].difficulty)
     slow = times[hard].slowness
-    where = bars_in_words(piece, chunk)
+    where = bars_named(piece, chunk)
     goals = [_fives(100 * tempo_after(k / count, slow)) for k in range(count + 1)]
     out = []
     for k, (low, high) in enumerate(pairwise(goals), 1):
         out.append(
             PlanItem(
-                f"learn:{chunk[0]}-{chunk[-1]}:{k}",
-                "learn",
-                chunk,
-                where,
-                minutes / count,
-                low,
-                high,
-                _how(piece, k, count, chunk, hard, measures[hard]),
-                round(speed[hard] * high / 100),
+                id=f"learn:{chunk[0]}-{chunk[-1]}:{k}",
+                kind="learn",
+                bars=chunk,
+                where=where,
+                minutes=minutes / count,
+                tempo_from=low,
+                tempo_to=high,
+                exercise=_how(piece, k, count, chunk, hard, measures[hard]),
+                beats=round(speed[hard] * high / 100),
             )
         )
     return tuple(out)
@@ -229,20 +230,21 @@ def _how(
     chunk: tuple[int, ...],
     hard: int,
     row: BarMeasure,
-) -> str:
+) -> Unsaid:
     side = SIDE[max(bar_features(row), key=lambda f: f.level).demand.id]
     if turn == 1:
-        return f"{say(DRILLS[side])} {say('Then both hands slowly, one bar at a time.')}"
+        slowly = message("Then both hands slowly, one bar at a time.")
+        return Listed((message(DRILLS[side]), slowly))
     if turn == count:
-        return say("The whole passage in tempo, three times in a row without a slip.")
+        return message("The whole passage in tempo, three times in a row without a slip.")
     if len(chunk) > 1 and turn % 2 == 0:
-        return say(
+        return message(
             "Loop {bar}, the hardest here, a little faster each time it is right twice; "
             "then the whole passage.",
             bar=_name(piece, hard),
         )
-    faster = say("Then the passage, a little faster each time it is right twice.")
-    return f"{say(DRILLS[side])} {faster}"
+    faster = message("Then the passage, a little faster each time it is right twice.")
+    return Listed((message(DRILLS[side]), faster))
 
 
 def _reviews(
@@ -253,18 +255,20 @@ def _reviews(
     speed: tuple[float, ...],
 ) -> tuple[PlanItem, ...]:
     each = sum(review_minutes(times[i]) for i in chunk)
-    where = bars_in_words(piece, chunk)
+    where = bars_named(piece, chunk)
     return tuple(
         PlanItem(
-            f"review:{chunk[0]}-{chunk[-1]}:{k}",
-            "review",
-            chunk,
-            where,
-            each,
-            80,
-            100,
-            say("Play it from memory of the hands first, then look and mend what was lost."),
-            round(speed[chunk[0]]),
+            id=f"review:{chunk[0]}-{chunk[-1]}:{k}",
+            kind="review",
+            bars=chunk,
+            where=where,
+            minutes=each,
+            tempo_from=80,
+            tempo_to=100,
+            exercise=message(
+                "Play it from memory of the hands first, then look and mend what was lost."
+            ),
+            beats=round(speed[chunk[0]]),
         )
         for k in range(1, count + 1)
     )
@@ -278,9 +282,9 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
         size = math.ceil(len(time.order) / parts)
         spans = [time.order[k : k + size] for k in range(0, len(time.order), size)]
         for k, bars in enumerate(spans, 1):
-            where = say("whole piece")
+            where = message("whole piece")
             if len(spans) > 1:
-                where = say(
+                where = message(
                     "part {k} of {of}: {first} to {last} as played",
                     k=k,
                     of=len(spans),
@@ -289,29 +293,29 @@ def _runs(piece: Piece, time: PracticeTime, speed: tuple[float, ...]) -> tuple[P
                 )
             out.append(
                 PlanItem(
-                    f"run:{turn}:{k}",
-                    "play through",
-                    tuple(bars),
-                    where,
-                    minutes * len(bars) / len(time.order),
-                    percent,
-                    percent,
-                    say(
+                    id=f"run:{turn}:{k}",
+                    kind="play through",
+                    bars=tuple(bars),
+                    where=where,
+                    minutes=minutes * len(bars) / len(time.order),
+                    tempo_from=percent,
+                    tempo_to=percent,
+                    exercise=message(
                         "Do not stop for slips; afterwards mark where they were and loop "
                         "those bars."
                     ),
-                    round(speed[bars[0]] * percent / 100),
+                    beats=round(speed[bars[0]] * percent / 100),
                 )
             )
     return tuple(out)
 
 
-def _joined(piece: Piece, pair: tuple[int, int]) -> str:
+def _joined(piece: Piece, pair: tuple[int, int]) -> Message:
     first, second = _name(piece, pair[0]), _name(piece, pair[1])
-    return say("{first} to {second}", first=first, second=second)
+    return message("{first} to {second}", first=first, second=second)
 
 
-def _name(piece: Piece, index: int) -> str:
+def _name(piece: Piece, index: int) -> Message:
     return the_bar(piece.bars[index].number)
 
 

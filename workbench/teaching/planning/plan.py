@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import say
+from workbench.language.message import Message, message
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.teaching.bars.measure import BarMeasure, measure_bars
@@ -45,7 +45,7 @@ class Plan:
     time: PracticeTime
     minutes_a_day: int
     first_day: int
-    cautions: tuple[str, ...]
+    cautions: tuple[Message, ...]
 
     @property
     def items(self) -> tuple[PlanItem, ...]:
@@ -231,7 +231,7 @@ def _warm_up(day: int) -> PlanItem:
         minutes=WARM_UP,
         tempo_from=0,
         tempo_to=0,
-        exercise=say(
+        exercise=message(
             "Loosen hands and shoulders; slow open strings, then one easy bar you know well."
         ),
     )

@@ -18,8 +18,7 @@ from itertools import pairwise
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.names import plain
-from workbench.language.speech import say
+from workbench.language.message import Figure, Message, message
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.music.order.form import playing_order
@@ -69,7 +68,7 @@ class PracticedJoin:
     minutes: float
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class PracticeTime:
     """``minutes`` in all, likely to lie between ``low`` and ``high``.
 
@@ -92,13 +91,13 @@ class PracticeTime:
     order: tuple[int, ...]
 
     @property
-    def words(self) -> str:
+    def words(self) -> Message:
         """For example "about 3½ to 5 hours"."""
         if self.high < 90:
             low, high = _near(self.low, 5), _near(self.high, 5)
-            return say("about {low} to {high} minutes", low=low, high=high)
+            return message("about {low} to {high} minutes", low=low, high=high)
         low_hours, high_hours = _half_hours(self.low), _half_hours(self.high)
-        return say("about {low} to {high} hours", low=low_hours, high=high_hours)
+        return message("about {low} to {high} hours", low=low_hours, high=high_hours)
 
 
 def tries_to_tempo(slowness: float, exponent: float = EXPONENT) -> float:
@@ -166,10 +165,10 @@ def practice_time(
     if not 20.0 <= tempo_percent <= 200.0:
         raise BadInput(
             "Tempo {percent} %: aim at 20 to 200 % of the written tempo.",
-            percent=plain(tempo_percent),
+            percent=Figure(tempo_percent),
         )
     if student is not None and not 0.0 <= student <= 9.0:
-        raise BadInput("Student's grade {grade}: give a grade from 0 to 8.", grade=plain(student))
+        raise BadInput("Student's grade {grade}: give a grade from 0 to 8.", grade=Figure(student))
     rows = measures or measure_bars(piece, fingering, instrument, hand)
     whole = grade_features(features_from(piece_amounts(piece, rows)), model)
     scores = bar_scores(rows)
@@ -188,18 +187,18 @@ def practice_time(
     likely = estimate(EXPONENT)
     low, high = estimate(EXPONENT_QUICK).minutes, estimate(EXPONENT_SLOW).minutes
     return PracticeTime(
-        likely.bars,
-        likely.joins,
-        likely.reviews,
-        likely.review_minutes,
-        likely.runs,
-        likely.minutes,
-        low,
-        high,
-        level,
-        EXPONENT,
-        first,
-        played,
+        bars=likely.bars,
+        joins=likely.joins,
+        reviews=likely.reviews,
+        review_minutes=likely.review_minutes,
+        runs=likely.runs,
+        minutes=likely.minutes,
+        low=low,
+        high=high,
+        student=level,
+        exponent=EXPONENT,
+        first=first,
+        order=played,
     )
 
 
@@ -241,18 +240,18 @@ def _estimate(
     runs = tuple(once * 100.0 / percent * 1.25 + MENDING for percent in RUN_TEMPOS)
     total = learning + sum(j.minutes for j in joins.values()) + review + sum(runs)
     return PracticeTime(
-        tuple(bars.values()),
-        tuple(joins.values()),
-        reviews,
-        review,
-        runs,
-        total,
-        total,
-        total,
-        student,
-        exponent,
-        first,
-        order,
+        bars=tuple(bars.values()),
+        joins=tuple(joins.values()),
+        reviews=reviews,
+        review_minutes=review,
+        runs=runs,
+        minutes=total,
+        low=total,
+        high=total,
+        student=student,
+        exponent=exponent,
+        first=first,
+        order=order,
     )
 
 

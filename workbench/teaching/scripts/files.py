@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from workbench.language.message import Text
 from workbench.language.speech import say
 from workbench.teaching.lessons.formatting import plain
 from workbench.teaching.scripts.script import Cue, Script
@@ -13,7 +14,7 @@ def markdown(script: Script) -> str:
     lengths = {c.position: c.seconds for c in script.chapters}
     out = [f"# {script.title}", "", say("Length about {time}.", time=clock(script.seconds))]
     if script.opening:
-        out += ["", script.opening]
+        out += ["", str(script.opening)]
     for cue in script.cues:
         if cue.chapter:
             out += ["", f"## {cue.chapter} ({clock(lengths[cue.position])})"]
@@ -46,7 +47,7 @@ def webvtt(script: Script) -> str:
 
 def chapters(script: Script) -> str:
     """Chapters in plain text, a time and a title a line, beginning at 0:00."""
-    rows = [(0.0, say("Opening"))] if script.opening_seconds > 0 else []
+    rows: list[tuple[float, Text]] = [(0.0, say("Opening"))] if script.opening_seconds > 0 else []
     rows += [(chapter.start, chapter.name) for chapter in script.chapters]
     if script.closing_seconds > 0:
         rows.append((script.closing_start, say("Closing")))
@@ -100,10 +101,11 @@ def shown(cue: Cue) -> tuple[str, ...]:
 
 def _lines(script: Script) -> list[tuple[float, float, str]]:
     """(start, end, words) of everything that is said."""
-    rows = [(0.0, script.opening_seconds, script.opening)]
+    rows: list[tuple[float, float, Text]] = [(0.0, script.opening_seconds, script.opening)]
     rows += [(cue.start, cue.start + cue.speaking, cue.say) for cue in script.cues]
     rows.append((script.closing_start, script.seconds, script.closing))
-    return [(a, b, _one_line(text)) for a, b, text in rows if text.strip() and b > a]
+    said = [(a, b, _one_line(str(text))) for a, b, text in rows]
+    return [row for row in said if row[2] and row[1] > row[0]]
 
 
 def _one_line(text: str) -> str:

@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import say
+from workbench.language.message import Text, message
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.music.order.form import in_one_part, playing_order, sections
@@ -31,7 +31,8 @@ class Cue:
 
     ``position`` counts bars in playing order from 0, ``bar`` is the written bar.
     ``say`` is spoken from ``start`` (seconds) for ``speaking`` seconds, then the
-    bar is played for ``playing`` seconds. ``grips`` are frets from the
+    bar is played for ``playing`` seconds: words take their time in the language spoken
+    when the script was made. ``grips`` are frets from the
     highest-numbered string to string 1, as they come; ``right`` the right hand's
     pattern; ``new`` what is met for the first time; ``as_bar`` the written bar
     that was the same before, else None. ``through`` is the last place that the words
@@ -43,7 +44,7 @@ class Cue:
     position: int
     bar: int
     number: str
-    say: str
+    say: Text
     grips: tuple[str, ...]
     right: str
     new: tuple[Move, ...]
@@ -51,7 +52,7 @@ class Cue:
     start: float
     speaking: float
     playing: float
-    chapter: str = ""
+    chapter: Text = ""
     edited: bool = False
     notes: tuple[BarNote, ...] = ()
     through: int = -1
@@ -73,22 +74,22 @@ class Chapter:
     """A section as it is entered: its name, the place in playing order where it begins,
     when (seconds) and how long it takes."""
 
-    name: str
+    name: Text
     position: int
     start: float
     seconds: float
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class Script:
     """The whole script. ``opening`` is said before the first bar, ``closing`` after the
     last; ``edited`` holds which of them (OPENING, CLOSING) are the teacher's words."""
 
     title: str
-    opening: str
+    opening: Text
     opening_seconds: float
     cues: tuple[Cue, ...]
-    closing: str = ""
+    closing: Text = ""
     closing_seconds: float = 0.0
     edited: frozenset[int] = frozenset()
 
@@ -113,10 +114,10 @@ class Script:
         )
 
     def words_at(self, place: int) -> str:
-        """What is said at a place in playing order, or at OPENING or CLOSING."""
+        """What is said at a place in playing order, or at OPENING or CLOSING, in words."""
         if place == OPENING:
-            return self.opening
-        return self.closing if place == CLOSING else self.cues[place].say
+            return str(self.opening)
+        return str(self.closing if place == CLOSING else self.cues[place].say)
 
     def is_edited(self, place: int) -> bool:
         """Whether the teacher's own words stand there."""
@@ -129,9 +130,9 @@ class Script:
         return place
 
 
-def spoken_seconds(text: str) -> float:
-    """How long the text takes to say."""
-    words = len(plain(text).split())
+def spoken_seconds(text: Text) -> float:
+    """How long the text takes to say, in the language spoken now."""
+    words = len(plain(str(text)).split())
     return words * 60.0 / WORDS_A_MINUTE + BREATH if words else 0.0
 
 
@@ -168,7 +169,7 @@ def make_script(
     seconds = bar_seconds(piece)
     chapters = _chapters(marked, played)
     letters = _letters(marked)
-    opening = edits.get(OPENING, opening_words(lesson, marked))
+    opening: Text = edits.get(OPENING, opening_words(lesson, marked))
     now = spoken_seconds(opening)
     met: dict[int, int] = {}
     told: set[str] = set()
@@ -183,7 +184,7 @@ def make_script(
         new = () if bar in heard else fresh.get(bar, ())
         heard.add(bar)
         taught += new
-        text = edits.get(position) or at_bar(
+        text: Text = edits.get(position) or at_bar(
             piece, bar, as_bar, telling.get(position, Telling()), notes
         )
         bars.append(_Said(text, as_bar, notes, new))
@@ -218,15 +219,15 @@ def make_script(
         )
         out.append(cue)
         now = cue.end
-    closing = edits.get(CLOSING, closing_words(lesson, taught))
+    closing: Text = edits.get(CLOSING, closing_words(lesson, taught))
     return Script(
-        lesson.title,
-        opening,
-        spoken_seconds(opening),
-        tuple(out),
-        closing,
-        spoken_seconds(closing),
-        frozenset({OPENING, CLOSING} & set(edits)),
+        title=lesson.title,
+        opening=opening,
+        opening_seconds=spoken_seconds(opening),
+        cues=tuple(out),
+        closing=closing,
+        closing_seconds=spoken_seconds(closing),
+        edited=frozenset({OPENING, CLOSING} & set(edits)),
     )
 
 
@@ -234,7 +235,7 @@ def make_script(
 class _Said:
     """What a bar has to say, before bars without words are taken together."""
 
-    text: str
+    text: Text
     as_bar: int | None
     notes: tuple[BarNote, ...]
     new: tuple[Move, ...]
@@ -280,11 +281,11 @@ def _speaks_at(note: BarNote, bar: int, letters: dict[int, str]) -> bool:
     return note.first_bar <= bar <= note.last_bar
 
 
-def _chapters(piece: Piece, played: tuple[int, ...]) -> dict[int, str]:
+def _chapters(piece: Piece, played: tuple[int, ...]) -> dict[int, Text]:
     """Chapter titles by place in playing order: sections each time they are entered."""
     spans = [(s.first_bar, s.last_bar, s.letter) for s in sections(piece)]
     at = [next(k for k, (a, b, _) in enumerate(spans) if a <= bar <= b) for bar in played]
-    out: dict[int, str] = {}
+    out: dict[int, Text] = {}
     times: dict[str, int] = {}
     entered = [0, *(
         k
@@ -296,13 +297,13 @@ def _chapters(piece: Piece, played: tuple[int, ...]) -> dict[int, str]:
     for position in entered:
         name = spans[at[position]][2]
         times[name] = times.get(name, 0) + 1
-        title = say("The piece") if in_one_part(piece) else section_title(name)
+        title: Text = message("The piece") if in_one_part(piece) else section_title(name)
         if times[name] > 1:
-            title = say("{section}, time {time}", section=title, time=times[name])
+            title = message("{section}, time {time}", section=title, time=times[name])
         out[position] = title
     return out
 
 
-def section_title(name: str) -> str:
+def section_title(name: str) -> Text:
     """ "Section A" for a letter, a name of its own as it is."""
-    return say("Section {letter}", letter=name) if len(name) <= 2 else name
+    return message("Section {letter}", letter=name) if len(name) <= 2 else name

@@ -6,10 +6,9 @@ from __future__ import annotations
 from collections.abc import Container, Sequence
 from dataclasses import dataclass
 
-from workbench.language.names import the_bar
-from workbench.language.speech import say
+from workbench.language.message import Message, Opening, Unsaid, message
+from workbench.music.bar_names import the_bar
 from workbench.music.model import Piece
-from workbench.teaching.bars.strokes import as_first_word
 
 
 @dataclass(frozen=True)
@@ -24,7 +23,7 @@ class Quiet:
 
 def quiet_words(
     piece: Piece, quiet: Sequence[Quiet], breaks: Container[int]
-) -> dict[int, tuple[str, int]]:
+) -> dict[int, tuple[Message, int]]:
     """What is said of quiet places, by position: the words and the last place they speak of.
 
     The words stand at the first place of a run; ``breaks`` are places where a run has to
@@ -55,37 +54,37 @@ def _kind(piece: Piece, one: Quiet) -> tuple[str, int]:
     return ("before" if piece.bars[one.bar].notes else "rest"), 0
 
 
-def _words(piece: Piece, run: Sequence[Quiet]) -> str:
+def _words(piece: Piece, run: Sequence[Quiet]) -> Message:
     first, last = run[0], run[-1]
     kind, away = _kind(piece, first)
     if len(run) > 1:
         bars = _span(piece, first.bar, last.bar)
         if kind == "as" and away == 0:
-            return say("{bars} again.", bars=bars)
+            return message("{bars} again.", bars=bars)
         if kind == "as":
             before = _span(piece, first.bar - away, last.bar - away, first_word=False)
-            return say("{bars} are as {before}.", bars=bars, before=before)
+            return message("{bars} are as {before}.", bars=bars, before=before)
     else:
-        bars = as_first_word(the_bar(piece.bars[first.bar].number))
+        bars = Opening(the_bar(piece.bars[first.bar].number))
         if kind == "as":
             before = the_bar(piece.bars[first.bar - away].number)
             return (
-                say("{bar} again.", bar=bars)
+                message("{bar} again.", bar=bars)
                 if away == 0
-                else say("{bar} is as in {before}.", bar=bars, before=before)
+                else message("{bar} is as in {before}.", bar=bars, before=before)
             )
     if kind == "rest":
-        return say("{bars}: rest.", bars=bars)
+        return message("{bars}: rest.", bars=bars)
     if first.position == 0:
-        return say("{bars}: nothing new.", bars=bars)
-    return say("{bars}: as before.", bars=bars)
+        return message("{bars}: nothing new.", bars=bars)
+    return message("{bars}: as before.", bars=bars)
 
 
-def _span(piece: Piece, first: int, last: int, *, first_word: bool = True) -> str:
+def _span(piece: Piece, first: int, last: int, *, first_word: bool = True) -> Unsaid:
     """ "Bars 13 to 15"; a pickup is named by itself."""
     if piece.bars[first].number == "0":
-        words = say("the pickup to bar {last}", last=piece.bars[last].number)
+        words = message("the pickup to bar {last}", last=piece.bars[last].number)
     else:
-        words = say("bars {first} to {last}", first=piece.bars[first].number,
+        words = message("bars {first} to {last}", first=piece.bars[first].number,
                     last=piece.bars[last].number)  # fmt: skip
-    return as_first_word(words) if first_word else words
+    return Opening(words) if first_word else words

@@ -5,19 +5,22 @@ from __future__ import annotations
 import json
 from dataclasses import dataclass
 from functools import cache
+from typing import Literal
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.speech import say
+from workbench.language.message import Message, message
+from workbench.music.bar_names import bars_named
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.music.remembered import remembered
-from workbench.teaching.bars.strokes import bars_in_words
 from workbench.teaching.grading.demands import FOLDER
 from workbench.teaching.lessons.lesson import NoteKind
 from workbench.teaching.techniques import rules_left, rules_music, rules_right
 from workbench.teaching.techniques.occurrence import Music, Occurrence
 
+#: Kinds of exercise.
+Drill = Literal["loop", "slow", "right hand alone", "left hand alone", "rhythm alone"]
 FAMILIES: tuple[NoteKind, ...] = ("left hand", "right hand", "sound", "rhythm", "form")
 
 
@@ -31,7 +34,7 @@ class Technique:
     family: NoteKind
     asks: str
     watch: str
-    drills: tuple[str, ...]
+    drills: tuple[Drill, ...]
 
 
 @dataclass(frozen=True)
@@ -46,13 +49,13 @@ class Found:
         """Written bars in which it occurs."""
         return tuple(sorted({o.bar for o in self.occurrences}))
 
-    def words(self, piece: Piece) -> str:
+    def words(self, piece: Piece) -> Message:
         """For example "guide finger in bars 3, 7: A finger stays ..."."""
-        return say(
+        return message(
             "{technique} in {bars}: {asks}",
-            technique=say(self.technique.name),
-            bars=bars_in_words(piece, self.bars),
-            asks=say(self.technique.asks),
+            technique=message(self.technique.name),
+            bars=bars_named(piece, self.bars),
+            asks=message(self.technique.asks),
         )
 
 

@@ -8,12 +8,12 @@ from fractions import Fraction
 
 from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingering
 from workbench.instrument.model import Instrument
-from workbench.language.names import the_bar
-from workbench.language.speech import count, mark, say
+from workbench.language.message import Message, counted, mark, message
+from workbench.music.bar_names import the_bar
 from workbench.music.errors import BadInput
 from workbench.music.model import Bar, Note, Piece, Pitch
 from workbench.teaching.bars.strokes import Stroke, by_bar, fingered_bars, strokes, tempos
-from workbench.teaching.techniques.catalogue import Technique
+from workbench.teaching.techniques.catalogue import Drill, Technique
 
 TIMES = 4  # how often an exercise is repeated
 SLOW = 50  # percent of the tempo for slow work
@@ -22,14 +22,15 @@ SHARPS = ("C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B")
 FLATS = ("C", "Db", "D", "Eb", "E", "F", "Gb", "G", "Ab", "A", "Bb", "B")
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class Exercise:
     """One exercise: ``kind`` as in KINDS, what to do in a sentence, music and fingering
     of one repeated bar, and the tempo in percent of the piece's."""
 
-    kind: str
+    kind: Drill
     bar: int
-    text: str
+    title: Message
+    text: Message
     piece: Piece
     fingering: Fingering
     tempo_percent: int
@@ -46,7 +47,7 @@ def exercises_for(
 
 
 def exercise(
-    kind: str, piece: Piece, fingering: Fingering, instrument: Instrument, bar: int
+    kind: Drill, piece: Piece, fingering: Fingering, instrument: Instrument, bar: int
 ) -> Exercise:
     """One exercise of that kind from that written bar.
 
@@ -66,7 +67,7 @@ def exercise(
         raise BadInput(
             "Bar {bar} gives nothing to '{kind}'; choose another exercise.",
             bar=piece.bars[bar].number,
-            kind=say(kind),
+            kind=message(kind),
         )
     return made
 
@@ -107,7 +108,7 @@ class _Source:
     tempo: float
 
     @property
-    def name(self) -> str:
+    def name(self) -> Message:
         return the_bar(self.bar.number)
 
 
@@ -135,14 +136,14 @@ def _whole(source: _Source) -> Rows:
 
 
 def _loop(source: _Source) -> Exercise | None:
-    text = say(
+    text = message(
         "Loop {bar} {times} times without a gap at the bar line.", bar=source.name, times=TIMES
     )
     return _exercise(source, "loop", text, _whole(source), 80, barres=True)
 
 
 def _slow(source: _Source) -> Exercise | None:
-    text = say(
+    text = message(
         "Play {bar} at half the tempo, every note as long as it is written; "
         "then a little faster, as long as nothing slips.",
         bar=source.name,
@@ -157,7 +158,7 @@ def _right_alone(source: _Source) -> Exercise | None:
             continue
         midi = source.instrument.open_midi[hands.string - 1]
         rows.append((_at(note, midi, source), replace(_open(hands), midi=midi)))
-    text = say(
+    text = message(
         "The right hand of {bar} alone on open strings, fingers as written: the left "
         "hand rests. Until it runs by itself.",
         bar=source.name,
@@ -197,7 +198,7 @@ def _left_alone(source: _Source) -> Exercise | None:
                     ),
                 )
             )
-    text = count(
+    text = counted(
         len(grips),
         "The left hand of {bar} alone: {n} grip, set all fingers together, press, let go, "
         "and on to the next without looking.",
@@ -228,14 +229,14 @@ def _rhythm_alone(source: _Source) -> Exercise | None:
             held=length,
         )
         rows.append((timed, hands))
-    text = say(
+    text = message(
         "Clap and count the rhythm of {bar}, then play it on the open first string.",
         bar=source.name,
     )
     return _exercise(source, "rhythm alone", text, rows, 80)
 
 
-KINDS: dict[str, Callable[[_Source], Exercise | None]] = {
+KINDS: dict[Drill, Callable[[_Source], Exercise | None]] = {
     mark("loop"): _loop,
     mark("slow"): _slow,
     mark("right hand alone"): _right_alone,
@@ -245,7 +246,7 @@ KINDS: dict[str, Callable[[_Source], Exercise | None]] = {
 
 
 def _exercise(
-    source: _Source, kind: str, text: str, rows: Rows, percent: int, *, barres: bool = False
+    source: _Source, kind: Drill, text: Message, rows: Rows, percent: int, *, barres: bool = False
 ) -> Exercise | None:
     if not rows:
         return None
@@ -281,10 +282,20 @@ def _exercise(
     cut = sum(1 for h in hands if h.held < h.duration)
     whole = float(sum(h.duration for h in hands)) or 1.0
     audit = Audit(len(hands), cut, float(sum(h.held for h in hands)) / whole)
-    title = say("{title}: {bar}, {kind}", title=source.piece.title, bar=source.name, kind=say(kind))
-    piece = Piece(title, (bar,), key=source.bar.key, tempo=source.tempo * percent / 100.0)
+    title = message(
+        "{title}: {bar}, {kind}", title=source.piece.title, bar=source.name, kind=message(kind)
+    )
+    piece = Piece(
+        source.piece.title, (bar,), key=source.bar.key, tempo=source.tempo * percent / 100.0
+    )
     return Exercise(
-        kind, source.bar.index, text, piece, Fingering(0, False, (fingered,), audit), percent
+        kind=kind,
+        bar=source.bar.index,
+        title=title,
+        text=text,
+        piece=piece,
+        fingering=Fingering(0, False, (fingered,), audit),
+        tempo_percent=percent,
     )
 
 

@@ -10,11 +10,21 @@ from collections.abc import Container, Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from hashlib import sha256
+from typing import Literal, get_args
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.names import key_words
-from workbench.language.speech import count, mark, say
+from workbench.language.message import (
+    KeyName,
+    Listed,
+    Message,
+    Text,
+    Unsaid,
+    counted,
+    in_a_row,
+    mark,
+    message,
+)
 from workbench.music.model import Piece
 from workbench.teaching.bars.strokes import Stroke, strokes
 from workbench.teaching.techniques.catalogue import Found, find_techniques, technique
@@ -43,34 +53,37 @@ _TOGETHER = {
 SAME_LEVEL = 1.0  # grades a piece may lie above or below what was just learned
 
 
+MoveKind = Literal["technique", "key", "position", "grip"]
+
+
 @dataclass(frozen=True, order=True)
 class Move:
-    """``kind`` is "technique", "grip", "position" or "key"; ``name`` which one:
+    """Something that a bar asks of the player. ``name`` says which one of its ``kind``:
     "arpeggio: p i m", "2-0-1-0" (frets from the highest-numbered string, x not
     played), "V", "F major"."""
 
-    kind: str
+    kind: MoveKind
     name: str
 
     @property
-    def words(self) -> str:
+    def words(self) -> Unsaid:
         """As a teacher would say it."""
         if self.kind == "technique":
             base, _, detail = self.name.partition(": ")
-            said = say(technique(base).name)
+            said = message(technique(base).name)
             if base == TOGETHER and detail:
-                said = say(_TOGETHER[len(detail.split())])
+                said = message(_TOGETHER[len(detail.split())])
             elif base == PINCH and len(detail.split()) > 2:
-                said = say("pinch of thumb and fingers")
-            return f"{said} ({kind_words(detail)})" if detail else said
+                said = message("pinch of thumb and fingers")
+            return Listed((said, " (", kind_words(detail), ")"), "") if detail else said
         if self.kind == "position":
-            return say("position {position}", position=self.name)
+            return message("position {position}", position=self.name)
         if self.kind == "grip":
-            return say("the grip {grip}", grip=self.name)
-        return say("the key of {key}", key=key_words(self.name))
+            return message("the grip {grip}", grip=self.name)
+        return message("the key of {key}", key=KeyName(self.name))
 
 
-_TOLD = ("technique", "key", "position", "grip")  # kinds as a teacher names them
+_TOLD = get_args(MoveKind)  # in the order in which a teacher names them
 
 
 def weightiest(moves: Iterable[Move]) -> list[Move]:
@@ -111,12 +124,12 @@ class Seen:
     on_shelf: tuple[str, ...] = ()
 
     @property
-    def sentence(self) -> str:
+    def sentence(self) -> Message:
         """For example "guide finger: known from 'First song'"."""
         if self.taught_in is not None:
             title = self.taught_in.title
-            return say("{move}: known from '{title}'", move=self.move.words, title=title)
-        return say("{move}: new", move=self.move.words)
+            return message("{move}: known from '{title}'", move=self.move.words, title=title)
+        return message("{move}: new", move=self.move.words)
 
 
 @dataclass(frozen=True)
@@ -129,14 +142,12 @@ class Suggestion:
     score: float
 
     @property
-    def reason(self) -> str:
-        again = ", ".join(m.words for m in weightiest(self.reused)[:3]) or say(
-            "nothing in particular"
-        )
-        return say(
+    def reason(self) -> Message:
+        again = in_a_row(m.words for m in weightiest(self.reused)[:3])
+        return message(
             "Takes up again {again}; adds {added}.",
-            again=again,
-            added=listed(self.new, say("nothing new")),
+            again=again or message("nothing in particular"),
+            added=listed(self.new, message("nothing new")),
         )
 
 
@@ -150,21 +161,21 @@ class Pair:
     only_second: tuple[Move, ...]
 
 
-def listed(moves: Sequence[Move], none: str) -> str:
+def listed(moves: Sequence[Move], none: Text) -> Text:
     """The three weightiest moves in words and how many more there are; ``none`` without any."""
     more = len(moves) - 3
-    words = ", ".join(m.words for m in weightiest(moves)[:3])
+    words = in_a_row(m.words for m in weightiest(moves)[:3])
     if more > 0:
-        return count(more, "{names} and {n} more", "{names} and {n} more", names=words)
+        return counted(more, "{names} and {n} more", "{names} and {n} more", names=words)
     return words or none
 
 
-def kind_words(detail: Detail) -> str:
+def kind_words(detail: Detail) -> Text:
     """The kind of a technique, such as "p i m", "1-2 to 3-4" or "fret 3", as it is said."""
     if not isinstance(detail, str):
-        return str(detail)
+        return detail
     before, to, after = detail.partition(" to ")
-    return say("{before} to {after}", before=before, after=after) if to else detail
+    return message("{before} to {after}", before=before, after=after) if to else detail
 
 
 def grip_name(stroke: Stroke, strings: int) -> str | None:

@@ -9,12 +9,12 @@ from functools import cached_property
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
-from workbench.language.message import KeyName, Message, PitchName
+from workbench.language.message import Text
 from workbench.music.model import Note, Piece
 from workbench.teaching.bars.strokes import Stroke, by_bar, strokes
 
 #: Figures, the same in every language, or words to be said later.
-Detail = str | Message | PitchName | KeyName
+Detail = Text
 
 
 @dataclass(frozen=True)

@@ -6,10 +6,10 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from workbench.language.message import KeyName, Message, PitchName, message
+from workbench.music.beats import compound
 from workbench.music.model import Bar
 from workbench.teaching.bars.harmony import section_keys
 from workbench.teaching.bars.measure import in_key, is_dotted, is_syncopated
-from workbench.teaching.bars.strokes import compound
 from workbench.teaching.techniques.occurrence import Detail, Music, Occurrence, Rule, at_note
 
 MARKS = {
@@ -48,7 +48,7 @@ def metre(music: Music) -> Iterator[Occurrence]:
             yield _whole("pickup", bar)
     for k, bar in enumerate(bars):
         changed = k > 0 and bars[k - 1].time_signature != bar.time_signature
-        if compound(bar) and (k == 0 or changed):
+        if compound(bar.time_signature) and (k == 0 or changed):
             yield _whole("compound-time", bar, "{}/{}".format(*bar.time_signature))
         if changed:
             signature = "{}/{}".format(*bar.time_signature)

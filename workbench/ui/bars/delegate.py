@@ -99,23 +99,25 @@ class BarDelegate(QStyledItemDelegate):
         painter.setPen(QColor(c.ink))
         metrics = QFontMetricsF(bold)
         # beside large marks the number says more than the first letter of "Bar"
-        name = row.short if metrics.horizontalAdvance(row.short) <= room else row.number
+        short = str(row.short)
+        name = short if metrics.horizontalAdvance(short) <= room else row.number
         words = metrics.elidedText(name, Qt.TextElideMode.ElideRight, room)
         painter.drawText(QRectF(body.left(), body.top(), room, line), 0, words)
         lower = small(font)
         painter.setFont(lower)
         painter.setPen(QColor(c.faint))
         used = metrics.horizontalAdvance(words) + line * 0.4
-        beside = QFontMetricsF(lower).horizontalAdvance(row.which) <= room - used
+        turn = str(row.which)
+        beside = QFontMetricsF(lower).horizontalAdvance(turn) <= room - used
         if beside:
             painter.drawText(
                 QRectF(body.left() + used, body.top(), room - used, line * 0.96),
-                Qt.AlignmentFlag.AlignVCenter, row.which,
+                Qt.AlignmentFlag.AlignVCenter, turn,
             )  # fmt: skip
-        which = "" if beside else row.which
+        which = "" if beside else turn
         # The band has room for a letter; a name stands whole in its first bar.
         section = row.section if row.starts_section and len(row.section) > 2 else ""
-        parts = [part for part in (section, which, row.chords, row.jumps, facts.seen) if part]
+        parts = [str(part) for part in (section, which, row.chords, row.jumps, facts.seen) if part]
         if row.impossible:
             parts, ink = [say("cannot be played")], c.alarm
             painter.setPen(QColor(ink))
@@ -172,5 +174,5 @@ class BarDelegate(QStyledItemDelegate):
         painter.setPen(QColor(c.faint))
         painter.drawText(
             QRectF(body.right() - room, middle - line * 0.5, room, line),
-            Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, facts.figure,
+            Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, str(facts.figure),
         )  # fmt: skip

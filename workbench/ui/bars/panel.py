@@ -5,7 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import QAbstractListModel, QItemSelectionModel, QModelIndex, Qt
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
+from workbench.fingering.telling.words import words as told
 from workbench.language.speech import say
+from workbench.store.setting_names import BARS_VIEW
 from workbench.teaching.lessons.bar_rows import FILTERS, NO_FACTS, BarRow, kept
 from workbench.ui.bars.delegate import FACTS, ROW, Index
 from workbench.ui.bars.facts import BarFinder
@@ -16,7 +18,6 @@ from workbench.ui.kit.flow import FlowLayout
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Faint, Heading, Words, plain_tip
 
-KEPT = "bars.view"
 ORDER_KEY = "Ctrl+R"  # in the View menu
 
 
@@ -52,10 +53,10 @@ class BarModel(QAbstractListModel):
         if role == FACTS:
             return facts
         if role == Qt.ItemDataRole.DisplayRole:
-            return row.title
+            return str(row.title)
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole):
-            words = ", ".join(part for part in (row.spoken, facts.spoken) if part)
-            words = f"{words}\n{row.impossible}" if row.impossible else words
+            words = ", ".join(str(part) for part in (row.spoken, facts.spoken) if part)
+            words = f"{words}\n{told(row.impossible)}" if row.impossible else words
             return plain_tip(words) if role == Qt.ItemDataRole.ToolTipRole else words
         return None
 
@@ -125,7 +126,7 @@ class BarList(QWidget):
         found: dict[str, object] = {}
 
         def read() -> None:
-            found.update(self._session.shelf.setting(KEPT, {}))
+            found.update(self._session.shelf.setting(BARS_VIEW, {}))
 
         self._session.guard(read)
         names = [name for name, _ in SHOWN]
@@ -137,7 +138,7 @@ class BarList(QWidget):
 
     def _remember(self) -> None:
         state = {"written": self.written.isChecked(), "pictures": self.view.pictures}
-        self._session.guard(lambda: self._session.shelf.set_setting(KEPT, state))
+        self._session.guard(lambda: self._session.shelf.set_setting(BARS_VIEW, state))
 
     # Rows.
 

@@ -88,7 +88,7 @@ class Keeper:
         """Keep a changed lesson; as it then is. Raises BadInput where it is refused for good."""
         if self.meeting is not None:
             self._bench.conflicted.emit()
-            raise BadInput(_choose())
+            raise _to_choose()
         try:
             return self._put(after, label, merge and not self.waiting)
         except Conflict:
@@ -142,16 +142,14 @@ class Keeper:
     def travel(self, lesson_id: str, step: Step) -> Lesson | None:
         """Go through the history on the shelf."""
         if not self.try_again():
-            raise BadInput(say("The last change is not saved yet; it is tried again."))
+            raise BadInput("The last change is not saved yet; it is tried again.")
         try:
             found = step(lesson_id, self._revision)
         except Conflict:
             self.refresh(lesson_id)
             raise BadInput(
-                say(
-                    "The lesson was changed in another window; its newest state is shown now. "
-                    "Look at it, then try again."
-                )
+                "The lesson was changed in another window; its newest state is shown now. "
+                "Look at it, then try again."
             ) from None
         if found is not None:
             self._base = found
@@ -174,7 +172,7 @@ class Keeper:
             self.meeting = Meeting(mine, label, theirs, revision)
             self.recovery.keep(mine, label)
             self._bench.conflicted.emit()
-            raise BadInput(_choose())
+            raise _to_choose()
         self._revision = revision
         both = self._put(both, label, False)
         self._bench.told.emit(
@@ -233,5 +231,7 @@ def _copy(lesson: Lesson, title: str) -> Lesson:
     return replace(lesson, id=uuid.uuid4().hex, title=title)
 
 
-def _choose() -> str:
-    return say("The lesson was changed in another window meanwhile; choose which state stands.")
+def _to_choose() -> BadInput:
+    return BadInput(
+        "The lesson was changed in another window meanwhile; choose which state stands."
+    )

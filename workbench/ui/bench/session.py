@@ -17,6 +17,7 @@ from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.rows import View
+from workbench.store.setting_names import LAST_LESSON, LEFT_HANDED, WINDOW_STATE
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.bar_rows import BarRow, bar_rows, notes_of_bar, section_letters
 from workbench.teaching.lessons.lesson import BarNote, Lesson
@@ -27,9 +28,6 @@ from workbench.ui.bench.jobs import Jobs
 from workbench.ui.bench.keeper import Keeper
 from workbench.ui.bench.selecting import Selection
 from workbench.ui.bench.services import Services
-
-LAST_LESSON = "window.lesson"
-LEFT_HANDED = "left_handed"
 
 
 class Session(QObject):
@@ -82,7 +80,7 @@ class Session(QObject):
         try:
             found = self.shelf.setting(LEFT_HANDED)
             if found is None:  # as older programs kept it, with the window's sizes
-                sizes = self.shelf.setting("window.state", {})
+                sizes = self.shelf.setting(WINDOW_STATE, {})
                 found = isinstance(sizes, dict) and bool(sizes.get("left_handed"))
                 if found:
                     self.guard(lambda: self.shelf.set_setting(LEFT_HANDED, True))

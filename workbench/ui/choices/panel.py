@@ -17,10 +17,11 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.engraving.options import TABLATURE, SmallLook
+from workbench.fingering.telling.reaches import widest
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Alternative, FingeredBar, FingeredNote
 from workbench.language.speech import count, say
-from workbench.teaching.bars.strokes import bars_in_words
+from workbench.music.bar_names import bars_named
 from workbench.teaching.lessons import edits
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
@@ -28,7 +29,6 @@ from workbench.ui.choices.compare_dialog import Compared, CompareDialog
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint, Heading, plain_tip
 from workbench.ui.kit.word_list import WordList
-from workbench.ui.neck.reach import widest
 
 MOST_NAMED = 24  # characters of bar numbers that a button has room for
 
@@ -157,7 +157,7 @@ class Choices(QWidget):
         bars, lesson = self._session.hand_edits.bars_to_match, self._session.lesson
         self.same_button.setVisible(bool(bars))
         if bars and lesson is not None:
-            words = bars_in_words(lesson.piece, bars)
+            words = str(bars_named(lesson.piece, bars))
             self.same_button.setToolTip(say("The same music: {bars}", bars=words))
             if len(words) > MOST_NAMED:
                 words = count(len(bars), "{n} bar like it", "{n} bars like it")

@@ -22,8 +22,9 @@ from workbench.fingering.telling.comparing import compare
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import Alternative, FingeredBar, Pin
 from workbench.language.speech import count, say
+from workbench.music.bar_names import the_bar
+from workbench.music.beats import counted_beat
 from workbench.music.errors import BadInput
-from workbench.teaching.bars.strokes import beat_number
 from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote, RejectedNote
 from workbench.ui.bench.session import Session
@@ -57,10 +58,10 @@ class WhyNotDialog(QDialog):
         assert bar is not None and lesson is not None
         self._session, self._lesson, self._bar = session, lesson, bar
         self._notes = in_order(bar)
-        self._beats = {n.id: beat_number(bar, n.onset) for n in bar.notes}
+        self._beats = {n.id: str(counted_beat(bar, n.onset)) for n in bar.notes}
         self.found: Alternative | None = None
         self.wrong = ""
-        name = say("the pickup") if bar.number == "0" else say("bar {bar}", bar=bar.number)
+        name = the_bar(bar.number)
         self.setWindowTitle(say("Why not another fingering of {bar}?", bar=name))
         self.setAccessibleName(self.windowTitle())
         hands = (

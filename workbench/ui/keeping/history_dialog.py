@@ -15,8 +15,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.language.names import the_bar
 from workbench.language.speech import say
+from workbench.music.bar_names import the_bar
 from workbench.store.rows import History
 from workbench.ui.bench.session import Session
 from workbench.ui.keeping.changes_list import ChangesList

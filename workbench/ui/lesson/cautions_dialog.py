@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
+from workbench.language.message import Message, message
 from workbench.language.speech import say
 from workbench.teaching.planning.cautions import ALWAYS, GUIDANCE, cautions
 from workbench.ui.bench.session import Session
@@ -20,7 +21,7 @@ class CautionsDialog(QDialog):
         self.setWindowTitle(say("Health cautions"))
         self.setAccessibleName(say("Health cautions"))
         lesson, fingering = session.lesson, session.fingers.fingering
-        said: tuple[str, ...] = (say(ALWAYS),)
+        said: tuple[Message, ...] = (message(ALWAYS),)
         if lesson and fingering:
             said = cautions(
                 lesson.piece, fingering, session.instrument, session.hand,
@@ -28,8 +29,8 @@ class CautionsDialog(QDialog):
             )  # fmt: skip
         layout = QVBoxLayout(self)
         layout.addWidget(Heading(lesson.title if lesson else say("For every lesson")))
-        for words in (*said, say(GUIDANCE)):
-            label = Words(words)
+        for words in (*said, message(GUIDANCE)):
+            label = Words(str(words))
             label.setWordWrap(True)
             layout.addWidget(label)
         layout.addStretch(1)

@@ -9,12 +9,13 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPen, QPolygonF
 
 from workbench.fingering.telling.moments import Way
+from workbench.fingering.telling.reaches import Reach
 from workbench.fingering.types import Barre, FingeredNote
 from workbench.language.names import note_words
 from workbench.ui.kit.look import Colours
 from workbench.ui.kit.marks import draw_mark
 from workbench.ui.neck.layout import NeckLayout
-from workbench.ui.neck.reach import Reach, draw_reach
+from workbench.ui.neck.reach import draw_reach
 
 STEPS = ("C", "C#", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B")
 DOTS = (5, 7, 12)  # frets with a dot, as on ukuleles and guitars alike (common practice)

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from workbench.fingering.telling.moments import Moment, moment_of, moments, ways
+from workbench.fingering.telling.reaches import reach_at, sounding_barres
 from workbench.fingering.types import FingeredBar
 from workbench.instrument.model import Hand, Instrument
 from workbench.ui.neck.paint import Ghost, Marker, Picture
-from workbench.ui.neck.reach import reach_at, sounding_barres
 
 
 def picture_of(

@@ -19,11 +19,12 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.teaching.bars.grip_words import grip_text
 from workbench.teaching.lessons.lesson import BarNote
+from workbench.teaching.lessons.rejected import fingered_otherwise
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Heading, Wrapped
 from workbench.ui.neck.grip_neck import GripNeck, frets_for
-from workbench.ui.notes.figures import GripBox, fingered_otherwise
+from workbench.ui.notes.figures import GripBox
 
 
 class Attachments(QWidget):

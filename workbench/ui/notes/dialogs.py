@@ -15,12 +15,12 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.teaching.bars.grip_words import Frets, grip_from_text, grip_text
+from workbench.teaching.bars.grip_words import Frets, grip_at, grip_from_text, grip_text
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Faint
-from workbench.ui.notes.figures import GripBox, current_grip
+from workbench.ui.notes.figures import GripBox
 
 ID = Qt.ItemDataRole.UserRole
 
@@ -68,7 +68,7 @@ class GripDialog(Asking):
         """Write down the grip that is on the fretboard now."""
         hands = self._session.fingers.bar_hands
         if hands is not None:
-            grip = current_grip(hands, self._session.selection.note_id, self._session.instrument)
+            grip = grip_at(hands, self._session.selection.note_id, self._session.instrument)
             self.frets.setText(grip_text(grip))
 
     def _typed(self) -> None:

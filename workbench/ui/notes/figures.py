@@ -2,59 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import replace
-
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from workbench.fingering.telling.moments import moment_of
-from workbench.fingering.types import FingeredBar
-from workbench.instrument.model import Instrument
 from workbench.language.speech import say
 from workbench.teaching.bars.grip_words import Frets, grip_text
-from workbench.teaching.lessons.lesson import RejectedNote
 from workbench.ui.kit.look import colours, em
 from workbench.ui.kit.parts import plain_tip
 
 LEAST_ROWS = 4  # frets that a box shows
-Rejected = tuple[RejectedNote, ...]
-
-
-def current_grip(bar: FingeredBar, note: str | None, instrument: Instrument) -> Frets:
-    """The grip of the moment at which a note begins, the first of the bar without one."""
-    frets: list[int | None] = [None] * instrument.strings
-    moment = moment_of(bar, note)
-    for played in moment.notes if moment else ():
-        if played.string is not None:
-            frets[instrument.strings - played.string] = played.fret
-    return tuple(frets)
-
-
-def fingered_otherwise(bar: FingeredBar, rejected: Rejected) -> FingeredBar:
-    """The bar with some notes where they were not taken."""
-    other = {note: (string, fret, left) for note, string, fret, left in rejected}
-    notes = tuple(
-        replace(
-            n,
-            string=other[n.id][0],
-            fret=other[n.id][1],
-            left=other[n.id][2],
-            pinned=False,
-            cut_reason=None,
-        )
-        if n.id in other
-        else n
-        for n in bar.notes
-    )
-    return replace(bar, notes=notes, barres=())
-
-
-def differing(bar: FingeredBar, notes: Iterable[RejectedNote]) -> Rejected:
-    """The rows that differ from the bar's present fingering."""
-    now = {n.id: (n.string, n.fret, n.left) for n in bar.notes}
-    return tuple(row for row in notes if row[0] in now and now[row[0]] != row[1:])
 
 
 class GripBox(QWidget):

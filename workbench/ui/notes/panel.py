@@ -18,8 +18,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.language.names import bar_name
 from workbench.language.speech import say
+from workbench.music.bar_names import bar_name
 from workbench.teaching.bars.grip_words import grip_text
 from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.bar_rows import note_numbers

@@ -16,15 +16,15 @@ from PySide6.QtWidgets import (
 
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredBar, Pin
-from workbench.language.names import bar_name
 from workbench.language.speech import say
+from workbench.music.bar_names import bar_name
 from workbench.teaching.lessons.lesson import RejectedNote
 from workbench.teaching.lessons.playing import fingered_on
+from workbench.teaching.lessons.rejected import Rejected, differing, fingered_otherwise
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.look import em
 from workbench.ui.neck.grip_neck import GripNeck, frets_for
-from workbench.ui.notes.figures import Rejected, differing, fingered_otherwise
 from workbench.ui.notes.scope import note_name
 
 PLACE, FINGER = 1, 2

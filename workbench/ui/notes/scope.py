@@ -15,10 +15,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.language.names import bar_name, pitch_words
+from workbench.language.names import as_first_word, pitch_words
 from workbench.language.speech import say
+from workbench.music.bar_names import bar_name
+from workbench.music.beats import counted_beat
 from workbench.music.model import Bar, Note, Piece
-from workbench.teaching.bars.strokes import as_first_word, beat_number
 from workbench.teaching.lessons.bar_rows import section_letters
 from workbench.teaching.lessons.lesson import NOTE_KINDS, SCOPES, BarNote
 from workbench.ui.bench.session import Session
@@ -34,7 +35,7 @@ def pitch_name(note: Note) -> str:
 
 def note_name(note: Note, bar: Bar) -> str:
     """A note of a bar, such as "C♯4, beat 2"."""
-    return say("{pitch}, beat {beat}", pitch=pitch_name(note), beat=beat_number(bar, note.onset))
+    return say("{pitch}, beat {beat}", pitch=pitch_name(note), beat=counted_beat(bar, note.onset))
 
 
 def about(note: BarNote, piece: Piece) -> str:
@@ -46,7 +47,7 @@ def about(note: BarNote, piece: Piece) -> str:
     if note.section is not None:
         return say("section {letter}", letter=note.section)
     if note.first_bar == note.last_bar:
-        return bar_name(bars[note.first_bar].number)
+        return str(bar_name(bars[note.first_bar].number))
     first, last = bars[note.first_bar].number, bars[note.last_bar].number
     return say("bars {first}–{last}", first=first, last=last)
 
@@ -120,7 +121,7 @@ class NoteScope(QWidget):
             self._named = named
             for box in (self.first, self.last, self.bar):
                 box.clear()
-                box.addItems([bar_name(bar.number) for bar in piece.bars])
+                box.addItems([str(bar_name(bar.number)) for bar in piece.bars])
             self.section.clear()
             for letter in dict.fromkeys(section_letters(lesson)):
                 if letter:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QMarginsF, QPointF, QRectF, QSizeF, Qt
@@ -11,9 +10,9 @@ from PySide6.QtGui import QFont, QImage, QPageSize, QPainter, QPdfWriter
 from workbench.engraving.app import SANS
 from workbench.engraving.paint import ScoreImage
 from workbench.instrument.model import Instrument
-from workbench.language.speech import say
+from workbench.language.message import message
 from workbench.music.errors import BadInput
-from workbench.music.files import appearing
+from workbench.music.files import whole_file
 from workbench.music.suffixes import PDF
 from workbench.teaching.techniques.exercises import Exercise
 from workbench.ui.bench.jobs import Progress
@@ -51,33 +50,17 @@ def write_strip(exercise: Exercise, instrument: Instrument, path: Path) -> Path:
     suffix = path.suffix.lower()
     if suffix not in SUFFIXES:
         raise BadInput(
-            say("{path}: write an exercise as .pdf or .png; end the name with one of them.",
-                path=path)
-        )  # fmt: skip
+            "{path}: write an exercise as .pdf or .png; end the name with one of them.", path=path
+        )
     image = engraved(exercise.piece, exercise.fingering, instrument, WIDTH, "#000000")
     words = _words(exercise)
     height = _text_height(words) + image.size.height() + 2 * EDGE
     size = QSizeF(max(WIDTH, image.size.width()) + 2 * EDGE, height)
-    whole(path, lambda part: _pdf(part, image, words, size) if suffix == PDF else
-          _png(part, image, words, size))  # fmt: skip
+    with whole_file(path) as part:
+        (_pdf if suffix == PDF else _png)(part, image, words, size)
+        if part.stat().st_size == 0:
+            raise OSError(message("nothing could be written"))
     return path
-
-
-def whole(path: Path, write: Callable[[Path], None]) -> None:
-    """Let a file appear whole or not at all. Raises BadInput where it cannot be written."""
-    try:
-        with appearing(path) as part:
-            write(part)
-            if part.stat().st_size == 0:
-                raise OSError(say("nothing could be written"))
-    except OSError as fault:
-        raise BadInput(
-            say(
-                "{path} cannot be written ({why}); choose another place.",
-                path=path,
-                why=fault.strerror or fault,
-            )
-        ) from fault
 
 
 def _words(exercise: Exercise) -> list[tuple[str, QFont]]:
@@ -85,7 +68,7 @@ def _words(exercise: Exercise) -> list[tuple[str, QFont]]:
     heading.setPixelSize(17)
     heading.setBold(True)
     plain.setPixelSize(13)
-    return [(exercise.piece.title, heading), (exercise.text, plain)]
+    return [(str(exercise.title), heading), (str(exercise.text), plain)]
 
 
 def _room(font: QFont, top: float) -> QRectF:
@@ -137,4 +120,4 @@ def _png(path: Path, image: ScoreImage, words: list[tuple[str, QFont]], size: QS
     _paint(painter, image, words)
     painter.end()
     if not picture.save(str(path)):
-        raise OSError(say("the picture could not be saved"))
+        raise OSError(message("the picture could not be saved"))

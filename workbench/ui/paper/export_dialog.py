@@ -17,13 +17,12 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import say
 from workbench.music.files import readable_name
+from workbench.store.setting_names import TEXTS_FOLDER
 from workbench.ui.bench.findings import LANE
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.file_rows import FileField, add_row, ask_to_replace, form_layout
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution
-
-FOLDER = "texts.folder"
 
 
 @dataclass(frozen=True)
@@ -65,7 +64,7 @@ class ExportDialog(QDialog):
         layout.addStretch(1)
         layout.addWidget(self.buttons)
         lesson = session.lesson
-        folder = Path(str(session.shelf.setting(FOLDER) or Path.home()))
+        folder = Path(str(session.shelf.setting(TEXTS_FOLDER) or Path.home()))
         parts = (lesson.student, lesson.title) if lesson else ()
         self.path.setText(str(folder / f"{readable_name(*parts, what)}{forms[0].suffix}"))
         self.form.currentIndexChanged.connect(self._suit)
@@ -96,13 +95,13 @@ class ExportDialog(QDialog):
         self.question = ask_to_replace(self, target, lambda: self._write(target))
 
     def _write(self, target: Path) -> None:
-        from workbench.handout.files.text_file import write_text
+        from workbench.music.files import write_text
 
         session = self._session
         text = self._forms[self.form.currentIndex()].text
 
         def arrived(_: object) -> None:
-            session.guard(lambda: session.shelf.set_setting(FOLDER, str(target.parent)))
+            session.guard(lambda: session.shelf.set_setting(TEXTS_FOLDER, str(target.parent)))
             session.told.emit(say("The {what} is written: {path}", what=self._what, path=target))
             self.accept()
 

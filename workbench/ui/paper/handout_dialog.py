@@ -27,6 +27,7 @@ from workbench.handout.options import HandoutOptions
 from workbench.language.speech import count, say
 from workbench.music.files import readable_name
 from workbench.music.suffixes import NAMES
+from workbench.store.setting_names import HANDOUT_OPTIONS
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.file_rows import FileField, add_row, ask_to_replace, form_layout
 from workbench.ui.kit.look import em
@@ -34,7 +35,6 @@ from workbench.ui.kit.page_preview import PagePreview
 from workbench.ui.kit.parts import Caution, Faint
 from workbench.ui.paper import printed_job
 
-REMEMBERED = "handout.options"
 SOON = 200  # milliseconds after the last change of an option
 
 
@@ -122,7 +122,7 @@ class HandoutDialog(QDialog):
         return QSize(em(self, 62), max(em(self, 36), super().sizeHint().height()))
 
     def _recall(self, left_handed: bool) -> None:
-        kept = self._session.shelf.setting(REMEMBERED, {})
+        kept = self._session.shelf.setting(HANDOUT_OPTIONS, {})
         for box, name in ((self.audience, "audience"), (self.paper, "paper")):
             box.setCurrentIndex(max(0, box.findData(kept.get(name))))
         self.large.setChecked(bool(kept.get("large")))
@@ -287,7 +287,7 @@ class HandoutDialog(QDialog):
             "folder": str(path.parent), "book": self.title.text().strip(),
         }  # fmt: skip
         del kept["left_handed"]
-        session.guard(lambda: session.shelf.set_setting(REMEMBERED, kept))
+        session.guard(lambda: session.shelf.set_setting(HANDOUT_OPTIONS, kept))
         job = self._job()
 
         def arrived(pages: int) -> None:

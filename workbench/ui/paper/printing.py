@@ -31,6 +31,7 @@ from workbench.handout.sheets.page import Handout
 from workbench.language.speech import count, say
 from workbench.music.codec import from_dict
 from workbench.music.errors import BadInput
+from workbench.store.setting_names import HANDOUT_OPTIONS
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.jobs import Progress
@@ -39,7 +40,6 @@ from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint, Words
 
-OPTIONS = "handout.options"  # what the handout's dialog remembers
 ZOOM = 1.2
 
 
@@ -74,7 +74,7 @@ def paint_on(
     painter = QPainter()
     if not painter.begin(printer):
         raise BadInput(
-            say("The printer does not answer, and nothing was printed; check it and try again.")
+            "The printer does not answer, and nothing was printed; check it and try again."
         )
     paper = printer.paperRect(QPrinter.Unit.DevicePixel)
     sheet = handout.sheet
@@ -99,7 +99,7 @@ def paint_on(
 
 def options_for(session: Session, audience: Audience) -> HandoutOptions:
     """The options remembered for handouts, as far as they are known to the page."""
-    kept = from_dict(HandoutOptions, session.shelf.setting(OPTIONS, {}))
+    kept = from_dict(HandoutOptions, session.shelf.setting(HANDOUT_OPTIONS, {}))
     return replace(kept, audience=audience, left_handed=session.left_handed)
 
 

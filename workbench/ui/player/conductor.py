@@ -15,6 +15,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.sound.programme import Manner, Trainer
+from workbench.store.setting_names import PLAYER
 from workbench.ui.player.spans import SPANS, Span, span_of
 
 if TYPE_CHECKING:
@@ -23,7 +24,6 @@ if TYPE_CHECKING:
     from workbench.sound.programme import HeardVersion, Programme
     from workbench.ui.bench.session import Session
 
-KEPT = "player"
 TICK = 15  # milliseconds between two looks at the device's clock
 A4_LOWEST, A4_HIGHEST = 390.0, 470.0
 
@@ -114,11 +114,11 @@ class Conductor(QObject):
             "count_in": self.manner.count_in, "metronome": self.manner.metronome,
             "span": self.span, "trainer": asdict(self.trainer),
         }  # fmt: skip
-        self.session.guard(lambda: self.session.shelf.set_setting(KEPT, kept))
+        self.session.guard(lambda: self.session.shelf.set_setting(PLAYER, kept))
 
     def _recall(self) -> None:
         try:
-            kept = self.session.shelf.setting(KEPT, {}) or {}
+            kept = self.session.shelf.setting(PLAYER, {}) or {}
             self.manner = Manner(
                 tempo=min(150.0, max(25.0, float(kept.get("tempo", 100.0)))),
                 loop=bool(kept.get("loop", False)), count_in=bool(kept.get("count_in", False)),

@@ -23,8 +23,11 @@ PARTS = (
     ("tab", mark("Tablature"), mark("Show the tablature under the staff")),
     ("left", mark("Left fingers"), mark("Show the left hand's fingers, 1 to 4")),
     ("right", mark("Right fingers"), mark("Show the right hand's fingers, p i m a")),
-    ("strings", mark("Strings"), mark("Show string numbers in circles, also where "
-     "the score prints none")),
+    (
+        "strings",
+        mark("Strings"),
+        mark("Show string numbers in circles, also where the score prints none"),
+    ),
     ("voices", mark("Voices"), mark("Tell the voices apart by their ink")),
 )
 

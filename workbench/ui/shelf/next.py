@@ -207,6 +207,6 @@ def _beside_words(pair: Pair) -> str:
 
 
 def _moves(moves: tuple[Move, ...]) -> str:
-    words = ", ".join(move.words for move in moves[:NAMED])
+    words = ", ".join(str(move.words) for move in moves[:NAMED])
     more = len(moves) - NAMED
     return say("{moves} and {n} more", moves=words, n=more) if more > 0 else words

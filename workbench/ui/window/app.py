@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from workbench.language import speech
 from workbench.language.speech import mark, say
 from workbench.music.errors import BadInput
+from workbench.store.setting_names import LANGUAGE
 
 if TYPE_CHECKING:
     from workbench.store.backups import Backup
@@ -58,10 +59,9 @@ def change_language(window: Window, code: str) -> Window:
 
     The choice is kept on the shelf. What was half written is kept first.
     """
-    from workbench.ui.window import languages
 
     session = window.session
-    if not session.guard(lambda: session.shelf.set_setting(languages.SETTING, code or None)):
+    if not session.guard(lambda: session.shelf.set_setting(LANGUAGE, code or None)):
         return window
     window.keep_all()
     session.keep_view()
@@ -107,8 +107,8 @@ def begin(window: Window) -> None:
             session.fill_with_demo()
 
     session.guard(open_last)
-    if session.shelf.read_only:
-        session.failed.emit(session.shelf.read_only)
+    if refused := session.shelf.read_only:
+        session.failed.emit(str(refused))
     left = session.keeper.left()
     if left:
         from workbench.ui.keeping.left_dialog import LeftDialog

@@ -9,9 +9,8 @@ from PySide6.QtWidgets import QApplication
 
 from workbench.language import speech
 from workbench.music.errors import BadInput
+from workbench.store.setting_names import LANGUAGE
 from workbench.store.shelf import Shelf
-
-SETTING = "window.language"
 
 _of_qt: list[QTranslator] = []
 
@@ -26,7 +25,7 @@ def wanted(shelf: Shelf | None = None) -> str:
 def kept_choice(shelf: Shelf) -> str:
     """The language chosen on this shelf; "" where the system decides."""
     try:
-        kept = str(shelf.setting(SETTING) or "")
+        kept = str(shelf.setting(LANGUAGE) or "")
     except BadInput:
         return ""
     return kept if kept in speech.OFFERED else ""

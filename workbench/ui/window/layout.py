@@ -8,11 +8,10 @@ from dataclasses import dataclass, field
 from PySide6.QtCore import QByteArray
 
 from workbench.music.errors import BadInput
+from workbench.store.setting_names import WINDOW_STATE
 from workbench.store.shelf import Shelf
 from workbench.ui.kit import look
 from workbench.ui.window.panels import Panels
-
-KEPT = "window.state"
 
 
 @dataclass(frozen=True)
@@ -94,13 +93,13 @@ def keep(shelf: Shelf, layout: Layout) -> None:
         "view": layout.view,
         "geometry": layout.geometry,
     }
-    shelf.set_setting(KEPT, state | dict(layout.splitters))
+    shelf.set_setting(WINDOW_STATE, state | dict(layout.splitters))
 
 
 def kept(shelf: Shelf) -> Layout:
     """The layout the window had last; what was spoilt is left as at the first start."""
     try:
-        found = shelf.setting(KEPT, {})
+        found = shelf.setting(WINDOW_STATE, {})
     except BadInput:
         return Layout()
     if not isinstance(found, dict):

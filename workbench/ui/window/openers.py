@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFileDialog, QInputDialog
 from workbench.language.speech import say
 from workbench.music.model import Piece
 from workbench.music.suffixes import SCORES, patterns
+from workbench.store.setting_names import IMPORT_FOLDER
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.services import expect_a_score
 from workbench.ui.bench.session import Session
@@ -20,9 +21,6 @@ from workbench.ui.window.panels import Panels
 
 if TYPE_CHECKING:
     from workbench.handout.options import Audience
-
-
-LAST_FOLDER = "import.folder"
 
 
 class Openers:
@@ -72,14 +70,14 @@ class Openers:
     def choose_score(self) -> None:
         """Ask for a file, then import it."""
         session = self._session
-        folder = str(session.shelf.setting(LAST_FOLDER) or Path.home())
+        folder = str(session.shelf.setting(IMPORT_FOLDER) or Path.home())
         expect_a_score()
         path, _ = QFileDialog.getOpenFileName(
             self._dialogs.over, say("Import a score"), folder,
             f"{say('Scores ({endings})', endings=patterns(SCORES))};;{say('All files (*)')}",
         )  # fmt: skip
         if path:
-            session.guard(lambda: session.shelf.set_setting(LAST_FOLDER, str(Path(path).parent)))
+            session.guard(lambda: session.shelf.set_setting(IMPORT_FOLDER, str(Path(path).parent)))
             self.import_score(path)
 
     def open_shelf(self) -> None:

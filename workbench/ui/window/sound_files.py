@@ -8,12 +8,12 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from workbench.language.speech import mark, say
 from workbench.music.files import readable_name
+from workbench.store.setting_names import TEXTS_FOLDER
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
 from workbench.ui.player.conductor import Conductor
 from workbench.ui.player.spans import span_of
 
-FOLDER = "texts.folder"
 #: The forms of the file dialog, in its order.
 FORMS = (
     (mark("Sound as it is played now (*.wav)"), ".wav"),
@@ -35,7 +35,7 @@ def export_sound(
         return
     if not path:
         filters = [say(words) for words, _ in FORMS]
-        folder = Path(str(session.shelf.setting(FOLDER) or Path.home()))
+        folder = Path(str(session.shelf.setting(TEXTS_FOLDER) or Path.home()))
         suggested = str(folder / f"{readable_name(lesson.student, lesson.title, say('sound'))}.wav")
         path, chosen = QFileDialog.getSaveFileName(
             over, say("Export sound"), suggested, ";;".join(filters)
@@ -69,7 +69,7 @@ def export_sound(
         return target
 
     def written(made: Path) -> None:
-        session.guard(lambda: session.shelf.set_setting(FOLDER, str(made.parent)))
+        session.guard(lambda: session.shelf.set_setting(TEXTS_FOLDER, str(made.parent)))
         session.told.emit(say("The sound is written: {path}", path=made))
 
     session.jobs.start("export sound", say("Making the sound"), work, written)
@@ -85,7 +85,7 @@ def make_pack(conductor: Conductor, over: QWidget, path: str = "") -> None:
         session.failed.emit(say("Wait until the lesson is fingered, then make the pack."))
         return
     if not path:
-        folder = Path(str(session.shelf.setting(FOLDER) or Path.home()))
+        folder = Path(str(session.shelf.setting(TEXTS_FOLDER) or Path.home()))
         suggested = str(folder / f"{readable_name(lesson.student, lesson.title, say('pack'))}.zip")
         path, chosen = QFileDialog.getSaveFileName(
             over, say("Student's pack"), suggested, ";;".join(say(words) for words in PACKS)
@@ -109,7 +109,7 @@ def make_pack(conductor: Conductor, over: QWidget, path: str = "") -> None:
         return write_pack(lesson, fingering, target, options, extras, progress)
 
     def written(made: Path) -> None:
-        session.guard(lambda: session.shelf.set_setting(FOLDER, str(made.parent)))
+        session.guard(lambda: session.shelf.set_setting(TEXTS_FOLDER, str(made.parent)))
         session.told.emit(say("The student's pack is written: {path}", path=made))
 
     session.jobs.start("pack", say("Making the student's pack"), work, written)

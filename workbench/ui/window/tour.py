@@ -11,12 +11,11 @@ from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QPushButton, QVBoxLayout, QWidget
 
 from workbench.language.speech import mark, say
+from workbench.store.setting_names import TOUR_TAKEN
 from workbench.ui.kit.look import colours, em
 from workbench.ui.kit.parts import Faint, Heading, Words
 from workbench.ui.window.columns import reveal
 from workbench.ui.window.panels import Panels
-
-TAKEN = "window.tour"  # the setting that says it was taken, or skipped
 
 
 @dataclass(frozen=True)
@@ -219,7 +218,7 @@ class Tour(QWidget):
         self._wait_for(None)
         self._window.removeEventFilter(self)
         session = self._panels.session
-        session.guard(lambda: session.shelf.set_setting(TAKEN, True))
+        session.guard(lambda: session.shelf.set_setting(TOUR_TAKEN, True))
         self.frame.hide()
         self.hide()
         self.frame.deleteLater()
@@ -344,7 +343,7 @@ class Guide:
     def offer(self) -> None:
         """Begin the tour by itself once a lesson is open, where it was never taken."""
         session = self._panels.session
-        if session.shelf.setting(TAKEN):
+        if session.shelf.setting(TOUR_TAKEN):
             return
         if session.lesson is not None:
             self.begin()

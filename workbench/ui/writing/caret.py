@@ -8,8 +8,10 @@ from fractions import Fraction
 from workbench.instrument.model import Instrument
 from workbench.language.names import pitch_words
 from workbench.language.speech import mark, say
+from workbench.music.bar_names import the_bar
+from workbench.music.beats import beat_at, beat_figure
 from workbench.music.edits.lengths import Length
-from workbench.music.edits.line import bar_words, end_of, place_of
+from workbench.music.edits.line import end_of, place_of
 from workbench.music.edits.notes import moments, pitch_at, step_number
 from workbench.music.model import Note, Piece
 
@@ -96,10 +98,10 @@ class Caret:
     def where_words(self, piece: Piece) -> str:
         """``bar 3, beat 2½, voice 1`` at the beginning of a sentence."""
         bar = piece.bars[self.bar]
-        beat = self.onset / Fraction(4, bar.time_signature[1]) + 1
+        beat = beat_figure(beat_at(bar, self.onset))
         place = say(
             "{bar}, beat {beat}, voice {voice}",
-            bar=bar_words(bar), beat=beat_words(beat), voice=self.voice,
+            bar=the_bar(bar.number), beat=beat, voice=self.voice,
         )  # fmt: skip
         return place[:1].upper() + place[1:]
 
@@ -121,13 +123,3 @@ class Caret:
                 string=self.string, length=words,
             )  # fmt: skip
         return say("A letter from A to G writes a note: {length}.", length=words)
-
-
-def beat_words(beat: Fraction) -> str:
-    """A beat as one counts it: 2, 2½, 2⅓ or 2 3/8."""
-    whole, rest = divmod(beat, 1)
-    shown = {
-        Fraction(0): "", Fraction(1, 2): "½", Fraction(1, 4): "¼", Fraction(3, 4): "¾",
-        Fraction(1, 3): "⅓", Fraction(2, 3): "⅔",
-    }.get(rest)  # fmt: skip
-    return f"{whole}{shown}" if shown is not None else f"{whole} {rest}"

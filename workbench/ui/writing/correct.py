@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from workbench.language.message import Listed, Message
 from workbench.music.edits.bars import Rebarred
 from workbench.music.model import Piece
 from workbench.teaching.lessons.lesson import Lesson
@@ -23,7 +24,7 @@ def correct(
 
     False where the change was refused; what went with it is told.
     """
-    told: list[str] = []
+    told: list[Message] = []
 
     def whole(lesson: Lesson) -> Lesson:
         made = change(lesson.piece)
@@ -34,5 +35,5 @@ def correct(
 
     done = session.edit(label, whole)
     if done and told:
-        session.told.emit(" ".join(told))
+        session.told.emit(str(Listed(tuple(told))))
     return done

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.instrument.table import INSTRUMENTS
+from workbench.instrument.table import INSTRUMENTS, instrument
 from workbench.language.speech import say
 from workbench.music.edits.bars import MOST_BARS
 from workbench.music.edits.fresh import new_piece
@@ -21,7 +21,7 @@ from workbench.music.edits.signs import FASTEST, SLOWEST
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.store.learning import as_learnt
-from workbench.teaching.lessons.edits import fresh_id
+from workbench.teaching.lessons.edits import new_lesson
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
@@ -107,7 +107,6 @@ class NewPieceDialog(QDialog):
             self.accept()
 
     def _lesson(self, piece: Piece) -> Lesson:
-        return Lesson(
-            id=fresh_id("lesson"), title=piece.title, piece=piece,
-            instrument=str(self.instrument.currentData()), key=piece.key.name,
-        )  # fmt: skip
+        from workbench.arranging.arrange import as_written
+
+        return new_lesson(as_written(piece), instrument(str(self.instrument.currentData())))

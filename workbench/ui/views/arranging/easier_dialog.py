@@ -148,7 +148,7 @@ class EasierDialog(QDialog):
 
         told = differs(self._lesson.piece, self.versions[row].placed.piece)
         for words in told or (say("It is the version that the lesson has now."),):
-            self.differs.addItem(words)
+            self.differs.addItem(str(words))
 
     def _take(self) -> None:
         session, lesson = self._session, self._lesson

@@ -63,7 +63,7 @@ class Learnt:
 
 def word_of(grade: int | None, level: GradeThird | NoThird) -> str:
     """The teacher's grade in words."""
-    return say("not given") if grade is None else GradedPiece("", (), grade, level).words
+    return say("not given") if grade is None else str(GradedPiece("", (), grade, level).words)
 
 
 NONE: NoThird = ""
@@ -229,7 +229,7 @@ class GradesDialog(QDialog):
                 for g, b, a in zip(graded, found.before, found.after, strict=True)
             ]
             chart = grades_chart(rows[:SHOWN], form)
-            return Learnt(graded, now, found, fit_in_words(found.model), chart)
+            return Learnt(graded, now, found, str(fit_in_words(found.model)), chart)
 
         self.session.jobs.start(
             "grades", say("Learning from your grades"), work, self._show, lane=LANE
@@ -260,7 +260,7 @@ class GradesDialog(QDialog):
             for column, text in enumerate(words, OWN + 1):
                 item = self.table.item(row, column)
                 if item is not None:
-                    item.setText(text)
+                    item.setText(str(text))
         self._filling = False
         self.table.fit_soon()
 

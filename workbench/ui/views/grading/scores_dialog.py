@@ -33,6 +33,7 @@ from workbench.music.model import Piece
 from workbench.music.reading.apart import read_apart
 from workbench.music.suffixes import SCORES, patterns
 from workbench.store import learning
+from workbench.store.setting_names import IMPORT_FOLDER
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.services import expect_a_score
 from workbench.ui.bench.session import Session
@@ -42,7 +43,6 @@ from workbench.ui.kit.rows_table import RowsTable
 from workbench.ui.views.grading.fit_buttons import FitButtons
 from workbench.ui.views.grading.learning import reopen
 
-FOLDER = "import.folder"
 KIND = "scores"  # of the work in the background
 
 
@@ -175,14 +175,15 @@ class ScoresDialog(QDialog):
 
     def _choose(self) -> None:
         session = self.session
-        folder = str(session.shelf.setting(FOLDER) or Path.home())
+        folder = str(session.shelf.setting(IMPORT_FOLDER) or Path.home())
         expect_a_score()
         paths, _ = QFileDialog.getOpenFileNames(
             self, say("Learn from fingered scores"), folder,
             f"{say('Scores ({endings})', endings=patterns(SCORES))};;{say('All files (*)')}",
         )  # fmt: skip
         if paths:
-            session.guard(lambda: session.shelf.set_setting(FOLDER, str(Path(paths[0]).parent)))
+            folder = str(Path(paths[0]).parent)
+            session.guard(lambda: session.shelf.set_setting(IMPORT_FOLDER, folder))
             self.add(paths)
 
     def add(self, paths: Sequence[str | Path]) -> None:

@@ -48,7 +48,7 @@ def own_word(lesson: Lesson, estimate: Grade) -> str:
         return say("not given yet")
     if not lesson.grade_level:
         return say("grade {number}", number=lesson.grade)
-    return shown_grade(lesson, estimate).words
+    return str(shown_grade(lesson, estimate).words)
 
 
 class GradeView(ChartPage):
@@ -145,7 +145,7 @@ class GradeView(ChartPage):
         now = shown_grade(lesson, estimate)
         moved = unchanged_in_print(printed, now) if printed is not None else None
         said = say("The handout says {grade}.", grade=printed.words) if printed else ""
-        self.printed.setText(moved or said)
+        self.printed.setText(str(moved or said))
         self.printed.setVisible(printed is not None)
         self.print_button.setVisible(moved is not None)
         same = (lesson.grade, lesson.grade_level) == (estimate.number, estimate.level)

@@ -98,7 +98,7 @@ class PlanTable(QuietTable):
     def _row(self, item: PlanItem) -> None:
         row = self.rowCount()
         self.insertRow(row)
-        what = cell(item.what)
+        what = cell(str(item.what))
         if item.kind != "warm up":  # comes anew every day, so that there is nothing to tick
             what.setFlags(what.flags() | Qt.ItemFlag.ItemIsUserCheckable)
             what.setCheckState(Qt.CheckState.Checked if item.done else Qt.CheckState.Unchecked)
@@ -107,7 +107,12 @@ class PlanTable(QuietTable):
         tempo = item.tempo
         if tempo:
             tempo = f"{tempo}\n{say('to ♩ = {beats}', beats=item.beats)}"
-        cells = (what, cell(f"{max(1, round(item.minutes))}"), cell(tempo), cell(item.exercise))
+        cells = (
+            what,
+            cell(f"{max(1, round(item.minutes))}"),
+            cell(tempo),
+            cell(str(item.exercise)),
+        )
         for column, part in enumerate(cells):
             # in the middle, as the box to tick is
             part.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 from workbench.engraving.charts.kit import Chart
 from workbench.fingering.types import Fingering
 from workbench.language.speech import say
+from workbench.store.setting_names import PLANNED_WITH
 from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.lessons.playing import playing_of
@@ -41,7 +42,6 @@ from workbench.ui.views.plan.table import PlanTable
 if TYPE_CHECKING:
     from workbench.ui.paper.export_dialog import ExportDialog
 
-KEPT = "plan.{}"  # by lesson: what is planned with, beside the lesson itself
 WIDE = 44  # lines of text: from that width on the charts stand side by side
 
 
@@ -165,7 +165,7 @@ class PlanView(ChartPage):
         lesson = self.session.lesson
         if lesson is None:
             return
-        kept = self.session.shelf.setting(KEPT.format(lesson.id), {})
+        kept = self.session.shelf.setting(PLANNED_WITH.format(lesson.id), {})
         self._filling = True
         self.week.setValue(int(kept.get("week", 6)))
         self.first.setValue(int(kept.get("first", 1)))
@@ -181,7 +181,7 @@ class PlanView(ChartPage):
             "first": self.first.value(),
             "student": self.student.currentData(),
         }
-        name = KEPT.format(lesson.id)
+        name = PLANNED_WITH.format(lesson.id)
         self.session.guard(lambda: self.session.shelf.set_setting(name, kept))
         self.ask()
 
@@ -266,7 +266,7 @@ class PlanView(ChartPage):
         self.left.setText(left)
         self.days.show_chart(found.days)
         self.curve.show_chart(found.curve)
-        self.caution.say(" ".join(plan.cautions))
+        self.caution.say(" ".join(map(str, plan.cautions)))
 
     def _is_wide(self) -> bool:
         return self.width() > em(self, WIDE)

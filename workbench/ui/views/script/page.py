@@ -13,8 +13,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.language.names import as_first_word
 from workbench.language.speech import say
-from workbench.teaching.bars.strokes import as_first_word
 from workbench.teaching.lessons.lesson import CLOSING, OPENING
 from workbench.teaching.scripts.files import clock, place_words, shown
 from workbench.teaching.scripts.script import Script, with_edit

@@ -22,9 +22,10 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.instrument.model import Instrument
-from workbench.language.names import bar_name
+from workbench.language.names import as_first_word
 from workbench.language.speech import say
-from workbench.teaching.bars.strokes import as_first_word
+from workbench.music.bar_names import bar_name
+from workbench.store.setting_names import READING_KEYS, READING_LOOK
 from workbench.teaching.lessons.formatting import as_html
 from workbench.teaching.scripts.files import clock
 from workbench.teaching.scripts.script import Cue, Script
@@ -34,10 +35,8 @@ from workbench.ui.kit.look import DARK, LIGHT, Colours, colours, em, palette
 from workbench.ui.kit.parts import Words, Wrapped
 from workbench.ui.neck.grip_neck import GripNeck, frets_for
 from workbench.ui.score.strip import MusicStrip
-from workbench.ui.views.script.reading_keys import KEPT as KEPT_KEYS
 from workbench.ui.views.script.reading_keys import PedalDialog, PedalKeys
 
-KEPT = "reading.look"
 SIZES = (150, 180, 220, 270, 330, 400)  # per cent of the window's text
 
 
@@ -57,14 +56,14 @@ class ReadingView(QWidget):
         self._session, self.script = session, script
         self._lesson = session.lesson.id if session.lesson else ""
         session.opened.connect(self.close)  # the words are another lesson's now
-        kept = session.shelf.setting(KEPT, {})
+        kept = session.shelf.setting(READING_LOOK, {})
         size = kept.get("size")
         self.size_at = SIZES.index(size) if size in SIZES else 2
         self.dark = bool(kept.get("dark", colours() is DARK))
         self._within = 0  # pixels scrolled down within the present bar
         self.place = max(0, min(session.selection.position, len(script.cues) - 1))
         instrument: Instrument = session.instrument
-        self.keys = PedalKeys(session.shelf.setting(KEPT_KEYS, {}))
+        self.keys = PedalKeys(session.shelf.setting(READING_KEYS, {}))
         self.dialog: PedalDialog | None = None
         self.music = MusicStrip(session, "reading bar")
         self.bar = Words()
@@ -96,7 +95,7 @@ class ReadingView(QWidget):
         inner = QWidget()
         self.column = QVBoxLayout(inner)
         self.opening, self.closing = (
-            _Rich(as_html(text)) for text in (self.script.opening, self.script.closing)
+            _Rich(as_html(str(text))) for text in (self.script.opening, self.script.closing)
         )
         for ends in (self.opening, self.closing):
             ends.setTextFormat(Qt.TextFormat.RichText)
@@ -199,13 +198,13 @@ class ReadingView(QWidget):
         following = self.script.cues[self.place + 1 :][:1]
         hands = [self._session.fingers.hands_of(c.bar) for c in (cue, *following)]
         frets = frets_for(*hands)  # the same for both, so that the eye need not measure anew
-        self.here.show_bar(hands[0], bar_name(cue.number), frets)
+        self.here.show_bar(hands[0], str(bar_name(cue.number)), frets)
         self.there.setVisible(bool(following))
         self.coming.setText(
             say("Next: {bar}", bar=bar_name(following[0].number)) if following else say("The end")
         )
         for after in following:
-            self.there.show_bar(hands[1], bar_name(after.number), frets)
+            self.there.show_bar(hands[1], str(bar_name(after.number)), frets)
 
     def _engrave(self, cue: Cue) -> None:
         lesson, fingering = self._session.lesson, self._session.fingers.fingering
@@ -222,7 +221,7 @@ class ReadingView(QWidget):
         def kept() -> None:
             self.keys = dialog.chosen
             keys = self.keys.as_kept()
-            self._session.guard(lambda: self._session.shelf.set_setting(KEPT_KEYS, keys))
+            self._session.guard(lambda: self._session.shelf.set_setting(READING_KEYS, keys))
 
         dialog.accepted.connect(kept)
         dialog.open()
@@ -276,7 +275,7 @@ class ReadingView(QWidget):
     def _remember(self) -> None:
         self._dress()
         kept = {"size": SIZES[self.size_at], "dark": self.dark}
-        self._session.guard(lambda: self._session.shelf.set_setting(KEPT, kept))
+        self._session.guard(lambda: self._session.shelf.set_setting(READING_LOOK, kept))
 
     # Events.
 
@@ -342,7 +341,7 @@ class _Words(QWidget):
 
     def __init__(self, cue: Cue, parent: QWidget) -> None:
         super().__init__(parent)
-        self.said = as_html(cue.say)
+        self.said = as_html(str(cue.say))
         self.setVisible(not cue.covered)
         self.text = _Rich()
         self.text.setTextFormat(Qt.TextFormat.RichText)

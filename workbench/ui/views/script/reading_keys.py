@@ -14,7 +14,6 @@ from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Faint
 
-KEPT = "reading.keys"
 ONWARD = (Qt.Key.Key_PageDown, Qt.Key.Key_Space, Qt.Key.Key_Down, Qt.Key.Key_Right,
           Qt.Key.Key_Return, Qt.Key.Key_Enter)  # fmt: skip
 BACK = (Qt.Key.Key_PageUp, Qt.Key.Key_Backspace, Qt.Key.Key_Up, Qt.Key.Key_Left)

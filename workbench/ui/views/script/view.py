@@ -23,8 +23,9 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Fingering
+from workbench.language.names import as_first_word
 from workbench.language.speech import count, mark, say
-from workbench.teaching.bars.strokes import as_first_word
+from workbench.store.setting_names import LEAVES_OUT_KNOWN
 from workbench.teaching.lessons.formatting import plain
 from workbench.teaching.lessons.lesson import CLOSING, OPENING, Lesson
 from workbench.teaching.lessons.playing import playing_of
@@ -46,7 +47,6 @@ COLUMNS = (mark("Time"), mark("Bar"), mark("What is said"), mark("What is shown"
 SAID = 2
 PLACE = Qt.ItemDataRole.UserRole  # place in playing order, OPENING, CLOSING or HEADING
 HEADING = -9
-LEAVES_OUT = "script.leaves_out"
 
 
 class ScriptView(TeachingPage):
@@ -62,7 +62,7 @@ class ScriptView(TeachingPage):
             say("F2 or a double click opens the page for a bar; Ctrl+Return there goes on.")
         )
         self.known = QCheckBox(say("Pass over what earlier lessons &taught"))
-        self.known.setChecked(bool(session.shelf.setting(LEAVES_OUT, False)))
+        self.known.setChecked(bool(session.shelf.setting(LEAVES_OUT_KNOWN, False)))
         self.write_button = QPushButton(say("&Write"))
         self.write_button.setToolTip(say("Write your own words for the selected row"))
         self.back_button = QPushButton(say("Take &back"))
@@ -308,7 +308,7 @@ class ScriptView(TeachingPage):
         self._offer()
 
     def _known_toggled(self, on: bool) -> None:
-        self.session.guard(lambda: self.session.shelf.set_setting(LEAVES_OUT, on))
+        self.session.guard(lambda: self.session.shelf.set_setting(LEAVES_OUT_KNOWN, on))
         self.ask()
 
     def dialog(self) -> ExportDialog | None:

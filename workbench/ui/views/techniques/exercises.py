@@ -19,10 +19,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from workbench.language.names import as_first_word
 from workbench.language.speech import say
 from workbench.music.files import readable_name
 from workbench.music.suffixes import PDF, SOUND
-from workbench.teaching.bars.strokes import as_first_word
+from workbench.store.setting_names import TEXTS_FOLDER
 from workbench.teaching.lessons import edits
 from workbench.teaching.lessons.lesson import BarNote
 from workbench.teaching.techniques.catalogue import Technique
@@ -35,7 +36,6 @@ from workbench.ui.kit.parts import Faint, Words, Wrapped
 from workbench.ui.neck.grip_neck import GripNeck, frets_for
 from workbench.ui.score.strip import MusicStrip
 
-FOLDER = "texts.folder"
 SLOWEST, FASTEST = 20, 150  # percent of the piece's tempo
 
 
@@ -154,7 +154,7 @@ class ExercisePane(QWidget):
             if self.neck is not None:
                 self.neck.hide()
             return
-        self.text.setText(exercise.text)
+        self.text.setText(str(exercise.text))
         self.tempo.setValue(exercise.tempo_percent)
         self._tell_speed()
         self.music.show_music(exercise.piece, exercise.fingering)
@@ -172,7 +172,7 @@ class ExercisePane(QWidget):
             self._neck_for = wanted
         bar = exercise.fingering.bars[0]
         self.neck.show()
-        self.neck.show_bar(bar, exercise.piece.title, frets_for(bar))
+        self.neck.show_bar(bar, str(exercise.title), frets_for(bar))
 
     def _tell_speed(self) -> None:
         exercise = self.exercise
@@ -244,7 +244,7 @@ class ExercisePane(QWidget):
             return
 
         def written(made: Path) -> None:
-            session.guard(lambda: session.shelf.set_setting(FOLDER, str(made.parent)))
+            session.guard(lambda: session.shelf.set_setting(TEXTS_FOLDER, str(made.parent)))
             session.told.emit(say("The exercise is written: {path}", path=made))
 
         if sound:
@@ -259,8 +259,8 @@ class ExercisePane(QWidget):
     def _ask(self, sound: bool) -> str:
         exercise = self.exercise
         assert exercise
-        title = readable_name(exercise.piece.title) or say("exercise")
-        folder = Path(str(self._session.shelf.setting(FOLDER) or Path.home()))
+        title = readable_name(str(exercise.title)) or say("exercise")
+        folder = Path(str(self._session.shelf.setting(TEXTS_FOLDER) or Path.home()))
         if sound:
             name, what, forms = title + SOUND, say("Save the sound"), say("Sound (*.wav)")
         else:

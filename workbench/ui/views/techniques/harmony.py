@@ -7,11 +7,11 @@ from PySide6.QtWidgets import QHeaderView, QVBoxLayout, QWidget
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
-from workbench.language.names import chord_words, the_bar
+from workbench.language.names import as_first_word, chord_words
 from workbench.language.speech import say
+from workbench.music.bar_names import the_bar
 from workbench.music.model import Piece
 from workbench.teaching.bars.form_words import ChordRow, chord_rows, form_and_harmony
-from workbench.teaching.bars.strokes import as_first_word
 from workbench.teaching.lessons.lesson import Lesson, sectioned
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
@@ -74,7 +74,7 @@ class HarmonyView(QWidget):
             cells = (
                 row.beat, chord_words(row.printed), row.name, row.inversion, row.grip,
             )  # fmt: skip
-            for column, item in enumerate((first, *(cell(words) for words in cells))):
+            for column, item in enumerate((first, *(cell(str(words)) for words in cells))):
                 self.table.setItem(at, column, item)
         self._filling = False
         self.table.fit_soon()

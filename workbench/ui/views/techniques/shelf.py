@@ -12,9 +12,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from workbench.language.names import the_bar
+from workbench.language.names import as_first_word
 from workbench.language.speech import count, say
-from workbench.teaching.bars.strokes import as_first_word
+from workbench.music.bar_names import the_bar
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.techniques.news import Pair, Profile, Seen, Suggestion, listed, weightiest
 from workbench.ui.bench.findings import Company
@@ -186,7 +186,7 @@ def _suggestion_words(suggestion: Suggestion) -> str:
 
 def _pair_words(pair: Pair) -> str:
     title = say("Side by side: {title}", title=pair.second.title)
-    alone = ", ".join(m.words for m in weightiest(pair.only_second)[:3]) or say(
+    alone = ", ".join(str(m.words) for m in weightiest(pair.only_second)[:3]) or say(
         "nothing of its own"
     )
     said = say(

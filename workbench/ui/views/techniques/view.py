@@ -15,10 +15,11 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Fingering
-from workbench.language.names import bar_name
+from workbench.language.names import as_first_word
 from workbench.language.speech import say
+from workbench.music.bar_names import bar_name, bars_named
+from workbench.music.beats import counted_beat
 from workbench.music.model import Piece
-from workbench.teaching.bars.strokes import as_first_word, bars_in_words, beat_number
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.lessons.playing import playing_of
 from workbench.teaching.techniques.catalogue import Found
@@ -257,7 +258,7 @@ def _technique_words(piece: Piece, found: Found, seen: tuple[Seen, ...]) -> str:
     name = as_first_word(say(found.technique.name))
     if _taught(found, seen) is None:
         name = say("{technique}, new", technique=name)
-    return f"{name}\n{bars_in_words(piece, found.bars)}"
+    return f"{name}\n{bars_named(piece, found.bars)}"
 
 
 def _place_words(piece: Piece, place: Occurrence) -> str:
@@ -265,6 +266,6 @@ def _place_words(piece: Piece, place: Occurrence) -> str:
     words = say(
         "{bar}, beat {beat}",
         bar=as_first_word(bar_name(bar.number)),
-        beat=beat_number(bar, place.onset),
+        beat=counted_beat(bar, place.onset),
     )
     return f"{words}: {kind_words(place.detail)}" if place.detail else words

@@ -8,7 +8,8 @@ from collections.abc import Iterator
 
 from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 
-from workbench.language.speech import mark, say
+from workbench.language.message import Message, message
+from workbench.language.speech import mark
 from workbench.music.errors import BadInput
 from workbench.store.conflict import StoreRefused
 
@@ -87,17 +88,17 @@ def _of_server(orig: object) -> str | None:
     return None
 
 
-def sentence(fault: BaseException, place: str) -> str | None:
+def sentence(fault: BaseException, place: str) -> Message | None:
     """What to tell the user; None where the fault is the program's own."""
     orig = fault.orig if isinstance(fault, DBAPIError) else fault
     code = getattr(orig, "sqlite_errorcode", None)
     if code is None:
         if isinstance(fault, DBAPIError) and (advice := _of_server(orig)):
-            return say(advice, place=place)
+            return message(advice, place=place)
         if isinstance(fault, DBAPIError) and (
             fault.connection_invalidated or type(fault).__name__ == "OperationalError"
         ):
-            return say(
+            return message(
                 "The lesson store {place} cannot be reached; check the server and the "
                 "network and try again.",
                 place=place,
@@ -106,7 +107,7 @@ def sentence(fault: BaseException, place: str) -> str | None:
     if code == sqlite3.SQLITE_ERROR and any(sign in str(orig) for sign in _FOREIGN):
         code = sqlite3.SQLITE_CORRUPT
     advice = _SENTENCES.get(code & 0xFF)  # the low byte is the primary result code
-    return say(advice, place=place) if advice else None
+    return message(advice, place=place) if advice else None
 
 
 @contextlib.contextmanager
