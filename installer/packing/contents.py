@@ -89,7 +89,8 @@ def python_parts(folder: Path) -> Iterator[Part]:
     for name in sorted({*names, "pyinstaller"} - {"pluckwright"}, key=str.lower):
         found = distribution(name)
         papers = [Path(str(found.locate_file(file))) for file in found.files or []
-                  if PAPERS.search(file.name) and file.suffix not in (".py", ".pyc")]  # fmt: skip
+                  if (PAPERS.search(file.name) or "licenses" in file.parts)
+                  and file.suffix not in (".py", ".pyc")]  # fmt: skip
         yield Part(name, found.version, licence_of(found),
                    PackageURL("pypi", None, name.lower().replace("_", "-"), found.version),
                    [path for path in papers if path.is_file()])  # fmt: skip

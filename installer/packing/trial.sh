@@ -28,9 +28,23 @@ trap 'umount "$root/proc" 2>/dev/null || true' EXIT
 step "install"
 cp "$package" "$root/tmp/pluckwright.deb"
 inside apt-get update -q
+# What a desktop has that tells kinds of files and who opens them.
+inside apt-get install -y -q --no-install-recommends shared-mime-info desktop-file-utils
 inside apt-get install -y -q --no-install-recommends /tmp/pluckwright.deb
 inside sh -c '! command -v python3' || echo "(this root has a Python of its own)"
 inside id teacher >/dev/null 2>&1 || inside useradd -m teacher
+
+step "kinds of files, and the icon"
+opens() { grep -q "^$1=.*pluckwright.desktop" "$root/usr/share/applications/mimeinfo.cache"; }
+for kind in $(sed -n 's/.*<mime-type type="\([^"]*\)".*/\1/p' "$(dirname "$0")/pluckwright.xml"); do
+    opens "$kind" || { echo "The desktop does not know that $kind is opened."; exit 1; }
+done
+grep -q ':application/x-pluckwright:\*.pluckwright' "$root/usr/share/mime/globs2"
+inside desktop-file-validate /usr/share/applications/pluckwright.desktop
+icon=$(sed -n 's/^Icon=//p' "$root/usr/share/applications/pluckwright.desktop")
+for size in 48x48 256x256 scalable; do
+    ls "$root/usr/share/icons/hicolor/$size/apps/$icon".* >/dev/null
+done
 
 step "the verbs"
 teacher pluckwright --version
@@ -53,6 +67,7 @@ before=$(teacher 'sha256sum .local/share/pluckwright/*.db' | cut -d' ' -f1)
 inside apt-get purge -y -q pluckwright
 after=$(teacher 'sha256sum .local/share/pluckwright/*.db' | cut -d' ' -f1)
 [ -n "$before" ] && [ "$before" = "$after" ] || { echo "Removal touched the lessons."; exit 1; }
+! opens application/x-pluckwright || { echo "Removal left it among the programs."; exit 1; }
 [ ! -e "$root/usr/bin/pluckwright" ] && [ ! -e "$root/usr/lib/pluckwright" ] \
     || { echo "Removal left files of the program."; exit 1; }
 step "Trial passed."

@@ -1214,8 +1214,7 @@
         <translation>– noch etwa {n} min</translation>
     </message>
     <message>
-        <location filename="../../workbench/commands/pack.py"/>
-        <location filename="../../workbench/commands/sound.py"/>
+        <location filename="../../workbench/commands/source.py"/>
         <source>--a4 {hertz:g}: choose 390 to 470 hertz.</source>
         <translation>--a4 {hertz:g}: bitte 390 bis 470 Hertz wählen.</translation>
     </message>
@@ -9034,6 +9033,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a barre lies over a string that must stay silent</source>
+        <translation>ein Barré liegt über einer Saite, die schweigen muss</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a barre must stay flat beneath strings it does not sound</source>
         <translation>ein Barré muss unter Saiten flach bleiben, die er nicht klingen lässt</translation>
     </message>
@@ -9176,6 +9180,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a laid finger must arch clear of an open string nearer the floor</source>
         <translation>ein liegender Finger muss sich über eine tiefer gelegene leere Saite wölben</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a laid finger must arch clear of an open string that is struck</source>
+        <translation>ein liegender Finger muss sich über eine leere Saite wölben, die angeschlagen wird</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/words.py"/>
@@ -9344,7 +9353,7 @@
         <translation>alle Griffe auf einer Seite</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/programme.py"/>
+        <location filename="../../workbench/sound/hearing.py"/>
         <source>all notes</source>
         <translation>alle Noten</translation>
     </message>
@@ -9986,6 +9995,16 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 need not reach over the barre</source>
+        <translation>Finger 3 muss nicht über den Barré greifen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 reaches over a barre to string 1, where finger 4 comes easier</source>
+        <translation>Finger 3 greift über einen Barré zur 1. Saite, wo Finger 4 leichter hinkommt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 3 stays off the first string</source>
         <translation>Finger 3 bleibt der ersten Saite fern</translation>
     </message>
@@ -10016,8 +10035,18 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 is drawn back beside a barre</source>
+        <translation>Finger 4 wird neben einen Barré zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 4 is used, the weakest finger</source>
         <translation>Finger 4 wird gebraucht, der schwächste Finger</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 lies over three strings or more</source>
+        <translation>Finger 4 liegt über drei oder mehr Saiten</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10026,8 +10055,18 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 need not lie over three strings</source>
+        <translation>Finger 4 muss nicht über drei Saiten liegen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 4 not drawn back</source>
         <translation>Finger 4 nicht zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 4 not drawn back to the barre</source>
+        <translation>Finger 4 nicht zum Barré zurückgezogen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -10137,6 +10176,16 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers 2 and 4 have to stand on one fret</source>
+        <translation>Finger 2 und 4 müssen in einem Bund stehen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers 2 and 4 not crowded on one fret</source>
+        <translation>Finger 2 und 4 nicht in einem Bund gedrängt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 3 and 4 are spread wider than one finger a fret</source>
         <translation>Finger 3 und 4 sind weiter gespreizt als ein Finger je Bund</translation>
     </message>
@@ -10144,6 +10193,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>fingers 3 and 4 less spread</source>
         <translation>Finger 3 und 4 weniger gespreizt</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>fingers 3 and 4, the weak pair, work together on the strings nearest the floor</source>
+        <translation>Finger 3 und 4, das schwache Paar, greifen zusammen auf den Saiten nahe am Boden</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -11024,6 +11078,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>no barre over a silent string</source>
+        <translation>kein Barré über einer stummen Saite</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>no change of position while fingers are busy</source>
         <translation>kein Lagenwechsel, während Finger beschäftigt sind</translation>
     </message>
@@ -11106,6 +11165,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>no new barre</source>
         <translation>kein neues Barré</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no open string struck beneath a laid finger</source>
+        <translation>keine leere Saite unter einem liegenden Finger</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
@@ -12098,7 +12162,7 @@
         <translation>der Finger wird auf einer anderen Saite gebraucht</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/programme.py"/>
+        <location filename="../../workbench/sound/hearing.py"/>
         <source>the fingers</source>
         <translation>die Finger</translation>
     </message>
@@ -12253,7 +12317,7 @@
         <translation>die Lektion, wie sie jetzt ist</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/programme.py"/>
+        <location filename="../../workbench/sound/hearing.py"/>
         <source>the lower voices</source>
         <translation>die unteren Stimmen</translation>
     </message>
@@ -12415,7 +12479,7 @@
         <translation>die Subdominante</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/programme.py"/>
+        <location filename="../../workbench/sound/hearing.py"/>
         <source>the thumb</source>
         <translation>der Daumen</translation>
     </message>
@@ -12445,9 +12509,14 @@
         <translation>die Melodie allein</translation>
     </message>
     <message>
-        <location filename="../../workbench/sound/programme.py"/>
+        <location filename="../../workbench/sound/hearing.py"/>
         <source>the upper voice</source>
         <translation>die Oberstimme</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the weak pair of fingers works less</source>
+        <translation>das schwache Fingerpaar arbeitet weniger</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>

@@ -1,7 +1,7 @@
 """A folder of real scores to pages: pieces a minute, processor seconds and memory.
 
 The scores are music21's corpus, evenly sampled; the top part of each is taken.
-``PLUCKWRIGHT_BATCH_PIECES`` may ask for fewer than 500.
+``PLUCKWRIGHT_WHOLE=1`` takes 500 of them.
 """
 
 from __future__ import annotations
@@ -18,8 +18,9 @@ from pathlib import Path
 import pytest
 
 from tests.music.outside import corpus_files
+from tests.whole import so_many
 
-PIECES = int(os.environ.get("PLUCKWRIGHT_BATCH_PIECES", "500"))
+PIECES = so_many(500, 60)
 MOST_MEGABYTES = 1500  # of one process
 
 

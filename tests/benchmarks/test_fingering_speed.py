@@ -14,6 +14,7 @@ import pytest
 from tests.benchmarks.fingering_rivals import networkx_graph, networkx_least, scipy_least
 from tests.fingering.cp_model import cp_sat
 from tests.fingering.excerpts import excerpt, files, two_voices
+from tests.whole import share, so_many
 from workbench.fingering.engine import Solver, solve
 from workbench.fingering.lattice.paths import Sweeper
 from workbench.fingering.types import Pin
@@ -193,12 +194,14 @@ def test_memory_and_time_of_1024_bars(benchmark: Any) -> None:
 
 @pytest.mark.slow
 def test_throughput_of_a_fiddle_collection(benchmark: Any) -> None:
-    """Ryan's Mammoth Collection (1883, in music21's corpus), every tune fingered for ukulele."""
+    """Ryan's Mammoth Collection (1883, in music21's corpus), every tune (of ``check.py --full``
+    every twelfth) fingered for ukulele."""
     from workbench.arranging.arrange import arrange
     from workbench.music.reading.score import read_score
 
-    tunes = [arrange(read_score(p), UKULELE).piece for p in files("ryansMammoth")]
-    assert len(tunes) >= 1000
+    scores = files("ryansMammoth")
+    assert len(scores) >= 1000
+    tunes = [arrange(read_score(p), UKULELE).piece for p in share(scores, 12)]
     found: list[tuple[int, bool, int]] = []
 
     def all_of_them() -> None:
@@ -216,5 +219,5 @@ def test_throughput_of_a_fiddle_collection(benchmark: Any) -> None:
         proved=sum(o for _, o, _ in found), seconds=seconds, tunes_a_s=len(tunes) / seconds,
     )  # fmt: skip
     # A few double stops lie beyond a medium hand: 36 notes of 122,535 when it was written.
-    assert sum(s for _, _, s in found) <= 40
+    assert sum(s for _, _, s in found) <= so_many(40, 8)
     assert sum(o for _, o, _ in found) >= 0.99 * len(tunes)

@@ -17,10 +17,10 @@ import pytest
 from matplotlib.backends.backend_pdf import FigureCanvasPdf, PdfPages
 from matplotlib.figure import Figure
 from matplotlib.patches import Rectangle
+from pypdf import PdfReader
 
 from workbench.engraving.app import ensure_gui
 from workbench.fingering.engine import solve
-from workbench.handout.files.pdf_file import PdfFile
 from workbench.handout.setting import engraved
 from workbench.handout.sheets.page import Handout, HandoutOptions
 from workbench.instrument.table import hand, instrument
@@ -54,11 +54,9 @@ def made(lesson, fingering, options) -> bytes:
 
 def marks(pdf: bytes) -> list[tuple[int, int]]:
     """(strings of text, painted shapes) of every page."""
-    file = PdfFile(pdf)
     out = []
-    for page in file.pages:
-        content = re.search(rb"/Contents\s+(\d+)", file.objects[page])
-        drawn = file.stream(int(content.group(1)))
+    for page in PdfReader(io.BytesIO(pdf)).pages:
+        drawn = page.get_contents().get_data()
         shapes = re.findall(rb"(?m)^(?:f|f\*|S|B|B\*|b)\s*$", drawn)
         out.append((drawn.count(b"\nBT\n"), len(shapes)))
     return out

@@ -92,7 +92,7 @@ def test_a_worker_killed_in_the_middle_loses_nothing_and_doubles_nothing(cluster
         assert running.returncode == 3, progress  # one of the scores is none
     assert [line[:4] for line in first] == ["[1/6", "[2/6"]
     rows = {Path(row["score"]).name: row for row in json.loads(said)}
-    assert [name for name, row in rows.items() if not row["ok"]] == ["broken.mid"]
+    assert [name for name, row in rows.items() if not row["ok"]] == ["broken.mid"], said
     assert "broken.mid" in rows["broken.mid"]["reason"]
     told = [json.loads(line)["name"] for line in (out / REPORT).read_text().splitlines()]
     assert sorted(told) == sorted([*(f"{n}.xml" for n in range(MANY)), "broken.mid"])

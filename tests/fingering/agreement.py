@@ -17,9 +17,11 @@ import sys
 import time
 from collections.abc import Callable
 from concurrent.futures import ProcessPoolExecutor
+from fractions import Fraction
 from pathlib import Path
 
 from tests.fingering.charts import Charts, shares
+from tests.fingering.editions import laid_rows
 from tests.shape.shape_charts import Published, usable
 from workbench.fingering.hand.among import AMONG
 from workbench.fingering.hand.holding import HOLDING
@@ -41,6 +43,10 @@ EVEN, EVEN_MOST = 0.3, 3.0  # units of effect, and the most a weight may begin w
 SMALL_RIDGE = 0.05
 SCHOOL_RIDGE = 6.0
 SCHOOLS = {"strong-fingers": ("sor-op35",), "little-finger": ("sor-op60",)}
+#: What only charts speak of: whole chords held for their own sake.
+CHARTED = (
+    "wide_4", "apart_24", "weak_pair", "third_by_barre", "fourth_by_barre", "over_silent",
+)  # fmt: skip
 SHARPER = 2.5  # charts are this much surer of a grip than editions of a passage
 TRADE = {
     "third_treble": 0, "fourth_bass": 0, "second_treble": 0, "third_first": 0,
@@ -49,6 +55,7 @@ TRADE = {
     "free_lean": 1600, "hop": 3600, "hop_across": 3600, "blocked": 2200, "place": 500,
     "slide": 200, "far": 30, "displaced": 1500, "high": 900,
 }  # fmt: skip
+PLAYED = [t for t in LEFT_TERMS if t not in CHARTED]
 Weights = dict[str, int]
 AUTHORS = {"sor": "Sor", "carcassi": "Carcassi"}
 
@@ -83,15 +90,14 @@ def texture(piece: Piece) -> str:
 
 def printed(piece: Piece, study: str) -> tuple[WrittenFingers, ...]:
     """The marks of the edition by note id."""
-    at = {}
+    at: dict[tuple[int, Fraction, int], str] = {}
     for bar in piece.bars:
         for n in bar.notes:
             if not n.grace:
-                at.setdefault((bar.index, str(n.onset), n.midi), n.id)
-    document = json.loads((EDITIONS / f"{study}.json").read_text(encoding="utf-8"))
+                at.setdefault((bar.index, n.onset, n.midi), n.id)
     out = []
-    for bar, onset, midi, left, string in document["notes"]:
-        note = at.get((bar, onset, midi))
+    for *place, left, string in laid_rows(study, set(at)):
+        note = at.get(tuple(place))
         if note is not None:
             out.append(
                 WrittenFingers(
@@ -142,7 +148,8 @@ def learn(chains: list[Chain], charts: Charts) -> Weights:
     """What all editions and the guitar chart have in common, from even weights on: those in
     force have seen every study, and what begins with them has seen it too."""
     field = Field(chains)
-    return fit([field, charts], even(field), ROUNDS, RIDGE)
+    begin = {**even(field), **dict.fromkeys(CHARTED, 0)}
+    return fit([field, charts], begin, ROUNDS, RIDGE, only=PLAYED)
 
 
 def learn_small(charts: Charts, common: Weights) -> Weights:
@@ -165,7 +172,7 @@ def learn_alone(name: str, common: Weights, for_fit: bool | None = True) -> Weig
 
 def learn_school(chains: list[Chain], common: Weights) -> Weights:
     """Where one edition differs from what all have in common."""
-    own = fit([Field(chains)], common, ridge=SCHOOL_RIDGE)
+    own = fit([Field(chains)], common, ridge=SCHOOL_RIDGE, only=PLAYED)
     return {t: w for t, w in own.items() if abs(w - common[t]) >= 30}
 
 

@@ -20,6 +20,10 @@ WORTH = 0.1  # what a row of a chart counts beside one printed finger of a study
 # A single finger in first position stands on its own fret: finger n on fret n
 # (method books, from memory). Counted as so many chart rows each.
 OWN_FRET_ROWS = 3
+# Chords that every pupil learns first count as much: triads and sevenths among open strings.
+FIRST_ROWS = 3
+FIRST_SUFFIXES = ("major", "minor", "7")
+FIRST_FRETS = 3
 
 
 @lru_cache(maxsize=8192)
@@ -47,14 +51,20 @@ def ways(name: str, frets: Frets) -> tuple[tuple[tuple[int, ...], ...], IntArray
     return tuple(fingers), out
 
 
+def is_first(row: Published) -> bool:
+    """Whether a chord is among those that are learned first."""
+    stopped = [f for f in row.frets if f]
+    return row.suffix in FIRST_SUFFIXES and 0 in row.frets and max(stopped) <= FIRST_FRETS
+
+
 class Charts:
     """Chart rows: how likely the printed fingers are among all fingerings of their shape
     (a conditional logit). ``loss`` and ``scale`` as Evidence asks."""
 
     def __init__(self, rows: Iterable[tuple[str, Published]], worth: float = WORTH) -> None:
-        counted: Counter[tuple[str, Frets, tuple[int, ...]]] = Counter(
-            (name, r.frets, r.fingers) for name, r in rows
-        )
+        counted: Counter[tuple[str, Frets, tuple[int, ...]]] = Counter()
+        for name, r in rows:
+            counted[name, r.frets, r.fingers] += FIRST_ROWS if is_first(r) else 1
         names = {name for name, _, _ in counted}
         for name in names:
             strings = len(instrument(name).tuning)

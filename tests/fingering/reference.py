@@ -360,6 +360,10 @@ class Player:
                 sorted(self.instrument.places(n.midi), key=lambda x: x[1]).index((string, fret))
                 for n, (string, fret, _) in zip(notes, places, strict=True)
             ),
+            "arched": sum(
+                high > low and f not in come and any(p[1] == 0 and p[0] < low for p in places)
+                for f, (_, low, high) in at_work.items()
+            ),
             "slur": 0 if jumped else self._slurs(old, places, stopper, notes, score),
         }  # fmt: skip
         return after, {k: v for k, v in terms.items() if v}
@@ -402,6 +406,7 @@ class Player:
             count["barre_arched"] += any(s < low for s in open_strings)
             count["barre_inner"] += low > 1 and (f > 1 or any(s < low for s in played))
             count["beneath"] += sum(played.get(s) != fret for s in range(low, high + 1))
+            count["over_silent"] += sum(s not in played for s in range(low, high + 1))
         if open_strings and down and all(x[0] <= 3 for x in down.values()):
             count["nut_out"] = min(abs(x[0] - f) for f, x in down.items())
             count["nut_below"] = sum(max(0, f - x[0]) for f, x in down.items())
@@ -432,6 +437,7 @@ class Player:
                 count[name] += laid and f == finger
             count["barre_width"] += max(0, high - low - 1)
             count["barre_wide"] += high - low > 1 and f > 1
+            count["wide_4"] += high - low > 1 and f == 4
         for f, g in combinations(sorted(hand), 2):
             if f not in come and g not in come:
                 continue
@@ -443,6 +449,11 @@ class Player:
             count["against_slant"] += max(0, side) if up > 0 else 0
             count["twisted"] += up > 0 and side > 0 and g == f + 1
             count["level"] += up == 0 and f == 1 and g < 4
+            tips = a[1] == a[2], b[1] == b[2]
+            count["apart_24"] += up == 0 and (f, g) == (2, 4) and all(tips)
+            count["weak_pair"] += b[1] == 1 and (f, g) == (3, 4) and all(tips)
+            count["third_by_barre"] += tips == (False, True) and (f, g) == (1, 3) and b[1] == 1
+            count["fourth_by_barre"] += up == 1 and (f, g) == (1, 4) and not tips[0]
             count["stretch"] += over
             count["beyond"] += over > 0
             if any(f < h < g for h in hand):

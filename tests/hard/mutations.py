@@ -20,9 +20,10 @@ INTEGERS = (0, 1, 0x7F, 0x80, 0xFF, 0x7FFF, 0xFFFF, 0x7FFFFFFF, 0xFFFFFFFF)
 
 
 def mutated(kind: str, data: bytes, chance: random.Random) -> bytes:
-    """The input of a kind ("musicxml", "mxl", "midi", "abc") with one to four changes."""
+    """The input of a kind ("musicxml", "mxl", "midi", "abc" or another ending) with one to four
+    changes."""
     for _ in range(chance.choice((1, 1, 1, 2, 2, 3, 4))):
-        data = _KINDS[kind](data, chance)
+        data = _KINDS.get(kind, anywhere)(data, chance)
     return data
 
 

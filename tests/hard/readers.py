@@ -16,6 +16,7 @@ from pathlib import Path
 from tests.hard.mutations import mutated, spoilt_store, spoilt_words
 from tests.store.lessons_made import fingering, lesson, piece
 from workbench.cli import main
+from workbench.music import suffixes
 from workbench.music.errors import BadInput
 from workbench.music.reading.score import read_score
 from workbench.music.writing.score import musicxml_bytes, write_midi, write_musicxml
@@ -33,11 +34,16 @@ ABC = (
     "[M:3/4] E2 .F2 ~G2|(B,C) [K:F] A4|1 B4 c2:|2 B6|]\n",
 )
 
-#: Of a hundred inputs, how many of every kind.
+#: Formats that are not written here and have no spoiling of their own, by their ending: a small
+#: score of each lies in files/.
+FURTHER = tuple(e.lstrip(".") for e in suffixes.SCORES if suffixes.NAMES[e] not in
+                ("MusicXML", "MIDI", "ABC"))  # fmt: skip
+#: Of a hundred inputs, how many of every kind; a further format has as many as ABC beside.
 SHARES = {
     "musicxml": 30, "mxl": 20, "midi": 18, "abc": 18, "archive": 6, "store": 5, "words": 3,
+    **dict.fromkeys(FURTHER, 18),
 }  # fmt: skip
-SCORES = ("musicxml", "mxl", "midi", "abc")
+SCORES = ("musicxml", "mxl", "midi", "abc", *FURTHER)
 BYTES = ("utf-8", "surrogateescape")  # of words
 Sound = dict[str, list[tuple[str, bytes]]]
 
@@ -73,12 +79,19 @@ def sound_store(folder: Path) -> bytes:
     return file.read_bytes()
 
 
+def further(kind: str) -> tuple[str, bytes]:
+    """Ending and bytes of the small score of a format."""
+    return f".{kind}", (FILES / f"small.{kind}").read_bytes()
+
+
 def sound_inputs(folder: Path) -> Sound:
     """Small sound inputs of every kind, each with the ending of its name."""
     small = (FILES / "small.musicxml").read_bytes()
     found: Sound = {kind: [] for kind in SHARES}
     found["musicxml"].append((".musicxml", small))
     found["abc"] = [(".abc", text.encode()) for text in ABC]
+    for kind in FURTHER:
+        found[kind] = [further(kind)]
     scores = [read_score(FILES / "small.musicxml")]
     for number, text in enumerate(ABC):
         path = folder / f"{number}.abc"

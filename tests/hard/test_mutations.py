@@ -17,7 +17,7 @@ import pytest
 
 from tests.hard import many
 from tests.hard.mutations import mutated, spoilt_store, spoilt_words
-from tests.hard.readers import ABC, BYTES, sound_store, take
+from tests.hard.readers import ABC, BYTES, FURTHER, SCORES, further, sound_store, take
 from tests.whole import so_many
 from workbench.music.errors import BadInput
 from workbench.music.reading import apart
@@ -41,6 +41,7 @@ def sound_ones(tmp_path_factory):
         "mxl": (".mxl", (folder / "a.mxl").read_bytes()),
         "midi": (".mid", (folder / "a.mid").read_bytes()),
         "abc": (".abc", ABC[0].encode()),
+        **{kind: further(kind) for kind in FURTHER},
     }
 
 
@@ -65,7 +66,15 @@ def try_many(kind, sound_ones, path, seed, number):
     return taken
 
 
-@pytest.mark.parametrize("kind", ["musicxml", "mxl", "midi", "abc"])
+@pytest.mark.parametrize("kind", SCORES)
+def test_a_score_of_every_kind_is_read(kind, sound_ones, tmp_path):
+    ending, whole = sound_ones[kind]
+    path = tmp_path / f"sound{ending}"
+    path.write_bytes(whole)
+    assert take(kind, path, whole, 0) == "taken"
+
+
+@pytest.mark.parametrize("kind", SCORES)
 def test_spoilt_scores(kind, sound_ones, tmp_path):
     assert try_many(kind, sound_ones, tmp_path, 1, 6) >= 0
 

@@ -20,6 +20,7 @@ from workbench.language.names import (
     decimal,
     key_words,
     note_words,
+    ordinal,
     percent,
     pitch_words,
     plain,
@@ -150,3 +151,10 @@ def test_figures_beside_a_chart_have_the_readers_decimal_sign(german):
     assert ">0,2<" in svg() and ">0.2<" not in svg()
     with speaking("en"):
         assert ">0.2<" in svg() and ">0,2<" not in svg()
+
+
+@pytest.mark.parametrize(
+    ("number", "word"), [(1, "1st"), (2, "2nd"), (3, "3rd"), (4, "4th"), (11, "11th"), (22, "22nd")]
+)
+def test_ordinals(number, word):
+    assert ordinal(number) == word

@@ -45,6 +45,17 @@ def test_the_tune_that_moves_on_ends_its_own_note_alone() -> None:
     assert told.get("b0v1n1a") is None or told["b0v1n1a"] <= Fraction(1, 2)
 
 
+def test_a_tune_rings_through_a_pedal_struck_again_and_again() -> None:
+    bar = "D3:1/4 F#4:1/4 E4:1/4 E4:1/4 C#3:1/4 E4:1/4 E4:1/4 E4:1/4 r:2"
+    told = lasts(piece(bar))
+    assert told["F#4"] == Fraction(7, 4)
+
+
+def test_a_chord_that_moves_on_a_step_ends_the_note_it_leaves() -> None:
+    told = lasts(piece("D3:1/4 A3:1/4 E4:1/4 E4:1/4 C#3:1/4 G3:1/4 E4:1/4 E4:1/4 r:2"))
+    assert told["D3"] == 1 and told["A3"] == 1
+
+
 NAMES = ["C3", "E3", "G3", "Bb3", "C4", "D4", "E4"]
 
 

@@ -13,10 +13,11 @@ from tests.whole import so_many
 from workbench.instrument.table import instrument
 from workbench.sound.bank import Bank
 from workbench.sound.device import PERIOD_SECONDS, PERIODS, SoundCard
+from workbench.sound.hearing import Manner
 from workbench.sound.mix import frame
 from workbench.sound.player import Player, heard_in
 from workbench.sound.plucked import RATE
-from workbench.sound.programme import Manner, Programme
+from workbench.sound.programme import Programme
 from workbench.sound.render import render
 
 GUITAR = instrument("guitar")

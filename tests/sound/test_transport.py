@@ -13,13 +13,13 @@ from tests.sound.notes_made import bar, fingered, note, piece
 from tests.sound.virtual_device import UKE, VirtualDevice, programme, two_bars
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
-from workbench.sound import programme as programmes
 from workbench.sound.clicks import beats_of
 from workbench.sound.device import SoundCard, no_device
+from workbench.sound.hearing import WHO, HeardVersion, Manner, Trainer
 from workbench.sound.mix import frame
 from workbench.sound.player import Player, heard_in
 from workbench.sound.plucked import RATE
-from workbench.sound.programme import HeardVersion, Manner, Programme, Trainer
+from workbench.sound.programme import Programme
 from workbench.sound.timing import bar_times, soundings
 from workbench.sound.transport import Transport
 
@@ -103,7 +103,7 @@ def test_beats_are_dotted_in_compound_metres(meter, beats):
 
 def test_the_metronome_clicks_on_the_beats_and_a_pickup_counts_from_its_end():
     made = piece(bar(0, note("a", "C4", 0, 1), length=1, pickup=True), bar(1))
-    plan = programme(made, (0, 1), Manner(metronome=True, alone=True, who=programmes.WHO[3]))
+    plan = programme(made, (0, 1), Manner(metronome=True, alone=True, who=WHO[3]))
     (found,) = plan.rounds()  # the thumb alone: no note at all, only clicks
     clicks = [(p.start, p.gain) for p in found.mix.placed]
     assert [at for at, _ in clicks] == [frame(s) for s in range(5)]
@@ -134,9 +134,9 @@ def test_a_voice_or_the_thumb_can_be_alone_or_louder():
         (found,) = programme(made, manner=manner).rounds()
         return {s.note: manner.gain(s) for s in found.notes}
 
-    alone = gains(programmes.WHO[2], True)
+    alone = gains(WHO[2], True)
     assert alone["c"] == 1 and alone["b"] == 0
-    louder = gains(programmes.WHO[1], False)
+    louder = gains(WHO[1], False)
     assert louder["b"] == 1 and 0 < louder["c"] < 0.5
 
 
@@ -168,7 +168,7 @@ def test_following_stays_within_30_ms_of_the_device_over_10_minutes():
     device = VirtualDevice()
     transport = Transport()
     # Silent sounds: ten minutes of frames are asked for, and their making is tested elsewhere.
-    plan = programme(manner=Manner(loop=True, who=programmes.WHO[3]))
+    plan = programme(manner=Manner(loop=True, who=WHO[3]))
     size = frame(8 * 60 / 137)
     device.start(transport.fill)
     transport.play(plan.rounds())
@@ -242,7 +242,7 @@ def test_the_rounds_are_made_ahead():
     assert made > 0 and not transport.prepare()
     starts = [p.start for p in transport.at(0)[0].mix.placed]
     assert all(b >= a for a, b in pairwise(starts))
-    assert say(programmes.WHO[0])
+    assert say(WHO[0])
 
 
 def test_parts_of_a_long_span_join_without_a_seam():

@@ -7,8 +7,9 @@ import numpy as np
 from tests.sound.notes_made import bar, note, piece
 from workbench.instrument.table import instrument
 from workbench.sound.device import Clock
+from workbench.sound.hearing import Manner
 from workbench.sound.plucked import RATE
-from workbench.sound.programme import Manner, Programme
+from workbench.sound.programme import Programme
 
 UKE = instrument("ukulele")
 

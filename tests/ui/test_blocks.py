@@ -14,8 +14,8 @@ from tests.sound.notes_made import song
 from tests.ui.conftest import WAIT
 from tests.ui.watch_blocks import LIMIT, Watch
 from workbench.sound.device import SoundCard
+from workbench.sound.hearing import WHO
 from workbench.sound.player import Player
-from workbench.sound.programme import WHO
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.demo import demo_lessons
 from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote, Lesson

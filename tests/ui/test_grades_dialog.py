@@ -73,16 +73,16 @@ def test_a_fit_is_shown_then_put_in_force_and_taken_back(qtbot, dialog):
     grade_all(qtbot, dialog)
     found = dialog.learnt.found
     for at, graded in enumerate(dialog.learnt.graded):
-        assert words(dialog, graded.id, OWN + 1) == dialog.learnt.now[at].words
-        assert words(dialog, graded.id, OWN + 2) == found.after[at].words
-        assert words(dialog, graded.id, OWN + 3) == found.unseen[at].words
+        assert words(dialog, graded.id, OWN + 1) == str(dialog.learnt.now[at].words)
+        assert words(dialog, graded.id, OWN + 2) == str(found.after[at].words)
+        assert words(dialog, graded.id, OWN + 3) == str(found.unseen[at].words)
     assert f"{found.model.error:.2f}" in dialog.told.text() and dialog.chart.isVisible()
     assert studio_model(session.shelf) is None  # nothing is in force unasked
     with qtbot.waitSignal(dialog.changed):
         dialog.apply_button.click()
     assert studio_model(session.shelf) == found.model
     qtbot.waitUntil(lambda: session.jobs.idle and dialog.undo_button.isEnabled(), timeout=60_000)
-    assert words(dialog, "tune4", OWN + 1) == found.after[-1].words
+    assert words(dialog, "tune4", OWN + 1) == str(found.after[-1].words)
     with qtbot.waitSignal(dialog.changed):
         dialog.undo_button.click()
     assert studio_model(session.shelf) is None

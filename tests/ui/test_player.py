@@ -14,8 +14,8 @@ from PySide6.QtTest import QTest
 from tests.ui.conftest import WAIT
 from workbench.music.errors import BadInput
 from workbench.sound.device import SoundCard, no_device
-from workbench.sound.player import SILENCE, Heard, Player
-from workbench.sound.programme import WHO
+from workbench.sound.hearing import SILENCE, WHO, Heard
+from workbench.sound.player import Player
 from workbench.ui.kit.look import colours
 from workbench.ui.player import spans
 from workbench.ui.player.trainer import TrainerDialog

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pytest
 from PySide6.QtCore import Qt
 
 from tests.arranging.make import THREE_LINES
@@ -101,3 +102,14 @@ def test_the_parts_of_tune_and_bass_are_chosen_and_stay(qtbot, open_window, sett
     again = window.dialog.fields
     assert (again.tune_part.currentData(), again.bass_part.currentData()) == (2, 3)
     qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)
+
+
+@pytest.mark.parametrize(
+    ("semitones", "words"),
+    [(1, "1 semitone higher"), (-1, "1 semitone lower"), (3, "3 semitones higher"),
+     (0, "as written")],
+)  # fmt: skip
+def test_how_far_a_piece_is_moved_is_said_in_words(semitones, words):
+    from workbench.ui.lesson.playing_fields import moved_words
+
+    assert moved_words(semitones) == words

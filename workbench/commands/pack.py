@@ -7,10 +7,15 @@ from pathlib import Path
 
 from workbench.commands.output import Meter, Result
 from workbench.commands.prepare import fingering_of, lesson_of
-from workbench.commands.source import load, playing_options, score_options
+from workbench.commands.source import (
+    check_pitch,
+    load,
+    pitch_option,
+    playing_options,
+    score_options,
+)
 from workbench.handout.offered import PAPERS
 from workbench.language.speech import say
-from workbench.music.errors import BadInput
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -22,9 +27,7 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--paper", choices=tuple(PAPERS), default="a4", help="default a4")
     parser.add_argument("--large", action="store_true", help="large print and large text")
     parser.add_argument("--left-handed", action="store_true", help="for a left-handed player")
-    parser.add_argument(
-        "--a4", type=float, default=440.0, metavar="HZ", help="pitch of A4 (default 440, ISO 16)"
-    )
+    pitch_option(parser)
     playing_options(parser)
 
 
@@ -32,8 +35,7 @@ def run(options: argparse.Namespace) -> Result:
     from workbench.handout.sheets.pack import PackOptions, write_pack
 
     target = Path(options.output)
-    if not 390 <= options.a4 <= 470:
-        raise BadInput("--a4 {hertz:g}: choose 390 to 470 hertz.", hertz=options.a4)
+    check_pitch(options)
     lesson = lesson_of(options, load(options, lessons=True))
     fingering = fingering_of(lesson)
     how = PackOptions(options.paper, options.large, options.left_handed, options.a4)

@@ -8,7 +8,13 @@ from pathlib import Path
 
 from workbench.commands.output import Meter, Result, file_to_write
 from workbench.commands.prepare import fingering_of, lesson_of
-from workbench.commands.source import load, playing_options, score_options
+from workbench.commands.source import (
+    check_pitch,
+    load,
+    pitch_option,
+    playing_options,
+    score_options,
+)
 from workbench.language.message import message
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
@@ -51,9 +57,7 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--as-written", action="store_true", help="every note as long as written, none cut short"
     )
-    parser.add_argument(
-        "--a4", type=float, default=440.0, metavar="HZ", help="pitch of A4 (default 440, ISO 16)"
-    )
+    pitch_option(parser)
     playing_options(parser)
 
 
@@ -61,8 +65,7 @@ def run(options: argparse.Namespace) -> Result:
     from workbench.sound.files import SUFFIXES
 
     target = Path(options.output)
-    if not 390 <= options.a4 <= 470:
-        raise BadInput("--a4 {hertz:g}: choose 390 to 470 hertz.", hertz=options.a4)
+    check_pitch(options)
     if options.what == "tracks":
         return _tracks(options, target)
     file_to_write(options.output, "piece.wav")
@@ -89,7 +92,8 @@ def _music(
     """Write the music or its clicks; the seconds."""
     from workbench.sound.bank import Bank
     from workbench.sound.files import write_sound
-    from workbench.sound.programme import Manner, Programme
+    from workbench.sound.hearing import Manner
+    from workbench.sound.programme import Programme
     from workbench.sound.timing import bar_times, order_of
     from workbench.sound.tracks import click_track, programme_samples
 

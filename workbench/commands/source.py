@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 from workbench.arranging.weights import STRICT, Wishes
 from workbench.fingering.pins.printed import PrintedPins, printed_pins
 from workbench.fingering.types import LEVELS, STYLES, Level, Pin, Settings
-from workbench.instrument.model import Hand, Instrument
+from workbench.instrument.model import A4_HIGHEST, A4_HZ, A4_LOWEST, Hand, Instrument
 from workbench.instrument.table import hand as find_hand
 from workbench.instrument.table import instrument as find_instrument
 from workbench.music.errors import BadInput
@@ -37,6 +37,19 @@ def score_options(parser: argparse.ArgumentParser, lessons: bool = False) -> Non
     parser.add_argument(
         "--parts", metavar="LIST", help="parts to take, such as 1,3, or 'all' (default: the top)"
     )
+
+
+def pitch_option(parser: argparse.ArgumentParser) -> None:
+    """The pitch of A4 that is to be heard, as ``options.a4``."""
+    parser.add_argument(
+        "--a4", type=float, default=A4_HZ, metavar="HZ", help="pitch of A4 (default 440, ISO 16)"
+    )
+
+
+def check_pitch(options: argparse.Namespace) -> None:
+    """Raises BadInput where strings are not tuned to such an A4."""
+    if not A4_LOWEST <= options.a4 <= A4_HIGHEST:
+        raise BadInput("--a4 {hertz:g}: choose 390 to 470 hertz.", hertz=options.a4)
 
 
 def playing_options(parser: argparse.ArgumentParser) -> None:

@@ -8,6 +8,7 @@ from functools import cached_property
 from workbench.language.message import Message, message
 
 A4_HZ = 440.0  # ISO 16
+A4_LOWEST, A4_HIGHEST = 390.0, 470.0  # that strings are tuned to; common practice, no source
 
 
 def frequency(midi: float) -> float:
@@ -18,6 +19,16 @@ def frequency(midi: float) -> float:
 def fret_mm(scale_mm: float, fret: float) -> float:
     """Distance of a fret from the nut in millimetres: L(1 - 2^(-n/12))."""
     return float(scale_mm * (1.0 - 2.0 ** (-fret / 12.0)))
+
+
+def roman(number: int) -> str:
+    """Frets and positions, from 1, are named in Roman numerals."""
+    out = ""
+    for value, letters in ((10, "X"), (9, "IX"), (5, "V"), (4, "IV"), (1, "I")):
+        while number >= value:
+            out += letters
+            number -= value
+    return out
 
 
 @dataclass(frozen=True)

@@ -4,34 +4,12 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
-from dataclasses import dataclass, field
 
 from workbench.sound.device import Device, SoundCard
+from workbench.sound.hearing import SILENCE, Heard
 from workbench.sound.plucked import RATE
 from workbench.sound.programme import Programme, Round
 from workbench.sound.transport import Transport
-
-
-@dataclass(frozen=True)
-class Heard:
-    """What is heard now: position in playing order, written bar, note ids, round and tempo.
-
-    ``position`` is -1 while counting in or where nothing plays; ``missed`` are notes that
-    are cut and still written; ``version`` 1 is the one compared with."""
-
-    playing: bool
-    position: int = -1
-    bar: int = -1
-    notes: frozenset[str] = frozenset()
-    round: int = 0
-    tempo: float = 0.0
-    counting: bool = False
-    missed: frozenset[str] = frozenset()
-    version: int = 0
-    share: float = field(default=0.0, compare=False)  # of the bar that is over
-
-
-SILENCE = Heard(False)
 
 
 class Player:

@@ -8,69 +8,18 @@ from fractions import Fraction
 
 from workbench.fingering.types import Fingering
 from workbench.instrument.model import Instrument
-from workbench.language.speech import mark
 from workbench.music.beats import beat_length
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.sound.bank import Bank
 from workbench.sound.clicks import beats_of, placed_click
+from workbench.sound.hearing import HeardVersion, Manner
 from workbench.sound.mix import Mix, MixedSound, frame
 from workbench.sound.sounding import Sounding
 from workbench.sound.timing import BarTime, bar_times, soundings
 
-SLOWEST, FASTEST = 25, 150  # percent of the written tempo
-
-#: Who can be heard alone or louder: voices by number, and what the right hand's thumb
-#: and fingers pluck.
-WHO = (
-    mark("all notes"),
-    mark("the upper voice"),
-    mark("the lower voices"),
-    mark("the thumb"),
-    mark("the fingers"),
-)
-QUIET = 0.28  # the others', where one is louder
 PART = 8  # bars made in one go
 AROUND = 2  # bars before and after that may bear on how their notes end
-
-
-@dataclass(frozen=True)
-class Trainer:
-    """Climb from ``start`` by ``step`` percent after every ``rounds`` rounds, to ``top``."""
-
-    start: float
-    step: float = 5.0
-    rounds: int = 2
-    top: float = 100.0
-
-    def tempo(self, number: int) -> float:
-        """The tempo of a round, counted from 0."""
-        return min(self.top, self.start + self.step * (number // max(1, self.rounds)))
-
-
-@dataclass(frozen=True)
-class Manner:
-    """How it is played. ``tempo`` in percent of the written one; ``who`` one of ``WHO``,
-    heard ``alone`` or else louder than the rest."""
-
-    tempo: float = 100.0
-    loop: bool = False
-    count_in: bool = False
-    metronome: bool = False
-    who: str = WHO[0]
-    alone: bool = True
-    trainer: Trainer | None = None
-
-    def gain(self, s: Sounding) -> float:
-        """The share of its loudness with which a note is heard."""
-        chosen = {
-            WHO[0]: True,
-            WHO[1]: s.voice == 1,
-            WHO[2]: s.voice != 1,
-            WHO[3]: s.finger == "p",
-            WHO[4]: s.finger != "p",
-        }[self.who]
-        return 1.0 if chosen else 0.0 if self.alone else QUIET
 
 
 @dataclass(frozen=True)
@@ -110,15 +59,6 @@ class Round:
                 break
             found = time
         return found
-
-
-@dataclass(frozen=True)
-class HeardVersion:
-    """What the same bars are heard as: a piece with a fingering, or as written without."""
-
-    piece: Piece
-    fingering: Fingering | None = None
-    instrument: Instrument | None = None
 
 
 @dataclass

@@ -18,8 +18,9 @@ from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.sound.bank import Bank
 from workbench.sound.files import write_sound
+from workbench.sound.hearing import FASTEST, Manner
 from workbench.sound.plucked import RATE
-from workbench.sound.programme import FASTEST, Manner, Programme
+from workbench.sound.programme import Programme
 from workbench.sound.render import PEAK
 from workbench.sound.transport import Transport
 from workbench.teaching.planning.items import PlanItem

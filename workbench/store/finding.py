@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from dataclasses import fields
 from datetime import datetime
 from typing import Any
 
@@ -31,12 +32,9 @@ ORDERS = {
 
 MOST_WORDS = 16
 
-_LISTED = (
-    LessonRecord.number, LessonRecord.id, LessonRecord.title, LessonRecord.composer,
-    LessonRecord.student, LessonRecord.instrument, LessonRecord.key, LessonRecord.grade,
-    LessonRecord.grade_level, LessonRecord.piece_id, LessonRecord.created,
-    LessonRecord.updated, LessonRecord.used, LessonRecord.archived, LessonRecord.deleted,
-)  # fmt: skip
+#: What of a row stands in the table of lessons under the same name.
+_KEPT = tuple(field.name for field in fields(LessonRow) if field.name != "techniques")
+_LISTED = (LessonRecord.number, *(getattr(LessonRecord, name) for name in _KEPT))
 
 # A word in the title weighs most, one in the notes least (title, composer,
 # student, techniques, notes).
@@ -214,6 +212,11 @@ def _like(query: Any, wanted: list[str]) -> tuple[Any, Any]:
     return query, case((in_title, 0), else_=1)
 
 
+def _values(row: Any) -> dict[str, Any]:
+    found = zip(_KEPT, row[1:], strict=True)
+    return {name: aware(v) if isinstance(v, datetime) else v for name, v in found}
+
+
 def _lesson_rows(session: Session, query: Any) -> tuple[LessonRow, ...]:
     rows = session.execute(query).all()
     taught: dict[int, list[str]] = defaultdict(list)
@@ -225,22 +228,5 @@ def _lesson_rows(session: Session, query: Any) -> tuple[LessonRow, ...]:
     for number, name in session.execute(technique):
         taught[number].append(name)
     return tuple(
-        LessonRow(
-            id=row.id,
-            title=row.title,
-            composer=row.composer,
-            student=row.student,
-            instrument=row.instrument,
-            key=row.key,
-            grade=row.grade,
-            grade_level=row.grade_level,
-            techniques=tuple(taught.get(row.number, ())),
-            piece_id=row.piece_id,
-            created=aware(row.created),
-            updated=aware(row.updated),
-            used=aware(row.used),
-            archived=row.archived,
-            deleted=aware(row.deleted) if row.deleted else None,
-        )
-        for row in rows
+        LessonRow(techniques=tuple(taught.get(row.number, ())), **_values(row)) for row in rows
     )

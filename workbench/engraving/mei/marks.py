@@ -14,32 +14,10 @@ from workbench.engraving.mei.voices import Event, Layer
 from workbench.engraving.options import MeiOptions
 from workbench.fingering.right.plucking import together
 from workbench.fingering.types import Barre, FingeredBar, FingeredNote
+from workbench.instrument.model import roman
 from workbench.language.names import chord_words
 from workbench.music.model import Bar, Note
 
-ROMAN = (
-    "0",
-    "I",
-    "II",
-    "III",
-    "IV",
-    "V",
-    "VI",
-    "VII",
-    "VIII",
-    "IX",
-    "X",
-    "XI",
-    "XII",
-    "XIII",
-    "XIV",
-    "XV",
-    "XVI",
-    "XVII",
-    "XVIII",
-    "XIX",
-    "XX",
-)
 RIGHT = ("p", "i", "m", "a")
 #: SMuFL metronome note signs (E1D5 quarter up, E1E7 augmentation dot).
 _QUARTER, _EIGHTH, _HALF, _DOT = "\ueca5", "\ueca7", "\ueca3", "\uecb7"
@@ -144,7 +122,7 @@ def barre_marks(measure: etree._Element, bar: Bar, fingered: FingeredBar, string
         text.set("place", "above")
         text.set("staff", "1")
         half = "½" if is_half(barre, strings) else ""
-        text.text = f"{half}B {ROMAN[min(barre.fret, 20)]}"
+        text.text = f"{half}B {roman(barre.fret)}"
 
 
 def is_half(barre: Barre, strings: int) -> bool:

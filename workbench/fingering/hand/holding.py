@@ -152,6 +152,11 @@ def barre_wide(p: Press) -> IntArray:
     return np.asarray((p.hi - p.lo > 1) & (p.finger > 0), int)
 
 
+def wide_4(p: Press) -> IntArray:
+    """1 for finger 4 laid over three strings or more."""
+    return np.asarray((p.hi - p.lo > 1) & (p.finger == 3), int)
+
+
 # -- two fingers -----------------------------------------------------------------
 
 
@@ -175,6 +180,28 @@ def level(a: Press, b: Press) -> IntArray:
     """1 where finger 1 and finger 2 or 3 stand on one fret."""
     here = (a.fret == b.fret) & (a.finger == 0) & (b.finger < 3)
     return np.asarray(here, int)
+
+
+def apart_24(a: Press, b: Press) -> IntArray:
+    """1 where fingers 2 and 4 stand on one fret by their tips."""
+    here = (a.finger, b.finger) == (1, 3)
+    return np.asarray((a.fret == b.fret) & ~a.laid & ~b.laid & here, int)
+
+
+def weak_pair(a: Press, b: Press) -> IntArray:
+    """1 where the tips of fingers 3 and 4 work together and 4 bends in to string 1."""
+    here = (a.finger, b.finger) == (2, 3)
+    return np.asarray((b.lo == 1) & ~a.laid & ~b.laid & here, int)
+
+
+def third_by_barre(a: Press, b: Press) -> IntArray:
+    """1 for finger 3 on string 1 over a barre, where finger 4 comes easier."""
+    return np.asarray(a.laid & ~b.laid & (b.lo == 1) & ((a.finger, b.finger) == (0, 2)), int)
+
+
+def fourth_by_barre(a: Press, b: Press) -> IntArray:
+    """1 for finger 4 drawn back to the fret next to a barre."""
+    return np.asarray(a.laid & (b.fret == a.fret + 1) & ((a.finger, b.finger) == (0, 3)), int)
 
 
 # -- two fingers with none between them in use --------------------------------------
@@ -223,10 +250,10 @@ def spread_to_barre(a: Press, b: Press) -> IntArray:
 FINGER_TERMS: tuple[Callable[[Press], IntArray], ...] = (
     third, fourth, third_treble, fourth_bass, second_treble, third_first, fourth_inner,
     fourth_up, first_bass, second_on_3, cramped, cramped_4, far, barre, barre_width,
-    barre_2, barre_3, barre_4, barre_wide,
+    barre_2, barre_3, barre_4, barre_wide, wide_4,
 )  # fmt: skip
 PAIR_TERMS: tuple[Callable[[Press, Press], IntArray], ...] = (
-    crossed, against_slant, twisted, level,
+    crossed, against_slant, twisted, level, apart_24, weak_pair, third_by_barre, fourth_by_barre,
 )  # fmt: skip
 NEIGHBOUR_TERMS: tuple[Callable[[Press, Press], IntArray], ...] = (
     shared_far, skipped, spread_12, spread_23, spread_34, spread_outer,

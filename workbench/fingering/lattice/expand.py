@@ -238,6 +238,7 @@ def steps_of(
         old_tune=b.tune[x.a],
         tune=n.tune[x.g],
         slurred=_slurred(old, layer, b, n, x),
+        open_from=n.open_from[x.g],
     )
     return steps, States(fret, lo, hi, ring, pos, x.g)
 

@@ -154,7 +154,8 @@ class Need:
     among.among;
     ``inverted``: pairs of notes of which the higher lies on the lower-tuned string;
     ``displaced``: places between each note's and the lowest on the neck, summed;
-    ``stops``: (grips, notes, 3) string, fret and finger of each note."""
+    ``stops``: (grips, notes, 3) string, fret and finger of each note; ``open_from``: the
+    open string nearest the floor that is struck, 99 where none is."""
 
     code: IntArray
     fret: IntArray
@@ -169,6 +170,7 @@ class Need:
     inverted: IntArray
     displaced: IntArray
     stops: IntArray
+    open_from: IntArray
 
 
 def _fret(place: tuple[int, int]) -> int:
@@ -184,6 +186,7 @@ def need(grips: list[Grip], layer: LatticeLayer, instrument: Instrument) -> Need
     unsteady = np.zeros(g, np.int16)
     tune = np.zeros(g, np.int16)
     opens = set(instrument.open_midi)
+    open_from = [min((p[0] for p in x.places if p[1] == 0), default=99) for x in grips]
     beside = [among(x.fingers, {string: at for string, at, _ in x.places}) for x in grips]
     inverted, displaced = np.zeros(g, np.int16), np.zeros(g, np.int16)
     ranks = [
@@ -221,4 +224,5 @@ def need(grips: list[Grip], layer: LatticeLayer, instrument: Instrument) -> Need
         inverted,
         displaced,
         np.array([x.places for x in grips], np.int16).reshape(g, -1, 3),
+        np.array(open_from, np.int16),
     )

@@ -37,7 +37,8 @@ class Steps:
     ``displaced``: strings between the notes' places and the lowest on the neck;
     ``lowest_new``: lowest fret stopped anew on another string (99: none);
     ``old_tune``/``tune``: strings of the melody note before and now, 0 = none; ``slurred``:
-    ways in which a slur into this grip is broken.
+    ways in which a slur into this grip is broken; ``open_from``: the open string nearest the
+    floor that is struck (99: none).
     """
 
     old_fret: IntArray
@@ -67,6 +68,7 @@ class Steps:
     old_tune: IntArray
     tune: IntArray
     slurred: IntArray
+    open_from: IntArray
 
     def take(self, chosen: BoolArray) -> Steps:
         """The chosen steps alone."""
@@ -278,6 +280,13 @@ def displaced(s: Steps, neck: Neck) -> IntArray:
     return np.asarray(s.displaced, np.int32)
 
 
+def arched(s: Steps, neck: Neck) -> IntArray:
+    """Laid fingers that hold on while an open string nearer the floor is struck: they must
+    arch clear of it."""
+    stays = (s.held | s.need) & ~s.new
+    return total(stays & (s.hi > s.lo) & (s.lo > s.open_from[:, None]))
+
+
 def slur(s: Steps, neck: Neck) -> IntArray:
     """Ways in which a slur is broken: across strings, by one finger, or not prepared."""
     return np.asarray(s.slurred, np.int32)
@@ -286,7 +295,7 @@ def slur(s: Steps, neck: Neck) -> IntArray:
 TERMS = (
     place, hinge, high, hop, hop_across, swap, slide, guide, led_by_4,
     lean, free_lean, whole_lean, move, blind, shift, free_shift, cut, cuts, faded, taken, blocked,
-    relaxed, open_only, unsteady, leap, position, middle, inverted, displaced, slur,
+    relaxed, open_only, unsteady, leap, position, middle, inverted, displaced, arched, slur,
 )  # fmt: skip
 LEFT_TERMS = (*HOLDING, *AMONG, *(t.__name__ for t in TERMS))
 

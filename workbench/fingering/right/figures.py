@@ -47,7 +47,8 @@ class Plucking(NamedTuple):
     the highest number to 1; ``home``: the finger that owns each string while a
     figure lasts; ``gap``: quarters of weight a repetition has here, by ``HASTE``, else 1;
     ``strum``: the finger that strums them all in one stroke, "" where they are plucked;
-    ``thumb``: quarters that two strings running cost the thumb, by ``THUMB_HASTE``, else 0."""
+    ``thumb``: quarters that two strings running cost the thumb, by ``THUMB_HASTE``, else 0;
+    ``over``: a lower note, struck before, sounds on below what is struck."""
 
     strings: tuple[tuple[int, int], ...]
     home: tuple[tuple[int, str], ...]
@@ -55,6 +56,7 @@ class Plucking(NamedTuple):
     strings_in_all: int
     strum: str = ""
     thumb: int = 0
+    over: bool = False
 
 
 def thumbs(string: int, count: int) -> bool:
@@ -101,7 +103,8 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
         finger = "i" if layer.bar in hasty else "p"
         strum = finger if strummed[layer.bar][at] else ""
         thumb = next((weight for most, weight in THUMB_HASTE if wait <= most), 0)
-        out.append(Plucking(by_bar[layer.bar][at], own, gap, count, strum, thumb))
+        over = min(n.midi for n in layer.slots) < min(n.midi for n in layer.notes)
+        out.append(Plucking(by_bar[layer.bar][at], own, gap, count, strum, thumb, over))
     return out
 
 

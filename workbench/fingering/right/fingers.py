@@ -86,12 +86,14 @@ def repeat(a: State, b: State, m: Plucking) -> int:
 
 
 def bass(a: State, b: State, m: Plucking) -> int:
-    """Bass notes without the thumb: the lower voice, and the lowest string of a chord."""
+    """Bass notes without the thumb: the lower voice, and the lowest string of a chord where it
+    is one of the thumb's and no bass struck before sounds on below it."""
     own = dict(m.home)
     out = 0
     for (string, part), (_, f) in zip(m.strings, b.hold, strict=True):
         out += part == BASS and f != "p" and own.get(string, "p") == "p"
-    chord = len(m.strings) >= 3 and not m.home
+    low = thumbs(m.strings[0][0], m.strings_in_all) and not m.over
+    chord = len(m.strings) >= 3 and not m.home and low
     if chord and b.hold[0][1] != "p" and m.strings[0][1] != BASS:
         out += 1
     return out

@@ -4,10 +4,11 @@ In a broken chord every note is written short and played long: the hand holds th
 its notes ring into one another (common practice, no source). A note belongs to one where it
 is no longer than ``LONGEST`` and its voice goes through at least ``FEWEST`` notes on end by
 leaps of ``LEAP`` semitones or more, through as many pitches, the bass that it begins over
-counted. It rings until, in any voice, a note within ``STEP``
-semitones of it begins (the tune moves on, or it is struck again), a new bass changes the
-harmony, or the figure ends: at the latest with its bar. Notes that come back within the
-figure do not end one another, so that a seventh rings beside its root.
+counted. It rings until, in any voice, a note within ``STEP`` semitones of it begins (the tune
+moves on, or it is struck again), a new bass changes the harmony, or the figure ends: at the
+latest with its bar. Notes that come back within the figure, or follow one another at once, do
+not end one another, so that a seventh rings beside its root; nor does a pedal, struck again
+and again, end what it is struck between.
 """
 
 from __future__ import annotations
@@ -31,9 +32,10 @@ def ringing(piece: Piece) -> dict[str, Fraction]:
         notes = sorted((n for n in bar.notes if not n.grace and n.duration > 0), key=_order)
         for run in _runs(notes):
             chord = {n.midi for n in run}
+            pedal = _pedal(run)
             end = max(n.onset + n.duration for n in run)
             for n in run:
-                turns = next((m.onset for m in notes if _ends(m, n, run, chord)), end)
+                turns = next((m.onset for m in notes if _ends(m, n, run, chord, pedal)), end)
                 stop = min(turns, end)
                 if stop > n.onset + n.duration:
                     out[n.id] = stop - n.onset
@@ -44,13 +46,34 @@ def _order(n: Note) -> tuple[Fraction, int]:
     return n.onset, n.midi
 
 
-def _ends(m: Note, n: Note, run: list[Note], chord: set[int]) -> bool:
-    """Whether note m ends the ringing of n, a note of a run of the pitches ``chord``."""
+def _alternate(m: Note, n: Note, run: list[Note]) -> bool:
+    """Whether the later pitch m was there before n, or n comes back after m."""
+    return any(
+        (x.midi == m.midi and x.onset < n.onset) or (x.midi == n.midi and x.onset > m.onset)
+        for x in run
+    )
+
+
+def _pedal(run: list[Note]) -> int | None:
+    """The pitch that a run strikes again and again between its other notes: at half of its
+    moments or more, and twice on end at least."""
+    pitches = [n.midi for n in run]
+    most = max(pitches, key=pitches.count)
+    often = 2 * pitches.count(most) >= len(pitches)
+    return most if often and any(a == b == most for a, b in pairwise(pitches)) else None
+
+
+def _ends(m: Note, n: Note, run: list[Note], chord: set[int], pedal: int | None) -> bool:
+    """Whether note m ends the ringing of n, a note of a run of the pitches ``chord``; a
+    ``pedal`` ends no other pitch."""
     if m.onset < n.onset + n.duration:
         return False
     if m.midi == n.midi:
         return True
-    if m.midi in chord and run[0].onset <= m.onset <= run[-1].onset:
+    if m.midi == pedal:
+        return False
+    inside = m.midi in chord and run[0].onset <= m.onset <= run[-1].onset
+    if inside and (m.onset == n.onset + n.duration or _alternate(m, n, run)):
         return False
     new_bass = m.midi < min(chord) and m.midi % 12 not in {x % 12 for x in chord}
     return new_bass or abs(m.midi - n.midi) <= STEP

@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
-from workbench.arranging.arrange import Arranged, arrange
 from workbench.arranging.decisions import FREE, Decision, decisions
 from workbench.instrument.model import Hand, Instrument
 from workbench.instrument.table import hand as find_hand
@@ -19,6 +19,9 @@ from workbench.music.errors import BadInput
 from workbench.music.model import Note, Piece
 from workbench.music.ringing.sounds import stems_of
 from workbench.teaching.lessons.lesson import Lesson
+
+if TYPE_CHECKING:
+    from workbench.arranging.arrange import Arranged
 
 RESTORE, OUT, UP, DOWN, ACCEPT, FREED, VOICE = (
     "restore", "out", "up", "down", "accept", "free", "voice",
@@ -141,6 +144,8 @@ def laid_anew(
 
     Raises BadInput with one sentence where a decision cannot be kept.
     """
+    from workbench.arranging.arrange import arrange
+
     placed = arrange(
         source,
         find_instrument(lesson.instrument, lesson.capo),

@@ -4,13 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
-from typing import Any
+from typing import TYPE_CHECKING, Any
 from uuid import uuid4
 
-from workbench.arranging.arrange import Arranged
 from workbench.arranging.decisions import Decisions, rows
 from workbench.arranging.weights import Wishes
-from workbench.fingering.pins.printed import PrintedPins, printed_pins
 from workbench.fingering.types import FingeredNote, Pin, Settings
 from workbench.instrument.model import Instrument
 from workbench.instrument.table import hand as find_hand
@@ -18,6 +16,10 @@ from workbench.language.message import in_a_row, mark, message
 from workbench.music.errors import BadInput
 from workbench.music.ringing.sounds import stems_of
 from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote, Lesson
+
+if TYPE_CHECKING:  # the window starts without the search and the tables of grips
+    from workbench.arranging.arrange import Arranged
+    from workbench.fingering.pins.printed import PrintedPins
 
 RIGHT = ("p", "i", "m", "a")
 
@@ -58,6 +60,8 @@ def new_lesson(
     the fingering that the score prints, by default all that the hand can; ``wishes`` what it
     was placed under, where ``placed`` does not say."""
     if held is None:
+        from workbench.fingering.pins.printed import printed_pins
+
         held = printed_pins(placed.piece, instrument, find_hand(hand))
     wishes = wishes or placed.wishes or Wishes()
     return Lesson(

@@ -13,7 +13,7 @@ from hashlib import sha256
 from typing import Literal, get_args
 
 from workbench.fingering.types import Fingering
-from workbench.instrument.model import Hand, Instrument
+from workbench.instrument.model import Hand, Instrument, roman
 from workbench.language.message import (
     KeyName,
     Listed,
@@ -29,7 +29,6 @@ from workbench.music.model import Piece
 from workbench.teaching.bars.strokes import Stroke, strokes
 from workbench.teaching.techniques.catalogue import Found, find_techniques, technique
 from workbench.teaching.techniques.occurrence import Detail
-from workbench.teaching.techniques.rules_left import roman
 
 # Techniques whose kinds are learned one by one.
 BY_KIND = frozenset(

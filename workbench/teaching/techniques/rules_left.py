@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from workbench.instrument.model import roman
 from workbench.language.message import Message, mark, message
 from workbench.music.ringing.slurs import slurred
 from workbench.teaching.bars.measure import WIDE, reach_of, reach_of_bar
@@ -224,16 +225,6 @@ def parallel(music: Music) -> Iterator[Occurrence]:
 def to_position(position: int) -> Message:
     """ "to position V"."""
     return message("to position {position}", position=roman(position))
-
-
-def roman(position: int) -> str:
-    """Positions are named in Roman numerals."""
-    out = ""
-    for value, letters in ((10, "X"), (9, "IX"), (5, "V"), (4, "IV"), (1, "I")):
-        while position >= value:
-            out += letters
-            position -= value
-    return out
 
 
 RULES: tuple[Rule, ...] = (

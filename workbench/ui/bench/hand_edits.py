@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Sequence
 from functools import reduce
 from typing import Protocol, TypeVar
 
@@ -72,28 +72,28 @@ class HandEdits:
 
     def set_left(self, finger: int) -> bool:
         """Give every selected note this left finger; several under one finger are a barre."""
-        chosen = self._fingers.chosen_hands
-        if not chosen:
-            self._bench.failed.emit(say("Select a note first, then give it a left finger."))
-            return False
         return self._each(
-            say("Left finger {finger}", finger=finger), chosen,
+            say("Left finger {finger}", finger=finger), self._fingers.chosen_hands,
             lambda lesson, hands: edits.set_left(lesson, hands, finger),
+            say("Select a note first, then give it a left finger."),
         )  # fmt: skip
 
     def set_right(self, finger: str) -> bool:
         """Give every selected note this right finger."""
-        chosen = self._selection.note_ids
-        if not chosen:
-            self._bench.failed.emit(say("Select a note first, then give it a right finger."))
-            return False
         return self._each(
-            say("Right finger {finger}", finger=finger), chosen,
+            say("Right finger {finger}", finger=finger), self._selection.note_ids,
             lambda lesson, note: edits.set_right(lesson, note, finger),
+            say("Select a note first, then give it a right finger."),
         )  # fmt: skip
 
-    def _each(self, label: str, chosen: Iterable[T], one: Callable[[Lesson, T], Lesson]) -> bool:
-        """One change of the lesson for each of the chosen, in one step."""
+    def _each(
+        self, label: str, chosen: Sequence[T], one: Callable[[Lesson, T], Lesson], unchosen: str
+    ) -> bool:
+        """One change of the lesson for each of the chosen, in one step; where there is none,
+        ``unchosen`` is what to do first."""
+        if not chosen:
+            self._bench.failed.emit(unchosen)
+            return False
         return self._bench.edit(label, lambda lesson: reduce(one, chosen, lesson))
 
     def set_unison(self, wanted: bool) -> bool:

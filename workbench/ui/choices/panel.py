@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage, QKeyEvent
@@ -25,10 +26,12 @@ from workbench.music.bar_names import bars_named
 from workbench.teaching.lessons import edits
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
-from workbench.ui.choices.compare_dialog import Compared, CompareDialog
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Caution, Faint, Heading, plain_tip
 from workbench.ui.kit.word_list import WordList
+
+if TYPE_CHECKING:
+    from workbench.ui.choices.compare_dialog import CompareDialog
 
 MOST_NAMED = 24  # characters of bar numbers that a button has room for
 
@@ -188,6 +191,8 @@ class Choices(QWidget):
     def compare(self) -> None:
         """Show two fingerings in a table: the selected one beside the present one, or the
         two that are selected; either can be taken there."""
+        from workbench.ui.choices.compare_dialog import Compared, CompareDialog
+
         hands, choices, rows = (
             self._session.fingers.bar_hands,
             self._session.fingers.choices,

@@ -322,8 +322,9 @@ class NeckView(QScrollArea):
         tall = self.neck.height() + self.horizontalScrollBar().sizeHint().height() + 4
         self.setMinimumHeight(min(tall, max(em(self, 9), round(self.window().height() * 0.38))))
         self.setMaximumHeight(tall)
-        self._tall = tall
-        self.updateGeometry()
+        if tall != self._tall:
+            self._tall = tall
+            self.updateGeometry()
 
     def refresh(self) -> None:
         """Follow the session, and keep its fingers in sight."""

@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QListWidgetItem,
     QPushButton,
-    QSplitter,
     QVBoxLayout,
     QWidget,
 )
@@ -26,6 +25,7 @@ from workbench.teaching.lessons.bar_rows import note_numbers
 from workbench.teaching.lessons.lesson import NOTE_KINDS, BarNote
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
+from workbench.ui.kit.panes import Panes
 from workbench.ui.kit.parts import Heading, Scrolled
 from workbench.ui.notes.attach import Attachments
 from workbench.ui.notes.dialogs import GripDialog, LinkDialog
@@ -99,7 +99,7 @@ class NotePanel(QWidget):
         form.addLayout(tools)
         form.addWidget(self.attached)
         self.area = Scrolled(inner, say("The remark in full"))
-        parts = QSplitter(Qt.Orientation.Vertical)
+        parts = Panes(Qt.Orientation.Vertical)
         parts.addWidget(above)
         parts.addWidget(self.area)
         parts.setChildrenCollapsible(False)

@@ -15,8 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import say
-from workbench.sound.player import SILENCE, Heard
-from workbench.sound.programme import FASTEST, SLOWEST, WHO
+from workbench.sound.hearing import FASTEST, SILENCE, SLOWEST, WHO, Heard
 from workbench.ui.kit.flow import FlowLayout
 from workbench.ui.kit.look import em
 from workbench.ui.kit.parts import Words

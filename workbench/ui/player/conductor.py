@@ -10,22 +10,21 @@ from typing import TYPE_CHECKING, TypedDict, Unpack
 from PySide6.QtCore import QObject, Qt, QTimer, Signal
 
 from workbench.fingering.types import Fingering
-from workbench.instrument.model import A4_HZ
+from workbench.instrument.model import A4_HIGHEST, A4_HZ, A4_LOWEST
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.sound.programme import Manner, Trainer
+from workbench.sound.hearing import Heard, HeardVersion, Manner, Trainer
 from workbench.store.setting_names import PLAYER
 from workbench.ui.player.spans import SPANS, Span, span_of
 
 if TYPE_CHECKING:
     from workbench.sound.bank import Bank
-    from workbench.sound.player import Heard, Player
-    from workbench.sound.programme import HeardVersion, Programme
+    from workbench.sound.player import Player
+    from workbench.sound.programme import Programme
     from workbench.ui.bench.session import Session
 
 TICK = 15  # milliseconds between two looks at the device's clock
-A4_LOWEST, A4_HIGHEST = 390.0, 470.0
 
 
 def opened_player() -> Player:

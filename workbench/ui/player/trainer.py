@@ -6,7 +6,7 @@ from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QCheckBox, QSpinBox, QVBoxLayout, QWidget
 
 from workbench.language.speech import mark, say
-from workbench.sound.programme import FASTEST, SLOWEST, Trainer
+from workbench.sound.hearing import FASTEST, SLOWEST, Trainer
 from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.file_rows import form_layout
 from workbench.ui.kit.look import em

@@ -14,15 +14,16 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.fingering.types import Audit, FingeredBar, FingeredNote, Fingering
-from workbench.instrument.model import Instrument
+from workbench.instrument.model import A4_HIGHEST, A4_LOWEST, Instrument
 from workbench.language.speech import say
 from workbench.music.model import Bar, Note, Piece, Pitch
-from workbench.sound.programme import Manner, Programme
+from workbench.sound.hearing import Manner
+from workbench.sound.programme import Programme
 from workbench.ui.kit.asking import Asking
 from workbench.ui.kit.file_rows import form_layout
 from workbench.ui.kit.parts import Faint
 from workbench.ui.neck.paint import STEPS
-from workbench.ui.player.conductor import A4_HIGHEST, A4_LOWEST, Conductor
+from workbench.ui.player.conductor import Conductor
 
 NAMES = (("C", 0), ("C", 1), ("D", 0), ("E", -1), ("E", 0), ("F", 0), ("F", 1), ("G", 0),
          ("A", -1), ("A", 0), ("B", -1), ("B", 0))  # fmt: skip

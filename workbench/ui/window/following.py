@@ -6,7 +6,7 @@ from PySide6.QtCore import QObject
 
 from workbench.engraving import ids
 from workbench.language.speech import say
-from workbench.sound.player import SILENCE, Heard
+from workbench.sound.hearing import SILENCE, Heard
 from workbench.ui.player.conductor import Conductor
 from workbench.ui.score.heard_paint import show_heard
 from workbench.ui.window.panels import Panels

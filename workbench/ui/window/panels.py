@@ -14,6 +14,7 @@ from workbench.ui.bench.session import Session
 from workbench.ui.choices.panel import Choices
 from workbench.ui.kit.look import em
 from workbench.ui.kit.notice import Notice
+from workbench.ui.kit.panes import Panes
 from workbench.ui.kit.parts import Faint, Heading, plain_tip
 from workbench.ui.lesson.panel import LessonPanel
 from workbench.ui.neck.legend import Legend
@@ -52,7 +53,7 @@ class Panels(QWidget):
         self.player = PlayerBar(self.conductor)
         self.below = QWidget()
         self.middle = self._middle()
-        self.bar_side = QSplitter(Qt.Orientation.Vertical)
+        self.bar_side = Panes(Qt.Orientation.Vertical)
         self.side = self._side()
         self.teaching = TeachingTabs(session, self.middle, show_dialog)
         self.lesson_panel.estimate.watch(self.teaching.findings)
@@ -87,7 +88,7 @@ class Panels(QWidget):
         for part in (self.neck_heading, self.moment, self.neck, self.legend):
             under.addWidget(part)
         under.addStretch(1)
-        middle = QSplitter(Qt.Orientation.Vertical)
+        middle = Panes(Qt.Orientation.Vertical)
         middle.addWidget(self.score)
         middle.addWidget(self.below)
         middle.setStretchFactor(0, 1)
@@ -110,7 +111,7 @@ class Panels(QWidget):
         return side
 
     def _across(self) -> QSplitter:
-        across = QSplitter(Qt.Orientation.Horizontal)
+        across = Panes(Qt.Orientation.Horizontal)
         across.addWidget(self.bars)
         across.addWidget(self.teaching)
         across.addWidget(self.side)

@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject
 
 from workbench.language.speech import say
 from workbench.music.order.form import playing_order
-from workbench.sound.programme import HeardVersion, Manner, Programme, Trainer
+from workbench.sound.hearing import HeardVersion, Manner, Trainer
 from workbench.ui.player.spans import SPANS
 from workbench.ui.window.dialogs import Dialogs
 from workbench.ui.window.panels import Panels
@@ -61,6 +61,8 @@ class SoundCommands(QObject):
         if self._conductor.playing:
             self._conductor.stop()
             return
+        from workbench.sound.programme import Programme
+
         instrument = self._session.instrument
         self._conductor.start(
             Programme(exercise.piece, exercise.fingering, instrument,

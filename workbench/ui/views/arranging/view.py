@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QShowEvent
@@ -13,12 +14,10 @@ from PySide6.QtWidgets import (
     QListWidgetItem,
     QMenu,
     QPushButton,
-    QSplitter,
     QVBoxLayout,
     QWidget,
 )
 
-from workbench.arranging.arrange import Arranged
 from workbench.arranging.changes import DROPPED, OCTAVE, PHRASE, SHORTENED, Change
 from workbench.arranging.decisions import decisions
 from workbench.arranging.sounds import TUNE
@@ -32,10 +31,14 @@ from workbench.teaching.lessons.arrangement import ACCEPT, DOWN, FREED, OUT, RES
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.flow import FlowLayout
 from workbench.ui.kit.look import em
+from workbench.ui.kit.panes import Panes
 from workbench.ui.kit.parts import Caution, Faint, Heading, Scrolled, plain_tip
 from workbench.ui.kit.word_list import WordList
 from workbench.ui.views.arranging.easier_dialog import EasierDialog
 from workbench.ui.views.arranging.pair_view import PairView, fate_words
+
+if TYPE_CHECKING:
+    from workbench.arranging.arrange import Arranged
 
 JOB = "lay anew"
 MOST_VOICES = 4
@@ -137,7 +140,7 @@ class ArrangingView(QWidget):
                 row.addWidget(self.voice)
             row.addWidget(button)
         column.addLayout(row)
-        self.splitter = QSplitter(Qt.Orientation.Vertical)
+        self.splitter = Panes(Qt.Orientation.Vertical)
         self.splitter.setObjectName("arranging")
         self.splitter.addWidget(self.pair)
         self.splitter.addWidget(Scrolled(below, say("What can be done about it")))

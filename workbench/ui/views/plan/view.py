@@ -15,7 +15,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QPushButton,
     QSpinBox,
-    QSplitter,
     QVBoxLayout,
     QWidget,
 )
@@ -35,6 +34,7 @@ from workbench.ui.bench.session import Session
 from workbench.ui.kit.chart import ChartBox, form_of
 from workbench.ui.kit.flow import FlowLayout
 from workbench.ui.kit.look import em
+from workbench.ui.kit.panes import Panes
 from workbench.ui.kit.parts import Caution, Faint, Heading, Scrolled, Words
 from workbench.ui.views.page import ChartPage, Filling
 from workbench.ui.views.plan.table import PlanTable
@@ -149,7 +149,7 @@ class PlanView(ChartPage):
         for box, share in ((self.days, 3), (self.curve, 2)):
             self.charts.addWidget(box, share, Qt.AlignmentFlag.AlignTop)
         area = Scrolled(drawn, say("Charts of the plan"), across=True)
-        self.split = QSplitter(Qt.Orientation.Vertical)
+        self.split = Panes(Qt.Orientation.Vertical)
         self.split.addWidget(self.table)
         self.split.addWidget(area)
         self.split.setChildrenCollapsible(False)

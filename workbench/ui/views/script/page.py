@@ -8,7 +8,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QPlainTextEdit,
     QPushButton,
-    QSplitter,
     QVBoxLayout,
     QWidget,
 )
@@ -22,6 +21,7 @@ from workbench.teaching.techniques.exercises import excerpt
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
 from workbench.ui.kit.mark_ink import MarkInk
+from workbench.ui.kit.panes import Panes
 from workbench.ui.kit.parts import Faint, Heading, Scrolled
 from workbench.ui.notes.words import PAUSE
 from workbench.ui.score.strip import MusicStrip
@@ -73,7 +73,7 @@ class ScriptPage(QWidget):
         text.setContentsMargins(0, 0, 0, 0)
         text.addWidget(self.whose)
         text.addWidget(self.words, 1)
-        self.parts = QSplitter(Qt.Orientation.Horizontal)
+        self.parts = Panes(Qt.Orientation.Horizontal)
         self.parts.setObjectName("script_page")
         self.parts.addWidget(Scrolled(seen, say("The music in notes and tablature")))
         self.parts.addWidget(page)

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QListWidgetItem,
     QPushButton,
-    QSplitter,
     QVBoxLayout,
     QWidget,
 )
@@ -20,6 +19,7 @@ from workbench.teaching.techniques.news import Pair, Profile, Seen, Suggestion, 
 from workbench.ui.bench.findings import Company
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
+from workbench.ui.kit.panes import Panes
 from workbench.ui.kit.parts import Faint, Heading
 from workbench.ui.kit.word_list import WordList
 
@@ -48,7 +48,7 @@ class NewAndNext(QWidget):
         self.compared = Faint()
         heading = Heading(say("Teach &next, or side by side"))
         heading.setBuddy(self.next)
-        parts = QSplitter(Qt.Orientation.Horizontal)
+        parts = Panes(Qt.Orientation.Horizontal)
         parts.setObjectName("new and next")
         parts.addWidget(_column(self.heading, self.new, self.first_button))
         parts.addWidget(_column(heading, self.next, self.open_button, self.finger_button))

@@ -8,7 +8,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QListWidgetItem,
-    QSplitter,
     QTabWidget,
     QVBoxLayout,
     QWidget,
@@ -38,6 +37,7 @@ from workbench.ui.bench.findings import Analysis, Company, Findings
 from workbench.ui.bench.jobs import Progress
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import em
+from workbench.ui.kit.panes import Panes
 from workbench.ui.kit.parts import Faint, Heading, Scrolled, Wrapped
 from workbench.ui.kit.word_list import WordList
 from workbench.ui.views.page import Filling, TeachingPage
@@ -110,7 +110,7 @@ class TechniqueView(TeachingPage):
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(_label(say("&Techniques"), self.list))
         column.addWidget(self.list, 1)
-        parts = QSplitter(Qt.Orientation.Horizontal)
+        parts = Panes(Qt.Orientation.Horizontal)
         parts.setObjectName("techniques")
         parts.addWidget(left)
         parts.addWidget(self.area)

@@ -9,12 +9,11 @@ import pytest
 from tests.teaching.hand_made import bar, build, n
 from workbench.fingering.types import Pin
 from workbench.language.fact import Fact
-from workbench.language.names import ordinal
 from workbench.music.model import ChordName
 from workbench.teaching.bars.likeness import Likeness
+from workbench.teaching.grading.bar_facts import facts_of
 from workbench.teaching.lessons.bar_rows import FILTERS, BarFacts, bar_rows, kept
 from workbench.teaching.lessons.lesson import BarNote, Lesson
-from workbench.ui.bars.facts import facts_of
 
 
 @pytest.fixture
@@ -137,21 +136,3 @@ def test_rows_without_a_fingering_yet(rows_of):
     lesson, _ = rows_of
     rows = bar_rows(lesson, None)
     assert [(row.cuts, row.impossible) for row in rows] == [(0, None)] * 5
-
-
-@pytest.mark.parametrize(
-    ("number", "word"), [(1, "1st"), (2, "2nd"), (3, "3rd"), (4, "4th"), (11, "11th"), (22, "22nd")]
-)
-def test_ordinals(number, word):
-    assert ordinal(number) == word
-
-
-@pytest.mark.parametrize(
-    ("semitones", "words"),
-    [(1, "1 semitone higher"), (-1, "1 semitone lower"), (3, "3 semitones higher"),
-     (0, "as written")],
-)  # fmt: skip
-def test_how_far_a_piece_is_moved_is_said_in_words(semitones, words):
-    from workbench.ui.lesson.playing_fields import moved_words
-
-    assert moved_words(semitones) == words
