@@ -86,7 +86,8 @@ def folder(inner):
     if rows:
         raise machine.Stop(libraries.advice(rows, libraries.family()))
     run([inner, PACKING / "icons.py", BUILD / "icons"])
-    run([inner, "-m", "PyInstaller", "--noconfirm", "--distpath", DIST, "--workpath",
+    # Nothing of an earlier build: what was compiled then is not told from what is there now.
+    run([inner, "-m", "PyInstaller", "--clean", "--noconfirm", "--distpath", DIST, "--workpath",
          BUILD / "pyinstaller", PACKING / "pluckwright.spec"])  # fmt: skip
     run([inner, PACKING / "contents.py", FOLDER])
 

@@ -30,6 +30,7 @@ cp "$package" "$root/tmp/pluckwright.deb"
 inside apt-get update -q
 # What a desktop has that tells kinds of files and who opens them.
 inside apt-get install -y -q --no-install-recommends shared-mime-info desktop-file-utils
+inside apt-get purge -y -q pluckwright >/dev/null 2>&1 || true  # of a trial that was stopped
 inside apt-get install -y -q --no-install-recommends /tmp/pluckwright.deb
 inside sh -c '! command -v python3' || echo "(this root has a Python of its own)"
 inside id teacher >/dev/null 2>&1 || inside useradd -m teacher
