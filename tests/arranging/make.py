@@ -55,11 +55,11 @@ def piece(*voices: str, meter: tuple[int, int] = (4, 4), key: Key = C_MAJOR) -> 
         "Made",
         tuple(
             Bar(
-                i,
-                str(i + 1),
-                meter,
-                full,
-                tuple(sorted(bars.get(i, []), key=lambda n: (n.onset, n.voice))),
+                index=i,
+                number=str(i + 1),
+                time_signature=meter,
+                length=full,
+                notes=tuple(sorted(bars.get(i, []), key=lambda n: (n.onset, n.voice))),
                 key=key,
             )
             for i in range(size)
@@ -90,5 +90,14 @@ def pieces(draw, lowest: int = 36, highest: int = 96, voices: int = 3) -> Piece:
                     notes.append(Note(f"n{count}", at, length, _at(*spelled(fifth), midi), voice))
                     count += 1
                 at += length
-        bars.append(Bar(index, str(index + 1), (4, 4), Fraction(4), tuple(notes), key=key))
+        bars.append(
+            Bar(
+                index=index,
+                number=str(index + 1),
+                time_signature=(4, 4),
+                length=Fraction(4),
+                notes=tuple(notes),
+                key=key,
+            )
+        )
     return Piece("Drawn", tuple(bars), key=key)

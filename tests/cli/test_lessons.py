@@ -20,7 +20,9 @@ def kept() -> Lesson:
     notes = tuple(
         Note(f"n{beat}", beat_of(beat), beat_of(1), Pitch("CDEF"[beat], 0, 4)) for beat in range(4)
     )
-    piece = Piece("Stairs", (Bar(0, "1", (4, 4), beat_of(4), notes),))
+    piece = Piece(
+        "Stairs", (Bar(index=0, number="1", time_signature=(4, 4), length=beat_of(4), notes=notes),)
+    )
     lesson = Lesson("stairs-for-ada", "Stairs", piece, "ukulele-low-g", student="Ada", grade=1)
     with Shelf() as shelf:
         shelf.add(lesson)
@@ -89,7 +91,9 @@ def test_a_page_says_the_grade_printed_before(call, tmp_path):
     notes = tuple(
         Note(f"n{beat}", beat_of(beat), beat_of(1), Pitch("CDEF"[beat], 0, 4)) for beat in range(4)
     )
-    piece = Piece("Stairs", (Bar(0, "1", (4, 4), beat_of(4), notes),))
+    piece = Piece(
+        "Stairs", (Bar(index=0, number="1", time_signature=(4, 4), length=beat_of(4), notes=notes),)
+    )
     with Shelf() as shelf:
         shelf.add(Lesson("stairs", "Stairs", piece, "ukulele"))
     page = tmp_path / "page.pdf"

@@ -24,7 +24,7 @@ from workbench.music.model import Bar
     ],
 )
 def test_beats_are_counted_as_musicians_do(onset, signature, length, pickup, said):
-    bar = Bar(0, "1", signature, Fraction(length), pickup=pickup)
+    bar = Bar(index=0, number="1", time_signature=signature, length=Fraction(length), pickup=pickup)
     assert beat_in_digits(beat_at(bar, Fraction(onset)), "+") == said
 
 

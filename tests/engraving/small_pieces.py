@@ -45,7 +45,9 @@ def bar(index: int, *voices: str, meter: tuple[int, int] = (4, 4), **more: objec
     notes = [n for k, words in enumerate(voices, 1) for n in voice(words, k, 0, index)]
     notes.sort(key=lambda n: (n.onset, n.voice))
     length = Fraction(4 * meter[0], meter[1])
-    made = Bar(index, str(index + 1), meter, length, tuple(notes))
+    made = Bar(
+        index=index, number=str(index + 1), time_signature=meter, length=length, notes=tuple(notes)
+    )
     return replace(made, **more)  # type: ignore[arg-type]
 
 

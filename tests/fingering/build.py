@@ -43,6 +43,13 @@ def piece(*bars: str, tempo: float = 90.0, **marks: dict[int, dict[str, object]]
         extra = marks.get("marks", {}).get(index, {})
         found.sort(key=lambda n: (n.onset, n.voice))
         made.append(
-            Bar(index, str(index + 1), (max(1, int(length)), 4), length, tuple(found), **extra)
+            Bar(
+                index=index,
+                number=str(index + 1),
+                time_signature=(max(1, int(length)), 4),
+                length=length,
+                notes=tuple(found),
+                **extra,
+            )
         )
     return Piece("Trial", tuple(made), tempo=tempo)

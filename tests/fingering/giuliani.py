@@ -103,5 +103,13 @@ def study(text: str, times: int = 2) -> tuple[Piece, tuple[Pin, ...], dict[str, 
                 pins.append(Pin(note.id, string=string, fret=fret, left=left))
                 fingers[note.id] = finger
         ordered = tuple(sorted(notes, key=lambda n: (n.onset, n.voice, -n.midi)))
-        bars.append(Bar(index, str(index + 1), (len(row), 8), len(row) * step, ordered))
+        bars.append(
+            Bar(
+                index=index,
+                number=str(index + 1),
+                time_signature=(len(row), 8),
+                length=len(row) * step,
+                notes=ordered,
+            )
+        )
     return Piece("Figure", tuple(bars), key=Key(0), tempo=80.0), tuple(pins), fingers

@@ -58,7 +58,15 @@ def music(draw: st.DrawFn, long: bool = False) -> tuple[Piece, Instrument, tuple
             if kind == "grace":
                 early = Note(f"b{index}k{k}g", at, Fraction(0), spelled(draw(pitches)), grace=True)
                 notes.append(early)
-        bars.append(Bar(index, str(index + 1), (count, 4), count * step, tuple(notes)))
+        bars.append(
+            Bar(
+                index=index,
+                number=str(index + 1),
+                time_signature=(count, 4),
+                length=count * step,
+                notes=tuple(notes),
+            )
+        )
     if shape == "repeat":
         bars[0] = replace(bars[0], repeat_start=True)
         bars[-1] = replace(bars[-1], repeat_end=True)

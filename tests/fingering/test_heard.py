@@ -49,7 +49,7 @@ def figure(shared=True):
                 shares=lead if shared else None,
             )
         )  # fmt: skip
-    bar = Bar(0, "1", (2, 4), Fraction(2), tuple(notes))
+    bar = Bar(index=0, number="1", time_signature=(2, 4), length=Fraction(2), notes=tuple(notes))
     fingered = FingeredBar(0, "1", tuple(played))
     return Piece("Figure", (bar,)), Fingering(0, True, (fingered,), Audit(4, 0, 1.0))
 

@@ -51,7 +51,7 @@ def note(name, midi, onset=0, voice=1):
 
 
 def piece_of(notes, written):
-    bar = Bar(0, "1", (4, 4), Fraction(4), tuple(notes))
+    bar = Bar(index=0, number="1", time_signature=(4, 4), length=Fraction(4), notes=tuple(notes))
     return Piece("Small", (bar,), written=tuple(written))
 
 

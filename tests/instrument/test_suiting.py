@@ -20,7 +20,7 @@ def piece(title="", name="", midis=UKULELE_RANGE, printed=False):
         Note(f"n{k}", Fraction(k), Fraction(1), Pitch("CCDDEFFGGAAB"[m % 12], 0, m // 12 - 1))
         for k, m in enumerate(midis)
     )
-    bar = Bar(0, "1", (4, 4), Fraction(4), notes)
+    bar = Bar(index=0, number="1", time_signature=(4, 4), length=Fraction(4), notes=notes)
     written = (WrittenFingers("n0", left=2),) if printed else ()
     parts = (PartInfo(1, name, len(notes)),)
     return Piece(title, (bar,), parts=parts, written=written)

@@ -18,7 +18,16 @@ def piece(*marks):
     bars = []
     for index, mark in enumerate(marks):
         note = Note(f"n{index}", Fraction(0), Fraction(4), Pitch("CDEFGAB"[index % 7], 0, 4))
-        bars.append(Bar(index, str(index + 1), (4, 4), Fraction(4), (note,), **mark))
+        bars.append(
+            Bar(
+                index=index,
+                number=str(index + 1),
+                time_signature=(4, 4),
+                length=Fraction(4),
+                notes=(note,),
+                **mark,
+            )
+        )
     return Piece("Small piece", tuple(bars))
 
 

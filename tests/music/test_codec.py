@@ -37,8 +37,9 @@ NOTE = st.builds(
 KEY = st.builds(Key, st.integers(-7, 7), st.sampled_from(["major", "minor"]))
 TEMPO = st.none() | st.floats(5, 999, allow_nan=False)
 BAR = st.builds(
-    Bar, st.integers(0, 99), TEXT, st.tuples(st.integers(1, 12), st.just(8)), TIME,
-    st.lists(NOTE, max_size=3).map(tuple), key=KEY, tempo=TEMPO,
+    Bar, index=st.integers(0, 99), number=TEXT,
+    time_signature=st.tuples(st.integers(1, 12), st.just(8)), length=TIME,
+    notes=st.lists(NOTE, max_size=3).map(tuple), key=KEY, tempo=TEMPO,
     chords=st.builds(ChordName, TIME, TEXT).map(lambda c: (c,)),
     endings=st.lists(st.integers(1, 4), max_size=3).map(tuple),
 )  # fmt: skip
@@ -115,7 +116,9 @@ def test_older_and_newer_data_open():
     ],
 )
 def test_damaged_data_is_named(change, where):
-    data = piece_to_dict(Piece("P", (Bar(0, "1", (4, 4), Fraction(4)),)))
+    data = piece_to_dict(
+        Piece("P", (Bar(index=0, number="1", time_signature=(4, 4), length=Fraction(4)),))
+    )
     change(data)
     with pytest.raises(BadInput, match=where.replace("[", r"\[").replace(".", r"\.")):
         piece_from_dict(data)

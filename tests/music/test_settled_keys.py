@@ -20,7 +20,10 @@ C_MINOR, C_MAJOR, G_MAJOR = Key(-3, "minor"), Key(0), Key(1)
 
 
 def written(*keys):
-    bars = (Bar(k, str(k + 1), (2, 4), Fraction(2), key=key) for k, key in enumerate(keys))
+    bars = (
+        Bar(index=k, number=str(k + 1), time_signature=(2, 4), length=Fraction(2), key=key)
+        for k, key in enumerate(keys)
+    )
     return Piece("Made", tuple(bars))
 
 

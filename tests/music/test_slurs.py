@@ -81,7 +81,13 @@ def under_slur(midis, voice=1, **more):
 
 def piece_of(*notes, bars=None):
     rows = sorted(notes, key=lambda n: (n.onset, n.voice, not n.grace, -n.midi))
-    return Piece("Small", bars or (Bar(0, "1", (4, 4), Fraction(4), tuple(rows)),))
+    return Piece(
+        "Small",
+        bars
+        or (
+            Bar(index=0, number="1", time_signature=(4, 4), length=Fraction(4), notes=tuple(rows)),
+        ),
+    )
 
 
 def linked(*notes):
@@ -153,8 +159,8 @@ def test_a_slur_does_not_run_through_a_repeat_sign():
     first = replace(notes[0], onset=Fraction(7, 2))
     second = replace(notes[1], onset=Fraction(0))
     bars = [
-        Bar(0, "1", (4, 4), Fraction(4), (first,)),
-        Bar(1, "2", (4, 4), Fraction(4), (second,)),
+        Bar(index=0, number="1", time_signature=(4, 4), length=Fraction(4), notes=(first,)),
+        Bar(index=1, number="2", time_signature=(4, 4), length=Fraction(4), notes=(second,)),
     ]
     assert slurred(piece_of(bars=tuple(bars))) == {"v1-1": "v1-0"}
     bars[0] = replace(bars[0], repeat_end=True)

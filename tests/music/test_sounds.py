@@ -50,7 +50,9 @@ def test_no_pitch_sounds_twice_at_once_and_no_moment_is_lost(rows) -> None:
         Note(f"n{i}", Fraction(at, 2), Fraction(long, 2), Pitch("C", midi - 60, 4), voice)
         for i, (at, long, midi, voice) in enumerate(rows)
     )
-    music = Piece("Trial", (Bar(0, "1", (8, 4), Fraction(8), notes),))
+    music = Piece(
+        "Trial", (Bar(index=0, number="1", time_signature=(8, 4), length=Fraction(8), notes=notes),)
+    )
     heard = sounds(music)
     spans: dict[int, list[tuple[Fraction, Fraction]]] = {}
     for n in heard.piece.notes:

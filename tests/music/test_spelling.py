@@ -37,7 +37,23 @@ def written(path, key, midis):
     notes = tuple(
         Note(f"n{i}", Fraction(i), Fraction(1), spell(m, key)) for i, m in enumerate(midis)
     )
-    write_midi(Piece("Tune", (Bar(0, "1", (8, 4), Fraction(8), notes, key=key),), key=key), path)
+    write_midi(
+        Piece(
+            "Tune",
+            (
+                Bar(
+                    index=0,
+                    number="1",
+                    time_signature=(8, 4),
+                    length=Fraction(8),
+                    notes=notes,
+                    key=key,
+                ),
+            ),
+            key=key,
+        ),
+        path,
+    )
     return notes
 
 

@@ -43,10 +43,11 @@ def rich():
     return Piece(
         "Rich & small",
         (
-            Bar(0, "0", (3, 4), F(1), (note("a", 0, 1, "G4", slur_start=True),), key=Key(-1),
+            Bar(index=0, number="0", time_signature=(3, 4), length=F(1),
+                notes=(note("a", 0, 1, "G4", slur_start=True),), key=Key(-1),
                 tempo=132.0, pickup=True, section="A"),
-            Bar(1, "1", (3, 4), F(3), (
-                note("b", 0, 5, "C3", voice=2),
+            Bar(index=1, number="1", time_signature=(3, 4), length=F(3),
+                notes=(note("b", 0, 5, "C3", voice=2),
                 note("g", 0, 0, "D5", grace=True),
                 note("c", 0, F(1, 3), "E5", tuplet=(3, 2), slur_stop=True),
                 note("d", F(1, 3), F(1, 3), "F5", tuplet=(3, 2)),
@@ -54,13 +55,17 @@ def rich():
                 note("f", 1, F(5, 4), "A5"), note("f2", 1, F(5, 4), "F5"),
             ), key=Key(-1), repeat_start=True, segno=True,
                 chords=(ChordName(F(0), "F/C"), ChordName(F(2), "Bb7"))),
-            Bar(2, "2", (3, 4), F(3), (note("h", 2, F(1), "B4", articulations=("fermata",)),),
+            Bar(index=2, number="2", time_signature=(3, 4), length=F(3),
+                notes=(note("h", 2, F(1), "B4", articulations=("fermata",)),),
                 key=Key(-1), endings=(1,), repeat_end=True, to_coda=False),
-            Bar(3, "3", (3, 4), F(3), (note("i", 0, 3),), key=Key(-1), endings=(2,), to_coda=True),
-            Bar(4, "4", (2, 4), F(2), (note("k", 0, F(4, 5), tuplet=(5, 4)),
-                                       note("l", F(4, 5), F(6, 5), "D4", tuplet=(5, 4))),
+            Bar(index=3, number="3", time_signature=(3, 4), length=F(3),
+                notes=(note("i", 0, 3),), key=Key(-1), endings=(2,), to_coda=True),
+            Bar(index=4, number="4", time_signature=(2, 4), length=F(2),
+                notes=(note("k", 0, F(4, 5), tuplet=(5, 4)),
+                       note("l", F(4, 5), F(6, 5), "D4", tuplet=(5, 4))),
                 key=Key(2, "minor"), jump="D.S. al Coda", double_bar=True),
-            Bar(5, "5", (2, 4), F(2), (), key=Key(2, "minor"), coda=True),
+            Bar(index=5, number="5", time_signature=(2, 4), length=F(2),
+                notes=(), key=Key(2, "minor"), coda=True),
         ),
         "A. Composer", "An Arranger", Key(-1), 132.0,
     )  # fmt: skip
@@ -291,8 +296,18 @@ def crowded(draw):
             length = draw(st.fractions(F(1, 8), 4 if index else 1, max_denominator=8))
             pitch = Pitch(draw(st.sampled_from("CDEFGAB")), draw(st.integers(-1, 1)), number % 8)
             notes.append(Note(f"n{number}", onset, length, pitch, draw(st.integers(1, 3))))
-        bars.append(Bar(index, str(index + 1), (4, 4), F(4), tuple(notes)))
-    last = Bar(len(bars), "9", (4, 4), F(8), (note("z", 0, 1),))
+        bars.append(
+            Bar(
+                index=index,
+                number=str(index + 1),
+                time_signature=(4, 4),
+                length=F(4),
+                notes=tuple(notes),
+            )
+        )
+    last = Bar(
+        index=len(bars), number="9", time_signature=(4, 4), length=F(8), notes=(note("z", 0, 1),)
+    )
     return Piece("Crowded", (*bars, last))
 
 
@@ -318,7 +333,13 @@ def test_fine_rhythm_survives_midi(tmp_path):
     rhythm = [F(1, 8), F(3, 8), F(1, 2), F(1, 6), F(1, 3), F(1, 2), F(2)]
     starts = [sum(rhythm[:i], F(0)) for i in range(len(rhythm))]
     notes = [note(f"n{i}", s, d) for i, (s, d) in enumerate(zip(starts, rhythm, strict=True))]
-    write_midi(Piece("Fine", (Bar(0, "1", (4, 4), F(4), tuple(notes)),)), tmp_path / "a.mid")
+    write_midi(
+        Piece(
+            "Fine",
+            (Bar(index=0, number="1", time_signature=(4, 4), length=F(4), notes=tuple(notes)),),
+        ),
+        tmp_path / "a.mid",
+    )
     assert [n.onset for n in read_score(tmp_path / "a.mid").notes] == starts
 
 

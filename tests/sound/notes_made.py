@@ -18,7 +18,14 @@ def note(name, pitch, onset, duration, **more) -> Note:
 
 
 def bar(index, *notes, length=4, **more) -> Bar:
-    return Bar(index, str(index + 1), (4, 4), F(length), notes, **more)
+    return Bar(
+        index=index,
+        number=str(index + 1),
+        time_signature=(4, 4),
+        length=F(length),
+        notes=notes,
+        **more,
+    )
 
 
 def piece(*bars, tempo=60.0) -> Piece:

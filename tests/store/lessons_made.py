@@ -28,7 +28,8 @@ def piece(title="Boat Song", bars=4, composer="Ida Brandt", shift=0) -> Piece:
     """A pickup bar, then quavers up and down the scale, with a repeat."""
     made = [
         Bar(
-            0, "0", (3, 4), Fraction(1), pickup=True, key=Key(-1),
+            index=0, number="0", time_signature=(3, 4), length=Fraction(1), pickup=True,
+            key=Key(-1),
             notes=(Note("n0", Fraction(0), Fraction(1), Pitch("C", 0, 5)),),
         )
     ]  # fmt: skip
@@ -42,8 +43,9 @@ def piece(title="Boat Song", bars=4, composer="Ida Brandt", shift=0) -> Piece:
         )  # fmt: skip
         made.append(
             Bar(
-                index, str(index), (3, 4), Fraction(3), notes, key=Key(-1), repeat_start=index == 1,
-                repeat_end=index == bars, section="A" if index == 1 else "",
+                index=index, number=str(index), time_signature=(3, 4), length=Fraction(3),
+                notes=notes, key=Key(-1), repeat_start=index == 1, repeat_end=index == bars,
+                section="A" if index == 1 else "",
                 chords=(ChordName(Fraction(0), "F"),),
             )
         )  # fmt: skip

@@ -104,7 +104,9 @@ def test_everything_is_still_there_after_a_migration(file, by_way_of):
     with Shelf(file) as shelf:
         found = shelf.load("tide")
         assert found.piece == Piece(
-            "Low Tide", (Bar(0, "1", (4, 4), Fraction(4), (note,)),), "Ida Brandt"
+            "Low Tide",
+            (Bar(index=0, number="1", time_signature=(4, 4), length=Fraction(4), notes=(note,)),),
+            "Ida Brandt",
         )
         assert (found.title, found.notes[0].text) == ("Low Tide, slow", "Étude of *patience*.")
         for words in ("tide slow", "ida", "mara", "etude", "barre"):

@@ -127,11 +127,11 @@ def build(*bars, instrument=UKE, key=C_MAJOR, tempo=80.0, time=(4, 4), title="St
         number = fields.pop("number", str(index + 1))
         written.append(
             Bar(
-                index,
-                number,
-                signature,
-                length,
-                tuple(sorted(notes, key=lambda x: x.onset)),
+                index=index,
+                number=number,
+                time_signature=signature,
+                length=length,
+                notes=tuple(sorted(notes, key=lambda x: x.onset)),
                 key=fields.pop("key", key),
                 **fields,
             )

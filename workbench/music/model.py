@@ -104,7 +104,7 @@ class Dynamic:
     text: str
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class Bar:
     """A written bar.
 
@@ -122,7 +122,6 @@ class Bar:
     time_signature: tuple[int, int]
     length: Fraction
     notes: tuple[Note, ...] = ()
-    _: KW_ONLY
     key: Key = Key(0)
     tempo: float | None = None  # quarter notes a minute from this bar on
     pickup: bool = False
