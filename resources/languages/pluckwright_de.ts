@@ -12449,6 +12449,11 @@
         <translation>die gewählten Takte</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/words.py"/>
+        <source>the shapes are those of the guitar's upper strings</source>
+        <translation>die Griffe sind die der oberen Gitarrensaiten</translation>
+    </message>
+    <message>
         <location filename="../../resources/weights/fingering.json"/>
         <source>the string crossing is awkward</source>
         <translation>der Saitenwechsel ist unbequem</translation>
@@ -14362,6 +14367,11 @@ Ihr Text</translation>
         <location filename="../../workbench/commands/keys.py"/>
         <source>{piece} - {instrument}; written in {key}</source>
         <translation>{piece} – {instrument}; notiert in {key}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/words.py"/>
+        <source>{pitch} ({role}) ends after {length}: it would sound above the tune.</source>
+        <translation>{pitch} ({role}) endet nach {length}: Die Note klänge über der Melodie.</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/words.py"/>

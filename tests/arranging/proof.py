@@ -2,7 +2,8 @@
 music21's corpus: ``python -m tests.arranging.proof [--studies N] [--corpus N] [--bars N]
 [--kind KIND]``.
 
-Everything is measured on the arranged music and its fingering, not on the search. The tune
+Everything is measured on the arranged music and its fingering, not on the search. "Unsaid" counts
+notes of the tune that changed without a line in the list of changes saying where and why. The tune
 here is plainer than in the code under test: the highest note struck where nothing sounds
 above it and no note of its beat, the one before or the one after is more than a fifth higher.
 """
@@ -20,9 +21,11 @@ from pathlib import Path
 
 from tests.fingering.excerpts import files
 from tests.fingering.hand_check import complaints, tip
-from workbench.arranging.arrange import arrange
+from workbench.arranging.arrange import Arranged, arrange
+from workbench.arranging.ceiling import cut_off
 from workbench.arranging.keys import by_key, candidate_keys
 from workbench.arranging.weights import TOP_FRET
+from workbench.arranging.words import sentence
 from workbench.fingering.engine import solve
 from workbench.fingering.types import FingeredNote, Fingering
 from workbench.instrument.model import Hand, Instrument
@@ -64,6 +67,7 @@ class Figures:
     faults: list[str] = field(default_factory=list)
     fourth: int = 0
     ranked: int = 0
+    unsaid: int = 0
     where: list[str] = field(default_factory=list)
 
 
@@ -105,14 +109,16 @@ def measure(into: Figures, name: str, source: Piece, wood: Instrument, hand: Han
     """Arrange and finger a piece, and add what is found."""
     placed = arrange(source, wood, hand=hand)
     done = placed.piece
-    fingering = solve(done, wood, hand)
+    fingering = solve(done, cut_off(wood, done, TOP_FRET), hand)
     into.pieces += 1
-    _tune(into, name, source, done)
+    _tune(into, name, source, placed)
     _hand(into, name, done, fingering, wood, hand)
     _bass(into, source, done)
 
 
-def _tune(into: Figures, name: str, source: Piece, done: Piece) -> None:
+def _tune(into: Figures, name: str, source: Piece, placed: Arranged) -> None:
+    done = placed.piece
+    said = {c.note: sentence(c) for c in placed.changes}
     now = {n.id: n for n in done.notes}
     span, heard = times(source), times(done)
     move = _move(source, done)
@@ -126,7 +132,8 @@ def _tune(into: Figures, name: str, source: Piece, done: Piece) -> None:
         )
         into.tune_kept += kept
         if not kept:
-            into.where.append(f"{name} bar {source.bars[source.bar_of[note.id]].number}")
+            into.where.append(f"{name}: {said.get(note.id, 'nothing said')}")
+            into.unsaid += note.id not in said
             continue
         assert got is not None
         over = [
@@ -266,14 +273,15 @@ def table(found: dict[tuple[str, str], Figures]) -> list[str]:
         return f"{100 * part / whole:.1f}" if whole else "-"
 
     rows = [
-        "| source | instrument | pieces | tune kept % | on top % | above fret 7 % | "
+        "| source | instrument | pieces | tune kept % | unsaid | on top % | above fret 7 % | "
         "nowhere lower % | above ceiling | wide grips % | bass over | not played | faults | "
         "fourth up in first 3 |",
-        "| --- | --- |" + " ---: |" * 11,
+        "| --- | --- |" + " ---: |" * 12,
     ]
     for (kind, wood), f in sorted(found.items()):
         rows.append(
             f"| {kind} | {wood} | {f.pieces} | {share(f.tune_kept, f.tune)} | "
+            f"{f.unsaid} | "
             f"{share(f.on_top, f.tune_kept)} | {share(f.high, f.notes)} | "
             f"{share(f.nowhere_lower, f.notes)} | {f.above} | "
             f"{share(f.wide, f.grips)} | {f.bass_over} of {f.bass} | {f.unplayed} of {f.notes} | "

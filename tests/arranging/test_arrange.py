@@ -296,3 +296,31 @@ def test_what_is_struck_together_has_a_string_and_a_finger_each(made):
                 for frets in [[m - wood.open_midi[s] for m, s in zip(chord, order, strict=True)]]
                 for down in [[f for f in frets if f > 0]]
             ), chord
+
+
+def test_a_bass_while_the_tune_rests_may_lie_above_it_but_never_under_its_notes():
+    """Otherwise the beat falls silent: the high fourth string is there for that."""
+    made = piece("- E4 - E4 | - F4 - D4", "A3 - G3 - | A3 - G3 -")
+    done = arrange(made, UKULELE, transpose=-2)
+    bass = {n.onset for n in done.piece.notes if n.voice == 2}
+    assert bass == {0, 2}
+    struck = piece("E4 E4 E4 E4", "A2 - - -")
+    now = arrange(struck, UKULELE, transpose=-4).piece
+    top = max(n.midi for n in now.notes if n.voice == 1)
+    assert all(n.midi < top for n in now.notes if n.voice == 2)
+
+
+def test_above_a_resting_tune_goes_only_what_has_no_octave_below_it():
+    made = piece("- E4 - E4", "A3 - A3 -")
+    low = arrange(made, instrument("ukulele-low-g"), transpose=0)
+    assert all(n.midi < 64 for n in low.piece.notes if n.voice == 2)
+    high = arrange(made, UKULELE, transpose=0).piece
+    assert [n.midi for n in high.notes if n.voice == 2] == [69, 69]
+
+
+def test_what_would_ring_above_the_tune_ends_and_says_so():
+    made = piece("- E4 D4 C4", "G3:4")
+    done = arrange(made, UKULELE, transpose=0)
+    cut = [c for c in done.changes if c.kind == "shortened"]
+    assert [(c.role, c.why) for c in cut] == [("bass", "covers")]
+    assert "it would sound above the tune" in sentence(cut[0])

@@ -7,8 +7,13 @@ from pathlib import Path
 import pytest
 
 from tests.arranging.make import piece
+from tests.arranging.proof import shortened
 from workbench.arranging.arrange import arrange
 from workbench.arranging.keys import LEADING, by_key, candidate_keys, excerpt
+from workbench.arranging.options import Options
+from workbench.arranging.search import Search
+from workbench.arranging.sounds import texture
+from workbench.arranging.weights import Wishes
 from workbench.arranging.words import key_reason
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Settings
@@ -86,6 +91,23 @@ def test_a_guitar_study_is_offered_a_fourth_up(name):
     study = read_score(STUDIES / f"{name}.mxl")
     first = by_key(candidate_keys(study, instrument("ukulele-low-g"), MEDIUM))[:3]
     assert 5 in [c.transposition for c in first]
+
+
+def test_guitar_music_keeps_its_shapes_a_fourth_up_on_a_ukulele():
+    study = read_score(STUDIES / "sor-op35-no13.mxl")
+    kept = {
+        name: Search(texture(study), Options(instrument(name), MEDIUM, Wishes())).shapes_kept
+        for name in ("ukulele", "ukulele-low-g", "baritone-ukulele", "mandolin", "guitar")
+    }
+    assert kept == {
+        "ukulele": 5, "ukulele-low-g": 5, "baritone-ukulele": 0, "mandolin": None, "guitar": None,
+    }  # fmt: skip
+    song = Search(texture(TUNE), Options(UKULELE, MEDIUM, Wishes()))
+    assert song.shapes_kept is None, "a tune alone is nobody's shapes"
+    ranked = candidate_keys(shortened(study, 4), UKULELE, MEDIUM)
+    assert [c.transposition for c in ranked if c.shapes] == [5]
+    said = [key_reason(c) for c in ranked if c.shapes]
+    assert all("shapes are those of the guitar's upper strings" in words for words in said)
 
 
 def test_a_minor_piece_is_offered_minor_keys():

@@ -120,3 +120,37 @@ def test_a_phrase_high_on_the_neck_goes_an_octave_lower_where_the_others_cannot(
     alone = Search(texture(piece(" | ".join([high] * 8))), Options(UKULELE, MEDIUM, Wishes()))
     laid = alone.lay(0)  # the whole an octave lower is another transposition
     assert laid is not None and laid.phrase_octaves == (0, 0)
+
+
+def test_thirds_low_down_are_opened():
+    """Close thirds below the small octave are muddy (low interval limits: common practice,
+    no source); the same chord an octave higher stays close."""
+    options = Options(GUITAR, MEDIUM, Wishes())
+
+    def best(bass: int) -> list[int]:
+        heard = (
+            HeardSound(bass, BASS, 64, strong=True),
+            HeardSound(bass + 4, "third", 64),
+            HeardSound(64, TUNE),
+        )
+        way = options.ways(heard)[0][0]
+        return [h.midi + 12 * k for h, k in zip(heard, way.octaves, strict=True) if k is not None]
+
+    assert best(48) == [48, 52, 64]
+    low = best(41)
+    assert 41 in low and 45 not in low and any(m % 12 == 9 for m in low)
+
+
+def test_the_bass_lies_inside_the_chord_only_on_a_high_fourth_string():
+    heard = (HeardSound(48, BASS, 76), HeardSound(55, "fifth", 76), HeardSound(64, TUNE))
+    for wood in (UKULELE, LOW_G, GUITAR):
+        options = Options(wood, MEDIUM, Wishes())
+        over = "bass_over" if wood.reentrant else "bass_inside"
+        inside = (1, 0, 0)  # the bass an octave up, above the fifth
+        for way in options.ways(heard)[0]:
+            if way.octaves == inside:
+                assert way.cost >= options.weights[over]
+    assert (
+        Options(GUITAR, MEDIUM, Wishes()).weights["bass_inside"]
+        > 2 * Options(UKULELE, MEDIUM, Wishes()).weights["bass_over"]
+    )

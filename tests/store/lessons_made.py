@@ -132,7 +132,9 @@ any_lesson = st.builds(
     Lesson, st.just("any"), any_text, any_piece, any_text, st.integers(0, 7), any_text, any_text,
     any_text, st.integers(-24, 24),
     st.just(Settings()) | st.builds(Settings, level=st.sampled_from(sorted(LEVELS))),
-    pins=st.lists(st.builds(Pin, any_text, _maybe, _maybe, _maybe), max_size=2).map(tuple),
+    pins=st.lists(
+        st.builds(Pin, any_text, string=_maybe, fret=_maybe, left=_maybe), max_size=2
+    ).map(tuple),
     notes=st.lists(
         st.builds(
             BarNote, any_text, st.sampled_from(NOTE_KINDS), any_text,

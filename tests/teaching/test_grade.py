@@ -206,6 +206,18 @@ def test_the_bar_with_the_barre_and_shift_pushes_the_grade_up_and_is_listed_once
     assert words.startswith("Bar 2 (also bar 4): ") and "barres" in words and "shifts" in words
 
 
+def test_a_few_hard_bars_are_an_easier_piece_than_a_page_of_them():
+    """Exam pieces grow longer with the grade (common practice, no source)."""
+    short = {**dict(WORKED)[5], "length": 9}
+    hard = dict.fromkeys(("texture", "together", "cuts", "barre"), 40.0)
+    page = {**short, **hard, "length": 40}
+    few = score(features_from({**short, **hard}), shipped_model())
+    # by more than the length itself weighs
+    alone = next(w for name, w in shipped_model().weights if name == "length")
+    assert score(features_from(page), shipped_model()) - few > 9 * alone
+    assert score(features_from(short), shipped_model()) < few
+
+
 def test_a_piece_without_notes_is_refused_in_one_sentence():
     piece, fingering = build(bar())
     with pytest.raises(BadInput, match="no notes to grade"):
@@ -274,7 +286,8 @@ def test_a_model_and_a_grade_can_be_kept_and_come_back_the_same():
 
 def test_a_table_that_does_not_rise_is_refused():
     text = (
-        '{"about": "", "share_of_hardest": 0.4, "hardest": 3, "syllabus": [], "demands": '
+        '{"about": "", "share_of_hardest": 0.4, "hardest": 3, "beyond_length": 4, '
+        '"syllabus": [], "demands": '
         '[{"id": "x", "name": "x", "unit": "", "weight": 1, "typical": [0,1,2,2,4,5,6,7,8]}]}'
     )
     with pytest.raises(ValueError, match="nine rising amounts"):

@@ -139,7 +139,7 @@ def test_without_a_sound_device_one_sentence_offers_the_wav(heard_window):
 
     window.conductor.opened = lambda: Player(none)
     window.player.play.click()
-    assert window.notice.words.text() == no_device() and "WAV" in no_device()
+    assert window.notice.words.text() == str(no_device()) and "WAV" in str(no_device())
     assert not window.conductor.playing and "Play" in window.player.play.text()
 
 

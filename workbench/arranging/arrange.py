@@ -117,7 +117,8 @@ def arrange(
     if laid is None:
         laid = search.lay(move, THOROUGH)
     assert laid is not None
-    laid = replace(laid, cuts=needed_cuts(sounds, laid, options, move))
+    stays = not move and bool(search.stays)
+    laid = replace(laid, cuts=needed_cuts(sounds, laid, options, move, stays))
     shift = shift_to_key(piece.key, target, move) if key is not None else shift_by(piece.key, move)
     moved = transposed(piece, shift)
     if key is None and transpose is None and move:
@@ -190,13 +191,19 @@ SIGNATURE, MANY_SIGNS = 25, 20
 # Thousandths a sound for each semitone moved, and more beyond an octave: a tune far from its
 # pitch sounds another.
 AWAY, FAR_AWAY = 5, 30
+# Thousandths a sound where guitar music goes elsewhere than to the shapes it was written in: they
+# are what a study is there to teach, and what its player knows (common practice, no source).
+SHAPES = 250
 
 
 def key_cost(search: Search, key: Key, move: int) -> int:
-    """What the key signature after ``move``, and the way there, add to the cost of a piece."""
+    """What the key signature after ``move``, the way there and shapes that are not those of the
+    guitar add to the cost of a piece."""
     signs = abs(key.fifths + shift_by(key, move).fifths)
     away = AWAY * min(abs(move), 12) + FAR_AWAY * max(0, abs(move) - 12)
-    return (SIGNATURE * signs + MANY_SIGNS * max(0, signs - 3) + away) * len(search.texture.sounds)
+    shapes = 0 if search.shapes_kept in (None, move) else SHAPES
+    each = SIGNATURE * signs + MANY_SIGNS * max(0, signs - 3) + away + shapes
+    return each * len(search.texture.sounds)
 
 
 def _octave(search: Search, asked: int, said: list[Change], piece: Piece) -> int:

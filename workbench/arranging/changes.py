@@ -18,9 +18,10 @@ OCTAVE: ChangeKind = mark("octave")
 SHORTENED: ChangeKind = mark("shortened")
 DROPPED: ChangeKind = mark("dropped")
 #: Why: the instrument has no such note there, too few strings, no grip, a doubling, a
-#: string is needed by the next note, the line it belongs to, the teacher's word.
-RANGE, STRINGS, GRIP, DOUBLED, NEEDED, HARD, LINE, REENTRANT, WISH = (
-    "range", "strings", "grip", "doubled", "needed", "hard", "line", "reentrant", "wish",
+#: string is needed by the next note, the line it belongs to, the tune it would sound above, the
+#: teacher's word.
+RANGE, STRINGS, GRIP, DOUBLED, NEEDED, HARD, LINE, REENTRANT, COVERS, WISH = (
+    "range", "strings", "grip", "doubled", "needed", "hard", "line", "reentrant", "covers", "wish",
 )  # fmt: skip
 
 

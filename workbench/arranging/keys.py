@@ -12,6 +12,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
 from workbench.arranging.arrange import key_cost, moves
+from workbench.arranging.ceiling import cut_off
 from workbench.arranging.laying import laid_piece, needed_cuts
 from workbench.arranging.options import Options
 from workbench.arranging.parts import led
@@ -48,7 +49,8 @@ class Candidate:
     both, ``bass`` the bass notes left out. ``effort`` is the cost of an average note in the
     fingering engine's units where ``fingered``, else estimated; ``cost`` what arranging
     costs a sound, in thousandths. ``top_fret`` is the highest fret, ``open_share`` the
-    share of open strings, ``level_share`` that of grips that suit the level.
+    share of open strings, ``level_share`` that of grips that suit the level, ``shapes``
+    whether guitar music keeps its shapes of the left hand.
     """
 
     key: str
@@ -64,6 +66,7 @@ class Candidate:
     open_share: float = 0.0
     level_share: float = 1.0
     fifths: int = 0
+    shapes: bool = False
 
 
 def candidate_keys(
@@ -132,7 +135,7 @@ def candidate_keys(
 def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: Level) -> Candidate:
     sounds = search.texture
     count_ = max(1, len(sounds.sounds))
-    laid = replace(laid, cuts=needed_cuts(sounds, laid, search.options, move))
+    laid = _cut(search, laid, move)
     tune = _altered(sounds, laid)
     places = [p for p in laid.places if p is not None]
     shift = shift_by(piece.key, move)
@@ -160,7 +163,15 @@ def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: Level
         sum(fret == 0 for _, fret in places) / max(1, len(places)),
         _level_share(search, laid, level),
         key.fifths,
+        search.shapes_kept == move,
     )  # fmt: skip
+
+
+def _cut(search: Search, laid: Laid, move: int) -> Laid:
+    """The arrangement with the lengths that it comes to have."""
+    as_written = not move and bool(search.stays)
+    cuts = needed_cuts(search.texture, laid, search.options, move, as_written)
+    return replace(laid, cuts=cuts)
 
 
 def _altered(sounds: Texture, laid: Laid) -> int:
@@ -209,10 +220,11 @@ def _fingered(
 ) -> Candidate:
     """A candidate with the engine's word: the effort of a note, and what no hand reaches."""
     shift = shift_by(piece.key, one.transposition)
-    laid = replace(laid, cuts=needed_cuts(search.texture, laid, search.options, one.transposition))
+    laid = _cut(search, laid, one.transposition)
     done, _ = laid_piece(transposed(piece, shift), search.texture, laid, search.options, shift)
     part = excerpt(done)
-    got = solve(part, search.options.instrument, hand, settings=settings)
+    neck = cut_off(search.options.instrument, part, search.options.wishes.top_fret)
+    got = solve(part, neck, hand, settings=settings)
     effort = got.cost / 1000 / max(1, len(part.notes))
     stuck = sum(1 for bar in got.bars for note in bar.notes if note.impossible)
     # the excerpt speaks for the whole

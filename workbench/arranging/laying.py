@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from workbench.arranging.ceiling import seated
 from workbench.arranging.changes import (
+    COVERS,
     DOUBLED,
     DROPPED,
     GRIP,
@@ -25,8 +27,10 @@ from workbench.arranging.changes import (
 from workbench.arranging.decisions import FREE, Decisions
 from workbench.arranging.options import Options
 from workbench.arranging.search import Laid
+from workbench.arranging.shapes import Places
 from workbench.arranging.sounds import BASS, TUNE, Sound, Texture
 from workbench.arranging.transpose import Shift, move_octaves
+from workbench.arranging.weights import EASY_FRET
 from workbench.music.beats import beat_at
 from workbench.music.model import Bar, Note, Piece
 
@@ -45,15 +49,14 @@ EVERYTHING = KeptShares()
 
 
 def needed_cuts(
-    sounds: Texture, laid: Laid, options: Options, semitones: int
+    sounds: Texture, laid: Laid, options: Options, semitones: int, as_written: bool = False
 ) -> tuple[int | None, ...]:
-    """The moments at which sounds have to end for want of a string. Where every sound can
-    have one, its written length stays, and the fingering decides how long it is held."""
+    """The moments at which sounds have to end for want of a string or of a hand, or for the tune
+    to stay on top. The written lengths stay, the tune's before others, as long as every sound
+    can have a string and (of the tune, and of music that stays ``as_written``, even where this
+    is not so) a hand holds all at ease; how long it does is for the fingering to decide."""
     cuts = list(laid.cuts)
-    pitch = [
-        None if k is None else s.midi + semitones + 12 * k
-        for s, k in zip(sounds.sounds, laid.octaves, strict=True)
-    ]
+    pitch = _pitches(sounds, laid, semitones)
     meets = _meetings(sounds, laid, pitch)
     alive: list[list[int]] = [[] for _ in sounds.moments]
     first = [m for m, struck in enumerate(sounds.struck) for _ in struck]
@@ -61,17 +64,37 @@ def needed_cuts(
         if pitch[i] is not None:
             for m in range(first[i], until if cuts[i] is None else cuts[i] or 0):
                 alive[m].append(i)
-    for i, cut in enumerate(laid.cuts):
-        if cut is None:
-            continue
-        more = range(cut, sounds.until[i])
-        if all(_strings_for([pitch[j] or 0 for j in (*alive[m], i)], options) for m in more):
-            cuts[i] = None
-            for m in more:
-                alive[m].append(i)
+    short = [(i, cut) for i, cut in enumerate(laid.cuts) if cut is not None]
+    for i, cut in sorted(short, key=lambda row: sounds.sounds[row[0]].role != TUNE):
+        cuts[i] = None
+        for m in range(cut, sounds.until[i]):
+            heard = [pitch[j] or 0 for j in (*alive[m], i)]
+            fits = as_written or sounds.sounds[i].role == TUNE or _at_ease(tuple(heard), options)
+            if not fits or _covers(sounds, pitch, i, m) or not seated(heard, options.where):
+                cuts[i] = m
+                break
+            alive[m].append(i)
     for i, m in meets.items():
         cuts[i] = m if cuts[i] is None else min(m, cuts[i] or m)
     return tuple(cuts)
+
+
+def _pitches(sounds: Texture, laid: Laid, semitones: int) -> list[int | None]:
+    """The MIDI number of every sound as it is laid; None where it is left out."""
+    return [
+        None if k is None else s.midi + semitones + 12 * k
+        for s, k in zip(sounds.sounds, laid.octaves, strict=True)
+    ]
+
+
+def _covers(sounds: Texture, pitch: Sequence[int | None], i: int, m: int) -> bool:
+    """Whether a sound would lie above the tune struck at a moment, and did not in the source."""
+    line = [j for j in sounds.struck[m] if sounds.sounds[j].role == TUNE and pitch[j] is not None]
+    return (
+        bool(line)
+        and (pitch[i] or 0) > max(pitch[j] or 0 for j in line)
+        and sounds.sounds[i].midi <= max(sounds.sounds[j].midi for j in line)
+    )
 
 
 def _meetings(sounds: Texture, laid: Laid, pitch: Sequence[int | None]) -> dict[int, int]:
@@ -88,20 +111,23 @@ def _meetings(sounds: Texture, laid: Laid, pitch: Sequence[int | None]) -> dict[
     return out
 
 
-def _strings_for(pitches: list[int], options: Options) -> bool:
-    """Whether every pitch can have a string of its own."""
-    taken: dict[int, int] = {}
+def _at_ease(pitches: tuple[int, ...], options: Options) -> bool:
+    """Whether a hand holds all pitches within comfort, none above the seventh fret that has a
+    lower place."""
 
-    def seat(i: int, asked: set[int]) -> bool:
-        for string, _ in options.where(pitches[i]):
-            if string not in asked:
-                asked.add(string)
-                if string not in taken or seat(taken[string], asked):
-                    taken[string] = i
-                    return True
-        return False
+    def go(n: int, places: Places) -> bool:
+        if n == len(pitches):
+            ease = options.shapes.ease(tuple(sorted(places)))
+            return ease is not None and not ease.excess
+        own = options.where(pitches[n])
+        most = max(EASY_FRET, min((fret for _, fret in own), default=0))
+        return any(
+            go(n + 1, (*places, place))
+            for place in own
+            if place[1] <= most and all(place[0] != s for s, _ in places)
+        )
 
-    return all(seat(i, set()) for i in range(len(pitches)))
+    return go(0, ())
 
 
 def kept_shares(sounds: Texture, laid: Laid) -> KeptShares:
@@ -130,14 +156,13 @@ def laid_piece(
     now: dict[str, Note | None] = {}
     changes: list[Change] = []
     notes = {n.id: n for n in moved.notes}
-    of_note: dict[str, int] = {}
+    pitch = _pitches(sounds, laid, shift.semitones)
     for m, struck in enumerate(sounds.struck):
         for i in struck:
             sound = sounds.sounds[i]
             octave = laid.octaves[i]
             wish = any((wanted or {}).get(n.id, FREE).own for n in sound.notes)
             for stem in sound.notes:
-                of_note[stem.id] = i
                 note = notes[stem.id]
                 if octave is None:
                     why = WISH if wish else _why_out(sounds, laid, options, m, i, shift.semitones)
@@ -159,8 +184,9 @@ def laid_piece(
                     length = sounds.moments[cut] - sound.start
                     if length < note.duration:
                         after = replace(after, duration=length)
+                        why = COVERS if _covers(sounds, pitch, i, cut) else NEEDED
                         changes.append(
-                            _told(sound, note, SHORTENED, NEEDED, after.pitch.name, str(length))
+                            _told(sound, note, SHORTENED, why, after.pitch.name, str(length))
                         )
                 now[note.id] = after
     _graces(moved, now, changes, options)

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from workbench.arranging.decisions import GONE
 from workbench.arranging.shapes import Places, Prices, Shapes, shapes
@@ -25,6 +26,9 @@ MOST_KEPT = 200
 _OUT = {BASS: "bass_out", THIRD: "third_out", SEVENTH: "seventh_out", ROOT: "root_out",
         FIFTH: "fifth_out", OTHER: "other_out", TUNE: "tune_out"}  # fmt: skip
 OUT = None
+# The lowest MIDI number from which on two notes so many semitones apart sound clear (low interval
+# limits as arrangers are taught them: common practice, no source).
+CLEAR = {1: 52, 2: 51, 3: 48, 4: 46}
 UNHEARD = 500_000  # what it costs to go against the teacher's word
 
 
@@ -32,8 +36,9 @@ UNHEARD = 500_000  # what it costs to go against the teacher's word
 class HeardSound:
     """A sound as one moment sees it: ``midi`` after the whole piece has moved, its role, the
     MIDI number it must stay under (already in its phrase's octave; None: no limit), how
-    far below the tune it was (for notes that rub), whether it begins a bar, and the
-    teacher's word on it: the octaves it goes up, ``GONE``, or None."""
+    far below the tune it was (for notes that rub), whether it begins a bar, the
+    teacher's word on it: the octaves it goes up, ``GONE``, or None; and whether the tune is
+    silent."""
 
     midi: int
     role: str
@@ -41,6 +46,7 @@ class HeardSound:
     below: int = 99
     strong: bool = False
     wanted: int | str | None = None
+    rest: bool = False
 
 
 @dataclass(frozen=True)
@@ -103,7 +109,8 @@ class Options:
                 cost += w[f"{line}_leaves"]
             if heard.ceiling is not None:
                 if high > heard.ceiling or (high == heard.ceiling and heard.below):
-                    cost += w["tune_covered"]
+                    free = heard.rest and not self._below(heard)
+                    cost += w["above_rest" if free else "tune_covered"]
                 elif high == heard.ceiling - 1 and heard.below != 1:
                     cost += w["rub"]
             found.append((k, cost))
@@ -116,12 +123,15 @@ class Options:
             return 0 if heard.wanted == GONE else UNHEARD
         term = _OUT[heard.role]
         cost = self.weights[term]
-        if heard.role != TUNE and heard.ceiling is not None:
-            below = (heard.midi + 12 * k for k in OCTAVES if heard.midi + 12 * k < heard.ceiling)
-            if not any(self.where(m) for m in below):
-                none = "bass_none" if heard.role == BASS else "inner_none"
-                cost = min(cost, self.weights[none])
+        if heard.role != TUNE and heard.ceiling is not None and not self._below(heard):
+            none = "bass_none" if heard.role == BASS else "inner_none"
+            cost = min(cost, self.weights[none])
         return cost * 3 // 2 if heard.role == BASS and heard.strong else cost
+
+    def _below(self, heard: HeardSound) -> bool:
+        """Whether the instrument has the sound in an octave below the tune."""
+        top = 128 if heard.ceiling is None else heard.ceiling
+        return any(self.where(m) for k in OCTAVES if (m := heard.midi + 12 * k) < top)
 
     def height(self, fret: int, tune: bool = False) -> int:
         """What a stopped note costs by its fret alone."""
@@ -162,7 +172,10 @@ class Options:
         if heard and not kept and any(h.wanted != GONE for h in heard):
             total += w["hole"]
         if bass:
-            total += w["bass_over"] * sum(m < bass[0] for m in inner)
+            over = "bass_over" if self.instrument.reentrant else "bass_inside"
+            total += w[over] * sum(m < bass[0] for m in inner)
+        pitches = sorted(heard[i].midi + 12 * (octaves[i] or 0) for i in kept)
+        total += w["low_close"] * sum(a < CLEAR.get(b - a, 0) for a, b in pairwise(pitches))
         struck = tuple(sorted(p for p in places if p is not None))
         ease = self.shapes.ease(struck)
         if ease is None:

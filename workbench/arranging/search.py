@@ -13,12 +13,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cached_property
 from typing import Any
 
 from workbench.arranging.decisions import GONE, Decision, Decisions
 from workbench.arranging.options import UNHEARD, HeardSound, Option, Options
 from workbench.arranging.sounds import BASS, OTHER, TUNE, Texture
-from workbench.arranging.weights import CUT_MOST, EASY_FRET, SHIFT_MOST
+from workbench.arranging.weights import CUT_MOST, EASY_FRET, SHIFT_MOST, Wishes
+from workbench.instrument.table import HANDS, INSTRUMENTS
 
 # Share of a phrase's tune that may leave its line for the phrase to lie in another octave
 # (our judgement, no source)
@@ -145,6 +147,21 @@ class Search:
             missed += not known[pitches]
         return frozenset(stays) if missed <= STAYS_LOST * len(texture.struck) else frozenset()
 
+    @cached_property
+    def shapes_kept(self) -> int | None:
+        """The semitones that leave the shapes of the left hand as they are: where guitar music
+        is laid on an instrument whose strings stand to each other as the guitar's upper ones
+        do, octaves aside (a ukulele: a fourth up). None for any other."""
+        mine, guitar = self.tuning, INSTRUMENTS["guitar"]
+        up = mine[0] - guitar.open_midi[0]
+        alike = 4 <= len(mine) < guitar.strings and all(
+            (a - b - up) % 12 == 0 for a, b in zip(mine, guitar.open_midi, strict=False)
+        )
+        if not alike or not self.texture.one_players:
+            return None
+        there = Search(self.texture, Options(guitar, HANDS["medium"], Wishes()))
+        return up if there.stays else None
+
     def phrase_choices(self, semitones: int) -> list[list[int]]:
         """The octaves tried for the tune in every phrase: that of the piece wherever all of
         it is on the instrument and it lies well there; or else those as well that lose
@@ -210,6 +227,7 @@ class Search:
                     below if below in (0, 1) else 99,
                     s.strong and s.role == BASS,
                     wanted,
+                    s.rest and ceiling is not None,
                 )
             )
         return tuple(out)

@@ -48,7 +48,8 @@ class Sound:
     """One sound: ``notes`` are its stems, ``start`` and ``end`` in quarter lengths from the
     beginning, ``role`` one of ``ROLES``, ``ceiling`` the MIDI number of the tune it has to
     stay under as the source stands (None for the tune, and where the source itself is
-    above it), ``strong`` True at the beginning of a bar."""
+    above it), ``rest`` whether the tune is silent as it begins, ``strong`` True at the
+    beginning of a bar."""
 
     notes: tuple[Note, ...]
     bar: Bar
@@ -57,6 +58,7 @@ class Sound:
     role: str = OTHER
     ceiling: int | None = None
     strong: bool = False
+    rest: bool = False
 
     @property
     def midi(self) -> int:
@@ -134,12 +136,14 @@ def texture(piece: Piece, tune_part: int = 0, bass_part: int = 0) -> Texture:
         _bass(at, moments)
     _degrees(drafts)
     ceilings = _ceilings(drafts, moments)
+    sung = _sung(drafts, moments)
     sounds = tuple(
         Sound(
             tuple(d.notes), d.bar, d.start, d.end, d.role,
             None if d.role == TUNE
             else ceilings[d.start] if tune_part or d.midi <= ceilings[d.start] else None,
             d.start == piece.starts[d.bar.index],
+            d.start not in sung,
         )
         for d in drafts
     )  # fmt: skip
@@ -310,6 +314,19 @@ def _ceilings(drafts: list[_Draft], moments: list[Fraction]) -> dict[Fraction, i
         else:
             coming = tune[at] if here.start > time else tune[at + 1]
             out[time] = max(here.midi, coming.midi)
+    return out
+
+
+def _sung(drafts: list[_Draft], moments: list[Fraction]) -> set[Fraction]:
+    """The moments at which the tune sounds."""
+    tune = [d for d in drafts if d.role == TUNE]
+    out: set[Fraction] = set()
+    at, until = 0, Fraction(-1)
+    for time in moments:
+        while at < len(tune) and tune[at].start <= time:
+            until, at = max(until, tune[at].end), at + 1
+        if time < until:
+            out.add(time)
     return out
 
 

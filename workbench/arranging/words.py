@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from workbench.arranging.changes import (
     BEST,
+    COVERS,
     DOUBLED,
     DROPPED,
     GRIP,
@@ -63,6 +64,9 @@ def _note(change: Change) -> str:
     if change.kind == DROPPED:
         return say("{pitch} ({role}) is left out: {why}.", pitch=before, role=what,
                    why=_why_out(change))  # fmt: skip
+    if change.kind == SHORTENED and change.why == COVERS:
+        return say("{pitch} ({role}) ends after {length}: it would sound above the tune.",
+                   pitch=before, role=what, length=_quarters(Fraction(after)))  # fmt: skip
     if change.kind == SHORTENED:
         return say("{pitch} ({role}) ends after {length}: its string is needed.",
                    pitch=before, role=what, length=_quarters(Fraction(after)))  # fmt: skip
@@ -186,6 +190,8 @@ def key_reason(one: Candidate) -> str:
     )  # fmt: skip
     if one.level_share < 0.995:
         said.append(say("{share} of the grips suit the level", share=percent(one.level_share)))
+    if one.shapes:
+        said.append(say("the shapes are those of the guitar's upper strings"))
     said.append(_signature(one.fifths))
     words = "; ".join(said) + "."
     return words[:1].upper() + words[1:]

@@ -19,7 +19,7 @@ from workbench.commands.source import (
 from workbench.fingering.types import Fingering
 from workbench.teaching.lessons.edits import new_lesson
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.teaching.lessons.playing import playing_of
+from workbench.teaching.lessons.playing import fingered_on
 
 
 def lesson_of(options: argparse.Namespace, source: Asked) -> Lesson:
@@ -61,7 +61,7 @@ def fingering_of(lesson: Lesson) -> Fingering:
     """The lesson's fingering, solved around its pins."""
     from workbench.fingering.engine import solve
 
-    instrument, hand = playing_of(lesson)
+    instrument, hand = fingered_on(lesson)
     with Meter("Fingering") as meter:
         return solve(
             lesson.piece,

@@ -30,7 +30,7 @@ _NOT_FINGERED = frozenset(
     (
         *_BESIDE, "title", "student", "key", "transposition", "notes", "changes", "sections",
         "grade", "grade_level", "practice_minutes", "minutes_a_day", "techniques",
-        "script_edits", "plan_done", "corrected", "arranged", "top_fret", "strict", "wanted",
+        "script_edits", "plan_done", "corrected", "arranged", "strict", "wanted",
         "tune_part", "bass_part",
     )
 )  # fmt: skip

@@ -11,6 +11,7 @@ from functools import cache
 from pathlib import Path
 
 from workbench import fingering, instrument
+from workbench.arranging import ceiling
 from workbench.fingering.weights import RESOURCES
 from workbench.music import model, order, ringing
 
@@ -33,7 +34,7 @@ def engine_places() -> tuple[Path, ...]:
     """Folders and files that decide a fingering: engine, what it reads of music, weights."""
     packages = (fingering, instrument, order, ringing)
     code = [Path(str(package.__file__)).parent for package in packages]
-    return (*code, Path(model.__file__), RESOURCES / "weights")
+    return (*code, Path(model.__file__), Path(ceiling.__file__), RESOURCES / "weights")
 
 
 @cache

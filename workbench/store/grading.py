@@ -17,6 +17,7 @@ from workbench.store.shelf import Shelf
 from workbench.teaching.grading.features import piece_features
 from workbench.teaching.grading.grade import Grade, GradeModel, grade_piece, shown_grade
 from workbench.teaching.lessons.lesson import Lesson
+from workbench.teaching.lessons.playing import fingered_on
 
 if TYPE_CHECKING:
     from workbench.teaching.grading.calibrate import GradedPiece, Refit
@@ -91,8 +92,7 @@ def fingering_of(shelf: Shelf, lesson: Lesson) -> Fingering:
 
     made = solve(
         lesson.piece,
-        instrument(lesson.instrument, lesson.capo),
-        hand(lesson.hand),
+        *fingered_on(lesson),
         settings=lesson.settings,
         pins=lesson.pins,
     )

@@ -39,11 +39,13 @@ class Demand:
 @dataclass(frozen=True)
 class DemandTable:
     """All demands, what share of the judgement falls to the hardest ones, how many
-    those are, what syllabuses ask in words, and where it all comes from."""
+    those are, how many grades beyond that of the length they count, what syllabuses ask
+    in words, and where it all comes from."""
 
     demands: tuple[Demand, ...]
     share_of_hardest: float
     hardest: int
+    beyond_length: float
     syllabus: tuple[str, ...]
     about: str
 
@@ -84,6 +86,7 @@ def read_table(text: str) -> DemandTable:
         tuple(demands),
         float(data["share_of_hardest"]),
         int(data["hardest"]),
+        float(data["beyond_length"]),
         syllabus,
         data["about"],
     )

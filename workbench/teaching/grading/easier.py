@@ -11,6 +11,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from workbench.arranging.arrange import Arranged, arrange
+from workbench.arranging.ceiling import cut_off
 from workbench.arranging.changes import Change
 from workbench.arranging.decisions import Decisions
 from workbench.arranging.weights import STRICT, Strict, Wishes
@@ -64,7 +65,8 @@ def versions(
             if placed.transposition != first.transposition:
                 continue  # this low the tune does not lie in the key of the others
             placed = replace(placed, changes=(*_whole(first), *placed.changes))
-        fingering = solve(placed.piece, instrument, hand, settings=settings)
+        neck = cut_off(instrument, placed.piece, wishes.top_fret)
+        fingering = solve(placed.piece, neck, hand, settings=settings)
         grade = grade_piece(placed.piece, fingering, instrument, hand, model)
         out.append(LaidVersion(wishes, placed, fingering, grade))
     return tuple(sorted(out, key=lambda v: (v.grade.score, STRICT[::-1].index(v.wishes.strict))))

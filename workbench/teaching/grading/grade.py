@@ -44,6 +44,7 @@ IN_WORDS = {
 }
 SHIPPED = "as shipped"
 HARDEST = "hardest"  # name of the weight that the hardest demands share
+LENGTH = "length"  # id of the demand that tells how many different bars there are
 
 
 @dataclass(frozen=True)
@@ -111,10 +112,17 @@ def shipped_model() -> GradeModel:
 
 
 def parts_of_score(features: Sequence[Feature]) -> dict[str, float]:
-    """The levels the model weighs: one for each demand, and the mean of the hardest few."""
+    """The levels the model weighs: one for each demand, and the mean of the hardest few.
+
+    What is hard for a few bars only asks no staying power, so the hardest count no more than
+    some grades beyond the length of the piece, where that is known.
+    """
     levels = {f.demand.id: f.level for f in features}
     top = sorted(levels.values(), reverse=True)[: table().hardest]
-    levels[HARDEST] = sum(top) / len(top) if top else 0.0
+    hardest = sum(top) / len(top) if top else 0.0
+    if LENGTH in levels:
+        hardest = min(hardest, levels[LENGTH] + table().beyond_length)
+    levels[HARDEST] = hardest
     return levels
 
 

@@ -17,7 +17,7 @@ from workbench.language.speech import say
 from workbench.music.errors import BadInput
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.teaching.lessons.playing import playing_of
+from workbench.teaching.lessons.playing import fingered_on
 from workbench.ui.bench.jobs import Jobs, Progress
 from workbench.ui.bench.selecting import Selection
 from workbench.ui.bench.services import LessonSolver, Services
@@ -228,7 +228,7 @@ class Fingers(QObject):
         before, solver = self._solver_for, self._solver
         try:
             if solver is None or before is None or not _same_task(before, lesson):
-                solver = self._bench.services.solver(lesson, *playing_of(lesson), tell)
+                solver = self._bench.services.solver(lesson, *fingered_on(lesson), tell)
             solver.progress = tell
             answer = ask(solver)
         except BaseException:
@@ -241,14 +241,13 @@ class Fingers(QObject):
 def fingered_alike(one: Lesson, other: Lesson) -> bool:
     """Whether both lessons have the same fingering."""
     return one.piece is other.piece and (
-        (one.instrument, one.capo, one.hand, one.settings, one.pins)
-        == (other.instrument, other.capo, other.hand, other.settings, other.pins)
+        (one.instrument, one.capo, one.hand, one.settings, one.pins, one.top_fret)
+        == (other.instrument, other.capo, other.hand, other.settings, other.pins, other.top_fret)
     )
 
 
 def _same_task(one: Lesson, other: Lesson) -> bool:
     """Whether a solver made for one lesson serves the other, pins aside."""
     return one.piece is other.piece and (
-        (one.instrument, one.capo, one.hand, one.settings)
-        == (other.instrument, other.capo, other.hand, other.settings)
+        (*fingered_on(one), one.settings) == (*fingered_on(other), other.settings)
     )

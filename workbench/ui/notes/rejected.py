@@ -19,7 +19,7 @@ from workbench.fingering.types import FingeredBar, Pin
 from workbench.language.speech import say
 from workbench.music.bar_names import bar_name
 from workbench.teaching.lessons.lesson import RejectedNote
-from workbench.teaching.lessons.playing import playing_of
+from workbench.teaching.lessons.playing import fingered_on
 from workbench.teaching.lessons.rejected import Rejected, differing, fingered_otherwise
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.asking import Asking
@@ -194,7 +194,7 @@ class RejectedDialog(Asking):
         pins = (*(p for p in lesson.pins if p.note not in mine), *mine.values())
 
         def work(progress: object) -> object:
-            solver = session.services.solver(lesson, *playing_of(lesson), lambda a, b: None)
+            solver = session.services.solver(lesson, *fingered_on(lesson), lambda a, b: None)
             return solver.with_pins(pins)
 
         def done(found: object) -> None:

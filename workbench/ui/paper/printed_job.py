@@ -13,7 +13,7 @@ from workbench.handout.options import HandoutOptions
 from workbench.language.speech import say
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.teaching.lessons.playing import playing_of
+from workbench.teaching.lessons.playing import fingered_on, playing_of
 from workbench.ui.bench.services import Services, engraving_in_this_thread
 
 if TYPE_CHECKING:
@@ -127,7 +127,7 @@ def _lessons(job: Job) -> list[Prepared]:
         if name != lesson.id:
             lesson = job.shelf.load(name)
             kept = job.shelf.cached_fingering(lesson)
-            fingering = kept or job.services.solver(lesson, *playing_of(lesson)).with_pins(
+            fingering = kept or job.services.solver(lesson, *fingered_on(lesson)).with_pins(
                 lesson.pins
             )
         out.append(Prepared(lesson, fingering, extras_of(job.shelf, lesson, fingering)))

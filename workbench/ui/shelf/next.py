@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 
 from workbench.language.speech import count, say
 from workbench.teaching.lessons.lesson import Lesson
-from workbench.teaching.lessons.playing import playing_of
+from workbench.teaching.lessons.playing import fingered_on
 from workbench.teaching.techniques.news import Move, Pair, Suggestion, pairs, teach_next
 from workbench.ui.bench.findings import LANE, Findings
 from workbench.ui.bench.jobs import Progress
@@ -118,7 +118,7 @@ class ShelfNext(QWidget):
         lesson = shelf.load(max(rows, key=lambda row: (row.created, row.id)).id)
         fingering = shelf.cached_fingering(lesson)
         if fingering is None:
-            fingering = services.solver(lesson, *playing_of(lesson), None).solution()
+            fingering = services.solver(lesson, *fingered_on(lesson), None).solution()
             shelf.put_fingering(lesson, fingering)
         if finger_all:
             self._findings.look_again()
