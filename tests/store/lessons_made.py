@@ -106,8 +106,9 @@ _notes = st.builds(
     articulations=st.lists(any_text, max_size=2).map(tuple),
 )  # fmt: skip
 _bars = st.builds(
-    Bar, st.integers(0, 99), any_text, st.tuples(st.integers(1, 12), st.sampled_from([2, 4, 8])),
-    _quarters, st.lists(_notes, max_size=3).map(tuple),
+    Bar, index=st.integers(0, 99), number=any_text,
+    time_signature=st.tuples(st.integers(1, 12), st.sampled_from([2, 4, 8])),
+    length=_quarters, notes=st.lists(_notes, max_size=3).map(tuple),
     key=st.builds(Key, st.integers(-7, 7), st.sampled_from(["major", "minor"])),
     tempo=st.none() | st.floats(1, 400), endings=st.lists(st.integers(1, 4), max_size=2).map(tuple),
     chords=st.lists(st.builds(ChordName, _quarters, any_text), max_size=2).map(tuple),
