@@ -46,21 +46,32 @@ def test_the_first_sound_leaves_within_100_ms_of_the_key(bars):
     assert np.any(heard) and (behind + loud) / RATE < 0.100
 
 
-def test_what_stands_between_key_and_sound_is_little_work():
-    """Less than making eight of 64 bars takes, in the same run."""
-    made, bars = song(64), 64
-    bank = Bank(GUITAR)
-    plan = Programme(made, None, GUITAR, tuple(range(bars)), Manner(), bank=bank)
+def heard_first(made):
+    """Processor seconds from the key to the first sound, nothing of the piece made before."""
+    plan = Programme(made, None, GUITAR, tuple(range(64)), Manner(), bank=Bank(GUITAR))
     begun = time.thread_time()
     device = EventDevice()
     player = Player(lambda: device)
     player.play(plan)
     device.run_to(0.02)
-    first = time.thread_time() - begun
+    taken = time.thread_time() - begun
     player.close()
+    return taken
+
+
+def made_whole(made):
+    """Processor seconds that making the whole piece takes."""
     begun = time.thread_time()
     render(made, None, GUITAR)
-    whole = time.thread_time() - begun
+    return time.thread_time() - begun
+
+
+def test_what_stands_between_key_and_sound_is_little_work():
+    """Less than making eight of 64 bars takes, in the same run; the best of some tries each, so
+    that neither what is loaded the first time nor a neighbour's work counts."""
+    made = song(64)
+    first = min(heard_first(made) for _ in range(4))
+    whole = min(made_whole(made) for _ in range(2))
     print(f"\nkey to first sound: {first / whole:.3f} of the making of 64 bars")
     assert first < whole / 8
 
