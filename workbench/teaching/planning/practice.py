@@ -13,7 +13,7 @@ no source). People differ more than models do: read the range, not the figure.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from workbench.fingering.types import Fingering
@@ -186,20 +186,7 @@ def practice_time(
 
     likely = estimate(EXPONENT)
     low, high = estimate(EXPONENT_QUICK).minutes, estimate(EXPONENT_SLOW).minutes
-    return PracticeTime(
-        bars=likely.bars,
-        joins=likely.joins,
-        reviews=likely.reviews,
-        review_minutes=likely.review_minutes,
-        runs=likely.runs,
-        minutes=likely.minutes,
-        low=low,
-        high=high,
-        student=level,
-        exponent=EXPONENT,
-        first=first,
-        order=played,
-    )
+    return replace(likely, low=low, high=high)
 
 
 def _estimate(
