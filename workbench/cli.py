@@ -86,6 +86,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 def run_verb(words: Sequence[str]) -> int:
     """Parse, run the verb with stdout kept clean, then show its result."""
+    if any("\0" in word for word in words):
+        raise BadInput(
+            "A word of the command holds a zero character, which no name has; type it anew."
+        )
     options = build_parser(words).parse_args(words)
     if not options.verb:
         raise BadInput(

@@ -1642,6 +1642,11 @@
         <translation>A bis G</translation>
     </message>
     <message>
+        <location filename="../../workbench/cli.py"/>
+        <source>A word of the command holds a zero character, which no name has; type it anew.</source>
+        <translation>Ein Wort des Befehls enthält ein Nullzeichen, das kein Name hat; gib es neu ein.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/arranging/view.py"/>
         <source>A&amp;ccept</source>
         <translation>&amp;Gutheißen</translation>

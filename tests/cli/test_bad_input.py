@@ -225,6 +225,7 @@ def test_twelve_voices_are_thinned_with_reasons(call, tmp_path):
         (["finger", "demo", "--alternatives", "-1"], "-1"),
         (["read", "demo:99"], "demo:1"),
         (["read", "demo", "--parts", "one"], "one"),
+        (["archive", "\0"], "zero character"),
         (["shape", "2,0,1"], "4 strings"),
         (["shape", "2,0,1,z"], "z"),
         (["shape", "2,0,1,99"], "99"),

@@ -12,6 +12,7 @@ from workbench.music.model import Key
 from workbench.music.order.form import playing_order
 from workbench.music.reading.score import read_score
 from workbench.music.telling.warnings import warnings
+from workbench.music.writing.score import musicxml_bytes
 
 WHOLE = make.note("C", 48, "whole")
 
@@ -60,6 +61,15 @@ def test_tuplets_and_grace_notes(read):
     assert [(n.onset, n.duration, n.tuplet) for n in rest] == [
         (0, third, (3, 2)), (third, third, (3, 2)), (2 * third, third, (3, 2)), (1, 3, None),
     ]  # fmt: skip
+
+
+def test_a_tuplet_of_no_notes_tells_nothing(read):
+    none = (
+        "<time-modification><actual-notes>3</actual-notes>"
+        "<normal-notes>0</normal-notes></time-modification>"
+    )
+    piece = read(make.score(make.note("D", 48, "whole", extra=none)))
+    assert all(n.tuplet is None for n in piece.notes) and musicxml_bytes(piece)
 
 
 def test_repeats_endings_and_da_capo(read):

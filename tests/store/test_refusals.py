@@ -337,6 +337,33 @@ def test_damaged_content_of_one_lesson_does_not_take_the_others_along(kept, dama
         assert len(shelf.lessons()) == 2
 
 
+@pytest.mark.parametrize(
+    "damage",
+    [
+        ("lesson_search", "unicode61", "unicode99", "SELECT 1"),
+        ("lessons", "", "", "UPDATE lessons SET updated = 7"),
+        ("pieces", "NOT NULL", "", "UPDATE pieces SET id = NULL"),
+    ],
+)
+def test_what_was_written_over_is_one_sentence_wherever_it_is_met(kept, damage):
+    """The index of words, a date that is none, a piece without its number."""
+    table, was, now, then = damage
+    with closing(sqlite3.connect(kept)) as other:
+        other.execute("PRAGMA writable_schema = ON")
+        told = "UPDATE sqlite_master SET sql = replace(sql, ?, ?) WHERE name = ?"
+        if was:
+            other.execute(told, (was, now, table))
+        other.commit()
+    with closing(sqlite3.connect(kept)) as other:
+        other.execute(then)
+        other.commit()
+    with pytest.raises(BadInput, match="damaged") as caught, Shelf(kept) as shelf:
+        shelf.lessons("Boat")
+        shelf.lessons()
+        shelf.pieces()
+    sentence(caught)
+
+
 def test_a_damaged_fingering_is_solved_again(shelf):
     shelf.put_fingering(lesson(), fingering())
     with shelf.engine.begin() as connection:

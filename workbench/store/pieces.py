@@ -14,6 +14,7 @@ from workbench.music.errors import BadInput
 from workbench.music.model import Piece
 from workbench.store.base import Store, aware
 from workbench.store.documents import clean, fingerprint, fold
+from workbench.store.refusals import DamagedRow
 from workbench.store.rows import PieceRow
 from workbench.store.schema import NAME, LessonRecord, PieceRecord
 from workbench.store.scores import Scores
@@ -26,6 +27,9 @@ _LESSONS = (
 
 
 def _rows(session: Session, query: Any) -> tuple[PieceRow, ...]:
+    found = session.execute(query).all()
+    if any(piece is None for piece, _ in found):
+        raise DamagedRow("a piece without a number")
     return tuple(
         PieceRow(
             id=piece.id,
@@ -38,7 +42,7 @@ def _rows(session: Session, query: Any) -> tuple[PieceRow, ...]:
             lessons=count,
             fingerprint=piece.fingerprint,
         )
-        for piece, count in session.execute(query)
+        for piece, count in found
     )
 
 

@@ -74,8 +74,17 @@ _SERVER = (
 )
 
 
-#: What SQLite says of a file whose header or schema was written over.
-_FOREIGN = ("unsupported file format", "malformed", "no such table", "no such column")
+#: What SQLite says of a file whose header or schema was written over; the last four of its
+#: index of words and its references.
+_FOREIGN = (
+    "unsupported file format", "malformed", "no such table", "no such column", "tokenize",
+    "vtable constructor failed", "foreign key mismatch", "SQL logic error",
+)  # fmt: skip
+_DATES = (ValueError, TypeError)  # what reading a date says of something else
+
+
+class DamagedRow(Exception):
+    """A row that nothing of ours can have written."""
 
 
 def _of_server(orig: object) -> str | None:
@@ -120,10 +129,10 @@ def plain_words(place: str) -> Iterator[None]:
         if said is None:
             raise
         raise StoreRefused(said) from fault
-    except (UnicodeDecodeError, OverflowError) as fault:
+    except (UnicodeDecodeError, OverflowError, DamagedRow) as fault:
         # Bytes that are no text in a column of texts: the file has been written over.
         raise BadInput(_SENTENCES[sqlite3.SQLITE_CORRUPT], place=place) from fault
-    except ValueError as fault:
+    except _DATES as fault:
         if isinstance(fault, BadInput) or "isoformat" not in str(fault):
             raise
         raise BadInput(_SENTENCES[sqlite3.SQLITE_CORRUPT], place=place) from fault

@@ -166,7 +166,8 @@ def _raw(element: Any, member: Any, raw: RawNote, slurs: Slurs) -> None:
     for tuplet in element.duration.tuplets:
         actual *= tuplet.numberNotesActual
         normal *= tuplet.numberNotesNormal
-    raw.tuplet = (actual, normal) if actual != normal else None
+    told = actual != normal and actual > 0 and normal > 0  # "0 in the time of 4" tells nothing
+    raw.tuplet = (actual, normal) if told else None
     raw.slur_starts = slurs.starts.get(id(element), frozenset())
     raw.slur_stops = slurs.stops.get(id(element), frozenset())
     names = [type(m).__name__ for m in (*element.articulations, *element.expressions)]
