@@ -71,9 +71,12 @@ def complaints(
         if n.id not in grace:
             moments.setdefault(start[n.id], []).append(n)
     for time, begun in sorted(moments.items()):
+        anew = {(n.string, n.midi) for n in begun}  # whoever strikes a sound again holds it
         going_on = [
-            n for n in played if n.id not in grace and start[n.id] < time < start[n.id] + n.held
-        ]
+            n for n in played
+            if n.id not in grace and start[n.id] < time < start[n.id] + n.held
+            and (n.string, n.midi) not in anew
+        ]  # fmt: skip
         out += _together([*begun, *going_on], on, hand)
         out += _right(begun, asked)
     return out
