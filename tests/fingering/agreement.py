@@ -95,8 +95,10 @@ def printed(piece: Piece, study: str) -> tuple[WrittenFingers, ...]:
         for n in bar.notes:
             if not n.grace:
                 at.setdefault((bar.index, n.onset, n.midi), n.id)
+    places = {note: place for place, note in at.items()}
+    prints = {(*places[w.note], w.left) for w in piece.written if w.note in places}
     out = []
-    for *place, left, string in laid_rows(study, set(at)):
+    for *place, left, string in laid_rows(study, set(at), prints):
         note = at.get(tuple(place))
         if note is not None:
             out.append(

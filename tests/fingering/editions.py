@@ -45,21 +45,23 @@ def file_prints(path):
     return found
 
 
-def laid_rows(name, places):
+def laid_rows(name, places, prints=frozenset()):
     """The edition's marks as (bar, onset, MIDI number, finger, string), laid on ``places``, the
     (bar, onset, MIDI number) that begin in the score. Pickups and bars after one count their
     onsets in the list from another beginning: the shift at which most of a bar's rows stand on
-    a note is theirs."""
+    a note, those that the score prints there too (``prints``: place and finger) counted more,
+    is theirs."""
     rows = json.loads((STUDIES / f"{name}.json").read_text(encoding="utf-8"))["notes"]
     out = []
     for bar in sorted({row[0] for row in rows}):
         mine = [(Fraction(onset), *rest) for at, onset, *rest in rows if at == bar]
-        here = [(onset, midi) for at, onset, midi in places if at == bar]
+        here = {(onset, midi) for at, onset, midi in places if at == bar}
+        told = {(onset, midi, left) for at, onset, midi, left in prints if at == bar}
         shifts = {0} | {at - row[0] for row in mine for at, midi in here if midi == row[1]}
-        known = set(here)
 
-        def worth(shift, mine=mine, known=known):
-            return sum((row[0] + shift, row[1]) in known for row in mine), -abs(shift)
+        def worth(shift, mine=mine, here=here, told=told):
+            moved = [(row[0] + shift, *row[1:3]) for row in mine]
+            return sum((x[:2] in here) + 2 * (x in told) for x in moved), -abs(shift)
 
         best = max(shifts, key=worth)
         out += [(bar, onset + best, *rest) for onset, *rest in mine]
@@ -68,16 +70,12 @@ def laid_rows(name, places):
 
 def printed_rows(name):
     """The edition's marks, where the score file prints them: (bar, onset, MIDI, finger, string)."""
+    rows = json.loads((STUDIES / f"{name}.json").read_text(encoding="utf-8"))["notes"]
     here = file_prints(STUDIES / f"{name}.mxl")
-    for bar, onset, midi, left, string in laid_rows(name, begins(placed(name))):
-        place = (bar, onset, midi)
+    for bar, onset, midi, left, string in rows:
+        place = (bar, Fraction(onset), midi)
         if left is None or left in here.get(place, ()):
             yield (*place, left if left is None or left <= 4 else None, string)
-
-
-def begins(piece):
-    """(bar, onset, MIDI number) of every note of a piece, grace notes left out."""
-    return {(bar.index, n.onset, n.midi) for bar in piece.bars for n in bar.notes if not n.grace}
 
 
 @cache
