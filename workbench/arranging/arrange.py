@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from workbench.arranging.changes import BEST, KEY, WHOLE, Change, ChangeKind
 from workbench.arranging.decisions import Decisions, voiced
-from workbench.arranging.laying import EVERYTHING, KeptShares, kept_shares, laid_piece, needed_cuts
+from workbench.arranging.laying import EVERYTHING, KeptShares, at_length, kept_shares, laid_piece
 from workbench.arranging.options import Options
 from workbench.arranging.parts import led
 from workbench.arranging.search import QUICK, THOROUGH, Laid, Search
@@ -117,8 +117,7 @@ def arrange(
     if laid is None:
         laid = search.lay(move, THOROUGH)
     assert laid is not None
-    stays = not move and bool(search.stays)
-    laid = replace(laid, cuts=needed_cuts(sounds, laid, options, move, stays))
+    laid = at_length(search, laid, move)
     shift = shift_to_key(piece.key, target, move) if key is not None else shift_by(piece.key, move)
     moved = transposed(piece, shift)
     if key is None and transpose is None and move:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
+from fractions import Fraction
 
 from workbench.instrument.model import Instrument
 from workbench.music.model import Piece
@@ -45,11 +46,13 @@ def cut_off(
         fret = midi[note] - instrument.open_midi[string - 1]
         if top < fret <= most:
             top = fret
-    for pitches in {
-        frozenset(n.midi for n in bar.notes if (n.onset, n.grace) == at)
-        for bar in piece.bars
-        for at in {(n.onset, n.grace) for n in bar.notes}
-    }:
+    chords: set[frozenset[int]] = set()
+    for bar in piece.bars:
+        struck: dict[tuple[Fraction, bool], set[int]] = {}
+        for n in bar.notes:
+            struck.setdefault((n.onset, n.grace), set()).add(n.midi)
+        chords |= {frozenset(pitches) for pitches in struck.values()}
+    for pitches in chords:
         top = _needed(instrument, sorted(pitches), top, most)
     return instrument if top >= most else replace(instrument, frets=instrument.capo + top)
 

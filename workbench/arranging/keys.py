@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 
 from workbench.arranging.arrange import key_cost, moves
 from workbench.arranging.ceiling import cut_off
-from workbench.arranging.laying import laid_piece, needed_cuts
+from workbench.arranging.laying import at_length, laid_piece
 from workbench.arranging.options import Options
 from workbench.arranging.parts import led
 from workbench.arranging.search import QUICK, Laid, Search
@@ -109,8 +109,8 @@ def candidate_keys(
     for at, move in enumerate(tried):
         laid = search.lay(move, QUICK)
         assert laid is not None
-        kept[move] = laid
-        found[move] = _candidate(piece, search, laid, move, level)
+        kept[move] = at_length(search, laid, move)
+        found[move] = _candidate(piece, search, kept[move], move, level)
         if growing is not None:
             growing(ranked())
         if progress is not None:
@@ -135,7 +135,6 @@ def candidate_keys(
 def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: Level) -> Candidate:
     sounds = search.texture
     count_ = max(1, len(sounds.sounds))
-    laid = _cut(search, laid, move)
     tune = _altered(sounds, laid)
     places = [p for p in laid.places if p is not None]
     shift = shift_by(piece.key, move)
@@ -165,13 +164,6 @@ def _candidate(piece: Piece, search: Search, laid: Laid, move: int, level: Level
         key.fifths,
         search.shapes_kept == move,
     )  # fmt: skip
-
-
-def _cut(search: Search, laid: Laid, move: int) -> Laid:
-    """The arrangement with the lengths that it comes to have."""
-    as_written = not move and bool(search.stays)
-    cuts = needed_cuts(search.texture, laid, search.options, move, as_written)
-    return replace(laid, cuts=cuts)
 
 
 def _altered(sounds: Texture, laid: Laid) -> int:
@@ -220,7 +212,6 @@ def _fingered(
 ) -> Candidate:
     """A candidate with the engine's word: the effort of a note, and what no hand reaches."""
     shift = shift_by(piece.key, one.transposition)
-    laid = _cut(search, laid, one.transposition)
     done, _ = laid_piece(transposed(piece, shift), search.texture, laid, search.options, shift)
     part = excerpt(done)
     neck = cut_off(search.options.instrument, part, search.options.wishes.top_fret)

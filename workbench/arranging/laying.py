@@ -26,7 +26,7 @@ from workbench.arranging.changes import (
 )
 from workbench.arranging.decisions import FREE, Decisions
 from workbench.arranging.options import Options
-from workbench.arranging.search import Laid
+from workbench.arranging.search import Laid, Search
 from workbench.arranging.shapes import Places
 from workbench.arranging.sounds import BASS, TUNE, Sound, Texture
 from workbench.arranging.transpose import Shift, move_octaves
@@ -48,8 +48,15 @@ class KeptShares:
 EVERYTHING = KeptShares()
 
 
-def needed_cuts(
-    sounds: Texture, laid: Laid, options: Options, semitones: int, as_written: bool = False
+def at_length(search: Search, laid: Laid, semitones: int) -> Laid:
+    """The arrangement with the lengths that its sounds come to have."""
+    as_written = not semitones and bool(search.stays)
+    cuts = _needed_cuts(search.texture, laid, search.options, semitones, as_written)
+    return replace(laid, cuts=cuts)
+
+
+def _needed_cuts(
+    sounds: Texture, laid: Laid, options: Options, semitones: int, as_written: bool
 ) -> tuple[int | None, ...]:
     """The moments at which sounds have to end for want of a string or of a hand, or for the tune
     to stay on top. The written lengths stay, the tune's before others, as long as every sound

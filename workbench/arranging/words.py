@@ -23,7 +23,7 @@ from workbench.arranging.changes import (
     tally,
 )
 from workbench.arranging.sounds import TUNE
-from workbench.language.names import key_words, percent, pitch_words
+from workbench.language.names import as_first_word, key_words, percent, pitch_words
 from workbench.language.numbers import in_words
 from workbench.language.speech import count, mark, say
 from workbench.music.beats import beat_in_digits
@@ -154,7 +154,7 @@ def counted(changes: tuple[Change, ...]) -> str:
     if n["tune"]:
         words += "; " + count(n["tune"], "{n} note of the tune had to change",
                               "{n} notes of the tune had to change")  # fmt: skip
-    return words[:1].upper() + words[1:] + "."
+    return as_first_word(words) + "."
 
 
 def _quarters(length: Fraction) -> str:
@@ -194,7 +194,7 @@ def key_reason(one: Candidate) -> str:
         said.append(say("the shapes are those of the guitar's upper strings"))
     said.append(_signature(one.fifths))
     words = "; ".join(said) + "."
-    return words[:1].upper() + words[1:]
+    return as_first_word(words)
 
 
 def _signature(fifths: int) -> str:

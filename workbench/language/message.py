@@ -10,7 +10,15 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
-from workbench.language.names import chord_words, decimal, key_words, ordinal, pitch_words, plain
+from workbench.language.names import (
+    as_first_word,
+    chord_words,
+    decimal,
+    key_words,
+    ordinal,
+    pitch_words,
+    plain,
+)
 from workbench.language.speech import mark as mark
 from workbench.language.speech import say
 
@@ -112,8 +120,7 @@ class Opening(Unsaid):
     words: Text
 
     def __str__(self) -> str:
-        text = str(self.words)
-        return text[:1].upper() + text[1:]
+        return as_first_word(self.words)
 
     def __bool__(self) -> bool:
         return bool(self.words)

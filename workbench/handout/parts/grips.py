@@ -9,7 +9,7 @@ from fractions import Fraction
 from workbench.fingering.shapes.chordname import COMMON, name_chord
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
 from workbench.instrument.model import Instrument
-from workbench.language.names import chord_words
+from workbench.language.names import as_first_word, chord_words
 from workbench.language.speech import say
 from workbench.music.beats import beat_at, beat_figure
 from workbench.music.model import Bar, Piece
@@ -122,7 +122,7 @@ def _grip_at(
         "bar {bar}, beat {beat}", bar=bar.number, beat=beat_figure(beat_at(bar, onset), " + ")
     )
     return GripDiagram(
-        title or f"{where[:1].upper()}{where[1:]}",
+        title or as_first_word(where),
         where if title else "",
         tuple(frets),
         tuple(fingers),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from workbench.fingering.types import Fingering
-from workbench.language.names import plain
+from workbench.language.names import as_first_word, plain
 from workbench.language.speech import count, say
 
 
@@ -33,7 +33,7 @@ def price(before: Fingering, after: Fingering) -> str:
         return say("As easy as before, nothing cut.")
     words = parts[0] if len(parts) == 1 else say("{cut} and {effort}", cut=parts[0],
                                                  effort=parts[1])  # fmt: skip
-    return f"{words[:1].upper()}{words[1:]}."
+    return f"{as_first_word(words)}."
 
 
 def _parts(before: Fingering, after: Fingering) -> list[str]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from workbench.fingering.telling.words import words as told
+from workbench.language.names import as_first_word
 from workbench.language.speech import say
 
 if TYPE_CHECKING:
@@ -29,7 +30,7 @@ def moment_words(session: Session) -> tuple[str, str]:
 
         why = told(note.cut_reason or note.impossible)
         said = spoken(note)
-        words = f"{said[:1].upper()}{said[1:]}. {why}"
+        words = f"{as_first_word(said)}. {why}"
     else:
         words = say("Click a note to move it.")
     return heading, " ".join(words.split())

@@ -6,6 +6,7 @@ from workbench.fingering.telling.words import quarters, spoken_place
 from workbench.fingering.telling.words import words as told
 from workbench.fingering.types import FingeredNote
 from workbench.handout.parts.words import pretty_pitch
+from workbench.language.names import as_first_word
 from workbench.language.speech import say
 from workbench.music.edits.lengths import length_of
 from workbench.music.model import Note
@@ -35,7 +36,7 @@ def note_tip(note: Note, hands: FingeredNote | None, voice: int = 0) -> str:
     lines = [say("{name}, voice {voice}", name=name, voice=voice) if voice else name]
     if hands is not None:
         place = spoken_place(hands)
-        lines.append(place[:1].upper() + place[1:])
+        lines.append(as_first_word(place))
     if note.grace:
         lines.append(say("Grace note"))
         return "\n".join(lines)

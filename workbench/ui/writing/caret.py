@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from workbench.instrument.model import Instrument
-from workbench.language.names import pitch_words
+from workbench.language.names import as_first_word, pitch_words
 from workbench.language.speech import mark, say
 from workbench.music.bar_names import the_bar
 from workbench.music.beats import beat_at, beat_figure
@@ -103,7 +103,7 @@ class Caret:
             "{bar}, beat {beat}, voice {voice}",
             bar=the_bar(bar.number), beat=beat, voice=self.voice,
         )  # fmt: skip
-        return place[:1].upper() + place[1:]
+        return as_first_word(place)
 
     def place_words(self, piece: Piece) -> str:
         """The line it stands on: ``G4``, or ``string 3``."""

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from workbench.arranging.decisions import decisions
 from workbench.instrument.table import hand as find_hand
+from workbench.language.names import as_first_word
 from workbench.language.speech import count, say
 from workbench.music.model import Piece
 from workbench.store.grading import studio_model
@@ -121,7 +122,7 @@ class EasierDialog(QDialog):
                 strict=say(one.wishes.strict), fret=one.wishes.top_fret, grade=one.grade.words,
                 notes=count(notes, "{n} note", "{n} notes"),
             )  # fmt: skip
-            self.list.addItem(QListWidgetItem(words[:1].upper() + words[1:]))
+            self.list.addItem(QListWidgetItem(as_first_word(words)))
         self._aim()
         self.listed.emit()
 

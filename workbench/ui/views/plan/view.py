@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from workbench.engraving.charts.kit import Chart
 from workbench.fingering.types import Fingering
+from workbench.language.names import as_first_word
 from workbench.language.speech import say
 from workbench.store.setting_names import PLANNED_WITH
 from workbench.teaching.lessons import edits
@@ -245,7 +246,7 @@ class PlanView(ChartPage):
         self._filling = False
         self.table.show_plan(plan)
         words = say("{time} in all", time=time.words)
-        self.total.setText(words[:1].upper() + words[1:])
+        self.total.setText(as_first_word(words))
         self.total.setAccessibleName(self.total.text())
         left = say("Everything is done.")
         if plan.days:
