@@ -18,6 +18,8 @@ import libraries
 import machine
 
 BENCHMARKS = "tests/benchmarks"
+#: Seconds after which a test counts as hung: far above the slowest, on a slow machine too.
+HUNG, HUNG_FULL = 900, 10800
 #: Where one of these is there, a test starts the program as a desktop does, in a window.
 DISPLAY_SERVERS = ("Xvfb", "Xorg", "X", "Xwayland")
 
@@ -37,15 +39,19 @@ def steps(full=False):
     """The checks in order: (name, arguments after the environment's ``python -m``)."""
     which = ["-m", "slow or not slow"] if full else []
     quick = ["--benchmark-max-time=0.5", "--benchmark-min-rounds=3", "--benchmark-columns=median"]
-    shared = ["-q", "--no-header", "--durations=10"]
-    tests = ["pytest", *shared, "-n", str(workers()), "--dist", "loadfile"]
+    # A run always ends: a hung test shows where it stands and stops its process, and a process
+    # that died is not begun anew, for that can leave the others waiting for good.
+    ending = ["-o", f"faulthandler_timeout={HUNG_FULL if full else HUNG}"]
+    ending += ["-o", "faulthandler_exit_on_timeout=true"]
+    several = ["-n", str(workers()), "--dist", "loadfile", "--max-worker-restart=0"]
+    tests = ["pytest", "-q", "--no-header", "--durations=10", *ending, *several]
     return [
         ("lint", ["ruff", "check", "."]),
         ("types", ["mypy"]),
         ("layers", ["importlinter.cli"]),
         ("dead code", ["vulture"]),
         # Timed by themselves, one after another: a ratio needs quiet neighbours.
-        ("benchmarks", ["pytest", "-q", "--no-header", *quick, *which, BENCHMARKS]),
+        ("benchmarks", ["pytest", "-q", "--no-header", *ending, *quick, *which, BENCHMARKS]),
         ("tests", [*tests, *which, "--ignore", BENCHMARKS, "tests"]),
     ]
 

@@ -213,3 +213,25 @@ def test_the_package_has_the_name_that_this_system_knows():
     known = lambda command, **_: 0 if command[-1] == "libasound2t64" else 100  # noqa: E731
     assert libraries.debian_name("libasound2", known) == "libasound2t64"
     assert libraries.debian_name("libasound2", lambda *_, **__: 100) == "libasound2"
+
+
+FALLS = {
+    "crashes": "import ctypes\ndef test_it():\n    ctypes.string_at(0)\n",
+    "hangs": "import time\ndef test_it():\n    time.sleep(600)\n",
+}
+
+
+@pytest.mark.parametrize("fall", FALLS)
+def test_the_tests_come_to_an_end_where_one_brings_its_process_down(tmp_path, monkeypatch, fall):
+    monkeypatch.setattr(check, "HUNG", 5)
+    monkeypatch.setattr(check, "workers", lambda: 2)
+    for name in ("one", "two", "three"):
+        (tmp_path / f"test_{name}.py").write_text("def test_it():\n    pass\n" * 3)
+    (tmp_path / "test_fall.py").write_text(FALLS[fall])
+    words = next(words for name, words in check.steps() if name == "tests")
+    words = [word for word in words if word != "tests"]
+    ended = subprocess.run(
+        [sys.executable, "-m", *words], cwd=tmp_path, capture_output=True, text=True, timeout=300
+    )
+    assert ended.returncode == 1
+    assert "crashed while running 'test_fall.py::test_it'" in ended.stdout

@@ -108,3 +108,88 @@ def test_an_answer_to_what_was_closed_meanwhile_is_nobodys(qtbot, jobs):
     go.set()
     qtbot.waitUntil(lambda: jobs.idle)
     assert heard == [2]
+
+
+def test_a_result_is_shown_while_it_grows_until_nobody_wants_it(qtbot, jobs):
+    grown, got = [], []
+    told = threading.Event()
+    gate = threading.Event()
+
+    def growing_work(progress):
+        for number in range(3):
+            progress.so_far(number)
+        told.set()
+        gate.wait(5)
+        progress.so_far("late")
+
+    jobs.start("keys", "", growing_work, got.append, growing=grown.append)
+    qtbot.waitUntil(lambda: grown == [0, 1, 2])
+    assert told.is_set()
+    jobs.cancel("keys")
+    gate.set()
+    qtbot.waitUntil(lambda: jobs.idle)
+    jobs._lanes["work"].waitForDone(5000)
+    qtbot.wait(20)
+    assert (grown, got) == ([0, 1, 2], [])
+
+
+def test_what_a_closed_dialog_waited_for_is_dropped_while_it_grows(qtbot, jobs):
+    class Dialog(QObject):
+        def take(self, value):
+            seen.append(value)
+
+    seen, ended = [], []
+    closed = threading.Event()
+
+    def growing_work(progress):
+        number = 0
+        while not closed.is_set():
+            progress.so_far(number)
+            number += 1
+        progress.so_far("after")
+        return "done"
+
+    dialog = Dialog()
+    jobs.start("keys", "", growing_work, ended.append, growing=dialog.take)
+    qtbot.waitUntil(lambda: len(seen) > 20)
+    delete(dialog)
+    closed.set()
+    qtbot.waitUntil(lambda: ended == ["done"])
+    assert "after" not in seen
+
+
+def test_what_work_knows_of_a_window_is_let_go_of_in_the_windows_own_thread(qtbot, jobs):
+    class Known:
+        def __del__(self):
+            threads.append(threading.current_thread())
+
+    threads = []
+
+    def work_of(known):
+        return lambda _: id(known)
+
+    for _ in range(20):
+        jobs.start("x", "", work_of(Known()), lambda _: None, lane="one")
+        qtbot.waitUntil(lambda: jobs.idle)
+    jobs._lanes["one"].waitForDone(5000)
+    assert threads and set(threads) == {threading.main_thread()}
+
+
+def test_work_that_will_not_end_outlives_its_window(qtbot, monkeypatch):
+    monkeypatch.setattr("workbench.ui.bench.jobs.PATIENCE", 20)
+    parent, gate, got = QObject(), threading.Event(), []
+    jobs = Jobs(parent)
+    begun = threading.Event()
+
+    def deaf(_progress):
+        begun.set()
+        gate.wait(5)
+
+    jobs.start("x", "", deaf, got.append)
+    assert begun.wait(5)
+    jobs.stop()
+    delete(parent)
+    gate.set()
+    assert jobs._lanes["work"].waitForDone(5000)
+    qtbot.wait(20)
+    assert (got, jobs.idle) == ([], True)

@@ -16,6 +16,11 @@ from workbench.music.errors import BadInput
 Progress = Callable[[float], None]
 T = TypeVar("T")
 
+#: Work that did not end when its window closed: kept whole until the process ends, for a
+#: thread must not tell anything to an object that is gone.
+_lingering: list[Jobs] = []
+PATIENCE = 10_000  # milliseconds that a closing window waits for a lane to be quiet
+
 
 class Cancelled(Exception):
     """The work was called off; nobody waits for its result."""
@@ -30,6 +35,41 @@ class Ticket:
     label: str
 
 
+class Teller:
+    """What work tells while it runs, always to ``Jobs`` and never to a window itself: a window
+    can go while the thread speaks, and Qt does not survive that.
+
+    ``teller(share)`` tells the share done, ``teller.so_far(value)`` a result as far as it
+    is. Both raise Cancelled where nobody waits any more. Safe from any thread.
+    """
+
+    def __init__(self, jobs: Jobs, ticket: Ticket) -> None:
+        self._jobs, self._ticket = jobs, ticket
+
+    def __call__(self, share: float) -> None:
+        self._ask()
+        self._jobs._progressed.emit(self._ticket, float(share))
+
+    def so_far(self, value: object) -> None:
+        self._ask()
+        self._jobs._grown.emit(self._ticket, value)
+
+    def _ask(self) -> None:
+        if not self._jobs.current(self._ticket):
+            raise Cancelled
+
+
+@dataclass(frozen=True)
+class _Waiting:
+    """Who waits for a work. The work itself is held too: what it knows of a window must not
+    be let go of last by its own thread."""
+
+    work: Callable[[Teller], Any]
+    done: Callable[[Any], None]
+    wrong: Callable[[str], None]
+    growing: Callable[[Any], None] | None
+
+
 def _gone(answer: object) -> bool:
     """Whether what waits for an answer was closed meanwhile, such as a dialog's list."""
     owner = getattr(answer, "__self__", None)
@@ -37,30 +77,24 @@ def _gone(answer: object) -> bool:
 
 
 class _Task(QRunnable):
-    def __init__(self, jobs: Jobs, ticket: Ticket, work: Callable[[Progress], object]) -> None:
+    def __init__(self, jobs: Jobs, ticket: Ticket, work: Callable[[Teller], object]) -> None:
         super().__init__()
-        self._jobs, self._ticket, self._work = jobs, ticket, work
+        self._jobs, self._ticket = jobs, ticket
+        self._work: Callable[[Teller], object] | None = work
         self.setAutoDelete(True)
 
     def run(self) -> None:
-        jobs, ticket = self._jobs, self._ticket
-
-        def progress(share: float) -> None:
-            if not jobs.current(ticket):
-                raise Cancelled
-            jobs._progressed.emit(ticket, float(share))
-
         result: object = None
         fault: BaseException | None = None
         try:
-            if not jobs.current(ticket):
+            if self._work is None or not self._jobs.current(self._ticket):
                 raise Cancelled
-            result = self._work(progress)
+            result = self._work(Teller(self._jobs, self._ticket))
         except BaseException as error:
             fault = error
-        # The window, and the signal with it, may be gone by now: nobody to tell.
-        with contextlib.suppress(RuntimeError):
-            jobs._finished.emit(ticket, result, fault)
+        self._work = None
+        with contextlib.suppress(RuntimeError):  # the program itself may be ending
+            self._jobs._finished.emit(self._ticket, result, fault)
 
 
 class Jobs(QObject):
@@ -74,6 +108,7 @@ class Jobs(QObject):
     failed = Signal(str)
     fault = Signal(object)  # a fault of ours, as the exception
     _progressed = Signal(object, float)
+    _grown = Signal(object, object)
     _finished = Signal(object, object, object)
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -81,23 +116,26 @@ class Jobs(QObject):
         self._lanes: dict[str, QThreadPool] = {}
         self._lock = threading.Lock()
         self._newest: dict[str, int] = {}
-        self._waiting: dict[Ticket, tuple[Callable[[Any], None], Callable[[str], None]]] = {}
+        self._waiting: dict[Ticket, _Waiting] = {}
         self._progressed.connect(self._on_progress, Qt.ConnectionType.QueuedConnection)
+        self._grown.connect(self._on_grown, Qt.ConnectionType.QueuedConnection)
         self._finished.connect(self._on_finished, Qt.ConnectionType.QueuedConnection)
 
     def start(
         self,
         kind: str,
         label: str,
-        work: Callable[[Progress], T],
+        work: Callable[[Teller], T],
         done: Callable[[T], None],
         *,
         lane: str = "work",
         wrong: Callable[[str], None] | None = None,
+        growing: Callable[[Any], None] | None = None,
     ) -> Ticket:
         """Run ``work(progress)`` in the background, then ``done(result)`` here.
 
-        ``wrong`` takes the sentence of a BadInput; without it ``failed`` does.
+        ``wrong`` takes the sentence of a BadInput; without it ``failed`` does. ``growing``
+        takes, here too, what the work tells by ``so_far``.
 
         Whatever of the same kind is still under way is called off. Work in one
         lane runs in the order it was started.
@@ -106,7 +144,7 @@ class Jobs(QObject):
             generation = self._newest.get(kind, 0) + 1
             self._newest[kind] = generation
         ticket = Ticket(kind, generation, label)
-        self._waiting[ticket] = (done, wrong or self.failed.emit)
+        self._waiting[ticket] = _Waiting(work, done, wrong or self.failed.emit, growing)
         pool = self._lanes.get(lane)
         if pool is None:
             pool = self._lanes[lane] = QThreadPool(self)
@@ -133,32 +171,39 @@ class Jobs(QObject):
         return not any(self.current(ticket) for ticket in self._waiting)
 
     def stop(self) -> None:
-        """Call everything off and wait until the threads are quiet."""
+        """Call everything off and wait until the threads are quiet, for a while."""
         self.cancel()
         for pool in self._lanes.values():
             pool.clear()
-            pool.waitForDone(10_000)
-        self._waiting.clear()
+        if all([pool.waitForDone(PATIENCE) for pool in self._lanes.values()]):
+            self._waiting.clear()
+        else:
+            self.setParent(None)
+            _lingering.append(self)
+
+    def _on_grown(self, ticket: Ticket, value: object) -> None:
+        waiting = self._waiting.get(ticket)
+        growing = waiting.growing if waiting is not None else None
+        if growing is not None and self.current(ticket) and not _gone(growing):
+            growing(value)
 
     def _on_progress(self, ticket: Ticket, share: float) -> None:
         if self.current(ticket):
             self.busy.emit(ticket.label, share)
 
     def _on_finished(self, ticket: Ticket, result: object, fault: BaseException | None) -> None:
-        answers = self._waiting.pop(ticket, None)
-        wanted = answers is not None and self.current(ticket)
+        waiting = self._waiting.pop(ticket, None)
         self._tell_what_is_left()
-        if not wanted or answers is None or isinstance(fault, Cancelled):
+        if waiting is None or not self.current(ticket) or isinstance(fault, Cancelled):
             return
-        done, wrong = answers
-        if _gone(done):
+        if _gone(waiting.done):
             return
         if isinstance(fault, BadInput):
-            wrong(" ".join(str(fault).split()))
+            waiting.wrong(" ".join(str(fault).split()))
         elif fault is not None:
             self.fault.emit(fault)
         else:
-            done(result)
+            waiting.done(result)
 
     def _tell_what_is_left(self) -> None:
         left = [ticket for ticket in self._waiting if self.current(ticket)]

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import contextlib
 from dataclasses import replace
 from typing import TYPE_CHECKING, TypedDict
 
@@ -22,7 +21,7 @@ from workbench.language.names import key_words
 from workbench.language.speech import count, say
 from workbench.music.errors import BadInput
 from workbench.music.model import Piece
-from workbench.ui.bench.jobs import Progress
+from workbench.ui.bench.jobs import Teller
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Faint, Words
 
@@ -51,7 +50,6 @@ class PlayingFields(QWidget):
     """Instrument, capo, hand and key. The keys that lie well are sought in the background."""
 
     changed = Signal()
-    _grown = Signal(object)
 
     def __init__(
         self, session: Session, parent: QWidget | None = None, *, new: bool = False
@@ -124,7 +122,6 @@ class PlayingFields(QWidget):
             box.currentIndexChanged.connect(self._ask_keys)
         self.key.currentIndexChanged.connect(self._key_chosen)
         self.steps.valueChanged.connect(self._steps_chosen)
-        self._grown.connect(self._show_growing)
         form.setRowVisible(self.tuning, False)
 
     def fill(
@@ -221,16 +218,14 @@ class PlayingFields(QWidget):
             return
         self.hint.setText(say("Looking for keys that lie well …"))
 
-        def work(progress: Progress) -> Candidates:
+        def work(teller: Teller) -> Candidates:
             from workbench.arranging.keys import by_key, candidate_keys
 
             def growing(found: Candidates) -> None:
-                # the dialog may have been closed meanwhile
-                with contextlib.suppress(RuntimeError):
-                    self._grown.emit((piece, instrument, wishes, by_key(found)))
+                teller.so_far((piece, instrument, wishes, by_key(found)))
 
             def told(done: int, of: int) -> None:
-                progress(done / max(1, of))
+                teller(done / max(1, of))
 
             return by_key(
                 candidate_keys(
@@ -239,8 +234,9 @@ class PlayingFields(QWidget):
             )
 
         self._session.jobs.start(
-            "keys", say("Looking for keys that lie well"), work, self._show_keys, lane="keys"
-        )
+            "keys", say("Looking for keys that lie well"), work, self._show_keys, lane="keys",
+            growing=self._show_growing,
+        )  # fmt: skip
 
     def _show_growing(self, so_far: tuple[Piece, Instrument, Wishes, Candidates]) -> None:
         """The ranking as far as it goes, where it still is the one asked for and the list is

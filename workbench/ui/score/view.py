@@ -24,7 +24,7 @@ from PySide6.QtWidgets import QAbstractScrollArea, QToolTip, QWidget
 from workbench.fingering.types import Fingering
 from workbench.language.speech import count, say
 from workbench.ui.bench import finger_keys as note_keys
-from workbench.ui.bench.jobs import Progress
+from workbench.ui.bench.jobs import Teller
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.look import BASE_POINTS, colours
 from workbench.ui.score.band import Band
@@ -66,7 +66,6 @@ class ScoreView(QAbstractScrollArea):
     job = "engrave"  # what its work is called among the jobs
     extra: tuple[object, ...] = ()  # what else a strip is made for
     wants_note = Signal()  # a teaching note about what is selected
-    _partly = Signal(object, object)  # what was asked for, the image as far as it is
 
     def __init__(
         self,
@@ -79,7 +78,6 @@ class ScoreView(QAbstractScrollArea):
         self._make_strip = strip
         self._strip: Strip | None = None
         self._strip_for: tuple[object, ...] = ()
-        self._asked: object = None
         self._fits = 0  # times that fitting may still try
         self.image: ScoreImage | None = None
         self.zoom = 1.0
@@ -97,7 +95,6 @@ class ScoreView(QAbstractScrollArea):
         self._soon.setSingleShot(True)
         self._soon.setInterval(120)
         self._soon.timeout.connect(self.engrave)
-        self._partly.connect(self._partly_arrived, Qt.ConnectionType.QueuedConnection)
         session.opened.connect(self._opened)
         session.changed.connect(self.engrave)
         session.fingers.fingered.connect(self.engrave)
@@ -135,10 +132,9 @@ class ScoreView(QAbstractScrollArea):
         voices = voice_inks(dark) if self.shows["voices"] else ()
         wanted = (width, c.ink, voices, *self.shows.items(), *self.extra)
         marks = note_marks(lesson.notes)
-        near, asked = self._session.selection.bar_index, object()
-        self._asked = asked
+        near = self._session.selection.bar_index
 
-        def work(progress: Progress) -> tuple[ScoreImage, int]:
+        def work(teller: Teller) -> tuple[ScoreImage, int]:
             from workbench.engraving.strip import voices_of
 
             if self._strip is None or wanted != self._strip_for:
@@ -146,19 +142,16 @@ class ScoreView(QAbstractScrollArea):
                 self._strip = self._make_strip(float(max(300, width)), c.ink, shows, voices)
                 self._strip_for = wanted
             image = self._strip.image(
-                lesson.piece, fingering, instrument, marks, near=near, progress=progress,
-                shown=lambda image: self._partly.emit(asked, image),
+                lesson.piece, fingering, instrument, marks, near=near, progress=teller,
+                shown=teller.so_far,
             )  # fmt: skip
             return image, len(voices_of(lesson.piece))
 
-        self._session.jobs.start(self.job, say("Engraving"), work, self._arrived, lane="engrave")
-
-    def _partly_arrived(self, asked: object, image: ScoreImage) -> None:
-        if asked is self._asked:
-            self._show(image)
+        self._session.jobs.start(
+            self.job, say("Engraving"), work, self._arrived, lane="engrave", growing=self._show
+        )
 
     def _arrived(self, made: tuple[ScoreImage, int]) -> None:
-        self._asked = None
         image, voices = made
         self.bar.tell_voices(voices, self.shows["voices"])
         self._show(image)
