@@ -1687,6 +1687,11 @@
         <translation>Begleitung</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/arrange.py"/>
+        <source>Accompaniment: {letters}</source>
+        <translation>Begleitung: {letters}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Add an exercise</source>
         <translation>Übung hinzufügen</translation>

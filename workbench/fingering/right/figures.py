@@ -138,6 +138,7 @@ def _row(
     the fingers' strings alone, is no bass; nor is, there or on the thumb's string beside them,
     what stands between two lower ones."""
     sounding = [n.midi for n in layer.slots if voices.get(n.id, n.voice) == 1]
+    held = _held(layer)
     out = []
     for n in layer.notes:
         under = all(n.midi <= m for m in sounding)
@@ -145,9 +146,19 @@ def _row(
         part = TUNE
         if n.voice > 1 and under and (lowest or thumbs(strings[n.id], count)):
             near = 2 * (strings[n.id] - 1) <= count  # the thumb's last string, or the fingers'
-            part = INNER if near and n.id in turned else BASS
+            inner = (near and n.id in turned) or n.midi > held.get(n.voice, 128)
+            part = INNER if inner else BASS
         out.append((strings[n.id], part))
     return tuple(sorted(out, reverse=True))
+
+
+def _held(layer: LatticeLayer) -> dict[int, int]:
+    """The lowest note of each lower voice that was struck before and is written to sound on."""
+    out: dict[int, int] = {}
+    for n in layer.slots[len(layer.notes) :]:
+        if n.voice > 1 and n.onset + n.duration > layer.onset >= n.onset:
+            out[n.voice] = min(n.midi, out.get(n.voice, 128))
+    return out
 
 
 def _wait(frame: Frame, layer: LatticeLayer, tempo: float) -> float:
