@@ -11968,6 +11968,11 @@
         <translation>klingt jetzt</translation>
     </message>
     <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>sparse</source>
+        <translation>sparsam</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/grading.json"/>
         <source>speed of left-hand changes</source>
         <translation>Tempo der Wechsel der linken Hand</translation>
