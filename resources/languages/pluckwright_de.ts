@@ -3460,6 +3460,11 @@
         <translation>Aus einem Archiv</translation>
     </message>
     <message>
+        <location filename="../../workbench/music/telling/warnings.py"/>
+        <source>From bar {first} to bar {last} the notes go against the signature of {was}; it is shown in {key}, as it is heard.</source>
+        <translation>Von Takt {first} bis Takt {last} widersprechen die Töne den Vorzeichen von {was}; gezeigt wird das Stück in {key}, wie es klingt.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/plan/view.py"/>
         <source>From day</source>
         <translation>Ab Tag</translation>

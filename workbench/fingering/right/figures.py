@@ -82,12 +82,12 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
         first = [n.midi for n in layer.notes if n.voice == 1]
         least[layer.bar] = min([least.get(layer.bar, 128), *first])
     waits = [_wait(frame, layer, tempo) for layer in frame.layers]
-    turned = _turned(frame, waits)
+    turned, dips = _turned(frame, waits)
     for layer in frame.layers:
         rows = by_bar.setdefault(layer.bar, [])
         place[layer.index] = len(rows)
         chords.setdefault(layer.bar, []).append(layer.notes)
-        rows.append(_row(layer, strings, count, voices, least, turned))
+        rows.append(_row(layer, strings, count, voices, least, turned, dips))
     homes = {bar: figures(rows, count) for bar, rows in by_bar.items()}
     strummed = {bar: strums(chords[bar], rows, count) for bar, rows in by_bar.items()}
     gaps = [next((weight for most, weight in HASTE if w <= most), 1) for w in waits]
@@ -108,22 +108,27 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
     return out
 
 
-def _turned(frame: Frame, waits: Sequence[float]) -> set[str]:
+def _turned(frame: Frame, waits: Sequence[float]) -> tuple[set[str], set[str]]:
     """Notes of a lower voice at which a quick broken accompaniment turns: at the moments on
-    both sides that voice is lower by a leap."""
+    both sides that voice is lower by a leap. And those at which it dips: on both sides it is
+    higher."""
     low = [min((n.midi for n in x.notes if n.voice > 1), default=None) for x in frame.layers]
     beside: list[list[int]] = [[] for _ in frame.layers]
     for layer in frame.layers:
         if layer.parent >= 0:
             beside[layer.index].append(layer.parent)
             beside[layer.parent].append(layer.index)
-    out: set[str] = set()
+    turned: set[str] = set()
+    dips: set[str] = set()
     for layer, wait in zip(frame.layers, waits, strict=True):
-        notes = [low[x] for x in beside[layer.index]]
-        if len(notes) > 1 and wait <= QUICK and None not in notes:
-            deep = max(m for m in notes if m is not None)
-            out |= {n.id for n in layer.notes if n.voice > 1 and n.midi - deep >= TURN}
-    return out
+        notes = [m for x in beside[layer.index] if (m := low[x]) is not None]
+        if len(notes) < 2 or len(notes) < len(beside[layer.index]):
+            continue
+        own = [n for n in layer.notes if n.voice > 1]
+        dips |= {n.id for n in own if n.midi < min(notes)}
+        if wait <= QUICK:
+            turned |= {n.id for n in own if n.midi - max(notes) >= TURN}
+    return turned, dips
 
 
 def _row(
@@ -133,10 +138,12 @@ def _row(
     voices: dict[str, int],
     least: dict[int, int],
     turned: set[str],
+    dips: set[str],
 ) -> Row:
     """A moment's strings, each with its part. A lower voice in name only, above the first or on
     the fingers' strings alone, is no bass; nor is, there or on the thumb's string beside them,
-    what stands between two lower ones."""
+    what stands between two lower ones, or over a bass of its own voice that is held, save
+    where it dips towards that."""
     sounding = [n.midi for n in layer.slots if voices.get(n.id, n.voice) == 1]
     held = _held(layer)
     out = []
@@ -146,8 +153,8 @@ def _row(
         part = TUNE
         if n.voice > 1 and under and (lowest or thumbs(strings[n.id], count)):
             near = 2 * (strings[n.id] - 1) <= count  # the thumb's last string, or the fingers'
-            inner = (near and n.id in turned) or n.midi > held.get(n.voice, 128)
-            part = INNER if inner else BASS
+            over = n.midi > held.get(n.voice, 128) and n.id not in dips
+            part = INNER if near and (n.id in turned or over) else BASS
         out.append((strings[n.id], part))
     return tuple(sorted(out, reverse=True))
 

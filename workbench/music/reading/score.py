@@ -26,6 +26,7 @@ from workbench.music.parsing.heardkey import (
     LEAST,
     key_of_chords,
     quarter_tones_told,
+    with_fitting_keys,
     with_heard_key,
     with_settled_keys,
 )
@@ -83,7 +84,7 @@ def read_score(
             piece = with_heard_key(piece, chords)
         elif sum(n.pitch.alter != 0 for n in piece.notes) >= LEAST:
             piece = with_heard_key(piece, _heard_key(score))
-    piece = with_settled_keys(piece)
+    piece = with_fitting_keys(with_settled_keys(piece))
     told = quarter_tones_told(source.data.decode("utf-8", "replace"))
     if piece.written:
         told = (*told, _printed_told(piece))
