@@ -230,7 +230,8 @@ def _goes_on(a: Row, b: Row) -> bool:
 def _owners(run: Sequence[Row], count: int) -> dict[int, str]:
     """Finger by string in moments that run on. Where a bass voice takes part (not in most
     of them together with the upper one) its strings are the thumb's and the upper voice may
-    have chords; else they are single notes."""
+    have chords; else they are single notes. A bass that lies folded in, all of it nearer the
+    floor than a string of the upper voice, leaves the thumb that string."""
     if len(run) < 3 or all(_upper(a) == _upper(b) for a, b in pairwise(run)):
         return {}
     own = sorted({s for r in run for s, _ in r}, reverse=True)
@@ -238,14 +239,14 @@ def _owners(run: Sequence[Row], count: int) -> dict[int, str]:
     struck, as_bass = (Counter(s for s, part in parts if part in of) for of in (PARTS, (BASS,)))
     bass = {s for s in own if 2 * as_bass[s] > struck[s]}
     both = sum(len({s in bass for s, _ in r}) > 1 for r in run)
-    if bass and 2 * both <= len(run):
-        upper = [s for s in own if s not in bass]
-    elif any(len(r) > 1 for r in run) or len(own) < 3:
-        return {}
-    elif len(own) <= len(ORDER):
-        first = "p" if len(own) == len(ORDER) or thumbs(own[0], count) else "i"
-        return dict(zip(own, ORDER[ORDER.index(first) :], strict=False))
-    else:
+    upper = [s for s in own if s not in bass]
+    folded = bool(bass and upper) and max(bass) < max(upper)
+    if not bass or 2 * both > len(run) or folded:
+        if any(len(r) > 1 for r in run) or len(own) < 3:
+            return {}
+        if len(own) <= len(ORDER):
+            first = "p" if len(own) == len(ORDER) or thumbs(own[0], count) else "i"
+            return dict(zip(own, ORDER[ORDER.index(first) :], strict=False))
         bass, upper = set(), own
     low, high = upper[:-3], upper[-3:]
     if len(high) < 2 or (bass and min(bass) < high[0]):
