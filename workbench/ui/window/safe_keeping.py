@@ -108,8 +108,10 @@ class SafeKeeping:
         """Take in an archive, in the background, and show the open lesson anew."""
         session = self._session
 
+        shelf = session.shelf
+
         def work(progress: Progress) -> Merged:
-            return session.shelf.merge_archive(path, lambda done, of: progress(done / max(1, of)))
+            return shelf.merge_archive(path, lambda done, of: progress(done / max(1, of)))
 
         def done(merged: Merged) -> None:
             from workbench.store.told import merged_words
