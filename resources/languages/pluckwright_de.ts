@@ -7622,8 +7622,8 @@
     </message>
     <message>
         <location filename="../../workbench/ui/help/report_dialog.py"/>
-        <source>The report holds no names and no words of your lessons. Nothing is sent: save it or copy it, and give it to whoever looks after the program.</source>
-        <translation>Der Bericht enthält keine Namen und keinen Text Ihrer Lektionen. Nichts wird gesendet: Speichern oder kopieren Sie ihn und geben Sie ihn an die Person, die das Programm betreut.</translation>
+        <source>The report holds the versions of the program and the system, the size of the lesson and where the program went wrong, but no names and no words of your lessons. Nothing is sent: save it or copy it, and give it to whoever looks after the program.</source>
+        <translation>Der Bericht enthält die Versionen des Programms und des Systems, die Größe der Lektion und die Stelle, an der das Programm versagte, aber keine Namen und keinen Text Ihrer Lektionen. Nichts wird gesendet: Speichern oder kopieren Sie ihn und geben Sie ihn an die Person, die das Programm betreut.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/help/report_dialog.py"/>
