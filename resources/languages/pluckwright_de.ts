@@ -1750,8 +1750,8 @@
     </message>
     <message>
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
-        <source>All lessons for {name}, the name in groups and in earlier states, and the older backups, will be gone for good. This cannot be undone. Archives and printed pages are yours to look after.</source>
-        <translation>Alle Lektionen für {name}, der Name in Gruppen und früheren Ständen und die älteren Sicherungen sind dann endgültig fort. Das lässt sich nicht rückgängig machen. Um Archive und gedruckte Blätter kümmern Sie sich selbst.</translation>
+        <source>All lessons for {name}, the name in groups and in earlier states, the older backups, and stores that were moved aside will be gone for good. This cannot be undone. Archives and printed pages are yours to look after.</source>
+        <translation>Alle Lektionen für {name}, der Name in Gruppen und früheren Ständen, die älteren Sicherungen und beiseitegelegte Lektionsspeicher sind dann endgültig fort. Das lässt sich nicht rückgängig machen. Um Archive und gedruckte Blätter kümmern Sie sich selbst.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/lessons/differences.py"/>

@@ -253,6 +253,7 @@ def _copy_aside(file: Path, found: str) -> None:
     part = copy.with_name(copy.name + ".part")
     part.unlink(missing_ok=True)
     try:
+        os.close(os.open(part, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
         with (
             contextlib.closing(sqlite3.connect(file)) as source,
             contextlib.closing(sqlite3.connect(part)) as target,

@@ -159,9 +159,9 @@ class SafeKeeping:
         if agreed and name and self.sure(
             say("Forget a student"),
             say(
-                "All lessons for {name}, the name in groups and in earlier states, and the older "
-                "backups, will be gone for good. This cannot be undone. Archives and printed "
-                "pages are yours to look after.",
+                "All lessons for {name}, the name in groups and in earlier states, the older "
+                "backups, and stores that were moved aside will be gone for good. This cannot be "
+                "undone. Archives and printed pages are yours to look after.",
                 name=name,
             ),
         ):  # fmt: skip
