@@ -1755,8 +1755,8 @@
     </message>
     <message>
         <location filename="../../workbench/ui/window/safe_keeping.py"/>
-        <source>All lessons for {name}, the name in groups and in earlier states, and the older backups, will be gone for good. This cannot be undone. Archives and printed pages are yours to look after.</source>
-        <translation>Alle Lektionen für {name}, der Name in Gruppen und früheren Ständen und die älteren Sicherungen sind dann endgültig fort. Das lässt sich nicht rückgängig machen. Um Archive und gedruckte Blätter kümmern Sie sich selbst.</translation>
+        <source>All lessons for {name}, the name in groups and in earlier states, the older backups, and stores that were moved aside will be gone for good. This cannot be undone. Archives and printed pages are yours to look after.</source>
+        <translation>Alle Lektionen für {name}, der Name in Gruppen und früheren Ständen, die älteren Sicherungen und beiseitegelegte Lektionsspeicher sind dann endgültig fort. Das lässt sich nicht rückgängig machen. Um Archive und gedruckte Blätter kümmern Sie sich selbst.</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/lessons/differences.py"/>
@@ -7632,8 +7632,8 @@
     </message>
     <message>
         <location filename="../../workbench/ui/help/report_dialog.py"/>
-        <source>The report holds no names and no words of your lessons. Nothing is sent: save it or copy it, and give it to whoever looks after the program.</source>
-        <translation>Der Bericht enthält keine Namen und keinen Text Ihrer Lektionen. Nichts wird gesendet: Speichern oder kopieren Sie ihn und geben Sie ihn an die Person, die das Programm betreut.</translation>
+        <source>The report holds the versions of the program and the system, the size of the lesson and where the program went wrong, but no names and no words of your lessons. Nothing is sent: save it or copy it, and give it to whoever looks after the program.</source>
+        <translation>Der Bericht enthält die Versionen des Programms und des Systems, die Größe der Lektion und die Stelle, an der das Programm versagte, aber keine Namen und keinen Text Ihrer Lektionen. Nichts wird gesendet: Speichern oder kopieren Sie ihn und geben Sie ihn an die Person, die das Programm betreut.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/help/report_dialog.py"/>

@@ -54,6 +54,13 @@ def cut_short(folder: Path) -> Path:
     return path
 
 
+def too_large(folder: Path) -> Path:
+    path = folder / "too_large.xml"
+    with path.open("wb") as stream:
+        stream.truncate(65 * 2**20)
+    return path
+
+
 def bomb(folder: Path) -> Path:
     path = folder / "bomb.mxl"
     with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED, compresslevel=1) as book:
@@ -120,6 +127,7 @@ BAD = [
     no_notes,
     other_kind,
     not_there,
+    too_large,
 ]
 
 
@@ -127,7 +135,7 @@ def assert_one_sentence(text: str) -> None:
     assert text.count("\n") == 1 and text.endswith("\n"), text
     assert "Traceback" not in text
     assert len(text) < 500
-    assert text.rstrip()[-1] in ".!"
+    assert text.rstrip()[-1] in ".!" and text.rstrip()[-2] != "."
 
 
 @pytest.mark.parametrize("verb", ["read", "finger"])

@@ -35,6 +35,29 @@ def beat_of(number: int):
     return Fraction(number)
 
 
+def test_an_emptied_bin_leaves_no_trace(call, kept, tmp_path):
+    with Shelf() as shelf:
+        shelf.add(replace(kept, id="gone", student="Xanthippe"))
+        shelf.delete("gone")
+    assert [row["id"] for row in call("lessons", "--bin", "--json").json] == ["gone"]
+    assert call("lessons", "--empty-bin", "--json").json == {"erased": 1}
+    assert call("lessons", "--bin", "--json").json == []
+    assert [row["id"] for row in call("lessons", "--json").json] == [kept.id]
+    for path in tmp_path.glob("store.db*"):
+        assert b"Xanthippe" not in path.read_bytes(), path
+
+
+def test_a_student_is_erased_by_name(call, kept, tmp_path):
+    with Shelf() as shelf:
+        shelf.add(replace(kept, id="hers", student="Xanthippe"))
+    got = call("lessons", "--erase-student", "Xanthippe")
+    assert (got.status, got.out) == (0, "1 lesson is gone for good.\n")
+    assert call("lessons", "--erase-student", "Nobody").out == "0 lessons are gone for good.\n"
+    assert [row["id"] for row in call("lessons", "--json").json] == [kept.id]
+    for path in tmp_path.glob("store.db*"):
+        assert b"Xanthippe" not in path.read_bytes(), path
+
+
 def test_the_list_names_what_is_kept(call, kept):
     (row,) = call("lessons", "--json").json
     assert {name: row[name] for name in ("id", "title", "instrument", "grade", "student")} == {

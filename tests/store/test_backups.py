@@ -16,6 +16,7 @@ from workbench.music.errors import BadInput
 from workbench.store import backups
 from workbench.store.erasing import erase
 from workbench.store.opening import StorePlace
+from workbench.store.recovery import Recovery
 from workbench.store.shelf import Shelf
 from workbench.store.told import restored_words
 
@@ -135,3 +136,22 @@ def test_a_forgotten_student_is_in_no_backup(place, clock):
         assert b"Xanthippe" not in backup.path.read_bytes()
         with closing(sqlite3.connect(backup.path)) as kept:
             assert kept.execute("SELECT count(*) FROM lessons").fetchone() == (1,)
+
+
+def test_a_forgotten_student_is_in_nothing_that_lies_beside_the_store(place, clock):
+    hers = lesson("hers", student="Xanthippe Quill")
+    with Shelf(place.file, now=clock) as shelf:
+        shelf.save(hers)
+        backups.daily(place, DAY)
+    (backup,) = backups.backups(place)
+    aside = backups.restore(place, backup, DAY).aside
+    older = place.file.with_name(f"{place.file.name}.before-0001")
+    older.write_bytes(aside.read_bytes())
+    elsewhere = place.file.with_name(f"other-{place.file.name}.before-0001")
+    elsewhere.write_bytes(b"another store")
+    recovery = Recovery(place)
+    unsaved = recovery.keep(hers, "Edit"), recovery.keep(lesson("one"), "Edit")
+    with Shelf(place.file, now=clock) as shelf:
+        assert erase(shelf, "Xanthippe Quill") == 1
+    assert not aside.exists() and not older.exists() and not unsaved[0].exists()
+    assert elsewhere.exists() and unsaved[1].exists()

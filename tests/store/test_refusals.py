@@ -290,6 +290,7 @@ def test_a_full_disk_while_the_store_is_made(file, monkeypatch):
         ("nonsense://x", "driver"),
         ("://", "no database URL"),
         ("oracle+nodriver://school/lessons", "driver"),
+        ("sqlite:///lessons.db?mood=ro", "address of a database cannot be used"),
     ],
 )
 def test_a_url_that_leads_nowhere(tmp_path, monkeypatch, url, said):

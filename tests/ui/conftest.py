@@ -13,6 +13,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from workbench.store.shelf import Shelf
 from workbench.ui.bench.services import Services
+from workbench.ui.bench.tidying import Tidying
 from workbench.ui.window import app as ui_app
 
 WAIT = 120_000  # milliseconds; reached only when something hangs
@@ -46,6 +47,15 @@ def write_score(path, bars=TUNE):
         )
     path.write_text(SCORE.format(bars="".join(text)), encoding="utf-8")
     return path
+
+
+@pytest.fixture(autouse=True)
+def tidied(qapp):
+    """Widgets are let go of in their own thread, as in the program."""
+    tidying = Tidying(qapp)
+    yield tidying
+    tidying.tidy()
+    tidying.end()
 
 
 @pytest.fixture

@@ -95,7 +95,7 @@ def test_an_edit_that_is_refused_for_good_changes_nothing(lesson_window, monkeyp
 
 def test_a_fault_of_ours_is_reported_and_the_window_lives(qtbot, open_window, score_file):
     def broken(lesson, instrument, hand, progress):
-        raise ZeroDivisionError("inside")
+        raise ZeroDivisionError(f"inside {lesson.title}")
 
     window = open_window(Services(demo=lambda: (), solver=broken))
     make_lesson(qtbot, window, score_file)
@@ -103,7 +103,8 @@ def test_a_fault_of_ours_is_reported_and_the_window_lives(qtbot, open_window, sc
     assert "ZeroDivisionError" in window.notice.words.text()
     assert "inside" in window.session.last_fault
     window.openers.show_report()
-    assert "inside" in window.dialog.text.toPlainText()
+    report = window.dialog.text.toPlainText()
+    assert "inside" in report and window.session.lesson.title not in report
 
 
 def test_a_slow_answer_for_an_older_state_is_dropped(qtbot, open_window, score_file, settled):

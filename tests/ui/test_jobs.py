@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import threading
+from functools import partial
 
 import pytest
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtWidgets import QWidget
 from shiboken6 import delete
 
 from workbench.music.errors import BadInput
@@ -110,6 +112,63 @@ def test_an_answer_to_what_was_closed_meanwhile_is_nobodys(qtbot, jobs):
     assert heard == [2]
 
 
+def closures_of(listing):
+    """Answers that know a listing in other ways than as their owner."""
+
+    def inner(found):
+        listing.show(found)
+
+    return {
+        "its function": lambda found: listing.show(found),
+        "a function of a function": lambda found: inner(found),
+        "a part of a call": partial(lambda to, found: to.show(found), listing),
+        "a builtin method": listing.setObjectName,
+    }
+
+
+@pytest.mark.parametrize("way", ["its function", "a function of a function", "a part of a call",
+                                 "a builtin method"])  # fmt: skip
+@pytest.mark.parametrize("wrong", [False, True])
+def test_an_answer_that_knows_what_was_closed_is_nobodys(qtbot, jobs, way, wrong):
+    heard, faults, said = [], [], []
+    jobs.failed.connect(said.append)
+    jobs.fault.connect(faults.append)
+
+    class Listing(QObject):
+        def show(self, found: object) -> None:
+            self.setObjectName(str(found))  # a fault where the object is gone
+            heard.append(found)
+
+    def work(_progress):
+        go.wait(10)
+        if wrong:
+            raise BadInput("The shelf is locked.")
+        return "found"
+
+    listing, kept = Listing(), Listing()
+    go = threading.Event()
+    given = {"wrong": closures_of(listing)[way]} if wrong else {}
+    jobs.start("list", "", work, closures_of(listing)[way], **given)
+    jobs.start("kept", "", lambda _: "kept", closures_of(kept)[way], lane="other")
+    delete(listing)
+    go.set()
+    qtbot.waitUntil(lambda: jobs.idle)
+    assert (kept.objectName(), faults) == ("kept", [])
+    assert said == (["The shelf is locked."] if wrong else [])
+
+
+def test_an_answer_that_calls_itself_is_looked_through_once(qtbot, jobs):
+    got = []
+
+    def again(number):
+        got.append(number)
+        if number:
+            again(number - 1)
+
+    jobs.start("x", "", lambda _: 2, again)
+    qtbot.waitUntil(lambda: got == [2, 1, 0])
+
+
 def test_a_result_is_shown_while_it_grows_until_nobody_wants_it(qtbot, jobs):
     grown, got = [], []
     told = threading.Event()
@@ -173,6 +232,52 @@ def test_what_work_knows_of_a_window_is_let_go_of_in_the_windows_own_thread(qtbo
         qtbot.waitUntil(lambda: jobs.idle)
     jobs._lanes["one"].waitForDone(5000)
     assert threads and set(threads) == {threading.main_thread()}
+
+
+@pytest.mark.parametrize("ends", ["well", "with a fault", "called off"])
+def test_what_comes_of_work_is_let_go_of_in_the_windows_own_thread(qtbot, jobs, ends):
+    class Known:
+        def __del__(self):
+            threads.append(threading.current_thread())
+
+    threads = []
+
+    def work(progress):
+        known = Known()
+        if ends == "called off":
+            jobs.cancel("x")
+            progress(0.5)
+        return known if ends == "well" else 1 / 0
+
+    for _ in range(20):
+        jobs.start("x", "", work, lambda _: None, lane="one")
+        qtbot.waitUntil(lambda: not jobs._waiting)
+    jobs._lanes["one"].waitForDone(5000)
+    qtbot.wait(20)
+    assert len(threads) >= 19 and set(threads) == {threading.main_thread()}
+
+
+def test_a_closed_widget_is_let_go_of_in_its_own_thread(qtbot, jobs, tidied):
+    class Dialog(QWidget):
+        pass
+
+    def alone():
+        dialog = Dialog()
+        dialog.itself = dialog  # as a dialog and what it connects
+        dialog.destroyed.connect(
+            lambda: threads.append(threading.current_thread()), Qt.ConnectionType.DirectConnection
+        )
+
+    def busy(_progress):
+        return [[number] for number in range(50_000)]
+
+    threads, made = [], []
+    alone()
+    jobs.start("x", "", busy, made.append)
+    qtbot.waitUntil(lambda: len(made) == 1)
+    assert threads == []
+    tidied.tidy()
+    assert threads == [threading.main_thread()]
 
 
 def test_work_that_will_not_end_outlives_its_window(qtbot, monkeypatch):

@@ -38,7 +38,9 @@ def run(options: argparse.Namespace) -> Result:
 
     with Shelf() as shelf:
         if options.empty_bin:
-            return _emptied(shelf.empty_bin(older_than_days=-1))
+            gone = shelf.empty_bin(older_than_days=-1)
+            shelf.clear_room()
+            return _emptied(gone)
         if options.erase_student:
             from workbench.store.erasing import erase
 

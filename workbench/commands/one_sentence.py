@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import errno
 import tempfile
-import traceback
 from pathlib import Path
 
 from workbench.language.speech import mark, say
 from workbench.music.files import write_private
+from workbench.store.fault_text import fault_text
 from workbench.store.location import log_folder
 
 #: Errors of files and disks that the user can mend, and how.
@@ -53,7 +53,7 @@ def library_sentence(fault: ImportError) -> str | None:
 
 def fault_sentence(fault: BaseException) -> str:
     """Write the traceback to a log file; one sentence that says where it is."""
-    text = "".join(traceback.format_exception(fault))
+    text = fault_text(fault)
     report = say("please report it")
     for folder in (log_folder(), Path(tempfile.gettempdir())):
         log = folder / "fault.log"

@@ -10,11 +10,12 @@ import contextlib
 import os
 import sqlite3
 import time
+import warnings
 from pathlib import Path
 from typing import Any
 
 from sqlalchemy import URL, Connection, Engine, create_engine, event, inspect, make_url, text
-from sqlalchemy.exc import ArgumentError, NoSuchModuleError
+from sqlalchemy.exc import ArgumentError, NoSuchModuleError, SAWarning
 from sqlalchemy.pool import StaticPool
 
 from workbench.language.message import Message, message
@@ -143,7 +144,10 @@ def _make_engine(place: StorePlace, wait_seconds: float) -> Engine:
         }
     try:
         # An error never carries what was being saved: it has students' names in it.
-        engine = create_engine(place.url, hide_parameters=True, **options)
+        with warnings.catch_warnings():
+            # What is asked for in an address and not known would be passed over.
+            warnings.simplefilter("error", SAWarning)
+            engine = create_engine(place.url, hide_parameters=True, **options)
     except (NoSuchModuleError, ImportError) as fault:
         raise BadInput(
             "{variable}: the driver for a '{driver}' database is not installed; "
@@ -151,7 +155,7 @@ def _make_engine(place: StorePlace, wait_seconds: float) -> Engine:
             variable=VARIABLE,
             driver=place.url.drivername,
         ) from fault
-    except (ArgumentError, TypeError, ValueError) as fault:
+    except (ArgumentError, SAWarning, TypeError, ValueError) as fault:
         raise BadInput(
             "{variable}: this address of a database cannot be used; write one like "
             "postgresql://user@server/lessons, or the path of a file.",
@@ -249,6 +253,7 @@ def _copy_aside(file: Path, found: str) -> None:
     part = copy.with_name(copy.name + ".part")
     part.unlink(missing_ok=True)
     try:
+        os.close(os.open(part, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
         with (
             contextlib.closing(sqlite3.connect(file)) as source,
             contextlib.closing(sqlite3.connect(part)) as target,

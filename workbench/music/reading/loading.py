@@ -89,6 +89,8 @@ def _bytes(path: Path) -> bytes:
                 formats=formats(),
             )
         return path.read_bytes()
+    except BadInput:
+        raise
     except FileNotFoundError:
         raise BadInput("{path} does not exist; check the name and the folder.", path=path) from None
     except PermissionError:

@@ -43,6 +43,21 @@ class _Kept:
         return (self.bar is bar or self.bar == bar) and (self.figures, self.look) == (figures, look)
 
 
+class _Engraver:
+    """Draws bars, for the lane's thread alone: what it needs is loaded there."""
+
+    def __init__(self) -> None:
+        self._small: SmallBars | None = None
+
+    @property
+    def small(self) -> SmallBars:
+        if self._small is None:
+            from workbench.engraving.small import SmallBars
+
+            self._small = SmallBars()
+        return self._small
+
+
 class BarThumbs(QObject):
     """Pictures of the open lesson's bars. ``drawn`` tells which written bars are new."""
 
@@ -54,7 +69,7 @@ class BarThumbs(QObject):
         self.look: SmallLook | None = None
         self._known: OrderedDict[int, _Kept] = OrderedDict()
         self._wanted: dict[int, None] = {}
-        self._small: SmallBars | None = None  # the engraver, of the lane's thread alone
+        self._engraver = _Engraver()
         self._ticket: Ticket | None = None
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
@@ -98,15 +113,13 @@ class BarThumbs(QObject):
         tasks = [(i, self._hands(i)) for i in list(self._wanted)[-AT_ONCE:] if i < bars]
         self._wanted.clear()  # who is still in sight asks again
 
-        def work(progress: Progress) -> list[QImage]:
-            from workbench.engraving.small import SmallBars
+        engraver = self._engraver
 
-            if self._small is None:
-                self._small = SmallBars()
+        def work(progress: Progress) -> list[QImage]:
             out = []
             for at, (index, hands) in enumerate(tasks):
                 progress(at / len(tasks))
-                out.append(self._small.draw(lesson.piece, index, hands, instrument, look))
+                out.append(engraver.small.draw(lesson.piece, index, hands, instrument, look))
             return out
 
         def done(images: list[QImage]) -> None:

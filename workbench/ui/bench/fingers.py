@@ -41,6 +41,35 @@ class Fingered(Protocol):
     def told(self) -> SignalInstance: ...
 
 
+class _LastSolver:
+    """The solver that was asked last, for the fingers' lane alone."""
+
+    def __init__(self) -> None:
+        self._solver: LessonSolver | None = None
+        self._lesson: Lesson | None = None
+
+    def ask(
+        self, lesson: Lesson, services: Services, progress: Progress,
+        question: Callable[[LessonSolver], T],
+    ) -> T:  # fmt: skip
+        """Ask the solver of this lesson; a new one where the last cannot serve."""
+
+        def tell(done: int, every: int) -> None:
+            progress(done / every if every else -1.0)
+
+        before, solver = self._lesson, self._solver
+        try:
+            if solver is None or before is None or not _same_task(before, lesson):
+                solver = services.solver(lesson, *fingered_on(lesson), tell)
+            solver.progress = tell
+            answer = question(solver)
+        except BaseException:
+            self._solver = None  # left half way
+            raise
+        self._solver, self._lesson = solver, lesson
+        return answer
+
+
 class Fingers(QObject):
     """What the open lesson's notes are played with, as far as it is known. All signals come on
     the interface thread."""
@@ -56,8 +85,7 @@ class Fingers(QObject):
         self.choices: tuple[Alternative, ...] | None = None
         self._before_edit: Fingering | None = None
         self._judge = False  # whether the next fingering is to be compared with the last
-        self._solver: LessonSolver | None = None
-        self._solver_for: Lesson | None = None
+        self._last = _LastSolver()
         self._ask_soon = QTimer(self)  # those who only pass through a bar ask nothing of it
         self._ask_soon.setSingleShot(True)
         self._ask_soon.setInterval(ASK_AFTER)
@@ -128,9 +156,11 @@ class Fingers(QObject):
         if lesson is None:
             return
 
+        shelf = self._bench.shelf
+
         def work(_progress: Progress) -> Fingering | None:
             try:
-                return self._bench.shelf.cached_fingering(lesson)
+                return shelf.cached_fingering(lesson)
             except BadInput:  # what cannot be read is found again
                 return None
 
@@ -149,8 +179,7 @@ class Fingers(QObject):
             return
         self._bench.jobs.cancel("choices")
 
-        def work(progress: Progress) -> Fingering:
-            return self._with_solver(lesson, progress, lambda s: s.with_pins(lesson.pins))
+        work = self._asking(lesson, lambda s: s.with_pins(lesson.pins))
 
         def done(fingering: Fingering) -> None:
             self._take(lesson, fingering)
@@ -166,9 +195,10 @@ class Fingers(QObject):
             self._bench.told.emit(verdict(self._before_edit, fingering))
         self._judge = False
         if keep:
+            shelf = self._bench.shelf
             self._bench.jobs.start(
                 "keep", say("Keeping the fingering"),
-                lambda _: self._bench.shelf.put_fingering(lesson, fingering), lambda _: None,
+                lambda _: shelf.put_fingering(lesson, fingering), lambda _: None,
                 lane="keep",
             )  # fmt: skip
         self.ask_choices()
@@ -181,11 +211,9 @@ class Fingers(QObject):
         if lesson is None or index < 0 or self.fingering is None:
             return
 
-        def work(progress: Progress) -> tuple[Alternative, ...]:
-            return self._with_solver(
-                lesson, progress,
-                lambda s: s.alternatives(index, CHOICES) + s.right_alternatives(index, RIGHTS),
-            )  # fmt: skip
+        work = self._asking(
+            lesson, lambda s: s.alternatives(index, CHOICES) + s.right_alternatives(index, RIGHTS)
+        )
 
         def done(found: tuple[Alternative, ...]) -> None:
             here = self._bench.lesson
@@ -212,30 +240,15 @@ class Fingers(QObject):
             except BadInput as wrong:  # an answer, not a failure of the solver
                 return wrong
 
-        def work(progress: Progress) -> Alternative | BadInput:
-            return self._with_solver(lesson, progress, ask)
-
+        work = self._asking(lesson, ask)
         self._bench.jobs.start("why", say("Trying the fingering"), work, told, lane="fingers")
 
-    def _with_solver(
-        self, lesson: Lesson, progress: Progress, ask: Callable[[LessonSolver], T]
-    ) -> T:
-        """Ask the solver of this lesson; only the fingers' lane comes here."""
-
-        def tell(done: int, every: int) -> None:
-            progress(done / every if every else -1.0)
-
-        before, solver = self._solver_for, self._solver
-        try:
-            if solver is None or before is None or not _same_task(before, lesson):
-                solver = self._bench.services.solver(lesson, *fingered_on(lesson), tell)
-            solver.progress = tell
-            answer = ask(solver)
-        except BaseException:
-            self._solver = None  # left half way
-            raise
-        self._solver, self._solver_for = solver, lesson
-        return answer
+    def _asking(
+        self, lesson: Lesson, question: Callable[[LessonSolver], T]
+    ) -> Callable[[Progress], T]:
+        """Work that asks the solver of this lesson."""
+        last, services = self._last, self._bench.services
+        return lambda progress: last.ask(lesson, services, progress, question)
 
 
 def fingered_alike(one: Lesson, other: Lesson) -> bool:

@@ -6,6 +6,8 @@ import contextlib
 import threading
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import partial
+from types import BuiltinMethodType, FunctionType, MethodType
 from typing import Any, TypeVar
 
 from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, Signal
@@ -71,9 +73,29 @@ class _Waiting:
 
 
 def _gone(answer: object) -> bool:
-    """Whether what waits for an answer was closed meanwhile, such as a dialog's list."""
-    owner = getattr(answer, "__self__", None)
-    return isinstance(owner, QObject) and not isValid(owner)
+    """Whether what waits for an answer was closed meanwhile, such as a dialog's list: the
+    owner of a method, or any object that a function took along from around it."""
+    seen: set[int] = set()
+    left = [answer]
+    while left:
+        value = left.pop()
+        if id(value) in seen:
+            continue
+        seen.add(id(value))
+        if isinstance(value, QObject):
+            if not isValid(value):
+                return True
+        elif isinstance(value, partial):
+            left += value.func, *value.args, *value.keywords.values()
+        elif isinstance(value, MethodType):
+            left += value.__self__, value.__func__
+        elif isinstance(value, BuiltinMethodType):
+            left.append(value.__self__)
+        elif isinstance(value, FunctionType):
+            for cell in value.__closure__ or ():
+                with contextlib.suppress(ValueError):  # not bound yet, or no more
+                    left.append(cell.cell_contents)
+    return False
 
 
 class _Task(QRunnable):
@@ -93,8 +115,12 @@ class _Task(QRunnable):
         except BaseException as error:
             fault = error
         self._work = None
+        self._jobs._keep(self._ticket, result, fault)
+        # What was found, and a fault's frames, may know a window: let go of before anybody
+        # is told, so that they are never let go of here.
+        del result, fault
         with contextlib.suppress(RuntimeError):  # the program itself may be ending
-            self._jobs._finished.emit(self._ticket, result, fault)
+            self._jobs._finished.emit(self._ticket)
 
 
 class Jobs(QObject):
@@ -109,7 +135,7 @@ class Jobs(QObject):
     fault = Signal(object)  # a fault of ours, as the exception
     _progressed = Signal(object, float)
     _grown = Signal(object, object)
-    _finished = Signal(object, object, object)
+    _finished = Signal(object)
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -117,6 +143,7 @@ class Jobs(QObject):
         self._lock = threading.Lock()
         self._newest: dict[str, int] = {}
         self._waiting: dict[Ticket, _Waiting] = {}
+        self._found: dict[Ticket, tuple[object, BaseException | None]] = {}
         self._progressed.connect(self._on_progress, Qt.ConnectionType.QueuedConnection)
         self._grown.connect(self._on_grown, Qt.ConnectionType.QueuedConnection)
         self._finished.connect(self._on_finished, Qt.ConnectionType.QueuedConnection)
@@ -177,6 +204,7 @@ class Jobs(QObject):
             pool.clear()
         if all([pool.waitForDone(PATIENCE) for pool in self._lanes.values()]):
             self._waiting.clear()
+            self._found.clear()
         else:
             self.setParent(None)
             _lingering.append(self)
@@ -191,18 +219,22 @@ class Jobs(QObject):
         if self.current(ticket):
             self.busy.emit(ticket.label, share)
 
-    def _on_finished(self, ticket: Ticket, result: object, fault: BaseException | None) -> None:
+    def _keep(self, ticket: Ticket, result: object, fault: BaseException | None) -> None:
+        self._found[ticket] = result, fault
+
+    def _on_finished(self, ticket: Ticket) -> None:
         waiting = self._waiting.pop(ticket, None)
+        result, fault = self._found.pop(ticket, (None, None))
         self._tell_what_is_left()
         if waiting is None or not self.current(ticket) or isinstance(fault, Cancelled):
             return
-        if _gone(waiting.done):
-            return
         if isinstance(fault, BadInput):
-            waiting.wrong(" ".join(str(fault).split()))
+            # What nobody looks at any more went wrong all the same.
+            wrong = self.failed.emit if _gone(waiting.wrong) else waiting.wrong
+            wrong(" ".join(str(fault).split()))
         elif fault is not None:
             self.fault.emit(fault)
-        else:
+        elif not _gone(waiting.done):
             waiting.done(result)
 
     def _tell_what_is_left(self) -> None:

@@ -6,7 +6,6 @@ before the call returns; fingering and engraving follow in the background.
 
 from __future__ import annotations
 
-import traceback
 from collections.abc import Callable
 from dataclasses import replace
 
@@ -16,11 +15,13 @@ from workbench.fingering.types import Fingering
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.speech import say
 from workbench.music.errors import BadInput
+from workbench.store.fault_text import fault_text
 from workbench.store.rows import View
 from workbench.store.setting_names import LAST_LESSON, LEFT_HANDED, WINDOW_STATE
 from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.bar_rows import BarRow, bar_rows, notes_of_bar, section_letters
 from workbench.teaching.lessons.lesson import BarNote, Lesson
+from workbench.teaching.lessons.own_words import own_words
 from workbench.teaching.lessons.playing import playing_of
 from workbench.ui.bench.fingers import Fingers, fingered_alike
 from workbench.ui.bench.hand_edits import HandEdits
@@ -281,7 +282,7 @@ class Session(QObject):
         if isinstance(fault, BadInput):
             self.failed.emit(" ".join(str(fault).split()))
             return
-        self.last_fault = "".join(traceback.format_exception(fault))
+        self.last_fault = fault_text(fault, own_words(self.lesson) if self.lesson else ())
         self.failed.emit(
             say(
                 "The program made a mistake ({kind}); your lesson is kept. "

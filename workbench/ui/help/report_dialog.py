@@ -61,8 +61,10 @@ class ReportDialog(QDialog):
         layout.addWidget(
             Faint(
                 say(
-                    "The report holds no names and no words of your lessons. Nothing is sent: "
-                    "save it or copy it, and give it to whoever looks after the program."
+                    "The report holds the versions of the program and the system, the size of the "
+                    "lesson and where the program went wrong, but no names and no words of your "
+                    "lessons. Nothing is sent: save it or copy it, and give it to whoever looks "
+                    "after the program."
                 )
             )
         )

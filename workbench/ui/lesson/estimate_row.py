@@ -58,9 +58,11 @@ class EstimateRow(QWidget):
             self._show()
             return
 
+        shelf = self._session.shelf
+
         def work(_: object) -> tuple[Grade, Grade | None]:
             estimate = findings.analysis(lesson, fingering).estimate
-            return estimate, printed_grade(self._session.shelf, lesson.id)
+            return estimate, printed_grade(shelf, lesson.id)
 
         def done(found: tuple[Grade, Grade | None]) -> None:
             if self._session.lesson is lesson:

@@ -193,8 +193,10 @@ class RejectedDialog(Asking):
         }
         pins = (*(p for p in lesson.pins if p.note not in mine), *mine.values())
 
+        make = session.services.solver
+
         def work(progress: object) -> object:
-            solver = session.services.solver(lesson, *fingered_on(lesson), lambda a, b: None)
+            solver = make(lesson, *fingered_on(lesson), lambda a, b: None)
             return solver.with_pins(pins)
 
         def done(found: object) -> None:

@@ -165,14 +165,14 @@ class PrintPreview(QDialog):
         lesson, fingering = session.lesson, session.fingers.fingering
         if lesson is None or fingering is None:
             return
-        options = options_for(session, audience)
+        options, shelf = options_for(session, audience), session.shelf
 
         def arrived(handout: Handout) -> None:
             show(cls(session, handout, lesson, fingering, over))
 
         session.jobs.start(
             "pages", say("Laying out the pages"),
-            lambda _: compose(lesson, fingering, options, session.shelf), arrived,
+            lambda _: compose(lesson, fingering, options, shelf), arrived,
         )  # fmt: skip
 
     def _lay_out(self) -> None:
@@ -225,7 +225,7 @@ class PrintPreview(QDialog):
 
     def _compose_anew(self) -> None:
         """Other paper, size or reader: lay the pages out again, in the background."""
-        lesson, fingering = self._lesson, self._fingering
+        lesson, fingering, shelf = self._lesson, self._fingering, self._session.shelf
         options = replace(
             self.handout.options, audience=self.audience.currentData(),
             paper=self.paper.currentData(), large=self.large.isChecked(),
@@ -242,7 +242,7 @@ class PrintPreview(QDialog):
         self.where.setText(say("Laying out the pages …"))
         self._session.jobs.start(
             "pages", say("Laying out the pages"),
-            lambda _: compose(lesson, fingering, options, self._session.shelf),
+            lambda _: compose(lesson, fingering, options, shelf),
             arrived, wrong=self._refused,
         )  # fmt: skip
 
@@ -279,10 +279,15 @@ class PrintPreview(QDialog):
             self._session.told.emit(words)
             self.accept()
 
-        self.print_button.setEnabled(False)
+        self._let_choose(False)
         self._session.jobs.start("print", say("Printing"), work, arrived, wrong=self._refused)
+
+    def _let_choose(self, free: bool) -> None:
+        """Nothing may be laid out for the printer while it is printed on."""
+        for part in (self.audience, self.paper, self.large, self.print_button):
+            part.setEnabled(free)
 
     def _refused(self, sentence: str) -> None:
         self.problem.say(sentence)
-        self.print_button.setEnabled(True)
+        self._let_choose(True)
         self._tell_page()

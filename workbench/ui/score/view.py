@@ -50,6 +50,23 @@ MARGIN = 12.0
 StripMaker = Callable[[float, str, dict[str, bool], tuple[str, ...]], "Strip"]
 
 
+class _LastStrip:
+    """The strip that was engraved last, for the lane's thread alone."""
+
+    def __init__(self, make: StripMaker) -> None:
+        self._make = make
+        self._strip: Strip | None = None
+        self._wanted: object = None
+
+    def made(self, wanted: object, width: float, ink: str, shows: dict[str, bool],
+             voices: tuple[str, ...]) -> Strip:  # fmt: skip
+        """The last one where the same is ``wanted``, else a new one."""
+        if self._strip is None or wanted != self._wanted:
+            self._strip = self._make(width, ink, shows, voices)
+            self._wanted = wanted
+        return self._strip
+
+
 class Writing(Protocol):
     """What takes the strip over while music is written."""
 
@@ -75,9 +92,7 @@ class ScoreView(QAbstractScrollArea):
     ) -> None:
         super().__init__(parent)
         self._session = session
-        self._make_strip = strip
-        self._strip: Strip | None = None
-        self._strip_for: tuple[object, ...] = ()
+        self._last = _LastStrip(strip)
         self._fits = 0  # times that fitting may still try
         self.image: ScoreImage | None = None
         self.zoom = 1.0
@@ -133,15 +148,13 @@ class ScoreView(QAbstractScrollArea):
         wanted = (width, c.ink, voices, *self.shows.items(), *self.extra)
         marks = note_marks(lesson.notes)
         near = self._session.selection.bar_index
+        last, shows = self._last, dict(self.shows)
 
         def work(teller: Teller) -> tuple[ScoreImage, int]:
             from workbench.engraving.strip import voices_of
 
-            if self._strip is None or wanted != self._strip_for:
-                shows = dict(self.shows)
-                self._strip = self._make_strip(float(max(300, width)), c.ink, shows, voices)
-                self._strip_for = wanted
-            image = self._strip.image(
+            strip = last.made(wanted, float(max(300, width)), c.ink, shows, voices)
+            image = strip.image(
                 lesson.piece, fingering, instrument, marks, near=near, progress=teller,
                 shown=teller.so_far,
             )  # fmt: skip

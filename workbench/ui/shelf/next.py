@@ -15,11 +15,13 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.language.speech import count, say
+from workbench.store.shelf import Shelf
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.teaching.lessons.playing import fingered_on
 from workbench.teaching.techniques.news import Move, Pair, Suggestion, pairs, teach_next
 from workbench.ui.bench.findings import LANE, Findings
 from workbench.ui.bench.jobs import Progress
+from workbench.ui.bench.services import Services
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Faint, Words
 from workbench.ui.kit.word_list import WordList
@@ -104,34 +106,12 @@ class ShelfNext(QWidget):
         self.finger_button.hide()
         self._enable()
         self.last.setText(say("Comparing the lessons …"))
+        shelf, services, findings = self._session.shelf, self._session.services, self._findings
         self._session.jobs.start(
             "shelf next", say("Comparing the lessons"),
-            lambda progress: self._look(name, progress, finger_all), self._show, lane=LANE,
-            wrong=self.last.setText,
+            lambda progress: _onward(name, shelf, services, findings, progress, finger_all),
+            self._show, lane=LANE, wrong=self.last.setText,
         )  # fmt: skip
-
-    def _look(self, name: str, progress: Progress, finger_all: bool) -> Onward | None:
-        shelf, services = self._session.shelf, self._session.services
-        rows = [row for row in shelf.lessons(archived=None) if row.student == name]
-        if not rows:
-            return None
-        lesson = shelf.load(max(rows, key=lambda row: (row.created, row.id)).id)
-        fingering = shelf.cached_fingering(lesson)
-        if fingering is None:
-            fingering = services.solver(lesson, *fingered_on(lesson), None).solution()
-            shelf.put_fingering(lesson, fingering)
-        if finger_all:
-            self._findings.look_again()
-        company = self._findings.company(lesson, fingering, progress, finger_all=finger_all)
-        every, taught = (*company.earlier, *company.others), (*company.earlier, company.here)
-        near = teach_next(every, taught, has=company.has)
-        return Onward(
-            lesson,
-            near or teach_next(every, taught, within=ANY_GRADE, has=company.has),
-            pairs(every, company.here, PARTNERS),
-            company.missing,
-            further=not near,
-        )
 
     def _show(self, found: Onward | None) -> None:
         self.found = found
@@ -189,6 +169,33 @@ class ShelfNext(QWidget):
         picked = self._picked
         if picked is not None and self._session.open(picked):
             self.opened.emit()
+
+
+def _onward(
+    name: str, shelf: Shelf, services: Services, findings: Findings, progress: Progress,
+    finger_all: bool,
+) -> Onward | None:  # fmt: skip
+    """What follows the last lesson of a student or group; None where they have none."""
+    rows = [row for row in shelf.lessons(archived=None) if row.student == name]
+    if not rows:
+        return None
+    lesson = shelf.load(max(rows, key=lambda row: (row.created, row.id)).id)
+    fingering = shelf.cached_fingering(lesson)
+    if fingering is None:
+        fingering = services.solver(lesson, *fingered_on(lesson), None).solution()
+        shelf.put_fingering(lesson, fingering)
+    if finger_all:
+        findings.look_again()
+    company = findings.company(lesson, fingering, progress, finger_all=finger_all)
+    every, taught = (*company.earlier, *company.others), (*company.earlier, company.here)
+    near = teach_next(every, taught, has=company.has)
+    return Onward(
+        lesson,
+        near or teach_next(every, taught, within=ANY_GRADE, has=company.has),
+        pairs(every, company.here, PARTNERS),
+        company.missing,
+        further=not near,
+    )
 
 
 def _next_words(suggestion: Suggestion) -> str:

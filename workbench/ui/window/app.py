@@ -200,6 +200,7 @@ def run(argv: Sequence[str] = ()) -> int:
     from PySide6.QtWidgets import QApplication
 
     from workbench.fingering.weights import RESOURCES
+    from workbench.ui.bench.tidying import Tidying
     from workbench.ui.window import languages
 
     # The interface gets its turn soon even while something is worked out behind it.
@@ -213,6 +214,7 @@ def run(argv: Sequence[str] = ()) -> int:
     shelf, said = open_shelf()
     if shelf is None:
         return 2
+    tidying = Tidying(app)
     window = build(shelf)
     window.notice.say(said) if said else None
     _take_over(window)
@@ -227,6 +229,7 @@ def run(argv: Sequence[str] = ()) -> int:
     QTimer.singleShot(FIRST_LOOK, window, window.safe.look_after)
     status = app.exec()
     sys.excepthook = sys.__excepthook__
+    tidying.end()
     shelf.close()
     return int(status)
 

@@ -108,8 +108,10 @@ class SafeKeeping:
         """Take in an archive, in the background, and show the open lesson anew."""
         session = self._session
 
+        shelf = session.shelf
+
         def work(progress: Progress) -> Merged:
-            return session.shelf.merge_archive(path, lambda done, of: progress(done / max(1, of)))
+            return shelf.merge_archive(path, lambda done, of: progress(done / max(1, of)))
 
         def done(merged: Merged) -> None:
             from workbench.store.told import merged_words
@@ -157,9 +159,9 @@ class SafeKeeping:
         if agreed and name and self.sure(
             say("Forget a student"),
             say(
-                "All lessons for {name}, the name in groups and in earlier states, and the older "
-                "backups, will be gone for good. This cannot be undone. Archives and printed "
-                "pages are yours to look after.",
+                "All lessons for {name}, the name in groups and in earlier states, the older "
+                "backups, and stores that were moved aside will be gone for good. This cannot be "
+                "undone. Archives and printed pages are yours to look after.",
                 name=name,
             ),
         ):  # fmt: skip

@@ -185,10 +185,10 @@ class ArrangingView(QWidget):
             self._show(None)
         elif self._source_of != lesson.id:
             self.line.setText(say("Reading the original …"))
-            lesson_id = lesson.id
+            lesson_id, shelf = lesson.id, session.shelf
 
             def read(_progress: object) -> Piece:
-                return session.shelf.load_piece(session.shelf.lesson_row(lesson_id).piece_id)
+                return shelf.load_piece(shelf.lesson_row(lesson_id).piece_id)
 
             def done(piece: Piece) -> None:
                 if session.lesson is not None and session.lesson.id == lesson_id:

@@ -101,10 +101,10 @@ def learn(session: Session, parent: QWidget) -> None:
     """Fit the weights to all choices on the shelf in the background, then show them."""
     from workbench.store.learning import fit_to_choices
 
-    form = form_of(parent, 0.45)
+    form, shelf = form_of(parent, 0.45), session.shelf
 
     def work(progress: Progress) -> tuple[Fit, Chart | None]:
-        found = fit_to_choices(session.shelf, lambda done, all_: progress(done / max(1, all_)))
+        found = fit_to_choices(shelf, lambda done, all_: progress(done / max(1, all_)))
         return found, chart_of(found, form)
 
     def arrived(found: tuple[Fit, Chart | None]) -> None:

@@ -106,13 +106,13 @@ class GradeView(ChartPage):
     def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Judged]:
         """What to do behind the interface."""
         form = form_of(self, 0.94)
-        shelf = self.session.shelf
+        shelf, findings = self.session.shelf, self.findings
 
         def work(_: Progress) -> Judged:
             from workbench.engraving.charts.grades import demands_chart
             from workbench.engraving.charts.lesson import effort_chart
 
-            analysis = self.findings.analysis(lesson, fingering)
+            analysis = findings.analysis(lesson, fingering)
             word = lesson.grade
             wanted = None if word is None else place_of(word, lesson.grade_level)
             return Judged(

@@ -200,9 +200,10 @@ class PlanView(ChartPage):
         """What makes the plan, with the fields as they stand now."""
         instrument, hand = playing_of(lesson)
         week, first, student = self.week.value(), self.first.value(), self.student.currentData()
+        findings = self.findings
 
         def make() -> Plan:
-            analysis = self.findings.analysis(lesson, fingering)
+            analysis = findings.analysis(lesson, fingering)
             return make_plan(
                 lesson.piece,
                 fingering,

@@ -117,12 +117,12 @@ class ScriptView(TeachingPage):
     def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Script]:
         """What to do behind the interface."""
         instrument, hand = playing_of(lesson)
-        leaves_out = self.known.isChecked()
+        leaves_out, findings = self.known.isChecked(), self.findings
 
         def work(progress: Progress) -> Script:
             known: tuple[Move, ...] = ()
             if leaves_out:
-                company = self.findings.company(lesson, fingering, progress)
+                company = findings.company(lesson, fingering, progress)
                 known = tuple(move for earlier in company.earlier for move in earlier.moves)
             return make_script(lesson, fingering, instrument, hand, known=known)
 

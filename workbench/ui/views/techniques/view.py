@@ -139,12 +139,12 @@ class TechniqueView(TeachingPage):
 
     def work(self, lesson: Lesson, fingering: Fingering) -> Callable[[Progress], Known]:
         """What to do behind the interface."""
-        everything = self._finger_all
+        everything, findings = self._finger_all, self.findings
         instrument, _ = playing_of(lesson)
 
         def work(progress: Progress) -> Known:
-            analysis = self.findings.analysis(lesson, fingering)
-            company = self.findings.company(lesson, fingering, progress, finger_all=everything)
+            analysis = findings.analysis(lesson, fingering)
+            company = findings.company(lesson, fingering, progress, finger_all=everything)
             seen = seen_before(analysis.moves, company.earlier, company.others)
             shelf = (*company.earlier, *company.others)
             onward = teach_next(shelf, (*company.earlier, company.here), has=company.has)
