@@ -21,6 +21,7 @@ from workbench.language.message import Message, message
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
 from workbench.music.parsing.abcsigns import abc_signs
+from workbench.music.parsing.abcvoices import each_voice_once, voice_names
 from workbench.music.parsing.fingerxml import printed_fingering
 from workbench.music.parsing.heardkey import (
     LEAST,
@@ -101,7 +102,7 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
     text = _decoded(source.data).replace("\r\n", "\n").replace("\r", "\n")
     titles, texts = tunes_of(text, Path(source.name).stem)
     check_tune(tune, titles, source.name)
-    chosen = texts[tune - 1]
+    chosen = each_voice_once(texts[tune - 1])
     check_abc_meters(chosen, source.name)
     score = _parsed(source, chosen, "abc")
     if "Opus" in score.classes:
@@ -125,7 +126,11 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
     notes = list(piece.warnings)
     if jumps and not any(b.jump or b.fine or b.segno or b.coda for b in piece.bars):
         notes.append(fact("jumps without a place"))
-    return replace(piece, tunes=titles if len(titles) > 1 else (), warnings=tuple(notes))
+    names = dict(enumerate(voice_names(chosen), 1))
+    heads = tuple(replace(p, name=names.get(p.number) or p.name) for p in piece.parts)
+    return replace(
+        piece, tunes=titles if len(titles) > 1 else (), parts=heads, warnings=tuple(notes)
+    )
 
 
 def _keyed(score: Any) -> bool:
