@@ -182,7 +182,10 @@ def solo_on(
         move: voicings.chosen(rounds, move)
         for move in asked_moves(search, piece.key, key, transpose)
     }
-    cost = {m: found[m][0] + key_cost(search, piece.key, m) for m in found}
+    line, where = search.texture.tune, options.where
+    lost = {m: sum(not where(p + m) for p in line) for m in found}
+    leaves = options.weights["tune_octave"]
+    cost = {m: found[m][0] + key_cost(search, piece.key, m) + leaves * lost[m] for m in found}
     move = min(found, key=lambda m: (cost[m], abs(m)))
     if key is None and cost.get(0, cost[move] * 2) <= HARDLY_WORSE * cost[move]:
         move = 0

@@ -204,7 +204,7 @@ class Voicings:
     def _hand(self, below: Voicing, tune: int) -> int:
         options, w = self.options, self.options.weights
         if not options.where(tune):
-            return w["tune_octave"]
+            return NO_HAND
         best = NO_HAND + min(options.height(fret, tune=True) for _, fret in options.where(tune))
         for places in product(*(options.where(m) for m in (*below, tune))):
             if len({string for string, _ in places}) < len(places):
