@@ -52,7 +52,7 @@ def test_pieces_a_minute_and_memory(tmp_path):
         [sys.executable, "-m", "workbench", *map(str, words)], capture_output=True, check=False
     )
     seconds, after = time.monotonic() - begun, os.times()
-    assert run.returncode == 0, run.stderr[-2000:]
+    assert run.returncode == 3, run.stderr[-2000:]  # some failed: the empty one
     reports = json.loads(run.stdout)
     good = [r for r in reports if r["ok"]]
     bad = [r for r in reports if not r["ok"]]

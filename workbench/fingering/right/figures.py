@@ -135,15 +135,19 @@ def _row(
     turned: set[str],
 ) -> Row:
     """A moment's strings, each with its part. A lower voice in name only, above the first or on
-    the fingers' strings alone, is no bass; nor is, there or on the thumb's string beside them,
-    what stands between two lower ones."""
-    sounding = [n.midi for n in layer.slots if voices.get(n.id, n.voice) == 1]
+    the fingers' strings alone, is no bass; nor is a voice over a lower one that sounds, nor, there
+    or on the thumb's string beside them, what stands between two lower ones."""
+    heard = [(n.midi, voices.get(n.id, n.voice)) for n in layer.slots]
+    sounding = [midi for midi, voice in heard if voice == 1]
     out = []
     for n in layer.notes:
         under = all(n.midi <= m for m in sounding)
+        middle = any(midi < n.midi and voice > n.voice for midi, voice in heard)
         lowest = least[layer.bar] < 128 and n.midi < least[layer.bar]
         part = TUNE
-        if n.voice > 1 and under and (lowest or thumbs(strings[n.id], count)):
+        if n.voice > 1 and middle:
+            part = INNER
+        elif n.voice > 1 and under and (lowest or thumbs(strings[n.id], count)):
             near = 2 * (strings[n.id] - 1) <= count  # the thumb's last string, or the fingers'
             part = INNER if near and n.id in turned else BASS
         out.append((strings[n.id], part))
