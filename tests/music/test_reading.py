@@ -228,6 +228,22 @@ def test_a_bar_split_by_a_repeat_is_right(read):
     assert piece.warnings == () and piece.bars[2].pickup
 
 
+def test_half_a_bar_in_a_new_meter_is_as_long_as_what_sounds_there(read):
+    """So written in music21's BWV 171.6: the trumpets rest through a whole bar of the new meter
+    where the others have one beat."""
+    three = "<attributes><time><beats>3</beats><beat-type>4</beat-type></time></attributes>"
+    tune = (
+        WHOLE,
+        make.note("C", 36, "half", extra="<dot/>"),
+        three + make.note("E", 12, "quarter"),
+        make.note("C", 36, "half", extra="<dot/>"),
+    )
+    resting = (make.rest(48), make.rest(36), three + make.rest(36), make.rest(36))
+    piece = read(make.score(*tune, more=[resting]), parts="all")
+    assert [b.length for b in piece.bars] == [4, 3, 1, 3]
+    assert piece.warnings == ()
+
+
 def test_bar_by_bar_documents(read):
     text = make.score(WHOLE, make.note("D", 48, "whole"))
     head, _, rest = text.partition('<part id="P1">')
