@@ -1687,6 +1687,11 @@
         <translation>Begleitung</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/arrange.py"/>
+        <source>Accompaniment: {letters}</source>
+        <translation>Begleitung: {letters}</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/views/techniques/exercises.py"/>
         <source>Add an exercise</source>
         <translation>Übung hinzufügen</translation>
@@ -3453,6 +3458,11 @@
         <location filename="../../workbench/store/archiving.py"/>
         <source>From an archive</source>
         <translation>Aus einem Archiv</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/telling/warnings.py"/>
+        <source>From bar {first} to bar {last} the notes go against the signature of {was}; it is shown in {key}, as it is heard.</source>
+        <translation>Von Takt {first} bis Takt {last} widersprechen die Töne den Vorzeichen von {was}; gezeigt wird das Stück in {key}, wie es klingt.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/views/plan/view.py"/>
@@ -11961,6 +11971,11 @@
         <location filename="../../workbench/ui/neck/legend.py"/>
         <source>sounds now</source>
         <translation>klingt jetzt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/arranging/weights.py"/>
+        <source>sparse</source>
+        <translation>sparsam</translation>
     </message>
     <message>
         <location filename="../../resources/techniques/grading.json"/>

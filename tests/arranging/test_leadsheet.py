@@ -19,13 +19,16 @@ from workbench.arranging.leadsheet import (
     pattern_named,
     patterns_for,
     solo,
+    solo_on,
     tones,
 )  # fmt: skip
 from workbench.arranging.sounds import TUNE, texture
+from workbench.fingering.engine import solve
 from workbench.fingering.types import LEVELS
-from workbench.instrument.table import instrument
+from workbench.instrument.table import hand, instrument
 from workbench.music.errors import BadInput
 from workbench.music.model import ChordName
+from workbench.music.reading.score import read_score
 from workbench.music.telling.warnings import warnings
 
 UKULELE = instrument("ukulele")
@@ -125,9 +128,91 @@ def test_what_is_no_lead_sheet_is_refused():
         solo(two, PATTERNS["even"][0])
 
 
-def test_the_solo_lies_on_a_ukulele_with_its_tune_whole():
-    made = solo(sheet(), pattern_for(sheet(), "middle"))
-    placed = arrange(made, UKULELE, transpose=0)
-    kept = {n.id: n.midi for n in placed.piece.notes}
-    assert all(kept[n.id] == n.midi for n in made.notes if n.voice == 1)
-    assert sum(n.voice == 2 for n in placed.piece.notes) > 8
+#: Tunes of our own, one in each kind of metre.
+SHEETS = {
+    "River Stones": """M:4/4
+L:1/4
+K:G
+"G" G A B d | "Em" e2 d B | "C" c B A G | "D7" A3 D | "G" G A B d | "Em" e f g e |
+"Am7" c2 "D7" A F | "G" G4 | "C" e3 c | "G/B" d2 B2 | "Am" c/B/A/G/ A c | "D7" F2 A2 |]
+""",
+    "Orchard Swing": """M:3/4
+L:1/8
+K:F
+c2 | "F" A4 c2 | "C7" B3 A G2 | "F" A2 F2 A2 | "Dm" d4 d2 | "Gm" d2 c2 B2 | "C7" c2 B2 G2 |
+"F" F4 c2 | "Bb" d4 f2 | "F/A" c4 A2 | "Gm7" B2 A2 G2 | "C7" G2 E2 G2 | "F" F4 |]
+""",
+    "Lamp Lighter's Jig": """M:6/8
+L:1/8
+K:D
+"D" d2A F2A | "G" B2d "D" A3 | "Bm" d2f "Em" e2g | "A7" f2e e3 | "D" d2A F2A |
+"G" GAB "A7" AGE | "D" D6 | "A" e2c A2c | "D" d2f a3 | "G" GBd "Bm" f2d | "D" d6 |]
+""",
+}
+
+
+@pytest.fixture(params=SHEETS)
+def own(request, tmp_path):
+    path = tmp_path / "tune.abc"
+    path.write_text(f"X:1\nT:{request.param}\n{SHEETS[request.param]}", encoding="utf-8")
+    return read_score(path)
+
+
+@pytest.mark.parametrize("on", ["ukulele", "ukulele-low-g", "guitar"])
+@pytest.mark.parametrize("level", ["beginner", "advanced"])
+def test_what_is_made_for_an_instrument_lies_on_it(own, on, level):
+    wood = instrument(on)
+    made, move = solo_on(own, pattern_for(own, level), wood)
+    placed = arrange(made, wood, transpose=move)
+    assert placed.transposition == move
+    assert placed.kept.tune == 1 and placed.kept.bass >= 0.97 and placed.kept.inner >= 0.9
+    tune = {n.id: n.midi + move for n in own.notes}
+    assert {n.id: n.midi for n in placed.piece.notes if n.voice == 1} == tune
+
+
+@pytest.mark.parametrize("on", ["ukulele", "ukulele-low-g", "guitar"])
+def test_every_chord_has_a_bass_wherever_a_note_of_it_lies_below_the_tune(own, on):
+    wood = instrument(on)
+    made, move = solo_on(own, pattern_for(own, "middle"), wood)
+    now = ""
+    for bar in made.bars:
+        for mark in bar.chords or [ChordName(Fraction(0), now)]:
+            now = mark.text
+            if bar.pickup:
+                continue
+            tune = next(n for n in bar.notes if n.voice == 1 and n.onset <= mark.onset
+                        < n.onset + n.duration)  # fmt: skip
+            below = [n.midi for n in bar.notes if n.voice == 2 and n.onset == mark.onset]
+            there = [m for m in range(tune.midi)
+                     if m % 12 in tones(now)[1] and wood.places(m + move)]  # fmt: skip
+            assert below or not there, (bar.number, now)
+            assert all(m % 12 in {tones(now)[0], *tones(now)[1]} for m in below)
+
+
+def test_nothing_is_struck_twice_at_once(own):
+    for level in LEVELS:
+        made, _ = solo_on(own, pattern_for(own, level), UKULELE)
+        for bar in made.bars:
+            struck = [(n.onset, n.midi) for n in bar.notes]
+            assert len(set(struck)) == len(struck)
+
+
+def test_a_key_or_semitones_asked_for_are_kept_to(own):
+    pattern = pattern_for(own, "easy")
+    made, move = solo_on(own, pattern, UKULELE, key="C")
+    assert arrange(made, UKULELE, transpose=move).key == "C major"
+    assert solo_on(own, pattern, UKULELE, transpose=1)[1] == 1
+    with pytest.raises(BadInput, match="either a key"):
+        solo_on(own, pattern, UKULELE, key="C", transpose=1)
+
+
+def test_thumb_and_fingers_play_what_their_letters_say():
+    """p i m i over C on a low-G ukulele, the tune on string 1."""
+    wood = instrument("ukulele-low-g")
+    text = "C5:4 | C5:4 | C5:4"
+    made = sheet(text, symbols=(("C",), ("C",), ("C",)))
+    done, move = solo_on(made, pattern_named(made, "p i m i"), wood, transpose=0)
+    placed = arrange(done, wood, transpose=move).piece
+    right = {n.id: n.right for bar in solve(placed, wood, hand("medium")).bars for n in bar.notes}
+    below = [n for n in placed.bars[1].notes if n.voice == 2]
+    assert [right[n.id] for n in below] == ["p", "i", "m", "i"] * 2

@@ -31,7 +31,7 @@ def test_the_tune_is_kept_on_top_and_the_bass_below(name):
 
 @pytest.mark.slow
 def test_the_whole_of_it():
-    found = proof.gather(so_many(43, 6), so_many(100, 15), so_many(16, 8), ranked=False)
+    found = proof.gather(so_many(43, 12), so_many(100, 15), so_many(16, 8), ranked=False)
     for (kind, wood), f in found.items():
         assert f.tune_kept >= 0.98 * f.tune and not f.unsaid, (kind, wood)
         assert f.on_top >= 0.97 * f.tune_kept and f.wide <= 0.015 * f.grips, (kind, wood)

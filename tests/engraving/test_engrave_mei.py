@@ -9,6 +9,7 @@ import pytest
 import verovio
 from lxml import etree
 
+from tests.arranging.make import piece as arranged
 from tests.engraving.small_pieces import (
     bar,
     compound,
@@ -240,3 +241,14 @@ def test_a_chord_bears_one_slur_and_leaves_none_open():
         (by_id[s.get("startid")[1:]], by_id[s.get("endid")[1:]]) for s in root.iter(f"{MEI}slur")
     ]
     assert drawn == [("E4", "F4"), ("A4", "B4")]
+
+
+def test_a_middle_voice_rests_unseen_while_others_sound() -> None:
+    """Of three voices the middle one rests on beats 1 and 3; the others rest on beat 3."""
+    made = arranged("C5 C5 - C5", "- E4 - E4", "C4 C4 - C4")
+    root = etree.fromstring(to_mei(made).mei.encode())
+    layers = root.findall(f".//{MEI}layer")[:3]
+    shown = [[e.tag.removeprefix(MEI) for e in layer] for layer in layers]
+    assert shown[0] == ["note", "note", "rest", "note"]
+    assert shown[1] == ["space", "note", "space", "note"]
+    assert shown[2] == ["note", "note", "space", "note"]

@@ -124,7 +124,7 @@ def test_cross_validated_agreement_over_all_studies(record_testsuite_property) -
     charts = Charts(chart_rows("guitar", True))
     fold = {n: i % 5 for i, n in enumerate(names)}
     assert {author(n) for n in names} == {*AUTHORS.values(), "others"}
-    found = judged(every, charts, WEIGHTS, fold.__getitem__)
+    found = judged(every, charts, fold.__getitem__)
     agreed = total(list(found.values()))
     record_testsuite_property("cross-validated", tuple(agreed))
     assert agreed.fingers > 0.6

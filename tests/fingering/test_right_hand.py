@@ -183,3 +183,12 @@ def test_thumb_and_fingers_keep_their_order_from_moment_to_moment(name):
     steps = pairwise(zip(thumbs, others, strict=True))
     assert sum(p < last or thumb < f for (thumb, last), (p, f) in steps) <= 0.03 * len(met)
     assert sum(p < 3 for p in thumbs) <= 0.1 * len(met)
+
+
+def test_a_bass_folded_in_leaves_the_thumb_the_string_above_it():
+    """A tune's G on string 4 of a high-G ukulele over a bass on strings 3 and 2: p takes
+    string 4, i and m a string each, and nothing crosses (common practice, no source)."""
+    low = " ".join(f"{name}:1/4 r:1/4" for name in ("C4", "D4", "E4", "F4"))
+    music = piece(f"{'r:1/4 G4:1/4 ' * 4}| {low}")
+    bars = solve(music, instrument("ukulele"), hand("medium")).bars
+    assert {(n.string, n.right) for b in bars for n in b.notes} == {(4, "p"), (3, "i"), (2, "m")}

@@ -32,6 +32,7 @@ AGREES = "same order"
 START = "a repeat without a start: the expander goes back to the very beginning"
 LEFT = "an end of a repeat that the ABC parser puts on the left of its bar"
 JUMP = "a jump in words that the expander does not know"
+ENDINGS = "first endings that the expander plays each time"
 SILENT = "the expander gives up"
 
 # a fixed sample: chorales with split bars, a keyboard part, a quartet, songs, fiddle
@@ -64,6 +65,8 @@ def compared(piece, part):
         return START
     if expanded(part, starts=implied_starts(piece), ends_right=True) == ours:
         return LEFT
+    if theirs is not None and first_endings_once(piece, theirs) == ours:
+        return ENDINGS
     plain = tuple(replace(b, jump="") for b in piece.bars)
     if any(b.jump for b in piece.bars):
         without = playing_order(replace(piece, bars=plain))
@@ -72,6 +75,16 @@ def compared(piece, part):
     if theirs is None:
         return SILENT
     return None
+
+
+def first_endings_once(piece, order):
+    """An order in which first endings are left out when they come again."""
+    first = {b.index for b in piece.bars if 1 in b.endings}
+    kept = []
+    for bar in order:
+        if bar not in first or bar not in kept:
+            kept.append(bar)
+    return tuple(kept)
 
 
 def checked(path, folder):

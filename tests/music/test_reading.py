@@ -228,6 +228,22 @@ def test_a_bar_split_by_a_repeat_is_right(read):
     assert piece.warnings == () and piece.bars[2].pickup
 
 
+def test_half_a_bar_in_a_new_meter_is_as_long_as_what_sounds_there(read):
+    """So written in music21's BWV 171.6: the trumpets rest through a whole bar of the new meter
+    where the others have one beat."""
+    three = "<attributes><time><beats>3</beats><beat-type>4</beat-type></time></attributes>"
+    tune = (
+        WHOLE,
+        make.note("C", 36, "half", extra="<dot/>"),
+        three + make.note("E", 12, "quarter"),
+        make.note("C", 36, "half", extra="<dot/>"),
+    )
+    resting = (make.rest(48), make.rest(36), three + make.rest(36), make.rest(36))
+    piece = read(make.score(*tune, more=[resting]), parts="all")
+    assert [b.length for b in piece.bars] == [4, 3, 1, 3]
+    assert piece.warnings == ()
+
+
 def test_bar_by_bar_documents(read):
     text = make.score(WHOLE, make.note("D", 48, "whole"))
     head, _, rest = text.partition('<part id="P1">')
@@ -423,3 +439,27 @@ def test_wedges_are_read_and_written_again(read, tmp_path):
     write_musicxml(piece, path)
     assert '<wedge type="diminuendo"' in path.read_text(encoding="utf-8")
     assert [d.text for d in read(path.read_bytes()).bars[0].dynamics] == ["diminuendo", "stop"]
+
+
+VOICES = {"One": ("cdef|gabc'|", "c4|e4|"), "Two": ("C4|E4|", "G4|C4|")}
+
+
+def by_voice(between):
+    """Two voices, written in one run each or line by line; ``between`` is a way to name one."""
+    head = 'X:1\nT:Both\nM:4/4\nL:1/4\nV:One name="Upper"\nV:Two name="Lower" clef=bass\nK:C\n'
+    rows = [(name, k) for k in (0, 1) for name in VOICES]
+    if between == "runs":
+        rows = [(name, k) for name in VOICES for k in (0, 1)]
+    named = "[V:{}] {}\n" if between == "inline" else "V:{}\n{}\n"
+    return head + "".join(named.format(name, VOICES[name][k]) for name, k in rows)
+
+
+@pytest.mark.parametrize("between", ["runs", "fields", "inline"])
+def test_abc_voices_are_one_part_each_however_they_are_written(read, between):
+    """The ABC standard 2.1, section 7: a tune may go back to a voice line by line."""
+    piece = read(by_voice(between), "a.abc", parts="all")
+    assert [(p.name, p.notes) for p in piece.parts] == [("Upper", 10), ("Lower", 4)]
+    assert len(piece.bars) == 4 and piece.warnings == ()
+    assert [n.pitch.name for n in piece.notes if n.part == 2] == ["C4", "E4", "G4", "C4"]
+    lower = read(by_voice(between), "a.abc", parts=[2])
+    assert [n.midi for n in lower.notes] == [60, 64, 67, 60]

@@ -8,10 +8,11 @@ from pathlib import Path
 
 import pytest
 
+from tests.arranging.make import piece
 from tests.cli.scores import bar_xml, score_xml
 from workbench.music.model import Bar, Key, Piece
 from workbench.music.order.form import sections
-from workbench.music.parsing.heardkey import with_settled_keys
+from workbench.music.parsing.heardkey import with_fitting_keys, with_settled_keys
 from workbench.music.reading.score import read_score
 from workbench.music.telling.warnings import warnings
 
@@ -29,10 +30,26 @@ def written(*keys):
 
 def test_a_published_study_has_one_key_where_its_file_has_two_by_turns():
     """Sor op. 45 no. 3: the file writes three flats and none by turns, 33 times."""
-    piece = read_score(STUDIES / "sor-op45n03.mxl")
-    assert {b.key for b in piece.bars[:33]} == {C_MINOR}
-    assert len(sections(piece)) <= 2
-    assert any("to and fro from bar 2 to bar 32" in told for told in warnings(piece))
+    study = read_score(STUDIES / "sor-op45n03.mxl")
+    assert {b.key for b in study.bars} == {C_MAJOR} == {study.key}
+    assert len(sections(study)) <= 2
+    assert any("to and fro from bar 2 to bar 32" in told for told in warnings(study))
+    assert any("against the signature of C minor" in told for told in warnings(study))
+
+
+def test_a_signature_that_the_notes_contradict_is_set_right_and_the_notes_stay():
+    """A scale of D major, four times, under a signature of one flat."""
+    line = "D4 E4 F#4 G4 | A4 B4 C#5 D5 | C#5 B4 A4 G4 | F#4 E4 D4 D4"
+    wrong = piece(" | ".join([line] * 4), key=Key(-1))
+    right = with_fitting_keys(wrong)
+    assert {b.key for b in right.bars} == {Key(2)} and right.notes == wrong.notes
+    assert with_fitting_keys(right) == right
+
+
+def test_a_harmonic_minor_keeps_its_signature():
+    line = "A4 B4 C5 D5 | E5 F5 G#5 A5 | A5 G#5 F5 E5 | D5 C5 B4 G#4"
+    made = piece(" | ".join([line] * 4), key=Key(0, "minor"))
+    assert with_fitting_keys(made) == made
 
 
 @pytest.mark.parametrize(

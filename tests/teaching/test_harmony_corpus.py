@@ -24,6 +24,13 @@ def chorales(names=None):
     return [p for p in paths if names is None or p.name.rsplit(".", 1)[0] in names]
 
 
+def in_step(score):
+    """Whether music21 begins every bar of all parts at one moment: what it hears at a moment is
+    else not what sounds (BWV 171.6, where the trumpets rest through half a bar)."""
+    starts = [[m.offset for m in part.getElementsByClass("Measure")] for part in score.parts]
+    return all(row == starts[0] for row in starts)
+
+
 def agreement(paths):
     """(roots the same, inversions the same, chords compared, roots the same on the beat,
     beats compared, keys the same, keys compared).
@@ -40,6 +47,8 @@ def agreement(paths):
     roots = turns = every = beats = moving = keys = scores = 0
     for path in paths:
         score = converter.parse(path)
+        if not in_step(score):
+            continue
         piece = read_score(path, parts="all")
         theirs = score.analyze("key.krumhanslkessler")
         found = key_heard(piece.notes)
@@ -95,7 +104,7 @@ def test_chords_and_keys_of_many_chorales_agree(record_property):
     found = agreement(share(chorales(), 5))
     report(record_property, found)
     roots, turns, every, beats, moving, keys, scores = found
-    assert scores > so_many(300, 60) and every > so_many(5000, 1000)
+    assert scores > so_many(300, 60) and every > so_many(5000, 900)
     assert roots / every > 0.95
     assert turns / every > 0.95
     assert beats / moving > 0.7

@@ -83,13 +83,7 @@ def arrange(
     """
     if key is not None and transpose is not None:
         raise BadInput("Give either a key or a number of semitones to move by, not both.")
-    if transpose is not None and abs(transpose) > MOST_SEMITONES:
-        raise BadInput(
-            "Transposing by {transpose} semitones is too far; choose a number from "
-            "-{most} to {most}.",
-            transpose=transpose,
-            most=MOST_SEMITONES,
-        )
+    _within(transpose)
     plain = key is None and not transpose and not wanted and wishes in (None, Wishes())
     if plain and prints_for(piece, instrument):
         return as_written(piece)
@@ -102,10 +96,11 @@ def arrange(
     if key is not None and key.strip().lower() == BEST_KEY:
         key, laid, move = None, None, _best(search, piece)
     elif key is not None:
-        target = _target(piece, parse_key(key, piece.key), said)
-        up = 7 * (target.fifths - piece.key.fifths) % 12
-        near = [m for m in moves(search) if (m - up) % 12 == 0]
-        move = _cheapest(search, near, piece.key)
+        asked = parse_key(key, piece.key)
+        target = _in_mode(asked, piece.key)
+        if target != asked:
+            said.append(_whole(piece, KEY, piece.key.name, asked.name, 0))
+        move = _cheapest(search, _to_key(moves(search), piece.key, target), piece.key)
         laid = None
     elif transpose is not None:
         move, laid = _octave(search, transpose, said, piece), None
@@ -167,6 +162,31 @@ def moves(search: Search) -> list[int]:
     return sorted(found, key=lambda m: (abs(m - 2.5), m))
 
 
+def asked_moves(search: Search, now: Key, key: str | None, transpose: int | None) -> list[int]:
+    """The transpositions among which to choose where ``key`` or a number of semitones is asked
+    for, as ``arrange`` takes them; all worth trying where neither is. Raises BadInput where the
+    key is no key, or both are given."""
+    if key is not None and transpose is not None:
+        raise BadInput("Give either a key or a number of semitones to move by, not both.")
+    _within(transpose)
+    if transpose is not None:
+        return [_nearest(search, transpose)]
+    found = moves(search)
+    if key is None or key.strip().lower() == BEST_KEY:
+        return found
+    return _to_key(found, now, _in_mode(parse_key(key, now), now))
+
+
+def _within(transpose: int | None) -> None:
+    if transpose is not None and abs(transpose) > MOST_SEMITONES:
+        raise BadInput(
+            "Transposing by {transpose} semitones is too far; choose a number from "
+            "-{most} to {most}.",
+            transpose=transpose,
+            most=MOST_SEMITONES,
+        )
+
+
 def _best(search: Search, piece: Piece) -> int:
     return _cheapest(search, moves(search), piece.key)
 
@@ -207,14 +227,24 @@ def key_cost(search: Search, key: Key, move: int) -> int:
 
 def _octave(search: Search, asked: int, said: list[Change], piece: Piece) -> int:
     """The semitones asked for, or another octave where only that one holds the tune."""
-    near = sorted((asked + 12 * k for k in range(-6, 7)), key=lambda m: abs(m - asked))
-    where = search.options.where
     if not asked and search.stays:
         return asked
-    least = min(near, key=lambda m: sum(not where(p + m) for p in search.texture.tune))
+    least = _nearest(search, asked)
     if least != asked:
         said.append(_whole(piece, WHOLE, "", "", (least - asked) // 12))
     return least
+
+
+def _nearest(search: Search, asked: int) -> int:
+    """The octave of a move that loses least of the tune, the nearest of several."""
+    line, where = search.texture.tune, search.options.where
+    near = sorted((asked + 12 * k for k in range(-6, 7)), key=lambda m: abs(m - asked))
+    return min(near, key=lambda m: sum(not where(p + m) for p in line))
+
+
+def _to_key(found: Sequence[int], now: Key, target: Key) -> list[int]:
+    up = 7 * (target.fifths - now.fifths) % 12
+    return [m for m in found if (m - up) % 12 == 0]
 
 
 def _whole(piece: Piece, kind: ChangeKind, before: str, after: str, amount: int) -> Change:
@@ -223,13 +253,10 @@ def _whole(piece: Piece, kind: ChangeKind, before: str, after: str, amount: int)
                   amount=amount)  # fmt: skip
 
 
-def _target(piece: Piece, wanted: Key, said: list[Change]) -> Key:
+def _in_mode(wanted: Key, now: Key) -> Key:
     """The wanted key in the mode the piece is written in.
 
     Scores often carry a signature without its mode, so a key of the other mode is taken by
-    its signature, and that is said.
+    its signature.
     """
-    if wanted.mode == piece.key.mode:
-        return wanted
-    said.append(_whole(piece, KEY, piece.key.name, wanted.name, 0))
-    return replace(wanted, mode=piece.key.mode)
+    return replace(wanted, mode=now.mode)

@@ -9,12 +9,28 @@ repeat through the bar. Patterns by metre and level: common practice, no source.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from workbench.arranging.arrange import asked_moves, key_cost
+from workbench.arranging.options import Options
+from workbench.arranging.search import Search
+from workbench.arranging.sounds import texture
+from workbench.arranging.voicing import (
+    PatternRound,
+    PatternStroke,
+    Sung,
+    Voicing,
+    Voicings,
+    sounding_until,
+    voices_of,
+)
+from workbench.arranging.weights import Wishes
 from workbench.fingering.shapes.chordname import KINDS
 from workbench.fingering.types import Level
+from workbench.instrument.model import Hand, Instrument
+from workbench.instrument.table import HANDS
 from workbench.language.fact import fact
 from workbench.music.errors import BadInput
 from workbench.music.model import STEP_SEMITONES, Bar, ChordName, Note, Piece
@@ -22,6 +38,7 @@ from workbench.music.parsing.spelling import spell
 
 FINGERS = "pima"
 LINE_SHARE = 0.9  # of its moments at which a lead sheet has one note alone
+HARDLY_WORSE = 1.25  # a tune stays in its key where another lies no better than by this
 VOICE = 2  # of the accompaniment
 BASS_TOP = 60  # MIDI: the bass lies below it where that is below the tune
 PICKED = re.compile(r"^[pima](\+[pima])*( [pima](\+[pima])*)*$")
@@ -137,61 +154,118 @@ def _alter(sign: str) -> int:
 
 
 def solo(piece: Piece, pattern: Pattern) -> Piece:
-    """The tune with the accompaniment below it in voice 2, to be laid on an instrument.
+    """The tune with the accompaniment below it in voice 2, for no instrument yet: the notes of
+    the chords close below the tune.
 
     A symbol holds until the next. Bars before the first symbol, and those of a symbol not
     known, stay without accompaniment; the latter are told among the warnings. Raises
     BadInput where the piece is no lead sheet.
     """
-    if not is_lead_sheet(piece):
-        raise BadInput(
-            "'{title}' is no lead sheet: that is one line of tune with chord symbols above "
-            "at least half of its bars.",
-            title=piece.title,
-        )
-    bars, now, unknown = [], "", []
-    line = _Line(piece)
+    groups = _groups(piece, pattern)
+    return _accompanied(piece, groups, [_free(group) for _, group in groups])
+
+
+def solo_on(
+    piece: Piece, pattern: Pattern, instrument: Instrument, *, key: str | None = None,
+    transpose: int | None = None, hand: Hand | None = None, wishes: Wishes | None = None,
+) -> tuple[Piece, int]:  # fmt: skip
+    """As ``solo``, of notes that the instrument has below the tune and the hand can hold with
+    it, and the semitones by which it is to be moved there: to ``key`` or by ``transpose``, or
+    without either by none where the tune lies well as written, else to where all of it lies
+    best. Raises BadInput where the piece is no lead sheet or the key no key."""
+    options = Options(instrument, hand or HANDS["medium"], wishes or Wishes())
+    groups = _groups(piece, pattern)
+    rounds = [group for _, group in groups]
+    search = Search(texture(_accompanied(piece, groups, [_free(g) for g in rounds])), options)
+    voicings = Voicings(options)
+    found = {
+        move: voicings.chosen(rounds, move)
+        for move in asked_moves(search, piece.key, key, transpose)
+    }
+    line, where = search.texture.tune, options.where
+    lost = {m: sum(not where(p + m) for p in line) for m in found}
+    leaves = options.weights["tune_octave"]
+    cost = {m: found[m][0] + key_cost(search, piece.key, m) + leaves * lost[m] for m in found}
+    move = min(found, key=lambda m: (cost[m], abs(m)))
+    if key is None and cost.get(0, cost[move] * 2) <= HARDLY_WORSE * cost[move]:
+        move = 0
+    return _accompanied(piece, groups, found[move][1]), move
+
+
+def _accompanied(
+    piece: Piece, groups: list[tuple[int, PatternRound]], voicings: Sequence[Voicing]
+) -> Piece:
+    added: dict[int, list[Note]] = {}
+    for (index, group), voicing in zip(groups, voicings, strict=True):
+        row = added.setdefault(index, [])
+        for note in _played(piece.bars[index], group, voicing):
+            row.append(replace(note, id=f"acc{index + 1}-{len(row) + 1}"))
+    bars = []
     for bar in piece.bars:
-        spans = list(_spans(bar, now))
-        now = bar.chords[-1].text if bar.chords else now
-        added: list[Note] = []
-        for start, end, text in spans:
-            found = tones(text)
-            if found is None:
-                if text and not text.upper().startswith("N"):
-                    unknown.append((bar.number, text))
-                continue
-            for note in _strokes(bar, line, pattern, start, end, *found):
-                added.append(replace(note, id=f"acc{bar.index + 1}-{len(added) + 1}"))
-        if bar.pickup:
-            added = []
-        notes = sorted((*bar.notes, *added), key=lambda n: (n.onset, n.voice))
+        notes = sorted((*bar.notes, *added.get(bar.index, ())), key=lambda n: (n.onset, n.voice))
         bars.append(replace(bar, notes=tuple(notes)))
+    unknown = [
+        (bar.number, mark.text)
+        for bar in piece.bars
+        for mark in bar.chords
+        if mark.text and not mark.text.upper().startswith("N") and tones(mark.text) is None
+    ]
     told = tuple(
         fact("unknown chord", bar=number, symbol=text) for number, text in dict.fromkeys(unknown)
     )
     return replace(piece, bars=tuple(bars), warnings=(*piece.warnings, *told), written=())
 
 
-class _Line:
-    """What of the tune sounds when."""
+def _groups(piece: Piece, pattern: Pattern) -> list[tuple[int, PatternRound]]:
+    """The rounds of the pattern with the index of their bar; it begins anew with every chord.
+    Raises BadInput where the piece is no lead sheet."""
+    if not is_lead_sheet(piece):
+        raise BadInput(
+            "'{title}' is no lead sheet: that is one line of tune with chord symbols above "
+            "at least half of its bars.",
+            title=piece.title,
+        )
+    out: list[tuple[int, PatternRound]] = []
+    now = ""
+    for bar in piece.bars:
+        tune = tuple((n.onset, n.onset + n.duration, n.midi) for n in bar.notes if not n.grace)
+        for start, end, text in _spans(bar, now) if not bar.pickup else ():
+            found = tones(text)
+            if found is not None:
+                out += [
+                    (bar.index, _group(pattern, tune, at, end, found, at > start or text == now))
+                    for at in _rounds(pattern, start, end)
+                ]
+            now = text
+        now = bar.chords[-1].text if bar.chords else now
+    return out
 
-    def __init__(self, piece: Piece) -> None:
-        self._bars: dict[int, list[tuple[Fraction, Fraction, int]]] = {}
-        for bar in piece.bars:
-            for n in bar.notes:
-                if not n.grace:
-                    row = (n.onset, n.onset + n.duration, n.midi)
-                    self._bars.setdefault(bar.index, []).append(row)
 
-    def over(self, bar: Bar, start: Fraction, end: Fraction) -> int:
-        """The lowest note of the tune between two moments of a bar."""
-        row = self._bars.get(bar.index, [])
-        inside = [midi for a, b, midi in row if a < end and b > start]
-        return min(inside or [midi for *_, midi in row], default=72)
+def _rounds(pattern: Pattern, start: Fraction, end: Fraction) -> Iterator[Fraction]:
+    at = start
+    while at < end:
+        yield at
+        at += pattern.step * len(pattern.strokes)
 
-    def struck(self, bar: Bar, onset: Fraction) -> bool:
-        return any(a == onset for a, *_ in self._bars.get(bar.index, []))
+
+def _group(
+    pattern: Pattern, tune: tuple[Sung, ...], start: Fraction, end: Fraction,
+    found: tuple[int, tuple[int, ...]], again: bool,
+) -> PatternRound:  # fmt: skip
+    end = min(end, start + pattern.step * len(pattern.strokes))
+    struck = {a for a, *_ in tune}
+    strokes = []
+    for at, letters in enumerate(pattern.strokes):
+        begin = start + at * pattern.step
+        voices = tuple(
+            FINGERS.index(f)
+            for f in letters
+            if f != "a" or begin not in struck  # the ring finger has the tune
+        )
+        if begin < end and voices:
+            strokes.append(PatternStroke(begin, min(end, begin + pattern.step), voices))
+    sung = tuple(row for row in tune if row[0] < end and row[1] > start)
+    return PatternRound(start, end, tuple(strokes), *found, sung, not start, again)
 
 
 def _spans(bar: Bar, before: str) -> Iterator[tuple[Fraction, Fraction, str]]:
@@ -202,43 +276,32 @@ def _spans(bar: Bar, before: str) -> Iterator[tuple[Fraction, Fraction, str]]:
             yield mark.onset, end, mark.text
 
 
-def _strokes(
-    bar: Bar, line: _Line, pattern: Pattern, start: Fraction, end: Fraction, bass: int,
-    chord: tuple[int, ...],
-) -> Iterator[Note]:  # fmt: skip
-    """The strokes of a pattern while one chord lasts; it begins anew with every chord."""
-    strokes, at, count = pattern.strokes, start, 0
-    most = max((FINGERS.index(f) for f in "".join(strokes)), default=0)
-    group = pattern.step * len(strokes)
-    while at < end:
-        letters = strokes[count % len(strokes)]
-        until = min(end, at + pattern.step)
-        if "p" in letters:
-            last = min(end, at + group)
-            roof = line.over(bar, at, last)
-            over_it = min(_voicing(chord, roof, most), default=roof)
-            low = _below(bass, min(roof - 3, BASS_TOP, over_it - 1))
-            yield _note(bar, at, last - at, low)
-        wanted = [FINGERS.index(f) for f in letters if f != "p"]
-        roof = line.over(bar, at, until)
-        voicing = _voicing(chord, roof, most)
-        for finger in wanted:
-            if finger == 3 and line.struck(bar, at):
-                continue  # the ring finger has the tune
-            if finger - 1 < len(voicing):
-                yield _note(bar, at, until - at, voicing[finger - 1])
-        at, count = until, count + 1
+def _played(bar: Bar, group: PatternRound, voicing: Voicing) -> Iterator[Note]:
+    """The notes of a round: the bass rings through it, the others until the next stroke, none
+    beyond the moment at which the tune goes below."""
+    rows = [(s, voices_of(s, len(voicing) - 1)) for s in group.strokes]
+    for stroke, voices in rows:
+        for voice in voices if voicing else ():
+            end = stroke.end
+            if not voice:
+                later = (s.start for s, others in rows if 0 in others and s.start > stroke.start)
+                end = min(later, default=group.end)
+            until = sounding_until(voicing[voice], stroke.start, end, group.tune)
+            if until > stroke.start:
+                yield _note(bar, stroke.start, until - stroke.start, voicing[voice])
+
+
+def _free(group: PatternRound) -> Voicing:
+    """Chord notes close below the tune, the bass below them, on no instrument."""
+    roof = min((m for *_, m in group.tune), default=72)
+    own = sorted(group.chord, key=lambda pc: pc == roof % 12)[: group.fingers]
+    inner = sorted(_below(pc, roof - 1) for pc in own)
+    low = _below(group.bass, min(roof - 3, BASS_TOP, min(inner, default=roof) - 1))
+    return (low, *inner)
 
 
 def _below(pitch_class: int, most: int) -> int:
     return most - (most - pitch_class) % 12
-
-
-def _voicing(chord: tuple[int, ...], roof: int, most: int) -> tuple[int, ...]:
-    """At most so many notes of the chord close below the tune, from the lowest; the tune is
-    doubled, at the octave, only where there would be fewer."""
-    own = sorted(chord, key=lambda pc: pc == roof % 12)[:most]
-    return tuple(sorted(_below(pc, roof - 1) for pc in own))
 
 
 def _note(bar: Bar, onset: Fraction, length: Fraction, midi: int) -> Note:

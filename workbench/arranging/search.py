@@ -129,7 +129,7 @@ class Search:
         that lies on the instrument (hardly a pitch that it lacks, hardly a moment that no hand
         can stop), all at moments that a hand can stop; else none."""
         texture, where = self.texture, self.options.where
-        if self.options.wishes.strict == "easy" or not texture.one_players:
+        if self.options.wishes.strict in ("easy", "sparse") or not texture.one_players:
             return frozenset()
         if sum(not where(s.midi) for s in texture.sounds) > STAYS_LOST * len(texture.sounds):
             return frozenset()

@@ -11,8 +11,8 @@ from workbench.fingering.weights import RESOURCES
 from workbench.language.message import mark
 from workbench.music.errors import BadInput
 
-Strict = Literal["faithful", "playable", "easy"]
-STRICT: tuple[Strict, ...] = (mark("faithful"), mark("playable"), mark("easy"))
+Strict = Literal["faithful", "playable", "easy", "sparse"]
+STRICT: tuple[Strict, ...] = (mark("faithful"), mark("playable"), mark("easy"), mark("sparse"))
 TOP_FRET = 12  # highest fret unless another is asked for
 EASY_FRET = 7  # above it a hand is out of the easy positions (common practice, no source)
 FIRST_POSITION = 4  # last fret of the first position
@@ -23,7 +23,8 @@ CUT_MOST = 3  # quarter notes: what is lost beyond them is not counted
 @dataclass(frozen=True)
 class Wishes:
     """The teacher's settings of an arrangement: no fret above ``top_fret``; ``strict`` is
-    one of ``STRICT``, from keeping what can be kept to leaving out what makes it hard.
+    one of ``STRICT``, from keeping what can be kept to leaving out what makes it hard and on
+    to the tune with a bass where it asks no more than a finger.
     ``tune_part`` and ``bass_part`` are the numbers of the parts that are tune and bass, 0
     where they are heard from the notes."""
 

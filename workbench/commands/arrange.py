@@ -10,10 +10,13 @@ from workbench.arranging.words import sentence
 from workbench.commands.output import Result, file_to_write, wrapped
 from workbench.commands.source import (
     INSTRUMENT_HELP,
+    Asked,
     arranged,
     arranging_options,
     hand_option,
+    level_option,
     load,
+    pattern_asked,
     player,
     score_options,
     taken,
@@ -26,7 +29,6 @@ from workbench.music.errors import BadInput
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
     from workbench.instrument.model import Hand, Instrument
-    from workbench.music.model import Piece
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -35,6 +37,7 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
     arranging_options(parser)
     hand_option(parser)
+    level_option(parser)
     parser.add_argument(
         "--for-grade",
         type=int,
@@ -58,7 +61,7 @@ def run(options: argparse.Namespace) -> Result:
     if options.for_grade is None:
         placed = arranged(options, source, instrument, hand)
     else:
-        placed, made = _for_grade(options, taken(options, source.piece), instrument, hand)
+        placed, made = _for_grade(options, source, instrument, hand)
     if path is not None and form == "MIDI":
         write_midi(placed.piece, path)
     elif path is not None:
@@ -82,11 +85,16 @@ def run(options: argparse.Namespace) -> Result:
     }  # fmt: skip
     if made:
         document["versions"] = made
-    return Result(document, _text(placed, str(instrument.called), path, made))
+    lines = _text(placed, str(instrument.called), path, made)
+    pattern = pattern_asked(options, source.piece)
+    if pattern is not None:
+        document["pattern"] = pattern.letters
+        lines.insert(1, say("Accompaniment: {letters}", letters=pattern.letters))
+    return Result(document, lines)
 
 
 def _for_grade(
-    options: argparse.Namespace, piece: Piece, instrument: Instrument, hand: Hand
+    options: argparse.Namespace, source: Asked, instrument: Instrument, hand: Hand
 ) -> tuple[Arranged, list[dict[str, Any]]]:
     """The version for a grade, and a row for each, with what it has otherwise."""
     from workbench.store.grading import model_in_force
@@ -94,8 +102,11 @@ def _for_grade(
 
     if options.strict:
         raise BadInput("Give either --for-grade or --strict: a version is as strict as it is.")
+    piece, move = taken(options, source, instrument, hand)
+    solo = move is not None
     found = versions(
-        piece, instrument, hand, key=options.key, transpose=options.transpose,
+        piece, instrument, hand, key=None if solo else options.key,
+        transpose=move if solo else options.transpose,
         top_fret=options.top_fret, model=model_in_force(),
         base=wishes(options, None),
     )  # fmt: skip

@@ -19,6 +19,7 @@ from workbench.teaching.lessons.lesson import Lesson
 
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
+    from workbench.arranging.leadsheet import Pattern
     from workbench.music.model import Piece
 
 INSTRUMENT_HELP = (
@@ -58,7 +59,7 @@ def playing_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--capo", type=int, metavar="FRET", help="fret the capo sits on")
     arranging_options(parser)
     hand_option(parser)
-    parser.add_argument("--level", choices=tuple(LEVELS), help="level of the student")
+    level_option(parser)
     parser.add_argument("--style", choices=tuple(STYLES), help="style of the right hand")
     parser.add_argument(
         "--school", choices=("strong-fingers", "little-finger", "finger-a-fret"),
@@ -131,6 +132,10 @@ def part_options(parser: argparse.ArgumentParser) -> None:
         "--parts says which",
     )  # fmt: skip
     parser.add_argument("--bass-part", type=int, metavar="N", help="the part that is the bass")
+
+
+def level_option(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--level", choices=tuple(LEVELS), help="level of the student")
 
 
 def hand_option(parser: argparse.ArgumentParser) -> None:
@@ -248,15 +253,31 @@ def settings(
     return base
 
 
-def taken(options: argparse.Namespace, piece: Piece) -> Piece:
-    """The piece as it is to be laid: a solo of a lead sheet where that is asked for."""
+def pattern_asked(options: argparse.Namespace, piece: Piece) -> Pattern | None:
+    """The right-hand pattern where a solo of a lead sheet is asked for."""
     letters = getattr(options, "solo", None)
     if letters is None:
-        return piece
-    from workbench.arranging.leadsheet import pattern_for, pattern_named, solo
+        return None
+    from workbench.arranging.leadsheet import pattern_for, pattern_named
 
     level: Level = getattr(options, "level", None) or "middle"
-    return solo(piece, pattern_named(piece, letters) if letters else pattern_for(piece, level))
+    return pattern_named(piece, letters) if letters else pattern_for(piece, level)
+
+
+def taken(
+    options: argparse.Namespace, source: Asked, instrument: Instrument, hand: Hand
+) -> tuple[Piece, int | None]:
+    """The piece as it is to be laid, a solo of a lead sheet where that is asked for, and the
+    semitones that belong to such a solo."""
+    pattern = pattern_asked(options, source.piece)
+    if pattern is None:
+        return source.piece, None
+    from workbench.arranging.leadsheet import solo_on
+
+    return solo_on(
+        source.piece, pattern, instrument, key=options.key, transpose=options.transpose,
+        hand=hand, wishes=wishes(options, source.lesson),
+    )  # fmt: skip
 
 
 def arranged(
@@ -267,15 +288,16 @@ def arranged(
     from workbench.arranging.arrange import arrange, as_written
 
     lesson, wanted = source.lesson, wishes(options, source.lesson)
-    piece = taken(options, source.piece)
+    piece, move = taken(options, source, instrument, hand)
     free = (options.key, options.transpose) == (None, None)
     if lesson is not None and free and piece is source.piece:
         same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
         if same and wanted == lesson.wishes:
             return as_written(source.piece)
+    solo = move is not None
     placed = arrange(
-        piece, instrument, key=options.key, transpose=options.transpose, hand=hand,
-        wishes=wanted,
+        piece, instrument, key=None if solo else options.key,
+        transpose=move if solo else options.transpose, hand=hand, wishes=wanted,
     )  # fmt: skip
     if not any(instrument.places(note.midi) for note in placed.piece.notes):
         raise BadInput(

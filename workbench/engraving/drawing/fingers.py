@@ -22,6 +22,7 @@ _GAP = 30.0
 _ROW = 275.0
 RING = 150.0  # radius of the circle around a string number
 STRING_SIZE = 225.0
+_COLUMN = 60.0  # figures so near stand over one another
 _NEAR = 330.0  # right of a number: a head there seems to own it
 
 
@@ -165,6 +166,23 @@ def _seats(
         yield 3.0, head.right + _GAP, beside + sign * 90
 
 
+def _columns(marks: Sequence[FingerMark], figures: dict[str, Box]) -> Iterable[list[FingerMark]]:
+    """Marks whose figures stand over one another."""
+
+    def middle(mark: FingerMark) -> float:
+        box = figures[mark.target]
+        return (box.left + box.right) / 2
+
+    column: list[FingerMark] = []
+    for mark in sorted(marks, key=middle):
+        if column and middle(mark) - middle(column[0]) > _COLUMN:
+            yield column
+            column = []
+        column.append(mark)
+    if column:
+        yield column
+
+
 def _right_hand(
     marks: Sequence[FingerMark],
     figures: dict[str, Box],
@@ -172,13 +190,9 @@ def _right_hand(
     tab_bottom: float,
 ) -> list[Set]:
     """Letters in rows under the tablature, those plucked together one under the other."""
-    columns: dict[int, list[FingerMark]] = defaultdict(list)
-    for mark in marks:
-        box = figures[mark.target]
-        columns[round((box.left + box.right) / 2 / 60)].append(mark)
     first = tab_bottom + 235.0 + RIGHT_SIZE * 0.62
     out = []
-    for members in columns.values():
+    for members in _columns(marks, figures):
         members.sort(key=lambda m: figures[m.target].top)
         for row, mark in enumerate(members):
             figure = figures[mark.target]

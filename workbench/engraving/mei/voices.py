@@ -123,14 +123,21 @@ def bar_layers(
 
 def _share_rests(layers: Sequence[Layer]) -> None:
     """Where three voices or more meet, a rest that another voice has at the same moment is
-    not written again (common practice, no source)."""
+    not written again, nor one of a middle voice while another voice sounds (common practice,
+    no source)."""
     seen: set[tuple[Fraction, Value]] = set()
     for place, layer in enumerate(layers):
         rests = [e for e in layer.events if not e.heads and not e.hidden and not e.group]
         if place and len(layers) > 2:
+            others = [x for x in layers if x is not layer] if place + 1 < len(layers) else []
             for event in rests:
-                event.hidden = (event.onset, event.value) in seen
-        seen.update((e.onset, e.value) for e in rests)
+                middle = any(_sounds(other, event.onset) for other in others)
+                event.hidden = middle or (event.onset, event.value) in seen
+        seen.update((e.onset, e.value) for e in rests if not e.hidden)
+
+
+def _sounds(layer: Layer, at: Fraction) -> bool:
+    return any(e.heads and e.onset <= at < e.onset + e.value.sounding for e in layer.events)
 
 
 def _fill(

@@ -82,12 +82,12 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
         first = [n.midi for n in layer.notes if n.voice == 1]
         least[layer.bar] = min([least.get(layer.bar, 128), *first])
     waits = [_wait(frame, layer, tempo) for layer in frame.layers]
-    turned = _turned(frame, waits)
+    turned, dips = _turned(frame, waits)
     for layer in frame.layers:
         rows = by_bar.setdefault(layer.bar, [])
         place[layer.index] = len(rows)
         chords.setdefault(layer.bar, []).append(layer.notes)
-        rows.append(_row(layer, strings, count, voices, least, turned))
+        rows.append(_row(layer, strings, count, voices, least, turned, dips))
     homes = {bar: figures(rows, count) for bar, rows in by_bar.items()}
     strummed = {bar: strums(chords[bar], rows, count) for bar, rows in by_bar.items()}
     gaps = [next((weight for most, weight in HASTE if w <= most), 1) for w in waits]
@@ -108,22 +108,27 @@ def moments(frame: Frame, strings: dict[str, int], count: int, tempo: float) -> 
     return out
 
 
-def _turned(frame: Frame, waits: Sequence[float]) -> set[str]:
+def _turned(frame: Frame, waits: Sequence[float]) -> tuple[set[str], set[str]]:
     """Notes of a lower voice at which a quick broken accompaniment turns: at the moments on
-    both sides that voice is lower by a leap."""
+    both sides that voice is lower by a leap. And those at which it dips: on both sides it is
+    higher."""
     low = [min((n.midi for n in x.notes if n.voice > 1), default=None) for x in frame.layers]
     beside: list[list[int]] = [[] for _ in frame.layers]
     for layer in frame.layers:
         if layer.parent >= 0:
             beside[layer.index].append(layer.parent)
             beside[layer.parent].append(layer.index)
-    out: set[str] = set()
+    turned: set[str] = set()
+    dips: set[str] = set()
     for layer, wait in zip(frame.layers, waits, strict=True):
-        notes = [low[x] for x in beside[layer.index]]
-        if len(notes) > 1 and wait <= QUICK and None not in notes:
-            deep = max(m for m in notes if m is not None)
-            out |= {n.id for n in layer.notes if n.voice > 1 and n.midi - deep >= TURN}
-    return out
+        notes = [m for x in beside[layer.index] if (m := low[x]) is not None]
+        if len(notes) < 2 or len(notes) < len(beside[layer.index]):
+            continue
+        own = [n for n in layer.notes if n.voice > 1]
+        dips |= {n.id for n in own if n.midi < min(notes)}
+        if wait <= QUICK:
+            turned |= {n.id for n in own if n.midi - max(notes) >= TURN}
+    return turned, dips
 
 
 def _row(
@@ -133,12 +138,15 @@ def _row(
     voices: dict[str, int],
     least: dict[int, int],
     turned: set[str],
+    dips: set[str],
 ) -> Row:
     """A moment's strings, each with its part. A lower voice in name only, above the first or on
     the fingers' strings alone, is no bass; nor is a voice over a lower one that sounds, nor, there
-    or on the thumb's string beside them, what stands between two lower ones."""
+    or on the thumb's string beside them, what stands between two lower ones, or over a bass of
+    its own voice that is held, save where it dips towards that."""
     heard = [(n.midi, voices.get(n.id, n.voice)) for n in layer.slots]
     sounding = [midi for midi, voice in heard if voice == 1]
+    held = _held(layer)
     out = []
     for n in layer.notes:
         under = all(n.midi <= m for m in sounding)
@@ -149,9 +157,19 @@ def _row(
             part = INNER
         elif n.voice > 1 and under and (lowest or thumbs(strings[n.id], count)):
             near = 2 * (strings[n.id] - 1) <= count  # the thumb's last string, or the fingers'
-            part = INNER if near and n.id in turned else BASS
+            over = n.midi > held.get(n.voice, 128) and n.id not in dips
+            part = INNER if near and (n.id in turned or over) else BASS
         out.append((strings[n.id], part))
     return tuple(sorted(out, reverse=True))
+
+
+def _held(layer: LatticeLayer) -> dict[int, int]:
+    """The lowest note of each lower voice that was struck before and is written to sound on."""
+    out: dict[int, int] = {}
+    for n in layer.slots[len(layer.notes) :]:
+        if n.voice > 1 and n.onset + n.duration > layer.onset >= n.onset:
+            out[n.voice] = min(n.midi, out.get(n.voice, 128))
+    return out
 
 
 def _wait(frame: Frame, layer: LatticeLayer, tempo: float) -> float:
@@ -216,7 +234,8 @@ def _goes_on(a: Row, b: Row) -> bool:
 def _owners(run: Sequence[Row], count: int) -> dict[int, str]:
     """Finger by string in moments that run on. Where a bass voice takes part (not in most
     of them together with the upper one) its strings are the thumb's and the upper voice may
-    have chords; else they are single notes."""
+    have chords; else they are single notes. A bass that lies folded in, all of it nearer the
+    floor than a string of the upper voice, leaves the thumb that string."""
     if len(run) < 3 or all(_upper(a) == _upper(b) for a, b in pairwise(run)):
         return {}
     own = sorted({s for r in run for s, _ in r}, reverse=True)
@@ -224,14 +243,14 @@ def _owners(run: Sequence[Row], count: int) -> dict[int, str]:
     struck, as_bass = (Counter(s for s, part in parts if part in of) for of in (PARTS, (BASS,)))
     bass = {s for s in own if 2 * as_bass[s] > struck[s]}
     both = sum(len({s in bass for s, _ in r}) > 1 for r in run)
-    if bass and 2 * both <= len(run):
-        upper = [s for s in own if s not in bass]
-    elif any(len(r) > 1 for r in run) or len(own) < 3:
-        return {}
-    elif len(own) <= len(ORDER):
-        first = "p" if len(own) == len(ORDER) or thumbs(own[0], count) else "i"
-        return dict(zip(own, ORDER[ORDER.index(first) :], strict=False))
-    else:
+    upper = [s for s in own if s not in bass]
+    folded = bool(bass and upper) and max(bass) < max(upper)
+    if not bass or 2 * both > len(run) or folded:
+        if any(len(r) > 1 for r in run) or len(own) < 3:
+            return {}
+        if len(own) <= len(ORDER):
+            first = "p" if len(own) == len(ORDER) or thumbs(own[0], count) else "i"
+            return dict(zip(own, ORDER[ORDER.index(first) :], strict=False))
         bass, upper = set(), own
     low, high = upper[:-3], upper[-3:]
     if len(high) < 2 or (bass and min(bass) < high[0]):

@@ -196,11 +196,7 @@ def _shells(
     gives it.
     """
     nominal = [Fraction(4 * s.meter[0], s.meter[1]) for s in settings]
-    ends = [
-        # a part that rests through may leave its bar empty: all parts tell the length
-        max((part[i].end for part in contents if i < len(part)), default=Fraction(0))
-        for i in range(len(frame))
-    ]
+    ends = _ends(contents, nominal)
     out: list[Bar] = []
     whole = ends[0] >= nominal[0] or len(frame) == 1
     late = (1 if whole else 0) - frame[0].number if from_one else 0
@@ -268,6 +264,19 @@ def _shells(
             )
         )
     return out
+
+
+def _ends(contents: list[list[BarContent]], nominal: list[Fraction]) -> list[Fraction]:
+    """Where each bar ends, by all parts: one that rests through may leave its bar empty. Only
+    the second half of a split bar is told by the parts that sound there, for a part that rests
+    is often given a whole bar's rest in it."""
+    bars = [[part[i] for part in contents if i < len(part)] for i in range(len(nominal))]
+    ends = [max((b.end for b in bar), default=Fraction(0)) for bar in bars]
+    for i, bar in enumerate(bars[1:], 1):
+        sounding = max((b.end for b in bar if b.notes), default=Fraction(0))
+        if 0 < ends[i - 1] < nominal[i - 1] == ends[i - 1] + sounding:
+            ends[i] = sounding or ends[i]
+    return ends
 
 
 def _odd_bar(

@@ -21,11 +21,13 @@ from workbench.language.message import Message, message
 from workbench.music.errors import BadInput
 from workbench.music.model import Key, Piece
 from workbench.music.parsing.abcsigns import abc_signs
+from workbench.music.parsing.abcvoices import each_voice_once, voice_names
 from workbench.music.parsing.fingerxml import printed_fingering
 from workbench.music.parsing.heardkey import (
     LEAST,
     key_of_chords,
     quarter_tones_told,
+    with_fitting_keys,
     with_heard_key,
     with_settled_keys,
 )
@@ -83,7 +85,7 @@ def read_score(
             piece = with_heard_key(piece, chords)
         elif sum(n.pitch.alter != 0 for n in piece.notes) >= LEAST:
             piece = with_heard_key(piece, _heard_key(score))
-    piece = with_settled_keys(piece)
+    piece = with_fitting_keys(with_settled_keys(piece))
     told = quarter_tones_told(source.data.decode("utf-8", "replace"))
     if piece.written:
         told = (*told, _printed_told(piece))
@@ -100,7 +102,7 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
     text = _decoded(source.data).replace("\r\n", "\n").replace("\r", "\n")
     titles, texts = tunes_of(text, Path(source.name).stem)
     check_tune(tune, titles, source.name)
-    chosen = texts[tune - 1]
+    chosen = each_voice_once(texts[tune - 1])
     check_abc_meters(chosen, source.name)
     score = _parsed(source, chosen, "abc")
     if "Opus" in score.classes:
@@ -124,7 +126,11 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
     notes = list(piece.warnings)
     if jumps and not any(b.jump or b.fine or b.segno or b.coda for b in piece.bars):
         notes.append(fact("jumps without a place"))
-    return replace(piece, tunes=titles if len(titles) > 1 else (), warnings=tuple(notes))
+    names = dict(enumerate(voice_names(chosen), 1))
+    heads = tuple(replace(p, name=names.get(p.number) or p.name) for p in piece.parts)
+    return replace(
+        piece, tunes=titles if len(titles) > 1 else (), parts=heads, warnings=tuple(notes)
+    )
 
 
 def _keyed(score: Any) -> bool:

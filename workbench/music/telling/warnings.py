@@ -63,6 +63,12 @@ _SENTENCES: dict[str, tuple[str, str]] = {
             "there."
         ),
     ) * 2,
+    "signature against notes": (
+        mark(
+            "From bar {first} to bar {last} the notes go against the signature of {was}; it is "
+            "shown in {key}, as it is heard."
+        ),
+    ) * 2,
     "unequal parts": (
         mark("The parts have different numbers of bars; the missing ones are rests."),
     ) * 2,

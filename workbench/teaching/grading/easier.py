@@ -43,7 +43,8 @@ def versions(
     wanted: Decisions | None = None, told: Callable[[float], None] | None = None,
 ) -> tuple[LaidVersion, ...]:  # fmt: skip
     """The versions of a score, the easiest by its estimate first: every strictness, and the
-    easy one in the lower positions as well; ``base`` says which part is tune and bass,
+    easy ones in the lower positions as well, save those that are neither easier nor fuller
+    than another; ``base`` says which part is tune and bass,
     ``wanted`` holds the teacher's decisions, which all versions keep to. ``told`` is given
     the share done."""
     top = Wishes().top_fret if top_fret is None else top_fret
@@ -53,7 +54,8 @@ def versions(
 
     first = arrange(piece, instrument, key=key, transpose=transpose, hand=hand, wishes=of(top),
                     wanted=wanted)  # fmt: skip
-    asked = tuple(dict.fromkeys([of(min(top, LOW_FRET), "easy"), *(of(top, s) for s in STRICT)]))
+    low = [of(min(top, LOW_FRET), s) for s in ("easy", "sparse")]
+    asked = tuple(dict.fromkeys([*low, *(of(top, s) for s in STRICT)]))
     out: list[LaidVersion] = []
     for at, wishes in enumerate(asked):
         if told is not None:
@@ -62,14 +64,21 @@ def versions(
         if wishes != first.wishes:
             placed = arrange(piece, instrument, transpose=first.transposition, hand=hand,
                              wishes=wishes, wanted=wanted)  # fmt: skip
-            if placed.transposition != first.transposition:
+            moved = placed.transposition != first.transposition
+            if moved or (wishes.top_fret < top and placed.kept.tune < first.kept.tune):
                 continue  # this low the tune does not lie in the key of the others
             placed = replace(placed, changes=(*_whole(first), *placed.changes))
         neck = cut_off(instrument, placed.piece, wishes.top_fret)
         fingering = solve(placed.piece, neck, hand, settings=settings)
         grade = grade_piece(placed.piece, fingering, instrument, hand, model)
         out.append(LaidVersion(wishes, placed, fingering, grade))
-    return tuple(sorted(out, key=lambda v: (v.grade.score, STRICT[::-1].index(v.wishes.strict))))
+    usual = Wishes().strict
+    out.sort(key=lambda v: (v.grade.score, -len(v.placed.piece.notes), v.wishes.strict != usual))
+    fuller = [out[0]]
+    for version in out[1:]:
+        if len(version.placed.piece.notes) > len(fuller[-1].placed.piece.notes):
+            fuller.append(version)
+    return tuple(fuller)
 
 
 def _whole(placed: Arranged) -> tuple[Change, ...]:

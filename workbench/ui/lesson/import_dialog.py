@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from workbench.arranging.arrange import Arranged, arrange
-from workbench.arranging.leadsheet import is_lead_sheet, patterns_for, solo
+from workbench.arranging.leadsheet import is_lead_sheet, patterns_for, solo, solo_on
 from workbench.arranging.words import counted
 from workbench.fingering.pins.printed import PrintedPins
 from workbench.instrument.suiting import suited
@@ -225,18 +225,28 @@ class ImportDialog(QDialog):
             self.problem.say(str(wrong))
             return
         session, piece, same, path = self._session, self.piece, self._same, self._path
+        read, pattern = self._read, self.solo.currentData()
         hand = self.fields.hand.currentText()
         printed = self.printed.isChecked()
 
-        def arrived(placed: Arranged) -> None:
+        def lay() -> tuple[Piece, Arranged]:
+            if pattern is None:
+                return piece, arrange(piece, instrument, **choice)
+            made, move = solo_on(read, pattern, instrument, **choice)
+            return made, arrange(
+                made, instrument, transpose=move, hand=choice["hand"], wishes=choice["wishes"]
+            )
+
+        def arrived(found: tuple[Piece, Arranged]) -> None:
+            piece, placed = found
             lesson = edits.new_lesson(placed, instrument, hand, None if printed else PrintedPins())
             made, learnt = [""], [lesson]
 
             def keep_piece() -> None:
                 learnt[0] = as_learnt(session.shelf, lesson)
-                known = same is not None and _same_notes(session.shelf.load_piece(same.id), piece)
-                if same is not None and known:
-                    made[0] = same.id
+                there = same if pattern is None else session.shelf.find_same(piece)
+                if there and _same_notes(session.shelf.load_piece(there.id), piece):
+                    made[0] = there.id
                 else:
                     made[0] = session.shelf.add_piece(piece, path).id
 
@@ -253,7 +263,7 @@ class ImportDialog(QDialog):
         self.make_button.setEnabled(False)
         session.jobs.start(
             "arrange", say("Laying the piece on the instrument"),
-            lambda _: arrange(piece, instrument, **choice), arrived,
+            lambda _: lay(), arrived,
             wrong=self._refused,
         )  # fmt: skip
 
