@@ -197,6 +197,20 @@ def test_nothing_is_struck_twice_at_once(own):
             assert len(set(struck)) == len(struck)
 
 
+@pytest.mark.parametrize("level", ["easy", "middle"])
+def test_a_tune_that_lies_low_is_not_moved_up_for_its_chords(tmp_path, level):
+    """A waltz in G between D4 and E5: in first position on a ukulele, a fourth higher at its
+    twelfth fret. The shapes of a guitar, which other music keeps, are no reason here."""
+    path = tmp_path / "waltz.abc"
+    path.write_text(
+        'X:1\nT:Boat in the reeds\nM:3/4\nL:1/4\nK:G\n"G"D G B|"C"e2 c|"D7"A d c|"G"B3|'
+        '"Em"G B e|"Am"c2 A|"D7"F A d|"G"G3|]',
+        encoding="utf-8",
+    )
+    own = read_score(path)
+    assert solo_on(own, pattern_for(own, level), UKULELE)[1] == 0
+
+
 def test_a_key_or_semitones_asked_for_are_kept_to(own):
     pattern = pattern_for(own, "easy")
     made, move = solo_on(own, pattern, UKULELE, key="C")

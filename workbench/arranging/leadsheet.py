@@ -13,7 +13,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.arranging.arrange import asked_moves, key_cost
+from workbench.arranging.arrange import asked_moves, reading_cost
 from workbench.arranging.options import Options
 from workbench.arranging.search import Search
 from workbench.arranging.sounds import texture
@@ -185,7 +185,7 @@ def solo_on(
     line, where = search.texture.tune, options.where
     lost = {m: sum(not where(p + m) for p in line) for m in found}
     leaves = options.weights["tune_octave"]
-    cost = {m: found[m][0] + key_cost(search, piece.key, m) + leaves * lost[m] for m in found}
+    cost = {m: found[m][0] + reading_cost(search, piece.key, m) + leaves * lost[m] for m in found}
     move = min(found, key=lambda m: (cost[m], abs(m)))
     if key is None and cost.get(0, cost[move] * 2) <= HARDLY_WORSE * cost[move]:
         move = 0
