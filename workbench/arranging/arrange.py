@@ -218,15 +218,10 @@ SHAPES = 250
 def key_cost(search: Search, key: Key, move: int) -> int:
     """What the key signature after ``move``, the way there and shapes that are not those of the
     guitar add to the cost of a piece."""
-    shapes = 0 if search.shapes_kept in (None, move) else SHAPES
-    return reading_cost(search, key, move) + shapes * len(search.texture.sounds)
-
-
-def reading_cost(search: Search, key: Key, move: int) -> int:
-    """What the key signature after ``move`` and the way there add to the cost of a piece."""
     signs = abs(key.fifths + shift_by(key, move).fifths)
     away = AWAY * min(abs(move), 12) + FAR_AWAY * max(0, abs(move) - 12)
-    each = SIGNATURE * signs + MANY_SIGNS * max(0, signs - 3) + away
+    shapes = 0 if search.shapes_kept in (None, move) else SHAPES
+    each = SIGNATURE * signs + MANY_SIGNS * max(0, signs - 3) + away + shapes
     return each * len(search.texture.sounds)
 
 

@@ -13,10 +13,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from workbench.arranging.arrange import asked_moves, reading_cost
+from workbench.arranging.arrange import asked_moves, key_cost
 from workbench.arranging.options import Options
 from workbench.arranging.search import Search
-from workbench.arranging.sounds import texture
+from workbench.arranging.sounds import MADE, texture
 from workbench.arranging.voicing import (
     PatternRound,
     PatternStroke,
@@ -185,7 +185,7 @@ def solo_on(
     line, where = search.texture.tune, options.where
     lost = {m: sum(not where(p + m) for p in line) for m in found}
     leaves = options.weights["tune_octave"]
-    cost = {m: found[m][0] + reading_cost(search, piece.key, m) + leaves * lost[m] for m in found}
+    cost = {m: found[m][0] + key_cost(search, piece.key, m) + leaves * lost[m] for m in found}
     move = min(found, key=lambda m: (cost[m], abs(m)))
     if key is None and cost.get(0, cost[move] * 2) <= HARDLY_WORSE * cost[move]:
         move = 0
@@ -199,7 +199,7 @@ def _accompanied(
     for (index, group), voicing in zip(groups, voicings, strict=True):
         row = added.setdefault(index, [])
         for note in _played(piece.bars[index], group, voicing):
-            row.append(replace(note, id=f"acc{index + 1}-{len(row) + 1}"))
+            row.append(replace(note, id=f"{MADE}{index + 1}-{len(row) + 1}"))
     bars = []
     for bar in piece.bars:
         notes = sorted((*bar.notes, *added.get(bar.index, ())), key=lambda n: (n.onset, n.voice))

@@ -157,7 +157,7 @@ class Search:
         alike = 4 <= len(mine) < guitar.strings and all(
             (a - b - up) % 12 == 0 for a, b in zip(mine, guitar.open_midi, strict=False)
         )
-        if not alike or not self.texture.one_players:
+        if not alike or not self.texture.one_players or self.texture.made:
             return None
         there = Search(self.texture, Options(guitar, HANDS["medium"], Wishes()))
         return up if there.stays else None

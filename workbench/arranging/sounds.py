@@ -43,6 +43,9 @@ _DEGREES = {0: ROOT, 3: THIRD, 4: THIRD, 6: FIFTH, 7: FIFTH, 8: FIFTH, 9: SEVENT
             11: SEVENTH}  # fmt: skip
 
 
+MADE = "acc"  # begins the ids of notes that are made of chord symbols
+
+
 @dataclass(frozen=True)
 class Sound:
     """One sound: ``notes`` are its stems, ``start`` and ``end`` in quarter lengths from the
@@ -86,6 +89,11 @@ class Texture:
         instrument is."""
         parts = {n.part for s in self.sounds for n in s.notes}
         return len(parts) == 1 and _several(self.sounds)
+
+    @cached_property
+    def made(self) -> bool:
+        """Whether its accompaniment was made of chord symbols: nobody's hand held it yet."""
+        return any(n.id.startswith(MADE) for s in self.sounds for n in s.notes)
 
     @cached_property
     def until(self) -> tuple[int, ...]:
