@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from tests.arranging.make import piece
 from workbench.arranging.arrange import arrange
+from workbench.arranging.keys import candidate_keys
 from workbench.arranging.leadsheet import (
     PATTERNS,
     is_lead_sheet,
@@ -20,9 +21,11 @@ from workbench.arranging.leadsheet import (
     patterns_for,
     solo,
     solo_on,
+    solos,
     tones,
 )  # fmt: skip
 from workbench.arranging.sounds import TUNE, texture
+from workbench.arranging.weights import Wishes
 from workbench.fingering.engine import solve
 from workbench.fingering.types import LEVELS
 from workbench.instrument.table import hand, instrument
@@ -209,6 +212,22 @@ def test_a_tune_that_lies_low_is_not_moved_up_for_its_chords(tmp_path, level):
     )
     own = read_score(path)
     assert solo_on(own, pattern_for(own, level), UKULELE)[1] == 0
+
+
+def test_keys_are_ranked_by_the_solo_that_each_would_have(own):
+    """What a key is said to lose is what the solo made for it loses, not the chords before they
+    are fitted to the instrument."""
+    pattern, medium = pattern_for(own, "easy"), hand("medium")
+    made = solos(own, pattern, UKULELE, medium, Wishes())
+    ranked = candidate_keys(solo(own, pattern), UKULELE, medium, made=made)
+    plain = candidate_keys(solo(own, pattern), UKULELE, medium)
+    lost = {c.transposition: c.unplayable for c in plain}
+    assert {c.transposition for c in ranked} == lost.keys()
+    assert sum(c.unplayable for c in ranked) < 0.3 * sum(lost.values())
+    there, move = solo_on(own, pattern, UKULELE)
+    taken = next(c for c in ranked if c.transposition == move)
+    assert taken.tune == 0 and taken.unplayable <= 1
+    assert made(move).notes == there.notes
 
 
 def test_a_key_or_semitones_asked_for_are_kept_to(own):

@@ -78,11 +78,14 @@ def candidate_keys(
     wishes: Wishes | None = None,
     progress: Progress | None = None,
     growing: Callable[[tuple[Candidate, ...]], None] | None = None,
+    made: Callable[[int], Piece] | None = None,
 ) -> tuple[Candidate, ...]:
     """The twelve keys in their octaves ranked, best first, for the student's ``settings``
     and the teacher's ``wishes``.
 
     ``progress(done, all)`` is told of each step; ``growing`` is given the ranking so far.
+    ``made`` gives the piece, in its own pitch, that is to be moved by so many semitones, where
+    that is not the same for all (``leadsheet.solos``).
     Raises BadInput where the piece has no notes.
     """
     if not piece.notes:
@@ -90,14 +93,18 @@ def candidate_keys(
             "'{title}' has no notes, so no key suits it better than another.", title=piece.title
         )
     wishes = wishes or Wishes()
-    piece = led(piece, wishes)
     options = Options(instrument, hand, wishes)
-    search = Search(texture(piece, wishes.tune_part, wishes.bass_part), options)
-    tried = moves(search)
+
+    def search_of(some: Piece) -> tuple[Piece, Search]:
+        some = led(some, wishes)
+        return some, Search(texture(some, wishes.tune_part, wishes.bass_part), options)
+
+    plain = search_of(piece)
+    tried = moves(plain[1])
     level = (settings or Settings()).level
     steps = len(tried) + LEADING
     found: dict[int, Candidate] = {}
-    kept: dict[int, Laid] = {}
+    kept: dict[int, tuple[Piece, Search, Laid]] = {}
 
     def ranked() -> tuple[Candidate, ...]:
         # what is not fingered yet is taken to be as hard for the hand as those that are
@@ -107,10 +114,11 @@ def candidate_keys(
         return tuple(sorted(rows, key=lambda c: (c.cost, abs(c.transposition))))
 
     for at, move in enumerate(tried):
+        there, search = plain if made is None else search_of(made(move))
         laid = search.lay(move, QUICK)
         assert laid is not None
-        kept[move] = at_length(search, laid, move)
-        found[move] = _candidate(piece, search, kept[move], move, level)
+        kept[move] = there, search, at_length(search, laid, move)
+        found[move] = _candidate(*kept[move], move, level)
         if growing is not None:
             growing(ranked())
         if progress is not None:
@@ -121,9 +129,8 @@ def candidate_keys(
         if not waiting or done >= MOST_FINGERED:
             break
         for one in waiting:
-            found[one.transposition] = _fingered(
-                found[one.transposition], piece, search, kept[one.transposition], hand, settings
-            )
+            move = one.transposition
+            found[move] = _fingered(found[move], *kept[move], hand, settings)
             done += 1
             if growing is not None:
                 growing(ranked())

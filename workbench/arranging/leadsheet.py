@@ -9,7 +9,7 @@ repeat through the bar. Patterns by metre and level: common practice, no source.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -190,6 +190,17 @@ def solo_on(
     if key is None and cost.get(0, cost[move] * 2) <= HARDLY_WORSE * cost[move]:
         move = 0
     return _accompanied(piece, groups, found[move][1]), move
+
+
+def solos(
+    piece: Piece, pattern: Pattern, instrument: Instrument, hand: Hand, wishes: Wishes
+) -> Callable[[int], Piece]:
+    """The solos for an instrument by the semitones that they are to be moved there; each in the
+    pitch of the piece. Raises BadInput where it is no lead sheet."""
+    groups = _groups(piece, pattern)
+    voicings = Voicings(Options(instrument, hand, wishes))
+    rounds = [group for _, group in groups]
+    return lambda move: _accompanied(piece, groups, voicings.chosen(rounds, move)[1])
 
 
 def _accompanied(

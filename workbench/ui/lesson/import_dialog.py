@@ -200,7 +200,8 @@ class ImportDialog(QDialog):
         )
         instrument = suited(piece, usual)
         capo = capo if instrument == usual else 0
-        self.fields.fill(piece, instrument, capo, hand)
+        sheet = (self._read, chosen) if chosen is not None else None
+        self.fields.fill(piece, instrument, capo, hand, sheet=sheet)
 
     def _offer_patterns(self, piece: Piece) -> None:
         """Offer the patterns of the metre where the score is a lead sheet."""

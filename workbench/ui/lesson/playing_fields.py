@@ -27,6 +27,7 @@ from workbench.ui.kit.parts import Faint, Words
 
 if TYPE_CHECKING:
     from workbench.arranging.keys import Candidate
+    from workbench.arranging.leadsheet import Pattern
 
 
 OWN = "custom"
@@ -58,6 +59,7 @@ class PlayingFields(QWidget):
         super().__init__(parent)
         self._session, self._new = session, new
         self._piece: Piece | None = None
+        self._sheet: tuple[Piece, Pattern] | None = None
         self.instrument = QComboBox()
         for found in INSTRUMENTS.values():
             self.instrument.addItem(say(found.name), found.id)
@@ -125,10 +127,12 @@ class PlayingFields(QWidget):
         form.setRowVisible(self.tuning, False)
 
     def fill(
-        self, piece: Piece, instrument: str, capo: int, hand: str, wishes: Wishes | None = None
-    ) -> None:
-        """Show a piece's choices."""
-        self._piece = piece
+        self, piece: Piece, instrument: str, capo: int, hand: str, wishes: Wishes | None = None,
+        *, sheet: tuple[Piece, Pattern] | None = None,
+    ) -> None:  # fmt: skip
+        """Show a piece's choices. ``sheet``: the lead sheet and the pattern it is a solo of,
+        which is made for each instrument and key anew."""
+        self._piece, self._sheet = piece, sheet
         blockers = (self.instrument, self.capo, self.hand, self.top_fret, self.strict,
                     self.tune_part, self.bass_part)  # fmt: skip
         for part in blockers:
@@ -217,9 +221,11 @@ class PlayingFields(QWidget):
             self.hint.setText(str(wrong))
             return
         self.hint.setText(say("Looking for keys that lie well …"))
+        sheet = self._sheet
 
         def work(teller: Teller) -> Candidates:
             from workbench.arranging.keys import by_key, candidate_keys
+            from workbench.arranging.leadsheet import solos
 
             def growing(found: Candidates) -> None:
                 teller.so_far((piece, instrument, wishes, by_key(found)))
@@ -229,7 +235,13 @@ class PlayingFields(QWidget):
 
             return by_key(
                 candidate_keys(
-                    piece, instrument, hand, wishes=wishes, growing=growing, progress=told
+                    piece,
+                    instrument,
+                    hand,
+                    wishes=wishes,
+                    growing=growing,
+                    progress=told,
+                    made=solos(*sheet, instrument, hand, wishes) if sheet else None,
                 )
             )
 
