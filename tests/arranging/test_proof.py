@@ -6,7 +6,7 @@ from __future__ import annotations
 import pytest
 
 from tests.arranging import proof
-from tests.whole import so_many
+from tests.whole import WHOLE, so_many
 from workbench.arranging.arrange import arrange
 from workbench.instrument.table import instrument
 from workbench.music.reading.score import read_score
@@ -32,8 +32,10 @@ def test_the_tune_is_kept_on_top_and_the_bass_below(name):
 @pytest.mark.slow
 def test_the_whole_of_it():
     found = proof.gather(so_many(43, 12), so_many(100, 15), so_many(16, 8), ranked=False)
+    # of a share a single movement is a third
+    least, most_wide = (0.98, 0.015) if WHOLE else (0.96, 0.03)
     for (kind, wood), f in found.items():
-        assert f.tune_kept >= 0.98 * f.tune and not f.unsaid, (kind, wood)
-        assert f.on_top >= 0.97 * f.tune_kept and f.wide <= 0.015 * f.grips, (kind, wood)
+        assert f.tune_kept >= least * f.tune and not f.unsaid, (kind, wood)
+        assert f.on_top >= 0.97 * f.tune_kept and f.wide <= most_wide * f.grips, (kind, wood)
         assert not f.above and not f.faults, (kind, wood, f.faults[:3])
         assert f.bass_over <= max(1, 0.01 * f.bass), (kind, wood)

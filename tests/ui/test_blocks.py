@@ -3,6 +3,7 @@ in one go than a few pages of plain text do, in journeys through short and long 
 
 from __future__ import annotations
 
+import gc
 import time
 
 import pytest
@@ -56,12 +57,16 @@ def test_the_watch_tells_of_a_block(qtbot) -> None:
 
 
 @pytest.fixture
-def journey(qtbot, tmp_path):
+def journey(tidied, qtbot, tmp_path):
     """Opens a window on lessons, and lets go of it."""
     opened = []
 
     def start(watch, *lessons, **services):
         with watch.unwatched():
+            import workbench.ui.shelf.dialog  # read once in a program's life  # noqa: F401
+
+            gc.collect()  # what other tests left is not the window's to look through
+            tidied.spare()
             shelf = Shelf(tmp_path / "blocks.db")
             shelf.save_all(lessons)
             shelf.set_setting("window.lesson", lessons[0].id)

@@ -24,6 +24,10 @@ class Tidying:
         self._timer.timeout.connect(self.tidy)
         self._timer.start()
 
+    def spare(self) -> None:
+        """What is there by now stays anyway, and need not be looked through again."""
+        gc.freeze()
+
     def tidy(self) -> None:
         """Look through the generations that are due."""
         for generation, most in enumerate(gc.get_threshold()):
@@ -34,4 +38,5 @@ class Tidying:
     def end(self) -> None:
         """Leave it to the collector again."""
         self._timer.stop()
+        gc.unfreeze()
         gc.enable()

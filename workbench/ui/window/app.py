@@ -227,6 +227,7 @@ def run(argv: Sequence[str] = ()) -> int:
     from workbench.ui.window.safe_keeping import FIRST_LOOK
 
     QTimer.singleShot(FIRST_LOOK, window, window.safe.look_after)
+    tidying.spare()
     status = app.exec()
     sys.excepthook = sys.__excepthook__
     tidying.end()
