@@ -95,7 +95,7 @@ def provide_sound(say=print):
 
 
 def family(release="/etc/os-release"):
-    """ "debian", "fedora" or "" by /etc/os-release."""
+    """The kind of system by /etc/os-release: "debian", "fedora" or ""."""
     words = []
     try:
         with open(release, encoding="utf-8") as lines:

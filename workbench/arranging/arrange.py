@@ -81,9 +81,7 @@ def arrange(
     instrument stays as it is at its own pitch, where nothing else is wished for. Raises
     BadInput where the key is no key, or both key and semitones are given.
     """
-    if key is not None and transpose is not None:
-        raise BadInput("Give either a key or a number of semitones to move by, not both.")
-    _within(transpose)
+    _check(key, transpose)
     plain = key is None and not transpose and not wanted and wishes in (None, Wishes())
     if plain and prints_for(piece, instrument):
         return as_written(piece)
@@ -166,9 +164,7 @@ def asked_moves(search: Search, now: Key, key: str | None, transpose: int | None
     """The transpositions among which to choose where ``key`` or a number of semitones is asked
     for, as ``arrange`` takes them; all worth trying where neither is. Raises BadInput where the
     key is no key, or both are given."""
-    if key is not None and transpose is not None:
-        raise BadInput("Give either a key or a number of semitones to move by, not both.")
-    _within(transpose)
+    _check(key, transpose)
     if transpose is not None:
         return [_nearest(search, transpose)]
     found = moves(search)
@@ -177,7 +173,9 @@ def asked_moves(search: Search, now: Key, key: str | None, transpose: int | None
     return _to_key(found, now, _in_mode(parse_key(key, now), now))
 
 
-def _within(transpose: int | None) -> None:
+def _check(key: str | None, transpose: int | None) -> None:
+    if key is not None and transpose is not None:
+        raise BadInput("Give either a key or a number of semitones to move by, not both.")
     if transpose is not None and abs(transpose) > MOST_SEMITONES:
         raise BadInput(
             "Transposing by {transpose} semitones is too far; choose a number from "

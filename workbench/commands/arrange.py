@@ -102,13 +102,10 @@ def _for_grade(
 
     if options.strict:
         raise BadInput("Give either --for-grade or --strict: a version is as strict as it is.")
-    piece, move = taken(options, source, instrument, hand)
-    solo = move is not None
+    piece, key, transpose = taken(options, source, instrument, hand)
     found = versions(
-        piece, instrument, hand, key=None if solo else options.key,
-        transpose=move if solo else options.transpose,
-        top_fret=options.top_fret, model=model_in_force(),
-        base=wishes(options, None),
+        piece, instrument, hand, key=key, transpose=transpose, top_fret=options.top_fret,
+        model=model_in_force(), base=wishes(options, None),
     )  # fmt: skip
     chosen = aimed(found, options.for_grade)
     rows = [

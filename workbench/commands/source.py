@@ -266,18 +266,19 @@ def pattern_asked(options: argparse.Namespace, piece: Piece) -> Pattern | None:
 
 def taken(
     options: argparse.Namespace, source: Asked, instrument: Instrument, hand: Hand
-) -> tuple[Piece, int | None]:
-    """The piece as it is to be laid, a solo of a lead sheet where that is asked for, and the
-    semitones that belong to such a solo."""
+) -> tuple[Piece, str | None, int | None]:
+    """The piece as it is to be laid, a solo of a lead sheet where that is asked for, and the key
+    or the semitones to lay it at: for a solo those that it is made for."""
     pattern = pattern_asked(options, source.piece)
     if pattern is None:
-        return source.piece, None
+        return source.piece, options.key, options.transpose
     from workbench.arranging.leadsheet import solo_on
 
-    return solo_on(
+    piece, move = solo_on(
         source.piece, pattern, instrument, key=options.key, transpose=options.transpose,
         hand=hand, wishes=wishes(options, source.lesson),
     )  # fmt: skip
+    return piece, None, move
 
 
 def arranged(
@@ -288,17 +289,13 @@ def arranged(
     from workbench.arranging.arrange import arrange, as_written
 
     lesson, wanted = source.lesson, wishes(options, source.lesson)
-    piece, move = taken(options, source, instrument, hand)
+    piece, key, transpose = taken(options, source, instrument, hand)
     free = (options.key, options.transpose) == (None, None)
     if lesson is not None and free and piece is source.piece:
         same = (instrument.id, instrument.capo) == (lesson.instrument, lesson.capo)
         if same and wanted == lesson.wishes:
             return as_written(source.piece)
-    solo = move is not None
-    placed = arrange(
-        piece, instrument, key=None if solo else options.key,
-        transpose=move if solo else options.transpose, hand=hand, wishes=wanted,
-    )  # fmt: skip
+    placed = arrange(piece, instrument, key=key, transpose=transpose, hand=hand, wishes=wanted)
     if not any(instrument.places(note.midi) for note in placed.piece.notes):
         raise BadInput(
             "No note of '{title}' lies on the neck of this instrument; choose another tuning.",
