@@ -9063,6 +9063,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a broken chord loses a note to its own string</source>
+        <translation>ein gebrochener Akkord verliert einen Ton an seine eigene Saite</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a chord made for a strum is plucked</source>
         <translation>ein Akkord, der sich zum Durchschlagen anbietet, wird gezupft</translation>
     </message>
@@ -9095,6 +9100,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a finger is drawn back behind its own fret</source>
         <translation>ein Finger wird hinter seinen Bund zurückgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger is skipped beside a barre</source>
+        <translation>neben einem Barré wird ein Finger ausgelassen</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -9143,6 +9153,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a finger stands alone that is neither the first nor that of its fret</source>
+        <translation>ein Finger steht allein, der weder der erste noch der seines Bundes ist</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a finger takes the place of another one</source>
         <translation>ein Finger löst einen anderen an seiner Stelle ab</translation>
     </message>
@@ -9178,6 +9193,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>a held note lies higher on the neck than it needs to</source>
+        <translation>ein gehaltener Ton liegt höher am Hals als nötig</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>a higher finger reaches over to the bass side, against the slant of the hand</source>
         <translation>ein höherer Finger greift gegen die Schräge der Hand zur Bassseite hinüber</translation>
     </message>
@@ -9200,6 +9220,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>a laid finger must arch clear of an open string that is struck</source>
         <translation>ein liegender Finger muss sich über eine leere Saite wölben, die angeschlagen wird</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>a lone finger of its own fret</source>
+        <translation>ein einzelner Finger auf seinem Bund</translation>
     </message>
     <message>
         <location filename="../../workbench/arranging/words.py"/>
@@ -10015,6 +10040,11 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>finger 3 or 4 reaches across to hold a note</source>
+        <translation>Finger 3 oder 4 greift quer, um einen Ton zu halten</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>finger 3 reaches over a barre to string 1, where finger 4 comes easier</source>
         <translation>Finger 3 greift über einen Barré zur 1. Saite, wo Finger 4 leichter hinkommt</translation>
     </message>
@@ -10524,6 +10554,11 @@
         <translation>gehalten</translation>
     </message>
     <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>held notes lower on the neck</source>
+        <translation>gehaltene Töne tiefer am Hals</translation>
+    </message>
+    <message>
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>held voice</source>
         <translation>gehaltene Stimme</translation>
@@ -10837,6 +10872,16 @@
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
+        <source>less moving between notes of a tune</source>
+        <translation>weniger Wege zwischen Melodietönen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>less reaching across for held notes</source>
+        <translation>weniger Quergreifen für gehaltene Töne</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
         <source>less reaching against the slant of the hand</source>
         <translation>weniger Greifen gegen die Schräge der Hand</translation>
     </message>
@@ -11130,6 +11175,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>no finger skipped</source>
         <translation>kein Finger übersprungen</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>no finger skipped beside the barre</source>
+        <translation>kein ausgelassener Finger neben dem Barré</translation>
     </message>
     <message>
         <location filename="../../resources/weights/fingering.json"/>
@@ -12255,6 +12305,11 @@
         <location filename="../../resources/weights/fingering.json"/>
         <source>the hand leaves first position</source>
         <translation>die Hand verlässt die erste Lage</translation>
+    </message>
+    <message>
+        <location filename="../../resources/weights/fingering.json"/>
+        <source>the hand moves between notes of a tune</source>
+        <translation>die Hand bewegt sich zwischen Melodietönen</translation>
     </message>
     <message>
         <location filename="../../workbench/teaching/techniques/rules_left.py"/>

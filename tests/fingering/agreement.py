@@ -38,15 +38,17 @@ from workbench.music.reading.score import read_score
 
 EDITIONS = Path(__file__).resolve().parents[1] / "data" / "guitar-editions"
 FOLDS = 5
-RIDGE, ROUNDS = 2.0, 120
+RIDGE, ROUNDS = 0.5, 250
 EVEN, EVEN_MOST = 0.3, 3.0  # units of effect, and the most a weight may begin with
 SMALL_RIDGE = 0.05
 SCHOOL_RIDGE = 6.0
 SCHOOLS = {"strong-fingers": ("sor-op35",), "little-finger": ("sor-op60",)}
 #: What only charts speak of: whole chords held for their own sake.
 CHARTED = (
-    "wide_4", "apart_24", "weak_pair", "third_by_barre", "fourth_by_barre", "over_silent",
+    "wide_4", "apart_24", "weak_pair", "third_by_barre", "fourth_by_barre", "over_silent", "lone",
 )  # fmt: skip
+#: What adds to another term in held notes, tunes or broken chords: nothing until shown.
+FINER = ("far_held", "displaced_held", "free_shift_tune", "taken_broken")
 SHARPER = 2.5  # charts are this much surer of a grip than editions of a passage
 TRADE = {
     "third_treble": 0, "fourth_bass": 0, "second_treble": 0, "third_first": 0,
@@ -54,6 +56,10 @@ TRADE = {
     "whole_lean": 0, "middle": 0, "led_by_4": 1500, "cramped": 250, "position": 1950, "lean": 1600,
     "free_lean": 1600, "hop": 3600, "hop_across": 3600, "blocked": 2200, "place": 500,
     "slide": 200, "far": 30, "displaced": 1500, "high": 900,
+    **dict.fromkeys(FINER, 0), "lone": 0, "skipped_by_barre": 2400,
+    "move": 1085, "blind": 904, "shift": 22, "free_shift": 28, "cut": 1321,
+    "cuts": 2077, "faded": 3067, "taken": 1705, "leap": 904,
+    "inverted": 2541, "arched": 1072, "slur": 2558,
 }  # fmt: skip
 PLAYED = [t for t in LEFT_TERMS if t not in CHARTED]
 Weights = dict[str, int]
@@ -150,7 +156,7 @@ def learn(chains: list[Chain], charts: Charts) -> Weights:
     """What all editions and the guitar chart have in common, from even weights on: those in
     force have seen every study, and what begins with them has seen it too."""
     field = Field(chains)
-    begin = {**even(field), **dict.fromkeys(CHARTED, 0)}
+    begin = {**even(field), **dict.fromkeys((*CHARTED, *FINER), 0)}
     return fit([field, charts], begin, ROUNDS, RIDGE, only=PLAYED)
 
 

@@ -22,9 +22,9 @@ def greatest(hand: Hand, f: int, g: int) -> float:
     """Greatest span of two fingers: three are measured, three follow from them."""
     return {
         (1, 2): hand.max_12,
-        (1, 3): (hand.max_12 + hand.max_14) / 2,
+        (1, 3): (hand.max_12 + 2 * hand.max_14) / 3,
         (1, 4): hand.max_14,
-        (2, 3): hand.max_24 * 2 / 3,
+        (2, 3): hand.max_24 * 0.73,
         (2, 4): hand.max_24,
         (3, 4): hand.max_24 * 3 / 4,
     }[f, g]

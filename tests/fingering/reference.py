@@ -48,7 +48,9 @@ class Player:
         self.instrument, self.weights = instrument, weights
         a, b, c = hand.comfort_12, hand.comfort_14, hand.comfort_24
         self.easy = self._pairs(a, b, c)
-        self.most = self._pairs(hand.max_12, hand.max_14, hand.max_24)
+        most = self._pairs(hand.max_12, hand.max_14, hand.max_24)
+        inner = {(1, 3): (hand.max_12 + 2 * hand.max_14) / 3, (2, 3): hand.max_24 * 0.73}
+        self.most = {**most, **{k: round(v) for k, v in inner.items()}}
 
     @staticmethod
     def _pairs(one_two: float, one_four: float, two_four: float) -> dict[tuple[int, int], int]:
@@ -300,6 +302,12 @@ class Player:
         led = bool(guided)
         busy = bool(ringing_up_to)
         moved = apart >= 4
+        chords = score.broken
+        long_notes = all(n.duration >= Q_HALF for n in notes)
+        higher = sum(
+            sorted(self.instrument.places(n.midi), key=lambda x: x[1]).index((string, fret))
+            for n, (string, fret, _) in zip(notes, places, strict=True)
+        )
         terms = {
             **self.holding(at_work, come),
             "place": len(put),
@@ -332,10 +340,15 @@ class Player:
             "blind": int(moved and not led),
             "shift": way if busy else 0,
             "free_shift": 0 if busy else way,
+            "free_shift_tune": 0 if busy or chords else way,
+            "far_held": sum(WEAKNESS[f - 1] * (fingers[f - 1][1] - 1) for f in come)
+            if long_notes
+            else 0,
             "cut": lost,
             "cuts": cut,
             "faded": faded,
             "taken": taken,
+            "taken_broken": taken if chords else 0,
             "blocked": sum(4 - f for f in keeping if fingers[f - 1][0] > lowest),
             "relaxed": int(
                 fingers[0][0] > 0
@@ -356,10 +369,8 @@ class Player:
                 for a, p in zip(notes, places, strict=True)
                 for b, q in zip(notes, places, strict=True)
             ),
-            "displaced": sum(
-                sorted(self.instrument.places(n.midi), key=lambda x: x[1]).index((string, fret))
-                for n, (string, fret, _) in zip(notes, places, strict=True)
-            ),
+            "displaced": higher,
+            "displaced_held": higher if long_notes else 0,
             "arched": sum(
                 high > low and f not in come and any(p[1] == 0 and p[0] < low for p in places)
                 for f, (_, low, high) in at_work.items()
@@ -411,6 +422,7 @@ class Player:
             count["nut_out"] = min(abs(x[0] - f) for f, x in down.items())
             count["nut_below"] = sum(max(0, f - x[0]) for f, x in down.items())
         count["crowded"] = int(len(down) > len({x[0] for x in down.values()}))
+        count["lone"] = int(len(down) == 1 and all(f not in (1, x[0]) for f, x in down.items()))
         return dict(count)
 
     def holding(self, hand: dict[int, Finger], come: set[int]) -> dict[str, int]:
@@ -460,7 +472,7 @@ class Player:
                 continue
             wide = max(0, up - (g - f))
             count["shared_far"] += max(0, abs(side) - 2) if up == 0 else 0
-            count["skipped"] += max(0, g - f - max(1, up))
+            count["skipped" if tips[0] else "skipped_by_barre"] += max(0, g - f - max(1, up))
             name = {(1, 2): "spread_12", (2, 3): "spread_23", (3, 4): "spread_34"}
             count[name.get((f, g), "spread_outer")] += wide
             count["spread_to_barre"] += wide > 0 and b[2] > b[1]

@@ -42,6 +42,8 @@ class Score:
         piece = sounds(piece).piece
         self.slurred = slurred(piece)
         self.ringing = ringing(piece)
+        plain = [n for n in piece.notes if not n.grace]
+        self.broken = 10 * sum(n.id in self.ringing for n in plain) > 3 * len(plain)
         order = playing_order(piece)
         assert set(order) == set(range(len(piece.bars))), "every bar is played"
         self.moments: list[Moment] = []

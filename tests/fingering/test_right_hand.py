@@ -117,7 +117,8 @@ def test_bars_of_full_chords_are_strummed_and_a_bass_of_its_own_is_pinched():
     assert chords("ukulele", f"{c}:1/2 {c}:1/2 {c}:1/2", 120) == [("iiii", "strum")] * 3
     assert chords("ukulele", "C5:1 G4+C4+E4+C5:1")[-1] == ("amip", "pinch")
     assert chords("guitar", "E2+B2+E3+G#3+B3+E4:2 E4:1")[0] == ("pppppp", "strum")
-    assert chords("guitar", "G3+B3+E4:1 G3+B3+E4:1 G3+B3+E4:1")[0][1] == "pinch"
+    assert chords("guitar", "A2+C4+E4:1 A2+C4+E4:1 A2+C4+E4:1")[0][1] == "pinch"
+    assert chords("guitar", "G3+B3+E4:1 G3+B3+E4:1 G3+B3+E4:1")[0] == ("ami", "fingers")
     assert {k for _, k in chords("guitar", "G3+E4:1 G3+E4:1 | C3:1 C3:1")} == {"pinch"}
     assert [k for _, k in chords("guitar", "B3+E4:1 B3:1")] == ["fingers", ""]
 

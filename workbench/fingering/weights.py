@@ -16,6 +16,7 @@ from workbench.fingering.types import Settings
 from workbench.language.message import mark
 
 RESOURCES = Path(__file__).resolve().parents[2] / "resources"
+MOST = 12_000  # thousandths that a weight may grow to
 COMMON = mark("Common to all editions")  # where no school of fingering is chosen
 RIGHT_TERMS = (
     "repeat",
@@ -58,6 +59,11 @@ def sentences(term: str) -> tuple[str, str]:
 def least(term: str) -> int:
     """What no fit lets the weight of a left-hand term fall below, in thousandths."""
     return int(_file()["left"][term]["least"])
+
+
+def most(term: str) -> int:
+    """What no fit lets the weight of a left-hand term grow beyond, in thousandths."""
+    return int(_file()["left"][term].get("most", MOST))
 
 
 def schools() -> dict[str, tuple[str, str]]:

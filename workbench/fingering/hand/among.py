@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 NEAR_NUT = 3  # up to here, among open strings, finger n stands on fret n
 AMONG = (
     "barre_open", "barre_arched", "barre_inner", "beneath", "over_silent", "nut_out", "nut_below",
-    "crowded",
+    "crowded", "lone",
 )  # fmt: skip
 
 
@@ -37,4 +37,5 @@ def among(fingers: Sequence[tuple[int, int, int]], sounded: Mapping[int, int]) -
         min(abs(x[0] - f) for f, x in down) if near else 0,
         sum(max(0, f - x[0]) for f, x in down) if near else 0,
         int(len({x[0] for _, x in down}) < len(down)),
+        int(len(down) == 1 and down[0][0] not in (1, down[0][1][0])),
     )

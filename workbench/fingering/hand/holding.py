@@ -214,6 +214,15 @@ def shared_far(a: Press, b: Press) -> IntArray:
 
 def skipped(a: Press, b: Press) -> IntArray:
     """Fingers left out between two that stand as close as neighbours could."""
+    return np.where(a.laid, 0, _between(a, b))
+
+
+def skipped_by_barre(a: Press, b: Press) -> IntArray:
+    """The same where the lower of the two is laid over strings and the hand turned with it."""
+    return np.where(a.laid, _between(a, b), 0)
+
+
+def _between(a: Press, b: Press) -> IntArray:
     return np.asarray(np.maximum(0, b.finger - a.finger - np.maximum(1, b.fret - a.fret)))
 
 
@@ -256,7 +265,7 @@ PAIR_TERMS: tuple[Callable[[Press, Press], IntArray], ...] = (
     crossed, against_slant, twisted, level, apart_24, weak_pair, third_by_barre, fourth_by_barre,
 )  # fmt: skip
 NEIGHBOUR_TERMS: tuple[Callable[[Press, Press], IntArray], ...] = (
-    shared_far, skipped, spread_12, spread_23, spread_34, spread_outer,
+    shared_far, skipped, skipped_by_barre, spread_12, spread_23, spread_34, spread_outer,
     spread_to_barre,
 )  # fmt: skip
 REACH_TERMS = ("stretch", "beyond")  # by the millimetres of instrument and hand

@@ -10,7 +10,7 @@ from workbench.fingering.types import Settings
 from workbench.instrument.model import Instrument
 from workbench.music.model import Piece
 from workbench.music.ringing.campanella import overlapping
-from workbench.music.ringing.figures import ringing
+from workbench.music.ringing.figures import is_broken, ringing
 
 
 def suited(settings: Settings, instrument: Instrument) -> Settings:
@@ -23,8 +23,10 @@ def ringing_frame(
 ) -> Frame:
     """The layers of a piece, each note as long as it rings."""
     rings = ringing(piece)
+    broken = is_broken(piece, rings)
     if not settings.campanella:
-        return build_frame(piece, playable, slurred, rings)
+        return build_frame(piece, playable, slurred, rings, broken)
     bells = overlapping(piece, slurred)
     longer = {n: max(rings.get(n, q), q) for n, q in bells.items()}
-    return replace(build_frame(piece, playable, slurred, {**rings, **longer}), bells=longer)
+    frame = build_frame(piece, playable, slurred, {**rings, **longer}, broken)
+    return replace(frame, bells=longer)

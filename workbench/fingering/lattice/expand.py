@@ -239,6 +239,8 @@ def steps_of(
         tune=n.tune[x.g],
         slurred=_slurred(old, layer, b, n, x),
         open_from=n.open_from[x.g],
+        broken=np.full(len(x.a), layer.broken),
+        held_on=np.full(len(x.a), not layer.quick),
     )
     return steps, States(fret, lo, hi, ring, pos, x.g)
 

@@ -105,6 +105,7 @@ def join_layer(frame: Frame, join: Join) -> LatticeLayer:
         frozenset(),
         melody_slot(target.notes),
         tune_slot(source.notes, target.notes),
+        broken=target.broken,
     )
 
 
@@ -120,6 +121,8 @@ def _signature(layer: LatticeLayer) -> tuple[object, ...]:
         layer.tune,
         layer.slurs,
         layer.wished,
+        layer.broken,
+        layer.quick,
     )
 
 

@@ -15,6 +15,7 @@ from workbench.music.model import Note, Piece
 from workbench.music.order.form import playing_order
 
 NEAR = 4  # semitones: a melody moving no further belongs on neighbouring strings
+HELD = Fraction(1, 2)  # quarter lengths from which a note is held rather than passed through
 LOOKAHEAD = 4  # layers over which a silent finger stays down for a note that returns
 
 
@@ -31,6 +32,8 @@ class LatticeLayer:
     ``melody``, ``tune``: where the melody is and whence it comes. ``slurs`` lists (slot here,
     parent slot) of notes slurred to from one before. ``wished`` tells of the parent's slots
     which go on here only because they ring in a broken chord, beyond what is written.
+    ``broken``: the piece is one of broken chords; ``quick``: a note that begins is shorter
+    than ``HELD``.
     """
 
     index: int
@@ -48,6 +51,11 @@ class LatticeLayer:
     tune: int = 0  # parent slot of the melody note just before, 0 = none or a leap in pitch
     slurs: tuple[tuple[int, int], ...] = ()
     wished: tuple[bool, ...] = ()
+    broken: bool = False
+
+    @property
+    def quick(self) -> bool:
+        return min(n.duration for n in self.notes) < HELD
 
 
 @dataclass(frozen=True)
@@ -114,9 +122,11 @@ def build_frame(
     playable: frozenset[str] | None = None,
     slurred: Mapping[str, str] | None = None,
     ringing: Mapping[str, Fraction] | None = None,
+    broken: bool = False,
 ) -> Frame:
     """Lay out the layers and joins of a piece. ``playable`` restricts to those note ids;
-    ``slurred`` names for notes sounded by the left hand the note they are slurred from."""
+    ``slurred`` names for notes sounded by the left hand the note they are slurred from;
+    ``broken``: the piece is one of broken chords."""
     slurs = slurred or {}
     rings = ringing or {}
     order = playing_order(piece)
@@ -145,7 +155,7 @@ def build_frame(
             layer = _layer(
                 len(layers), parent, bar, onset, time, starting, layers, starts, slurs, rings
             )
-            layers.append(layer)
+            layers.append(replace(layer, broken=broken))
             of_bar[bar].append(layer.index)
             parent = layer.index
         last_layer[bar] = parent

@@ -38,7 +38,8 @@ class Steps:
     ``lowest_new``: lowest fret stopped anew on another string (99: none);
     ``old_tune``/``tune``: strings of the melody note before and now, 0 = none; ``slurred``:
     ways in which a slur into this grip is broken; ``open_from``: the open string nearest the
-    floor that is struck (99: none).
+    floor that is struck (99: none); ``broken``: the piece is one of broken chords; ``held_on``:
+    every note that begins is a quaver or longer.
     """
 
     old_fret: IntArray
@@ -69,6 +70,8 @@ class Steps:
     tune: IntArray
     slurred: IntArray
     open_from: IntArray
+    broken: BoolArray
+    held_on: BoolArray
 
     def take(self, chosen: BoolArray) -> Steps:
         """The chosen steps alone."""
@@ -280,6 +283,32 @@ def displaced(s: Steps, neck: Neck) -> IntArray:
     return np.asarray(s.displaced, np.int32)
 
 
+# What counts more where notes are held, where a piece is a tune, where it is broken chords. A
+# place that is a little worse counts under a held note, hardly in a run; in broken chords the
+# hand moves freely under an open bass, and shapes lie where all their notes sound on.
+
+
+def far_held(s: Steps, neck: Neck) -> IntArray:
+    """Strings that fingers 3 and 4 reach across, as ``far``, for notes of a quaver or more."""
+    across = np.where(s.new, np.array((0, 0, 1, 2)) * (s.lo - 1), 0)
+    return np.where(s.held_on, total(across), 0).astype(np.int32)
+
+
+def displaced_held(s: Steps, neck: Neck) -> IntArray:
+    """Strings as ``displaced``, for notes of a quaver or more."""
+    return np.where(s.held_on, s.displaced, 0).astype(np.int32)
+
+
+def free_shift_tune(s: Steps, neck: Neck) -> IntArray:
+    """Millimetres as ``free_shift``, where the piece is not of broken chords."""
+    return np.where(s.broken, 0, free_shift(s, neck)).astype(np.int32)
+
+
+def taken_broken(s: Steps, neck: Neck) -> IntArray:
+    """Notes as ``taken``, in a piece of broken chords."""
+    return np.where(s.broken, s.taken, 0).astype(np.int32)
+
+
 def arched(s: Steps, neck: Neck) -> IntArray:
     """Laid fingers that hold on while an open string nearer the floor is struck: they must
     arch clear of it."""
@@ -295,7 +324,8 @@ def slur(s: Steps, neck: Neck) -> IntArray:
 TERMS = (
     place, hinge, high, hop, hop_across, swap, slide, guide, led_by_4,
     lean, free_lean, whole_lean, move, blind, shift, free_shift, cut, cuts, faded, taken, blocked,
-    relaxed, open_only, unsteady, leap, position, middle, inverted, displaced, arched, slur,
+    relaxed, open_only, unsteady, leap, position, middle, inverted, displaced, far_held,
+    displaced_held, free_shift_tune, taken_broken, arched, slur,
 )  # fmt: skip
 LEFT_TERMS = (*HOLDING, *AMONG, *(t.__name__ for t in TERMS))
 

@@ -3,7 +3,8 @@
 What is fitted starts from given weights and is held near them (a ridge, as if the old
 weights were evidence too); every weight stays at or above the least that its entry in
 resources/weights names, so that no effort is ever a gain and reach beyond comfort stays
-the last resort.
+the last resort, and at or below the most: editions leave open strings unsaid and print the
+exceptions, so open strings are never dearer than a place further up the neck.
 """
 
 from __future__ import annotations
@@ -16,10 +17,9 @@ import numpy as np
 from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.learning.observed import Chain
-from workbench.fingering.weights import least
+from workbench.fingering.weights import least, most
 
 UNIT = 1000  # thousandths
-MOST = 12.0  # units a weight may grow to
 RIDGE = 3.0  # price of a unit away from the old weight, squared
 
 
@@ -48,6 +48,7 @@ def fit(
 
     scale = 1.0 / evidence[0].scale()
     low = np.array([least(t) / UNIT if floors else 0.0 for t in LEFT_TERMS])
+    high = np.array([most(t) / UNIT for t in LEFT_TERMS])
     near = _units(prior or start)
 
     def loss(scaled: IntArray) -> tuple[float, IntArray]:
@@ -62,14 +63,14 @@ def fit(
 
     found = minimize(
         loss,
-        np.clip(_units(start), low, MOST) / scale,
+        np.clip(_units(start), low, high) / scale,
         jac=True,
         method="L-BFGS-B",
         bounds=[
-            (a / s, MOST / s) if only is None or t in only else (w / s, w / s)
-            for t, a, s, w in zip(LEFT_TERMS, low, scale, _units(start), strict=True)
+            (a / s, b / s) if only is None or t in only else (w / s, w / s)
+            for t, a, b, s, w in zip(LEFT_TERMS, low, high, scale, _units(start), strict=True)
         ],
-        options={"maxiter": rounds, "maxcor": 20, "ftol": 2e-5},
+        options={"maxiter": rounds, "maxcor": 20, "ftol": 5e-6},
     )
     weights = found.x * scale
     return {t: round(float(w) * UNIT) for t, w in zip(LEFT_TERMS, weights, strict=True)}

@@ -21,7 +21,7 @@ from workbench.fingering.lattice.states import BoolArray, Need, States, before, 
 from workbench.fingering.lattice.terms import LEFT_TERMS, cost, features
 from workbench.instrument.model import Hand, Instrument
 from workbench.music.model import Piece, WrittenFingers
-from workbench.music.ringing.figures import ringing
+from workbench.music.ringing.figures import is_broken, ringing
 from workbench.music.ringing.slurs import slurred
 from workbench.music.ringing.sounds import sounds
 
@@ -100,7 +100,9 @@ def chain(
     heard = sounds(flat)
     table = neck(instrument, hand)
     playable, _ = split_playable(heard.piece, instrument, table, {})
-    frame = build_frame(heard.piece, playable, slurred(heard.piece), ringing(heard.piece))
+    rings = ringing(heard.piece)
+    broken = is_broken(heard.piece, rings)
+    frame = build_frame(heard.piece, playable, slurred(heard.piece), rings, broken)
     grown = _grow(frame, instrument, table, weights)
     asked = {heard.of(w.note): w for w in printed}
     marks = [_marks(g.layer, asked) for g in grown]

@@ -13,6 +13,7 @@ and again, end what it is struck between.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from fractions import Fraction
 from itertools import pairwise
 
@@ -22,6 +23,7 @@ LONGEST = Fraction(1, 2)
 LEAP = 3
 STEP = 2
 FEWEST = 3
+MUCH = Fraction(3, 10)  # of the notes ring on in a piece of broken chords
 
 
 def ringing(piece: Piece) -> dict[str, Fraction]:
@@ -40,6 +42,12 @@ def ringing(piece: Piece) -> dict[str, Fraction]:
                 if stop > n.onset + n.duration:
                     out[n.id] = stop - n.onset
     return out
+
+
+def is_broken(piece: Piece, rings: Mapping[str, Fraction]) -> bool:
+    """Whether a piece is one of broken chords: more than ``MUCH`` of its notes ring on
+    (``rings``)."""
+    return len(rings) > MUCH * sum(not n.grace for n in piece.notes)
 
 
 def _order(n: Note) -> tuple[Fraction, int]:
