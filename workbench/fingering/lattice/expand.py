@@ -240,7 +240,7 @@ def steps_of(
         slurred=_slurred(old, layer, b, n, x),
         open_from=n.open_from[x.g],
         broken=np.full(len(x.a), layer.broken),
-        held_on=np.full(len(x.a), not layer.quick),
+        held_on=np.full(len(x.a), layer.held_on),
     )
     return steps, States(fret, lo, hi, ring, pos, x.g)
 

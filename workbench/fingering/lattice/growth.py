@@ -121,8 +121,7 @@ def _signature(layer: LatticeLayer) -> tuple[object, ...]:
         layer.tune,
         layer.slurs,
         layer.wished,
-        layer.broken,
-        layer.quick,
+        layer.held_on,
     )
 
 

@@ -32,8 +32,8 @@ class LatticeLayer:
     ``melody``, ``tune``: where the melody is and whence it comes. ``slurs`` lists (slot here,
     parent slot) of notes slurred to from one before. ``wished`` tells of the parent's slots
     which go on here only because they ring in a broken chord, beyond what is written.
-    ``broken``: the piece is one of broken chords; ``quick``: a note that begins is shorter
-    than ``HELD``.
+    ``broken``: the piece is one of broken chords; ``held_on``: no note that begins is
+    shorter than ``HELD``.
     """
 
     index: int
@@ -54,8 +54,8 @@ class LatticeLayer:
     broken: bool = False
 
     @property
-    def quick(self) -> bool:
-        return min(n.duration for n in self.notes) < HELD
+    def held_on(self) -> bool:
+        return min(n.duration for n in self.notes) >= HELD
 
 
 @dataclass(frozen=True)
@@ -153,9 +153,10 @@ def build_frame(
             time = bar_time[bar] + onset
             starts.update((n.id, time) for n in starting)
             layer = _layer(
-                len(layers), parent, bar, onset, time, starting, layers, starts, slurs, rings
-            )
-            layers.append(replace(layer, broken=broken))
+                len(layers), parent, bar, onset, time, starting, layers, starts, slurs, rings,
+                broken,
+            )  # fmt: skip
+            layers.append(layer)
             of_bar[bar].append(layer.index)
             parent = layer.index
         last_layer[bar] = parent
@@ -205,6 +206,7 @@ def _layer(
     starts: dict[str, Fraction],
     slurred: Mapping[str, str],
     ringing: Mapping[str, Fraction],
+    broken: bool,
 ) -> LatticeLayer:
     slots = list(starting)
     carry: list[int] = []
@@ -247,6 +249,7 @@ def _layer(
         tune_slot(layers[parent].notes, starting) if parent >= 0 else 0,
         tuple(slurs),
         tuple(wished),
+        broken,
     )
 
 

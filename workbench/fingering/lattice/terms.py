@@ -16,7 +16,7 @@ import numpy as np
 
 from workbench.fingering.hand.among import AMONG
 from workbench.fingering.hand.grips import Neck
-from workbench.fingering.hand.holding import HOLDING, IntArray
+from workbench.fingering.hand.holding import HOLDING, IntArray, Press, far
 from workbench.fingering.lattice.states import BoolArray
 
 
@@ -290,8 +290,9 @@ def displaced(s: Steps, neck: Neck) -> IntArray:
 
 def far_held(s: Steps, neck: Neck) -> IntArray:
     """Strings that fingers 3 and 4 reach across, as ``far``, for notes of a quaver or more."""
-    across = np.where(s.new, np.array((0, 0, 1, 2)) * (s.lo - 1), 0)
-    return np.where(s.held_on, total(across), 0).astype(np.int32)
+    across = [far(Press(f, s.fret[:, f], s.lo[:, f], s.hi[:, f])) for f in range(4)]
+    reached = np.where(s.new, np.stack(across, axis=1), 0)
+    return np.where(s.held_on, total(reached), 0).astype(np.int32)
 
 
 def displaced_held(s: Steps, neck: Neck) -> IntArray:

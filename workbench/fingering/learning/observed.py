@@ -14,14 +14,15 @@ import numpy as np
 
 from workbench.fingering.hand.grips import Grip, Neck, grips, neck
 from workbench.fingering.hand.holding import IntArray
+from workbench.fingering.lattice.campanella import ringing_frame
 from workbench.fingering.lattice.expand import Batch, choose, merge, steps_of
-from workbench.fingering.lattice.layers import Frame, LatticeLayer, build_frame
+from workbench.fingering.lattice.layers import Frame, LatticeLayer
 from workbench.fingering.lattice.playable import split_playable
 from workbench.fingering.lattice.states import BoolArray, Need, States, before, need, start_state
 from workbench.fingering.lattice.terms import LEFT_TERMS, cost, features
+from workbench.fingering.types import Settings
 from workbench.instrument.model import Hand, Instrument
 from workbench.music.model import Piece, WrittenFingers
-from workbench.music.ringing.figures import is_broken, ringing
 from workbench.music.ringing.slurs import slurred
 from workbench.music.ringing.sounds import sounds
 
@@ -100,9 +101,7 @@ def chain(
     heard = sounds(flat)
     table = neck(instrument, hand)
     playable, _ = split_playable(heard.piece, instrument, table, {})
-    rings = ringing(heard.piece)
-    broken = is_broken(heard.piece, rings)
-    frame = build_frame(heard.piece, playable, slurred(heard.piece), rings, broken)
+    frame = ringing_frame(heard.piece, playable, slurred(heard.piece), Settings())
     grown = _grow(frame, instrument, table, weights)
     asked = {heard.of(w.note): w for w in printed}
     marks = [_marks(g.layer, asked) for g in grown]
