@@ -10156,6 +10156,21 @@
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>finger {finger} at fret {fret}</source>
+        <translation>Finger {finger} im {fret}. Bund</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>finger {finger} at fret {fret} or above</source>
+        <translation>Finger {finger} im {fret}. Bund oder höher</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>finger {finger} at frets {fret} to {last}</source>
+        <translation>Finger {finger} im {fret}. bis {last}. Bund</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
         <source>finger {finger} cannot stop frets {first} and {second} at once</source>
         <translation>Finger {finger} kann die Bünde {first} und {second} nicht zugleich greifen</translation>
     </message>
@@ -10178,6 +10193,11 @@
         <location filename="../../workbench/fingering/telling/words.py"/>
         <source>finger {finger} is needed on string {to} (fret {fret}) and cuts the {note}</source>
         <translation>Finger {finger} wird auf Saite {to} (Bund {fret}) gebraucht und kürzt {note}</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>finger {finger} on string {string}</source>
+        <translation>Finger {finger} auf Saite {string}</translation>
     </message>
     <message>
         <location filename="../../workbench/fingering/telling/words.py"/>
@@ -10278,6 +10298,11 @@
         <location filename="../../resources/techniques/catalogue.json"/>
         <source>fingers together</source>
         <translation>Finger zusammen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>fingers {a} and {b} {frets}, {strings}</source>
+        <translation>Finger {a} und {b} {frets}, {strings}</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/shape.py"/>
@@ -11449,6 +11474,16 @@
         <location filename="../../workbench/commands/batch.py"/>
         <source>ok</source>
         <translation>ok</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>on neighbouring frets</source>
+        <translation>in benachbarten Bünden</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>on one fret</source>
+        <translation>in einem Bund</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/bench/finger_keys.py"/>
@@ -12673,6 +12708,11 @@
         <translation>drei Finger zusammen</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>three frets apart or more</source>
+        <translation>drei Bünde oder mehr auseinander</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/telling/form.py"/>
         <source>three times</source>
         <translation>dreimal</translation>
@@ -12800,6 +12840,11 @@
         <location filename="../../workbench/teaching/techniques/news.py"/>
         <source>two fingers together</source>
         <translation>zwei Finger zusammen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>two frets apart</source>
+        <translation>zwei Bünde auseinander</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/keeping/history_dialog.py"/>
@@ -12966,6 +13011,11 @@
         <location filename="../../workbench/ui/views/techniques/shelf.py"/>
         <source>without a student's name</source>
         <translation>ohne Schülernamen</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>without {habit}, seldom in your scores</source>
+        <translation>ohne {habit}, selten in Ihren Noten</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/keys.py"/>
@@ -13174,6 +13224,26 @@ Ihr Text</translation>
         <translation>{before} nach {after}</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>{b} one string away from string 1</source>
+        <translation>{b} eine Saite von der 1. Saite weg</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>{b} one string towards string 1</source>
+        <translation>{b} eine Saite zur 1. Saite hin</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>{b} two strings or more away from string 1</source>
+        <translation>{b} zwei Saiten oder mehr von der 1. Saite weg</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>{b} two strings or more towards string 1</source>
+        <translation>{b} zwei Saiten oder mehr zur 1. Saite hin</translation>
+    </message>
+    <message>
         <location filename="../../workbench/music/telling/form.py"/>
         <source>{count} passes and their endings</source>
         <translation>{count} Durchgängen und ihren Klammern</translation>
@@ -13292,6 +13362,11 @@ Ihr Text</translation>
         <location filename="../../workbench/handout/parts/words.py"/>
         <source>{grade}, estimated</source>
         <translation>{grade}, geschätzt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>{habit}, seldom in your scores</source>
+        <translation>{habit}: selten in Ihren Noten</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/setting/remarks.py"/>
@@ -14121,6 +14196,11 @@ Ihr Text</translation>
         <location filename="../../workbench/teaching/grading/features.py"/>
         <source>{n} or more</source>
         <translation>{n} oder mehr</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/commands/fit.py"/>
+        <source>{n} others moved by less than 0.05.</source>
+        <translation>{n} weitere haben sich um weniger als 0,05 verändert.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/paper/printing.py"/>

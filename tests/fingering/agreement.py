@@ -29,7 +29,7 @@ from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.learning.field import Field
 from workbench.fingering.learning.fitting import UNIT, Agreement, agreement, fit
 from workbench.fingering.learning.observed import Chain, chain
-from workbench.fingering.learning.printfit import RIDGES
+from workbench.fingering.learning.printfit import WAYS, fitted
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import RESOURCES, least, weights_for
 from workbench.instrument.table import hand, instrument
@@ -250,23 +250,27 @@ def of_school(chains: dict[str, Chain], name: str, common: Weights) -> Weights:
 
 
 def taught(chains: dict[str, Chain], charts: Charts) -> None:
-    """An edition unseen, before and after the tool has learned from its other pieces, by each
-    of the strengths that learning tries."""
-    before: dict[str, Agreement] = {}
-    after: dict[float, dict[str, Agreement]] = {ridge: {} for ridge in RIDGES}
-    for name in ("sor-op35", "sor-op60", "carcassi"):
-        mine = [n for n in chains if school(n) == name]
-        rest = learn([c for n, c in chains.items() if n not in mine], charts)
-        before |= {n: agreement(chains[n], rest) for n in mine}
-        for at in range(FOLDS):
-            held = [n for i, n in enumerate(mine) if i % FOLDS == at]
-            field = Field([chains[n] for n in mine if n not in held])
-            for ridge in RIDGES:
-                own = fit([field], rest, ridge=ridge)
-                after[ridge] |= {n: agreement(chains[n], own) for n in held}
-    tell("An edition before anything of it is seen", before, school)
-    for ridge, found in after.items():
-        tell(f"The same after a fit on its other pieces, strength {ridge}", found, school)
+    """Works of an edition, or of an author, unseen, before and after the tool has learned from
+    others of them, by each of the ways that learning tries."""
+    for title, by, names in (
+        ("An edition", school, ("sor-op35", "sor-op60", "carcassi")),
+        ("An author", author, ("Sor", "Carcassi")),
+    ):
+        before: dict[str, Agreement] = {}
+        after: dict[tuple[float, bool], dict[str, Agreement]] = {way: {} for way in WAYS}
+        for name in names:
+            mine = [n for n in chains if by(n) == name]
+            rest = learn([c for n, c in chains.items() if n not in mine], charts)
+            before |= {n: agreement(chains[n], rest) for n in mine}
+            for at in range(FOLDS):
+                held = [n for i, n in enumerate(mine) if i % FOLDS == at]
+                others = [chains[n] for n in mine if n not in held]
+                for way, own in zip(WAYS, fitted(others, rest), strict=True):
+                    after[way] |= {n: agreement(chains[n], own) for n in held}
+        tell(f"{title} before anything of it is seen", before, by)
+        for (ridge, habits), found in after.items():
+            also = ", with habits" if habits else ""
+            tell(f"The same after a fit on its other pieces, strength {ridge}{also}", found, by)
 
 
 def left_out(chains: dict[str, Chain], start: Weights) -> None:

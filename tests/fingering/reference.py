@@ -195,6 +195,31 @@ class Player:
                 todo += [stay - {f} for f in stay]
             elif 1 in stay and asked[0][0] and 1 not in holding:
                 todo.append(stay - {1})  # it may hop as well
+        own = self.habits(places)
+        return [(after, {**terms, **own}) for after, terms in out]
+
+    def habits(self, places: Places) -> dict[str, int]:
+        """How often the notes stopped now show each habit that has a weight."""
+        stopped = [p for p in places if p[1] > 0]
+        out = {}
+        for name in (n for n, w in self.weights.items() if n.startswith("habit") and w):
+            _, who, what, amount, *more = name.split()
+            if what == "string":
+                many = sum((s, f) == (int(amount), int(who)) for s, _, f in stopped)
+            elif what == "fret":
+                same = {10: range(10, 40), 7: range(7, 10)}.get(int(amount), (int(amount),))
+                many = sum(r in same and f == int(who) for _, r, f in stopped)
+            else:
+                a, b = (int(x) for x in who.split("-"))
+                lie = (int(amount), int(more[1]))
+                many = sum(
+                    (min(3, q - r), max(-2, min(2, t - s))) == lie
+                    for s, r, f in stopped
+                    for t, q, g in stopped
+                    if (f, g) == (a, b)
+                )
+            if many:
+                out[name] = many
         return out
 
     def _stopper(self, hand: Left, string: int) -> int:

@@ -29,8 +29,23 @@ from workbench.instrument.model import Instrument
 from workbench.instrument.table import HANDS, instrument
 from workbench.music.model import Note, Piece
 
+HABITS = st.sampled_from(
+    [f"habit {f} fret {r}" for f in range(1, 5) for r in range(1, 5)]
+    + [f"habit {f} string {s}" for f in range(1, 5) for s in range(1, 5)]
+    + [
+        f"habit {a}-{b} frets {r} strings {s}"
+        for a in range(1, 5)
+        for b in range(a + 1, 5)
+        for r in range(4)
+        for s in (-2, -1, 1, 2)
+    ]
+)
+OWN = st.lists(
+    st.tuples(HABITS, st.integers(0, 3000)), max_size=12, unique_by=lambda row: row[0]
+).map(tuple)
 WEIGHTS = st.one_of(
     st.just(()),
+    OWN,
     st.tuples(*(st.tuples(st.just(t), st.integers(0, 3000)) for t in LEFT_TERMS)),
 )
 

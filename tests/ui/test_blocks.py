@@ -91,13 +91,16 @@ def ready(qtbot, window) -> None:
     """Wait until all that was asked for is there and shown."""
     session = window.session
 
-    def done() -> bool:
+    def done() -> None:
         # What is asked for only after a pause counts as well; dialogs come and go.
-        if not session.jobs.idle or session.fingers.fingering is None or window.score.image is None:
-            return False
-        return not any(
-            timer.isSingleShot() and timer.isActive() for timer in window.findChildren(QTimer)
-        )
+        assert session.jobs.idle, f"at work: {session.jobs.awaited}"
+        assert session.fingers.fingering is not None, "no fingering"
+        assert window.score.image is not None, "no page of the score"
+        left = [
+            timer for timer in window.findChildren(QTimer)
+            if timer.isSingleShot() and timer.isActive()
+        ]  # fmt: skip
+        assert not left, f"still to come: {[timer.parent() for timer in left]}"
 
     qtbot.waitUntil(done, timeout=LONG_WAIT)
 

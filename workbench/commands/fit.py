@@ -154,13 +154,20 @@ def _choices(shelf: Shelf) -> Result:
 
 def _changes(changes: Sequence[WeightChange]) -> list[str]:
     """The weights that a fit changed, as a table, and how to take it back."""
+    from workbench.fingering.learning.preferences import worth_telling
+
     text: list[str] = []
     if changes:
-        rows = [(c.term, c.before / 1000, c.after / 1000, sentence(c.term)) for c in changes]
+        seen = worth_telling(changes)
+        rows = [(c.term, c.before / 1000, c.after / 1000, sentence(c.term)) for c in seen]
         lines = [(t, decimal(b, 2), decimal(a, 2), s) for t, b, a, s in rows]
         heads = [say("term"), say("before"), say("now"), say("what it weighs")]
         undo = say("'fit --undo' takes it back; each lesson's own undo does so for that lesson.")
-        text += ["", *table(heads, lines), "", undo]
+        text += ["", *table(heads, lines)] if lines else []
+        if len(changes) > len(seen):
+            fewer = say("{n} others moved by less than 0.05.", n=len(changes) - len(seen))
+            text += ["", fewer]
+        text += ["", undo]
     else:
         text += ["", say("Nothing had to change.")]
     return text

@@ -243,7 +243,7 @@ class Solver:
         ):
             for term, value in found.items():
                 cost = value * self.weights.left[term]
-                terms[term] += cost
+                terms[term] = terms.get(term, 0) + cost
                 effort[layer.bar] = effort.get(layer.bar, 0) + cost
         return effort, terms
 

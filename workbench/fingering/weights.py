@@ -12,6 +12,7 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
+from workbench.fingering.habits import is_habit
 from workbench.fingering.types import Settings
 from workbench.language.message import mark
 
@@ -43,7 +44,8 @@ def _file() -> dict[str, Any]:
 
 @dataclass(frozen=True)
 class Weights:
-    """Weight of every term in thousandths, by name."""
+    """Weight of every term in thousandths, by name; ``left`` holds habits too where a hand's own
+    were learned."""
 
     left: dict[str, int]
     right: dict[str, int]
@@ -57,13 +59,13 @@ def sentences(term: str) -> tuple[str, str]:
 
 
 def least(term: str) -> int:
-    """What no fit lets the weight of a left-hand term fall below, in thousandths."""
-    return int(_file()["left"][term]["least"])
+    """What no fit lets the weight of a left-hand term or habit fall below, in thousandths."""
+    return 0 if is_habit(term) else int(_file()["left"][term]["least"])
 
 
 def most(term: str) -> int:
-    """What no fit lets the weight of a left-hand term grow beyond, in thousandths."""
-    return int(_file()["left"][term].get("most", MOST))
+    """What no fit lets the weight of a left-hand term or habit grow beyond, in thousandths."""
+    return MOST if is_habit(term) else int(_file()["left"][term].get("most", MOST))
 
 
 def schools() -> dict[str, tuple[str, str]]:
@@ -99,6 +101,8 @@ def weights_for(settings: Settings, scale_mm: float = 650.0) -> Weights:
             left[term] = weight
         elif term in right:
             right[term] = weight
+        elif is_habit(term):
+            left[term] = weight
     for term, factor in data["levels"].get(settings.level, {}).items():
         left[term] = round(left[term] * factor)
     if settings.relaxed_hand:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from hashlib import blake2b
 
 import numpy as np
 
+from workbench.fingering.habits import habits_of, prices, shown
 from workbench.fingering.hand.grips import Grip, Neck, grips
 from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.lattice.expand import Edges, choose, expand, steps_of
@@ -56,9 +57,18 @@ class Lattice:
             for key, part in zip(todo, parts, strict=True):
                 size = len(part.pos)
                 best = at + int(np.argmin(price[at : at + size]))
-                self._terms[key] = {k: int(v[best]) for k, v in found.items() if int(v[best])}
+                terms = {k: int(v[best]) for k, v in found.items() if int(v[best])}
+                self._terms[key] = {**terms, **self._habits(key[0], key[2])}
                 at += size
         return [self._terms[k] for k in keys]
+
+    def _habits(self, t: int, into: int) -> dict[str, int]:
+        """The habits that count, and how often the grip of a state shows each."""
+        known = habits_of(self.weights.left)
+        if not known:
+            return {}
+        places = self.grips[t][int(self.states[t].grip[into])].places
+        return {h: many for h, many in shown(places).items() if h in known}
 
     def _step(self, t: int, a: int, into: int) -> Steps:
         """The steps (mostly one) from state ``a`` of the parent to state ``into`` of layer t."""
@@ -83,8 +93,8 @@ class Lattice:
         n = need(found, layer, self.instrument)
         batch, b = choose(old, layer, n, self.neck, self.instrument, keep_nothing=True)
         steps, _ = steps_of(old, layer, batch, b, n, self.instrument)
-        price = cost(steps, self.neck, self.weights.left)
-        return price.reshape(len(old), len(found))
+        price = cost(steps, self.neck, self.weights.left).reshape(len(old), len(found))
+        return price + prices([g.places for g in found], self.weights.left)
 
 
 def join_layer(frame: Frame, join: Join) -> LatticeLayer:
@@ -141,6 +151,7 @@ def build_lattice(
     known: dict[bytes, States] = {}  # equal states are one object, so what follows is shared
     ids: dict[int, int] = {}  # id of a states object -> number, for the sharing key
     reach: list[IntArray] = []
+    habits = habits_of(weights.left)
     for layer in frame.layers:
         if progress and layer.index % 16 == 0:
             progress(layer.index, len(frame.layers))
@@ -164,6 +175,9 @@ def build_lattice(
         else:
             n = need(g, layer, instrument)
             states, edges = expand(old, layer, n, neck, instrument, weights.left)
+            if habits:
+                own = prices([x.places for x in g], habits)[states.grip]
+                edges = replace(edges, cost=(edges.cost + own[edges.into]).astype(np.int32))
             states = known.setdefault(blake2b(states.rows().tobytes()).digest(), states)
             shared[key] = (states, edges)
         above = reach[layer.parent] if layer.parent >= 0 else np.zeros(1, np.int64)

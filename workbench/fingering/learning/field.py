@@ -26,9 +26,10 @@ BLOCK = 400_000  # steps priced at a time
 
 
 class Field:
-    """Chains side by side. ``loss(w)`` tells how badly weights explain the print."""
+    """Chains side by side. ``loss(w)`` tells how badly weights explain the print; ``w`` holds
+    those of the terms and after them those of the ``habits``."""
 
-    def __init__(self, chains: Sequence[Chain]) -> None:
+    def __init__(self, chains: Sequence[Chain], habits: Sequence[str] = ()) -> None:
         rows = sorted((c for c in chains if c.links), key=lambda c: -len(c.links))
         self.many = len(rows)
         self.moments: list[_Moment] = []
@@ -48,7 +49,7 @@ class Field:
             going_on = int(starts[live[-1]] + sizes[live[-1]])
             fits = self._fits(links, ends[:-1], worth)
             self.moments.append(_Moment(before, into, int(ends[-1]), width, going_on, at, fits))
-            amounts += [x.amounts for x in links]
+            amounts += [x.with_habits(habits) for x in links]
             at += len(before)
             starts, sizes, width = ends[:-1], [x.states for x in links], int(ends[-1])
         self.worth = np.array(worth)

@@ -14,6 +14,7 @@ from typing import Protocol
 
 import numpy as np
 
+from workbench.fingering.habits import habits_of, is_habit, prices
 from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.learning.observed import Chain
@@ -21,6 +22,7 @@ from workbench.fingering.weights import least, most
 
 UNIT = 1000  # thousandths
 RIDGE = 3.0  # price of a unit away from the old weight, squared
+HABIT_RIDGE = 3.0  # the same for habits
 
 
 class Evidence(Protocol):
@@ -39,17 +41,21 @@ def fit(
     prior: Mapping[str, int] | None = None,
     only: Collection[str] | None = None,
     floors: bool = True,
+    habits: Sequence[str] = (),
 ) -> dict[str, int]:
     """Weights in thousandths that explain the evidence best, near ``prior`` (else ``start``).
 
     ``only`` names the terms that may change; without ``floors`` they may fall to nothing.
+    ``habits``: those that may come to count, which the evidence knows after the terms.
     """
     from scipy.optimize import minimize
 
+    terms = (*LEFT_TERMS, *habits)
     scale = 1.0 / evidence[0].scale()
-    low = np.array([least(t) / UNIT if floors else 0.0 for t in LEFT_TERMS])
-    high = np.array([most(t) / UNIT for t in LEFT_TERMS])
-    near = _units(prior or start)
+    low = np.array([least(t) / UNIT if floors else 0.0 for t in terms])
+    high = np.array([most(t) / UNIT for t in terms])
+    near, first = _units(prior or start, terms), _units(start, terms)
+    pull = np.where([is_habit(t) for t in terms], HABIT_RIDGE, ridge)
 
     def loss(scaled: IntArray) -> tuple[float, IntArray]:
         weights = scaled * scale
@@ -58,36 +64,39 @@ def fit(
             v, s = part.loss(weights)
             value, slope = value + v, slope + s
         away = weights - near
-        value += ridge * float(away @ away)
-        return value, (slope + 2 * ridge * away) * scale
+        value += float((pull * away) @ away)
+        return value, (slope + 2 * pull * away) * scale
 
     found = minimize(
         loss,
-        np.clip(_units(start), low, high) / scale,
+        np.clip(first, low, high) / scale,
         jac=True,
         method="L-BFGS-B",
         bounds=[
             (a / s, b / s) if only is None or t in only else (w / s, w / s)
-            for t, a, b, s, w in zip(LEFT_TERMS, low, high, scale, _units(start), strict=True)
+            for t, a, b, s, w in zip(terms, low, high, scale, first, strict=True)
         ],
         options={"maxiter": rounds, "maxcor": 20, "ftol": 5e-6},
     )
     weights = found.x * scale
-    return {t: round(float(w) * UNIT) for t, w in zip(LEFT_TERMS, weights, strict=True)}
+    return {t: round(float(w) * UNIT) for t, w in zip(terms, weights, strict=True)}
 
 
-def _units(weights: Mapping[str, int]) -> IntArray:
-    return np.array([weights[t] / UNIT for t in LEFT_TERMS])
+def _units(weights: Mapping[str, int], terms: Sequence[str]) -> IntArray:
+    return np.array([weights.get(t, 0) / UNIT if is_habit(t) else weights[t] / UNIT for t in terms])
 
 
 def best_way(chain: Chain, weights: Mapping[str, int]) -> list[int]:
     """The state of every link on the least-cost way through a chain."""
     price = np.array([weights[t] for t in LEFT_TERMS], np.int64)
+    habits = habits_of(weights)
     own = np.zeros(chain.links[-1].states if chain.links else 1)
     values: list[IntArray] = []
     for i in range(len(chain.links) - 1, -1, -1):
         link = chain.links[i]
         value = link.amounts.astype(np.int64) @ price + own[link.into]
+        if habits:
+            value = value + prices(link.places, habits)[link.into]
         values.append(value)
         sources, first = np.unique(link.before, return_index=True)
         own = np.full(chain.links[i - 1].states if i else 1, np.inf)

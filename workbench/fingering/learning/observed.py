@@ -7,11 +7,12 @@ that agree with the print. A mark that no hand can hold beside the others is lef
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
 
+from workbench.fingering.habits import prices, shown
 from workbench.fingering.hand.grips import Grip, Neck, grips, neck
 from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.lattice.campanella import ringing_frame
@@ -62,6 +63,18 @@ class Link:
     def states(self) -> int:
         return len(self.good)
 
+    def with_habits(self, habits: Sequence[str]) -> IntArray:
+        """``amounts`` and beside them how often the places of each step show each habit."""
+        if not habits:
+            return self.amounts
+        column = {h: i for i, h in enumerate(habits)}
+        seen = np.zeros((self.states, len(habits)), np.uint8)
+        for state, places in enumerate(self.places):
+            for habit, many in shown(places).items():
+                if habit in column:
+                    seen[state, column[habit]] = many
+        return np.concatenate([self.amounts, seen[self.into]], axis=1)
+
 
 @dataclass(frozen=True)
 class Chain:
@@ -74,6 +87,10 @@ class Chain:
     def size(self) -> int:
         """Steps in all."""
         return sum(len(x.before) for x in self.links)
+
+    def habits(self) -> set[str]:
+        """Every habit that a way through the chain can show."""
+        return {h for x in self.links for places in x.places for h in shown(places)}
 
 
 @dataclass(frozen=True)
@@ -129,7 +146,8 @@ def _grow(
         batch, b = choose(old, layer, n, table, instrument)
         steps, after = steps_of(old, layer, batch, b, n, instrument)
         states, into = merge(after)
-        price = cost(steps, table, weights)
+        own = prices([x.places for x in found[midis]], weights)[states.grip]
+        price = cost(steps, table, weights) + own[into]
         out.append(_Grown(layer, old, found[midis], n, states, batch, into, price))
         old = states
     return out

@@ -23,6 +23,7 @@ ROOM = 3000  # thousandths a weight may grow to where the file has it at nothing
 MARGIN = 0.1  # units of effort by which a chosen fingering should win
 PULL = 0.02  # price of changing a weight by its own size, in units of violation
 PASSED_OVER = 6  # alternatives each choice is held against
+FAINT = 50  # thousandths of change that nobody would see in a fingering
 
 Features = tuple[int, ...]  # in the order of LEFT_TERMS, in the terms' units
 
@@ -45,6 +46,17 @@ class WeightChange:
     before: int
     after: int
 
+    @property
+    def much(self) -> int:
+        """How far it moved, either way."""
+        return abs(self.after - self.before)
+
+
+def worth_telling(changes: Sequence[WeightChange]) -> list[WeightChange]:
+    """The changes that a reader would see, the greatest first."""
+    seen = [c for c in changes if c.much >= FAINT]
+    return sorted(seen, key=lambda c: (-c.much, c.term))
+
 
 @dataclass(frozen=True)
 class Fit:
@@ -65,7 +77,8 @@ def _features(solver: Solver, states: Sequence[int]) -> Features:
     total = dict.fromkeys(LEFT_TERMS, 0)
     for step in solver.lattice.path_terms(states):
         for term, value in step.items():
-            total[term] += value
+            if term in total:  # a habit is none of the choices' business
+                total[term] += value
     return tuple(total[t] for t in LEFT_TERMS)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from workbench.fingering.habits import habits_of, is_habit
 from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.learning.field import Field
 from workbench.fingering.learning.fitting import Agreement, agreement, fit
@@ -12,11 +13,12 @@ from workbench.fingering.learning.observed import Chain, Link
 from workbench.fingering.learning.preferences import WeightChange
 
 FOLDS = 5
-#: How strongly the old weights hold: a few pages turn them, they do not make them. The one is
-#: taken that foretells pages it has not seen best; where none does better than the old weights,
-#: these stay.
-RIDGES = (1.0, 6.0, 30.0)
+#: How strongly the old weights hold (a few pages turn them, they do not make them), and whether
+#: habits are learned. The way is taken that foretells pages it has not seen best; where none
+#: does better than the old weights, these stay.
+WAYS = ((1.0, False), (6.0, False), (30.0, False), (30.0, True))
 FEWEST = 10  # printed fingers from which anything can be learned
+FAINT = 30  # thousandths below which a habit is none
 
 
 @dataclass(frozen=True)
@@ -47,7 +49,7 @@ def fit_to_print(
     """
     groups = range(min(FOLDS, len(chains)) if len(chains) > 1 else FOLDS)
     every = len(groups) + 1
-    met = dict.fromkeys(RIDGES, 0)
+    met = dict.fromkeys(WAYS, 0)
     for at in groups:
         if progress:
             progress(at, every)
@@ -55,28 +57,50 @@ def fit_to_print(
         kept = [_marked(c, i, len(chains), at, True) for i, c in enumerate(chains)]
         if not any(agreement(c, start)[1] for c in kept):
             continue
-        field = Field(seen)
-        for ridge in RIDGES:
-            met[ridge] += _sum(kept, fit([field], start, ridge=ridge))[0]
+        for way, found in zip(WAYS, fitted(seen, start), strict=True):
+            met[way] += _sum(kept, found)[0]
     if progress:
         progress(len(groups), every)
     old = _sum(chains, start)
-    best = max(RIDGES, key=lambda ridge: (met[ridge], ridge))
+    best = max(WAYS, key=lambda way: (met[way], way[0], not way[1]))
     unseen = met[best]
     after = dict(start)
     if unseen > old[0]:
-        after = fit([Field(chains)], start, ridge=best)
+        (after,) = fitted(chains, start, (best,))
     else:
         unseen = old[0]
+    moved = [t for t in after if after[t] != start.get(t, 0)]
     return PrintFit(
-        tuple((t, after[t]) for t in LEFT_TERMS if after[t] != start[t]),
-        tuple(WeightChange(t, start[t], after[t]) for t in LEFT_TERMS if after[t] != start[t]),
+        tuple((t, after[t]) for t in moved),
+        tuple(WeightChange(t, start.get(t, 0), after[t]) for t in moved),
         old[1],
         old[0],
         _sum(chains, after)[0],
         unseen,
         sum(c.left_out for c in chains),
     )
+
+
+def fitted(
+    chains: Sequence[Chain],
+    start: Mapping[str, int],
+    ways: Sequence[tuple[float, bool]] = WAYS,
+) -> list[dict[str, int]]:
+    """The weights that each of ``ways`` makes of some pieces, those ``start`` being the old."""
+    had = sorted(habits_of(start))
+    plain = Field(chains, had) if any(not habits for _, habits in ways) else None
+    every = sorted(set(had).union(*(c.habits() for c in chains)))
+    whole = Field(chains, every) if any(habits for _, habits in ways) else None
+    out = []
+    for ridge, learns in ways:
+        if learns and whole:
+            found = fit([whole], start, ridge=ridge, habits=every)
+            out.append(
+                {t: w for t, w in found.items() if not is_habit(t) or w >= FAINT or t in had}
+            )
+        elif plain:
+            out.append(fit([plain], start, ridge=ridge, habits=had, only=LEFT_TERMS))
+    return out
 
 
 def _sum(chains: Sequence[Chain], weights: Mapping[str, int]) -> Agreement:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from workbench.fingering.habits import is_habit
 from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
 from workbench.instrument.model import Hand
@@ -59,7 +60,8 @@ def difference(
             good.append(fact("no reach", other=a.reach_mm))
         else:
             good.append(fact("less reach", reach=b.reach_mm, other=a.reach_mm))
-    dearer = {t: whole_b.terms.get(t, 0) - whole_a.terms.get(t, 0) for t in LEFT_TERMS}
+    left = {*LEFT_TERMS, *filter(is_habit, (*whole_a.terms, *whole_b.terms))}
+    dearer = {t: whole_b.terms.get(t, 0) - whole_a.terms.get(t, 0) for t in sorted(left)}
     told = {"stretch", "cut"} | ({"hop", "hop_across", "cuts"} if gains or pains else set())
     worse = sorted((t for t in dearer if dearer[t] > 0 and t not in told), key=lambda t: -dearer[t])
     better = sorted((t for t in dearer if dearer[t] < 0 and t not in told), key=lambda t: dearer[t])

@@ -9,6 +9,7 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from typing import Any
 
+from workbench.fingering.habits import BANDS, is_habit
 from workbench.fingering.types import FingeredNote
 from workbench.fingering.weights import sentences
 from workbench.instrument.table import instrument
@@ -18,6 +19,17 @@ from workbench.language.speech import chosen, mark, say
 from workbench.music.errors import BadInput
 
 MOST_MOVED = 3  # notes named one by one where a fingering differs
+
+_FRETS_APART = (
+    mark("on one fret"), mark("on neighbouring frets"), mark("two frets apart"),
+    mark("three frets apart or more"),
+)  # fmt: skip
+_STRINGS_APART = {
+    -2: mark("{b} two strings or more towards string 1"),
+    -1: mark("{b} one string towards string 1"),
+    1: mark("{b} one string away from string 1"),
+    2: mark("{b} two strings or more away from string 1"),
+}
 
 _SENTENCES = {
     # why a note ends early
@@ -229,13 +241,36 @@ def _unlike(fields: Mapping[str, object]) -> str:
 
 
 def sentence(term: str) -> str:
-    """What a teacher would say of a term of the cost."""
+    """What a teacher would say of a term of the cost, or of a habit."""
+    if is_habit(term):
+        return say("{habit}, seldom in your scores", habit=habit_words(term))
     return say(sentences(term)[0])
 
 
 def gain(term: str) -> str:
-    """What a teacher would say of having less of a term of the cost."""
+    """What a teacher would say of having less of a term of the cost, or of a habit."""
+    if is_habit(term):
+        return say("without {habit}, seldom in your scores", habit=habit_words(term))
     return say(sentences(term)[1])
+
+
+def habit_words(habit: str) -> str:
+    """A habit by its name: which finger where, or how two fingers lie to each other."""
+    _, fingers, what, amount, *rest = habit.split()
+    if what == "string":
+        return say("finger {finger} on string {string}", finger=fingers, string=amount)
+    if what == "fret":
+        if int(amount) == BANDS[0]:
+            return say("finger {finger} at fret {fret} or above", finger=fingers, fret=amount)
+        if int(amount) == BANDS[1]:
+            last = BANDS[0] - 1
+            return say(
+                "finger {finger} at frets {fret} to {last}", finger=fingers, fret=amount, last=last
+            )
+        return say("finger {finger} at fret {fret}", finger=fingers, fret=amount)
+    a, b = fingers.split("-")
+    frets, strings = say(_FRETS_APART[int(amount)]), say(_STRINGS_APART[int(rest[1])], b=b)
+    return say("fingers {a} and {b} {frets}, {strings}", a=a, b=b, frets=frets, strings=strings)
 
 
 def spoken(note: FingeredNote) -> str:

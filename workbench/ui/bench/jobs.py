@@ -195,7 +195,12 @@ class Jobs(QObject):
     @property
     def idle(self) -> bool:
         """Whether nothing runs whose result anybody waits for."""
-        return not any(self.current(ticket) for ticket in self._waiting)
+        return not self.awaited
+
+    @property
+    def awaited(self) -> tuple[str, ...]:
+        """What kinds of work somebody waits for, in the order they were asked."""
+        return tuple(t.kind for t in self._waiting if self.current(t))
 
     def stop(self) -> None:
         """Call everything off and wait until the threads are quiet, for a while."""

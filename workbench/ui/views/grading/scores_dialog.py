@@ -248,8 +248,11 @@ class ScoresDialog(QDialog):
         changes = fitted.found.changes
         if not changes:
             self.told.setText(f"{self.told.text()}\n{say('Nothing had to change.')}")
-        self.weights.setRowCount(len(changes))
-        for row, c in enumerate(changes):
+        from workbench.fingering.learning.preferences import worth_telling
+
+        seen = worth_telling(changes)
+        self.weights.setRowCount(len(seen))
+        for row, c in enumerate(seen):
             texts = (sentence(c.term), decimal(c.before / 1000, 2), decimal(c.after / 1000, 2))
             for column, text in enumerate(texts):
                 self.weights.setItem(row, column, QTableWidgetItem(text))
