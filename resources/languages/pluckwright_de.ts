@@ -9865,6 +9865,11 @@
         <translation>Anfang</translation>
     </message>
     <message>
+        <location filename="../../workbench/fingering/telling/words.py"/>
+        <source>easier for both hands together</source>
+        <translation>für beide Hände zusammen leichter</translation>
+    </message>
+    <message>
         <location filename="../../workbench/arranging/weights.py"/>
         <location filename="../../workbench/fingering/types.py"/>
         <source>easy</source>

@@ -17,6 +17,7 @@ from workbench.fingering.pins.conflicts import conflict
 from workbench.fingering.telling.reasons import difference
 from workbench.fingering.telling.refused import Refused
 from workbench.fingering.types import Alternative, Fingering, Pin
+from workbench.fingering.weights import RIGHT_TERMS
 from workbench.instrument.model import Hand, Instrument
 from workbench.language.fact import fact
 from workbench.music.model import Piece
@@ -37,6 +38,8 @@ class SolvedLattice(Protocol):
     neck: Neck
 
     def solution(self) -> Fingering: ...
+
+    def described(self, bar: int) -> Fingering: ...
 
     def asked(self, pins: Iterable[Pin]) -> dict[str, Pin]: ...
 
@@ -64,12 +67,13 @@ def find_alternatives(
     solver: SolvedLattice, path: Path, pins: dict[int, IntArray], bar: int, count: int
 ) -> tuple[Alternative, ...]:
     """Up to ``count`` fingerings of ``bar`` that differ from the present one and
-    from each other in a string, fret or finger; cheapest first. The other bars
-    keep their fingers."""
+    from each other in a string, fret or finger; the easiest for both hands together
+    first. The other bars keep their fingers."""
     ways = other_ways(solver, path, pins, bar, count + SPARE if count else 0)
-    out = [_told(solver, path, bar, states) for states in ways]
+    present = solver.described(bar)
+    out = [_told(solver, path, bar, states, present) for states in ways]
     told: dict[object, Alternative] = {}  # by what can be said: the cheapest of those alike
-    for a in sorted(filter(_differs, out), key=lambda a: a.cost):
+    for a in sorted(filter(_differs, out), key=lambda a: a.cost + a.right):
         told.setdefault(tuple(f for f in a.reason.fields if f[0] != "effort"), a)
     return tuple(told.values())[:count]
 
@@ -101,14 +105,16 @@ def other_ways(
     return _varied(solver, [(g, s) for g, (_, s) in ranked], layers, now, count)
 
 
-def _told(solver: SolvedLattice, path: Path, bar: int, states: dict[int, int]) -> Alternative:
-    """A bar with other states, told against the present fingering."""
+def _told(
+    solver: SolvedLattice, path: Path, bar: int, states: dict[int, int], present: Fingering
+) -> Alternative:
+    """A bar with other states, told against the present fingering as ``described``."""
     other = tuple(states.get(t, s) for t, s in enumerate(path.states))
     value = solver.sweeper.value(other)
-    present = solver.solution()
     told = solver.describe_bar(Path(other, value, value), bar)
     reason = difference(present.bars[bar], told.bars[0], present, told, solver.hand)
-    return Alternative(value, reason, told.bars[0].notes, told.bars[0])
+    right = sum(told.terms.get(t, 0) - present.terms.get(t, 0) for t in RIGHT_TERMS)
+    return Alternative(value, reason, told.bars[0].notes, told.bars[0], right)
 
 
 def _varied(
@@ -145,7 +151,7 @@ def judge(solver: SolvedLattice, path: Path, bar: int, pins: tuple[Pin, ...]) ->
     """
     found = pinned_way(solver, path, bar, pins)
     changed = {t: x for t, x in enumerate(found.states) if x != path.states[t]}
-    told = _told(solver, path, bar, changed)
+    told = _told(solver, path, bar, changed, solver.described(bar))
     asked = {p.note: p.right for p in pins if p.right}
     return solver.with_rights(told, bar, asked) if asked else told
 

@@ -17,6 +17,7 @@ from workbench.fingering.lattice.paths import Path, Sweeper
 from workbench.fingering.lattice.playable import split_playable
 from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.pins.shared import apart, lasting, shortened, together
+from workbench.fingering.right.choices import asked_right, bar_terms, other_rights
 from workbench.fingering.right.fingers import Memo, faults, solve_right, window_frame
 from workbench.fingering.right.plucking import plucked_frame, rests
 from workbench.fingering.telling.audit import Told, audit, tell
@@ -204,7 +205,8 @@ class Solver:
         )
 
     def describe_bar(self, path: Path, bar: int) -> Fingering:
-        """As ``describe``, with this bar alone; the other bars keep their right hand."""
+        """As ``describe``, with this bar alone; the other bars keep their right hand. The right
+        hand's terms are those of the bar."""
         pins = self.asked(self.pins)
         told = tell(self.lattice, path.states, self.played, pins)
         strings, frame = self._plucked(told)
@@ -221,10 +223,27 @@ class Solver:
             self._memo,
         )
         effort, terms = self._effort(path)
+        terms |= self._right_terms(bar, strings, frame, {**present, **right})
         one = self._bar(bar, told, right, effort, {})
         return Fingering(
             path.cost, path.optimal, (one,), audit(told, len(self.impossible)), path.bound, terms
         )
+
+    def described(self, bar: int) -> Fingering:
+        """The present fingering, the right hand's terms being those of this bar."""
+        now = self.solution()
+        played = {n.id: n for b in now.bars for n in b.notes if n.string and n.right}
+        strings = {i: n.string for i, n in played.items() if n.string}
+        picked = {i: n.right for i, n in played.items() if n.right}
+        frame = self._plucked_now(played.values())
+        return replace(now, terms=now.terms | self._right_terms(bar, strings, frame, picked))
+
+    def _right_terms(
+        self, bar: int, strings: dict[str, int], frame: Frame, picked: dict[str, str]
+    ) -> dict[str, int]:
+        on, tempo, style = self.instrument.strings, self.piece.tempo, self.settings.style
+        weights = self.weights.right
+        return dict(bar_terms(frame, bar, strings, on, tempo, weights, style, picked))
 
     def _plucked(self, told: Told) -> tuple[dict[str, int], Frame]:
         """Strings by note id, and the frame of what the right hand plucks: a slur that runs
@@ -312,8 +331,6 @@ class Solver:
 
     def right_alternatives(self, bar: int, count: int = 2) -> tuple[Alternative, ...]:
         """Other right hands for a written bar, easiest first; its left hand stays as it is."""
-        from workbench.fingering.right.choices import other_rights
-
         present = self.solution()
         played = {n.id: n for b in present.bars for n in b.notes if n.string and n.right}
         found = other_rights(
@@ -355,7 +372,6 @@ class Solver:
 
         Raises BadInput where the right hand cannot do it.
         """
-        from workbench.fingering.right.choices import asked_right
         from workbench.fingering.telling.reasons import moved
 
         rest = [n for b in self.solution().bars if b.index != bar for n in b.notes]

@@ -105,13 +105,15 @@ class Alternative:
     """Another fingering of one bar, solved inside its surroundings.
 
     ``cost`` is the whole piece's cost with it, in the same unit as the
-    solution's; ``notes`` are the bar's notes under it, ``bar`` the bar with all that is told of it.
+    solution's; ``notes`` are the bar's notes under it, ``bar`` the bar with all that is told of it;
+    ``right`` is what the bar costs the right hand more than now, in the same unit.
     """
 
     cost: int
     reason: Fact
     notes: tuple[FingeredNote, ...]
     bar: FingeredBar | None = None
+    right: int = 0
 
 
 @dataclass(frozen=True)

@@ -26,7 +26,7 @@ RIGHT_TERMS = (
     "style",
     "awkward",
     "region",
-    "crossed",
+    "crossing",
     "wander",
     "spread",
     "home",

@@ -102,6 +102,24 @@ def asked_right(
     return mine, _reason(notes, now, mine, before, after)
 
 
+def bar_terms(
+    frame: Frame,
+    bar: int,
+    strings: dict[str, int],
+    count: int,
+    tempo: float,
+    weights: dict[str, int],
+    style: Style,
+    picked: dict[str, str],
+) -> Counter[str]:
+    """Cost by term, in thousandths, of a given right hand in a bar, from the moment before it to
+    those right after. ``picked``: finger by note id, of all that is plucked there."""
+    if not frame.of_bar[bar]:
+        return Counter()
+    window = window_frame(frame, bar)
+    return _terms(window, strings, moments(window, strings, count, tempo), picked, weights, style)
+
+
 def _terms(
     window: Frame,
     strings: dict[str, int],

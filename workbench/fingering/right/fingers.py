@@ -142,7 +142,7 @@ def region(a: State, b: State, m: Plucking) -> int:
     return out
 
 
-def crossed(a: State, b: State, m: Plucking) -> int:
+def crossing(a: State, b: State, m: Plucking) -> int:
     """Strings by which the thumb comes to the floor's side of a finger from one moment to the
     next, or on the same string with it."""
     if m.gap < 2 or not a.hold:
@@ -207,7 +207,7 @@ def price(
         "style": style(a, b, m, wanted),
         "awkward": awkward(a, b, m),
         "region": region(a, b, m),
-        "crossed": crossed(a, b, m),
+        "crossing": crossing(a, b, m),
         "wander": wander(a, b, m),
         "spread": spread(a, b, m),
         "home": home(a, b, m),

@@ -5,9 +5,11 @@ from __future__ import annotations
 from workbench.fingering.habits import is_habit
 from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.types import FingeredBar, FingeredNote, Fingering
+from workbench.fingering.weights import RIGHT_TERMS
 from workbench.instrument.model import Hand
 from workbench.language.fact import Fact, fact
 
+FELT = 500  # thousandths: one finger that need not pluck twice running
 COUNTED = 0.25  # quarter lengths; less is the gap that a hopping finger leaves
 STEP_NAMES = ("C", "C#", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B")
 
@@ -46,7 +48,8 @@ def numbered(change: Fact, nth: int) -> Fact:
 def difference(
     a: FingeredBar, b: FingeredBar, whole_a: Fingering, whole_b: Fingering, hand: Hand
 ) -> Fact:
-    """What b does instead of a, what it gains, what it costs."""
+    """What b does instead of a, what it gains, what it costs, either hand. The terms of the right
+    hand are those of the bar in both."""
     gains, pains = _cuts(a, b), _cuts(b, a)
     good = [_by("keeps", x, much) for x, much in gains.items()]
     bad = [_by("cuts", x, much) for x, much in pains.items()]
@@ -69,6 +72,14 @@ def difference(
         good.append(fact("less", term=better[0]))
     if worse and (not bad or dearer[worse[0]] >= 1500):
         bad.append(fact("more", term=worse[0]))
+    plucking = {t: whole_b.terms.get(t, 0) - whole_a.terms.get(t, 0) for t in RIGHT_TERMS}
+    right = sum(plucking.values())
+    if right <= -FELT:
+        good.append(fact("less", term=min(plucking, key=lambda t: plucking[t])))
+        if whole_b.cost + right < whole_a.cost:
+            good.append(fact("both hands"))
+    elif right >= FELT:
+        bad.append(fact("more", term=max(plucking, key=lambda t: plucking[t])))
     return fact(
         "difference",
         moved=moved(a, b),

@@ -118,6 +118,7 @@ _SENTENCES = {
     "wide reach": mark("asks a reach of {reach} mm (your setting for this hand is {comfort} mm)"),
     "no reach": mark("asks no two fingers at once, where there is a reach of {other} mm"),
     "less reach": mark("needs only {reach} mm of reach instead of {other}"),
+    "both hands": mark("easier for both hands together"),
 }
 _RANGE = {
     "below": mark("{pitch} lies below the range of the {instrument}"),
