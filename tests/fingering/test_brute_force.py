@@ -20,6 +20,7 @@ from tests.fingering.small_music import (
     music,
     spelled,
 )
+from workbench.fingering.both import GAIN, MOST
 from workbench.fingering.engine import Solver
 from workbench.fingering.lattice.growth import Lattice
 from workbench.fingering.lattice.terms import LEFT_TERMS
@@ -78,10 +79,12 @@ def test_the_engine_finds_the_least_cost_of_all_sequences(
     music_of_bars = [
         [(n.onset, n.duration, n.midi, n.voice) for n in bar.notes] for bar in case[0].bars
     ]
+    assert told.bound == least <= told.cost
     if all(a != b for i, a in enumerate(music_of_bars) for b in music_of_bars[:i]):
-        assert told.cost == least and told.optimal
-    else:  # equal bars may be made alike for a stated margin
-        assert told.cost >= least
+        # equal bars may be made alike for a stated margin, and some be given up for the right hand
+        alone = solver.describe(path).terms["right"]
+        assert told.optimal and told.cost - least <= MOST * len(case[0].bars)
+        assert told.cost == least or told.cost + told.terms["right"] + GAIN <= least + alone
     for pin in case[2]:
         n = told.note(pin.note)
         assert pin.string in (None, n.string) and pin.left in (None, n.left)

@@ -7,6 +7,8 @@ from dataclasses import replace
 
 import numpy as np
 
+from workbench.fingering.both import Plucked, Right
+from workbench.fingering.both import together as both_hands
 from workbench.fingering.hand.grips import neck
 from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.lattice.campanella import ringing_frame, suited
@@ -17,8 +19,8 @@ from workbench.fingering.lattice.paths import Path, Sweeper
 from workbench.fingering.lattice.playable import split_playable
 from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.pins.shared import apart, lasting, shortened, together
-from workbench.fingering.right.choices import asked_right, bar_terms, other_rights
-from workbench.fingering.right.fingers import Memo, faults, solve_right, window_frame
+from workbench.fingering.right.fingers import faults
+from workbench.fingering.right.hand import RightHand
 from workbench.fingering.right.plucking import plucked_frame, rests
 from workbench.fingering.telling.audit import Told, audit, tell
 from workbench.fingering.telling.refused import Refused
@@ -81,7 +83,9 @@ class Solver:
         self.progress = progress
         self.neck = neck(instrument, hand)
         self.weights = weights_for(self.settings, instrument.scale_mm)
-        self._memo = Memo()
+        self.right = RightHand(
+            instrument.strings, piece.tempo, self.weights.right, self.settings.style
+        )
         self._hear()
         self._grow({})
         self._solution: Fingering | None = None
@@ -140,8 +144,11 @@ class Solver:
             self._grow({})
             return self._solve()
         path, remarks, free = settle(self.sweeper, self.played, masks)
+        right = Right(self._right_of, self._right_in)
+        slurring = {self.piece.bar_of[n] for pair in self.slurred.items() for n in pair}
+        path, plucked = both_hands(self.sweeper, self.played, path, masks, right, slurring)
         self._path, self._masks_now = path, masks
-        return replace(self.describe(path, remarks), bound=free)
+        return replace(self.describe(path, remarks, plucked), bound=free)
 
     def masks(self, pins: dict[str, Pin]) -> dict[int, IntArray] | None:
         """Allowed states by layer under pins; None where the lattice has no state for them."""
@@ -172,21 +179,20 @@ class Solver:
 
     # -- telling ---------------------------------------------------------------
 
-    def describe(self, path: Path, remarks: dict[int, list[Fact]] | None = None) -> Fingering:
-        """A path as a Fingering, right hand and audit included."""
+    def describe(
+        self,
+        path: Path,
+        remarks: dict[int, list[Fact]] | None = None,
+        plucked: Plucked | None = None,
+    ) -> Fingering:
+        """A path as a Fingering, right hand (``plucked`` where it is known) and audit included."""
         pins = self.asked(self.pins)
         told = tell(self.lattice, path.states, self.played, pins)
         strings, frame = self._plucked(told)
-        right, right_cost = solve_right(
-            frame,
-            strings,
-            self.instrument.strings,
-            self.piece.tempo,
-            self.weights.right,
-            self.settings.style,
-            pins,
-            memo=self._memo,
-        )
+        if plucked:
+            right, right_cost = plucked.picked, plucked.cost
+        else:
+            right, right_cost = self.right.solve(frame, strings, pins)
         said = {b: list(r) for b, r in (remarks or {}).items()}
         for layer, fault in faults(frame, strings, right):
             said.setdefault(layer.bar, []).append(fault)
@@ -211,19 +217,9 @@ class Solver:
         told = tell(self.lattice, path.states, self.played, pins)
         strings, frame = self._plucked(told)
         present = {n.id: n.right for b in self.solution().bars for n in b.notes if n.right}
-        right, _ = solve_right(
-            window_frame(frame, bar),
-            strings,
-            self.instrument.strings,
-            self.piece.tempo,
-            self.weights.right,
-            self.settings.style,
-            pins,
-            {i: f for i, f in present.items() if self.piece.bar_of[i] != bar},
-            self._memo,
-        )
+        right, _ = self.right.solve_bar(frame, bar, strings, pins, present)
         effort, terms = self._effort(path)
-        terms |= self._right_terms(bar, strings, frame, {**present, **right})
+        terms |= self.right.terms(frame, bar, strings, {**present, **right})
         one = self._bar(bar, told, right, effort, {})
         return Fingering(
             path.cost, path.optimal, (one,), audit(told, len(self.impossible)), path.bound, terms
@@ -236,23 +232,27 @@ class Solver:
         strings = {i: n.string for i, n in played.items() if n.string}
         picked = {i: n.right for i, n in played.items() if n.right}
         frame = self._plucked_now(played.values())
-        return replace(now, terms=now.terms | self._right_terms(bar, strings, frame, picked))
-
-    def _right_terms(
-        self, bar: int, strings: dict[str, int], frame: Frame, picked: dict[str, str]
-    ) -> dict[str, int]:
-        on, tempo, style = self.instrument.strings, self.piece.tempo, self.settings.style
-        weights = self.weights.right
-        return dict(bar_terms(frame, bar, strings, on, tempo, weights, style, picked))
+        return replace(now, terms=now.terms | self.right.terms(frame, bar, strings, picked))
 
     def _plucked(self, told: Told) -> tuple[dict[str, int], Frame]:
         """Strings by note id, and the frame of what the right hand plucks: a slur that runs
         along one string sounds its notes, one that has to cross strings does not."""
         strings = {i: n.string for i, n in told.notes.items() if n.string is not None}
+        return strings, self._frame_on(strings)
+
+    def _frame_on(self, strings: dict[str, int]) -> Frame:
         plucked = {i for i, p in self.asked(self.pins).items() if p.right}
         along = {n for n, b in self.slurred.items() if strings.get(n, 0) == strings.get(b)}
         self.by_slur = frozenset(along - plucked)
-        return strings, plucked_frame(self.frame, self.by_slur, self.sounds.low)
+        return plucked_frame(self.frame, self.by_slur, self.sounds.low)
+
+    def _right_of(self, strings: dict[str, int]) -> Plucked:
+        frame = self._frame_on(strings)
+        return Plucked(frame, strings, *self.right.solve(frame, strings, self.asked(self.pins)))
+
+    def _right_in(self, now: Plucked, strings: dict[str, int], bar: int) -> int:
+        pins = self.asked(self.pins)
+        return self.right.solve_bar(now.frame, bar, strings, pins, now.picked)[1]
 
     def _effort(self, path: Path) -> tuple[dict[int, int], dict[str, int]]:
         effort: dict[int, int] = {}
@@ -333,14 +333,10 @@ class Solver:
         """Other right hands for a written bar, easiest first; its left hand stays as it is."""
         present = self.solution()
         played = {n.id: n for b in present.bars for n in b.notes if n.string and n.right}
-        found = other_rights(
+        found = self.right.others(
             self._plucked_now(played.values()),
             bar,
             {i: n.string for i, n in played.items() if n.string},
-            self.instrument.strings,
-            self.piece.tempo,
-            self.weights.right,
-            self.settings.style,
             {i: n.right for i, n in played.items() if n.right},
             {p.note for p in self.pins if p.right},
             count,
@@ -376,14 +372,10 @@ class Solver:
 
         rest = [n for b in self.solution().bars if b.index != bar for n in b.notes]
         played = [n for n in (*told.notes, *rest) if n.string and n.right]
-        found = asked_right(
+        found = self.right.asked(
             self._plucked_now(played),
             bar,
             {n.id: n.string for n in played if n.string},
-            self.instrument.strings,
-            self.piece.tempo,
-            self.weights.right,
-            self.settings.style,
             {n.id: n.right for n in played if n.right},
             asked,
         )

@@ -140,10 +140,10 @@ class Audit:
 class Fingering:
     """A fingered piece. ``cost`` is the sum of the left hand's declared terms
     (thousandths of a unit); ``optimal`` is True when it is proved least among all
-    fingerings that hold the pins and give bars of the same music the grips they share
-    here. ``bound`` is a proved lower bound for any fingering that holds the pins, bars
-    alike or not. The right hand is the least-cost one for the strings that the left
-    hand chose; its cost stands in ``terms["right"]``."""
+    fingerings that hold the pins, give bars of the same music the grips they share here
+    and take the other strings that the right hand gained by (``both.py``). ``bound`` is a
+    proved lower bound for the left hand of any fingering that holds the pins. The right
+    hand is the least-cost one for these strings; its cost stands in ``terms["right"]``."""
 
     cost: int
     optimal: bool

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Sequence
 
 import numpy as np
 
@@ -16,6 +17,15 @@ MARGIN = 1500  # thousandths: about one hop for each bar that is made alike
 
 def _music(bar: Bar) -> tuple[object, ...]:
     return tuple((n.onset, n.duration, n.midi, n.voice, n.grace) for n in bar.notes)
+
+
+def alike(piece: Piece, of_bar: Sequence[Sequence[int]]) -> list[list[int]]:
+    """Bars in which something is played, those of the same music together."""
+    groups: dict[tuple[object, ...], list[int]] = {}
+    for bar in piece.bars:
+        if of_bar[bar.index]:
+            groups.setdefault(_music(bar), []).append(bar.index)
+    return list(groups.values())
 
 
 def _grips(sweeper: Sweeper, path: Path, bar: int) -> tuple[int, ...]:
@@ -32,12 +42,8 @@ def settle(
     path = sweeper.solve(masks)
     free = path.bound
     remarks: dict[int, list[Fact]] = {}
-    groups: dict[tuple[object, ...], list[int]] = {}
-    for bar in piece.bars:
-        if sweeper.lattice.frame.of_bar[bar.index]:
-            groups.setdefault(_music(bar), []).append(bar.index)
     kept = dict(masks)
-    for bars in groups.values():
+    for bars in alike(piece, sweeper.lattice.frame.of_bar):
         if len(bars) < 2:
             continue
         seen = {b: _grips(sweeper, path, b) for b in bars}

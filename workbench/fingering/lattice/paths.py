@@ -148,12 +148,7 @@ class Sweeper:
     def _tree_cost(self, states: tuple[int, ...], masks: Masks) -> int:
         total = 0
         for t in range(self.n):
-            parent = self.lattice.frame.layers[t].parent
-            a = states[parent] if parent >= 0 else 0
-            edges = self.lattice.edges[t]
-            part = edges.of(a)
-            here = edges.cost[part][edges.into[part] == states[t]]
-            total += int(here.min())
+            total += self._step(states, t)
             if t in masks and not masks[t][states[t]]:
                 total += FAR
         return total
@@ -201,6 +196,22 @@ class Sweeper:
             for t, price in ((j.from_layer, leave), (j.to_layer, arrive)):
                 out[t] = out[t] + price if t in out else price.astype(np.int64)
         return out
+
+    def beside(self, states: tuple[int, ...], others: tuple[int, ...]) -> int:
+        """What a path costs more than one from which it differs in a few states."""
+        unlike = {t for t, (a, b) in enumerate(zip(states, others, strict=True)) if a != b}
+        steps = unlike.union(*(self.lattice.frame.children[t] for t in unlike))
+        more = sum(self._step(others, t) - self._step(states, t) for t in steps)
+        if any(j.from_layer in unlike or j.to_layer in unlike for j in self.joins):
+            more += self._join_price(others) - self._join_price(states)
+        return more
+
+    def _step(self, states: tuple[int, ...], t: int) -> int:
+        """Cost of a path's step into a layer."""
+        parent = self.lattice.frame.layers[t].parent
+        edges = self.lattice.edges[t]
+        part = edges.of(states[parent] if parent >= 0 else 0)
+        return int(edges.cost[part][edges.into[part] == states[t]].min())
 
     def value(self, states: tuple[int, ...]) -> int:
         """Declared cost of a path, joins included."""
