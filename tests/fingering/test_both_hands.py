@@ -86,3 +86,15 @@ def test_what_a_bar_costs_more_is_told_from_its_own_steps() -> None:
             assert sweeper.beside(states, other) == more, bar
             tried += 1
     assert tried > 20
+
+
+def test_what_is_remembered_is_what_would_be_found_anew() -> None:
+    """Pins set and lifted all over a study: each time the fingering of a fresh start."""
+    music, _ = load("carcassi-op60-05")
+    kept = Solver(music, GUITAR, HAND)
+    notes = [n for b in kept.solution().bars for n in b.notes if n.left and not n.shares]
+    for n in notes[5::40]:
+        pins = (Pin(n.id, left=n.left % 4 + 1), Pin(notes[-1].id, right="p"))
+        again = kept.with_pins(pins)
+        assert again == Solver(music, GUITAR, HAND, pins=pins).solution()
+    assert kept.with_pins(()) == Solver(music, GUITAR, HAND).solution()

@@ -8,7 +8,7 @@ the left hand gives up for it is never more than MOST a bar.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
@@ -23,6 +23,7 @@ FROM = 1500  # thousandths that a bar must cost the right hand before another wa
 MOST = 1500  # thousandths that another way may cost the left hand more, for one bar
 GAIN = 300  # thousandths that both must gain together
 WAYS = 3  # other ways tried for a bar
+KEPT = 16  # right hands, and findings for one bar, that are remembered
 
 Masks = Mapping[int, IntArray]
 Strings = dict[str, int]
@@ -40,106 +41,148 @@ class Plucked:
 
 
 class Right(NamedTuple):
-    """How to ask the right hand: all of it for a path, or a bar of it on other strings beside
-    the present rest."""
+    """How to ask the right hand: all of it for strings by note, or what a bar costs on other
+    strings beside the present rest; ``asked``: the right fingers that the teacher has fixed."""
 
     whole: Callable[[Strings], Plucked]
     bar: Callable[[Plucked, Strings, int], int]
+    asked: Rights
 
 
-class _Way(NamedTuple):
-    gain: int
-    states: tuple[int, ...]
+class _Known(NamedTuple):
+    """What was found for a bar: the states in ``changed`` instead of the path's, or nothing. It
+    holds where the path has these ``states`` and the bar the same ``around``."""
+
+    around: object
+    states: dict[int, int]
+    changed: dict[int, int] | None
 
 
-def together(
-    sweeper: Sweeper, piece: Piece, path: Path, masks: Masks, right: Right, slurred: set[int]
-) -> tuple[Path, Plucked]:
-    """The path, with other ways through bars where both hands gain by them, and its right hand.
+class BothHands:
+    """Looks for ways that suit both hands in one lattice, and remembers what it found: after a
+    pin all that is far from it is as it was."""
 
-    ``masks``: allowed states by layer; ``slurred``: bars with notes that the left hand sounds,
-    which stay. The cost of the path told is the left hand's own.
-    """
-    now = right.whole(strings_of(sweeper, path.states, range(len(path.states))))
-    for bars in alike(piece, sweeper.lattice.frame.of_bar):
-        if slurred.intersection(bars):
-            continue
-        same = [b for b in bars if _grips(sweeper, path, b) == _grips(sweeper, path, bars[0])]
-        found = _other(sweeper, path, masks, right, now, same[0])
-        if found is None:
-            continue
-        new = _for_all(sweeper, path, masks, same, found)
-        after = right.whole(strings_of(sweeper, new.states, range(len(new.states))))
-        if new.cost + after.cost + GAIN <= path.cost + now.cost:
-            path, now = new, after
-    return path, now
+    def __init__(self, sweeper: Sweeper, piece: Piece, slurred: Collection[int]) -> None:
+        """``slurred``: bars with notes that the left hand sounds; they stay as they are."""
+        self.sweeper, self.lattice = sweeper, sweeper.lattice
+        groups = alike(piece, self.lattice.frame.of_bar)
+        self.groups = [bars for bars in groups if not set(slurred).intersection(bars)]
+        self.jumps = {t for j in sweeper.joins for t in (j.from_layer, j.to_layer)}
+        self._known: dict[int, list[_Known]] = {}
+        self._plucked: dict[object, Plucked] = {}
 
+    def together(self, path: Path, masks: Masks, right: Right) -> tuple[Path, Plucked]:
+        """The path, with other ways through bars where both hands gain, and its right hand.
 
-def strings_of(sweeper: Sweeper, states: tuple[int, ...], layers: Iterable[int]) -> Strings:
-    """The string of every note of some layers by its id."""
-    lattice = sweeper.lattice
-    out: Strings = {}
-    for t in layers:
-        grip = lattice.grips[t][int(lattice.states[t].grip[states[t]])]
-        notes = lattice.frame.layers[t].notes
-        out.update((n.id, p[0]) for n, p in zip(notes, grip.places, strict=True))
-    return out
+        ``masks``: allowed states by layer. The cost of the path told is the left hand's own.
+        """
+        now = self._whole(path, right)
+        for bars in self.groups:
+            same = [b for b in bars if self._grips(path, b) == self._grips(path, bars[0])]
+            found = self._other(path, masks, right, now, bars[0])
+            if found is None:
+                continue
+            new = self._for_all(path, masks, same, found)
+            after = self._whole(new, right)
+            if new.cost + after.cost + GAIN <= path.cost + now.cost:
+                path, now = new, after
+        return path, now
 
+    def _whole(self, path: Path, right: Right) -> Plucked:
+        strings = self._strings(path.states, range(len(path.states)))
+        key = (tuple(strings.values()), tuple(right.asked.items()))
+        if key not in self._plucked:
+            if len(self._plucked) >= KEPT:
+                del self._plucked[next(iter(self._plucked))]
+            self._plucked[key] = right.whole(strings)
+        return self._plucked[key]
 
-def _grips(sweeper: Sweeper, path: Path, bar: int) -> tuple[int, ...]:
-    lattice = sweeper.lattice
-    return tuple(int(lattice.states[t].grip[path.states[t]]) for t in lattice.frame.of_bar[bar])
+    def _strings(self, states: Sequence[int], layers: Iterable[int]) -> Strings:
+        """The string of every note of some layers by its id."""
+        lattice = self.lattice
+        out: Strings = {}
+        for t in layers:
+            grip = lattice.grips[t][int(lattice.states[t].grip[states[t]])]
+            notes = lattice.frame.layers[t].notes
+            out.update((n.id, p[0]) for n, p in zip(notes, grip.places, strict=True))
+        return out
 
+    def _grips(self, path: Path, bar: int) -> tuple[int, ...]:
+        states = self.lattice.states
+        return tuple(int(states[t].grip[path.states[t]]) for t in self.lattice.frame.of_bar[bar])
 
-def _other(
-    sweeper: Sweeper, path: Path, masks: Masks, right: Right, now: Plucked, bar: int
-) -> tuple[int, ...] | None:
-    """Another way through a bar by which both hands gain most; None where there is none."""
-    present = right.bar(now, now.strings, bar)
-    if present < FROM:
-        return None
-    lattice = sweeper.lattice
-    layers = lattice.frame.of_bar[bar]
-    window = FreeBar(lattice, path.states, layers, masks, sweeper)
-    best: _Way | None = None
-    seen = {_strings(now.strings, sweeper, layers)}
-    for t, grip in window.forks(_grips(sweeper, path, bar)):
-        _, changed = window.best(t, grip)
-        states = tuple(changed.get(x, s) for x, s in enumerate(path.states))
-        more = sweeper.beside(path.states, states)
-        if more > MOST or len(seen) > WAYS:
-            break
-        strings = now.strings | strings_of(sweeper, states, changed)
-        key = _strings(strings, sweeper, layers)
-        if key in seen:
-            continue
-        seen.add(key)
-        gain = present - right.bar(now, strings, bar) - more
-        if gain >= GAIN and (best is None or gain > best.gain):
-            best = _Way(gain, states)
-    return best.states if best else None
+    def _other(
+        self, path: Path, masks: Masks, right: Right, now: Plucked, bar: int
+    ) -> dict[int, int] | None:
+        """States of another way through a bar by which both hands gain most."""
+        around = self._around(masks, right, now, bar)
+        known = self._known.setdefault(bar, [])
+        for k in known:
+            if k.around == around and all(path.states[t] == x for t, x in k.states.items()):
+                return k.changed
+        found, read = self._look(path, masks, right, now, bar)
+        if not read & self.jumps:
+            known.append(_Known(around, {t: path.states[t] for t in read}, found))
+            del known[:-KEPT]
+        return found
 
+    def _around(self, masks: Masks, right: Right, now: Plucked, bar: int) -> object:
+        """All that a bar's other ways depend on beside the states of the path."""
+        own = now.frame.of_bar[bar]
+        near: list[tuple[str, int, str | None]] = []
+        if own:
+            parent = now.frame.layers[own[0]].parent
+            outside = {c for t in own for c in now.frame.children[t]} - {*own}
+            outside |= {parent} if parent >= 0 else set()
+            for t in (*own, *sorted(outside)):
+                for n in now.frame.layers[t].notes:
+                    finger = right.asked.get(n.id) if t in own else now.picked[n.id]
+                    near.append((n.id, now.strings[n.id], finger))
+        layers = self.lattice.frame.of_bar[bar]
+        return tuple(near), tuple(masks[t].tobytes() if t in masks else b"" for t in layers)
 
-def _strings(strings: Strings, sweeper: Sweeper, layers: tuple[int, ...]) -> tuple[int, ...]:
-    frame = sweeper.lattice.frame
-    return tuple(strings[n.id] for t in layers for n in frame.layers[t].notes)
+    def _look(
+        self, path: Path, masks: Masks, right: Right, now: Plucked, bar: int
+    ) -> tuple[dict[int, int] | None, set[int]]:
+        """(states of the best other way, layers whose states were read for it)."""
+        present = right.bar(now, now.strings, bar)
+        if present < FROM:
+            return None, set()
+        layers = self.lattice.frame.of_bar[bar]
+        window = FreeBar(self.lattice, path.states, layers, masks, self.sweeper)
+        best, most = None, GAIN - 1
+        seen = {tuple(self._strings(path.states, layers).values())}
+        for t, grip in window.forks(self._grips(path, bar)):
+            _, changed = window.best(t, grip)
+            states = tuple(changed.get(x, s) for x, s in enumerate(path.states))
+            more = self.sweeper.beside(path.states, states)
+            if more > MOST or len(seen) > WAYS:
+                break
+            own = self._strings(states, layers)
+            if tuple(own.values()) in seen:
+                continue
+            seen.add(tuple(own.values()))
+            gain = present - right.bar(now, now.strings | own, bar) - more
+            if gain > most:
+                best, most = changed, gain
+        return best, window.read
 
-
-def _for_all(
-    sweeper: Sweeper, path: Path, masks: Masks, bars: list[int], states: tuple[int, ...]
-) -> Path:
-    """The way through the first of the ``bars`` taken in all of them, the rest as it is."""
-    lattice = sweeper.lattice
-    if len(bars) == 1:
-        value = sweeper.value(states)
+    def _for_all(
+        self, path: Path, masks: Masks, bars: list[int], changed: Mapping[int, int]
+    ) -> Path:
+        """The way through the first of the ``bars`` taken in all of them, the rest as it is."""
+        lattice, of_bar = self.lattice, self.lattice.frame.of_bar
+        states = tuple(changed.get(t, s) for t, s in enumerate(path.states))
+        model = [int(lattice.states[t].grip[states[t]]) for t in of_bar[bars[0]]]
+        for b in bars[1:]:
+            allowed = {
+                t: (lattice.states[t].grip == g) & masks.get(t, True)
+                for t, g in zip(of_bar[b], model, strict=True)
+            }
+            window = FreeBar(lattice, states, of_bar[b], allowed, self.sweeper)
+            value, other = window.best(of_bar[b][0], model[0])
+            if value >= FAR:
+                return path
+            states = tuple(other.get(t, s) for t, s in enumerate(states))
+        value = self.sweeper.value(states)
         return Path(states, value, value if path.optimal else path.bound)
-    frame = lattice.frame
-    asked = {t: int(lattice.states[t].grip[s]) for t, s in enumerate(path.states)}
-    first = frame.of_bar[bars[0]]
-    for b in bars:
-        for t, model in zip(frame.of_bar[b], first, strict=True):
-            asked[t] = int(lattice.states[model].grip[states[model]])
-    around = {t: lattice.states[t].grip == g for t, g in asked.items()}
-    around |= {t: m & around[t] for t, m in masks.items()}
-    found = sweeper.solve(around)
-    return found if found.cost < FAR else path

@@ -7,8 +7,7 @@ from dataclasses import replace
 
 import numpy as np
 
-from workbench.fingering.both import Plucked, Right
-from workbench.fingering.both import together as both_hands
+from workbench.fingering.both import BothHands, Plucked, Right
 from workbench.fingering.hand.grips import neck
 from workbench.fingering.hand.holding import IntArray
 from workbench.fingering.lattice.campanella import ringing_frame, suited
@@ -116,6 +115,8 @@ class Solver:
             self.frame, self.instrument, self.neck, self.weights, pins, self.progress
         )
         self.sweeper = Sweeper(self.lattice)
+        slurring = {self.piece.bar_of[n] for pair in self.slurred.items() for n in pair}
+        self.both = BothHands(self.sweeper, self.played, slurring)
 
     # -- solving ---------------------------------------------------------------
 
@@ -144,9 +145,9 @@ class Solver:
             self._grow({})
             return self._solve()
         path, remarks, free = settle(self.sweeper, self.played, masks)
-        right = Right(self._right_of, self._right_in)
-        slurring = {self.piece.bar_of[n] for pair in self.slurred.items() for n in pair}
-        path, plucked = both_hands(self.sweeper, self.played, path, masks, right, slurring)
+        wanted = {n: p.right for n, p in asked.items() if p.right}
+        right = Right(self._right_of, self._right_in, wanted)
+        path, plucked = self.both.together(path, masks, right)
         self._path, self._masks_now = path, masks
         return replace(self.describe(path, remarks, plucked), bound=free)
 

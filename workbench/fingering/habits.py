@@ -11,9 +11,11 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from itertools import combinations
+from typing import TYPE_CHECKING
 
-import numpy as np
-import numpy.typing as npt
+if TYPE_CHECKING:
+    import numpy as np
+    import numpy.typing as npt
 
 HABIT = "habit"
 Place = tuple[int, int, int]  # string, fret, finger
@@ -50,6 +52,8 @@ def shown(places: Sequence[Place]) -> Counter[str]:
 
 def prices(grips: Sequence[Sequence[Place]], weights: Mapping[str, int]) -> npt.NDArray[np.int64]:
     """What the habits of ``weights`` add to each grip, in thousandths."""
+    import numpy as np  # the weights' names are asked for where nothing is computed
+
     known = habits_of(weights)
     if not known:
         return np.zeros(len(grips), np.int64)

@@ -31,6 +31,15 @@ class FreeBar:
         self._after: dict[tuple[int, int], tuple[int, dict[int, int]]] = {}
         self._tables()
 
+    @property
+    def read(self) -> set[int]:
+        """Layers whose states of the solved way the answers depend on."""
+        children, first = self.lattice.frame.children, self.layers[0]
+        parent = self.lattice.frame.layers[first].parent
+        reached = {*self.layers, *(t for t, _ in self._after)}
+        out = reached.union(*(children[t] for t in reached))
+        return out | ({parent} if parent >= 0 else set())
+
     def _grip(self, t: int) -> int:
         return int(self.lattice.states[t].grip[self.path[t]])
 
