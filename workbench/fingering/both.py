@@ -77,16 +77,38 @@ class BothHands:
         ``masks``: allowed states by layer. The cost of the path told is the left hand's own.
         """
         now = self._whole(path, right)
+        new, changed = path, set[int]()
         for bars in self.groups:
             same = [b for b in bars if self._grips(path, b) == self._grips(path, bars[0])]
+            if any(self._near(b) & changed for b in same):
+                continue  # what was found there held for the bar beside it as it was
             found = self._other(path, masks, right, now, bars[0])
-            if found is None:
-                continue
-            new = self._for_all(path, masks, same, found)
-            after = self._whole(new, right)
-            if new.cost + after.cost + GAIN <= path.cost + now.cost:
-                path, now = new, after
-        return path, now
+            trial = self._for_all(new, masks, same, found) if found else None
+            if trial and self._gain(new, trial, right, now, same) >= GAIN:
+                changed |= {t for t, x in enumerate(new.states) if x != trial.states[t]}
+                new = trial
+        if not changed:
+            return path, now
+        after = self._whole(new, right)
+        better = new.cost + after.cost + GAIN <= path.cost + now.cost
+        return (new, after) if better else (path, now)
+
+    def _near(self, bar: int) -> set[int]:
+        """Layers of a bar, of the one before it and of those after it."""
+        frame = self.lattice.frame
+        own = frame.of_bar[bar]
+        before = frame.layers[own[0]].parent
+        beside = {frame.layers[c].bar for t in own for c in frame.children[t]}
+        beside |= {frame.layers[before].bar} if before >= 0 else set()
+        return {t for b in (bar, *beside) for t in frame.of_bar[b]}
+
+    def _gain(self, path: Path, other: Path, right: Right, now: Plucked, bars: list[int]) -> int:
+        """What both hands gain in the bars by another path, all else plucked as now."""
+        gain = path.cost - other.cost
+        for b in bars:
+            own = self._strings(other.states, self.lattice.frame.of_bar[b])
+            gain += right.bar(now, now.strings, b) - right.bar(now, now.strings | own, b)
+        return gain
 
     def _whole(self, path: Path, right: Right) -> Plucked:
         strings = self._strings(path.states, range(len(path.states)))
@@ -184,5 +206,5 @@ class BothHands:
             if value >= FAR:
                 return path
             states = tuple(other.get(t, s) for t, s in enumerate(states))
-        value = self.sweeper.value(states)
+        value = path.cost + self.sweeper.beside(path.states, states)
         return Path(states, value, value if path.optimal else path.bound)
