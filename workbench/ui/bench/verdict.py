@@ -44,13 +44,19 @@ def _parts(before: Fingering, after: Fingering) -> list[str]:
         parts.append(count(cut, "{n} more cut note", "{n} more cut notes"))
     elif cut < 0:
         parts.append(count(-cut, "{n} fewer cut note", "{n} fewer cut notes"))
-    if before.cost:
-        share = round(100 * (after.cost - before.cost) / before.cost, 1)
+    was = _effort(before)
+    if was:
+        share = round(100 * (_effort(after) - was) / was, 1)
         if share >= 0.1:
             parts.append(say("{share} % more effort in the whole piece", share=plain(share)))
         elif share <= -0.1:
             parts.append(say("{share} % less effort in the whole piece", share=plain(-share)))
     return parts
+
+
+def _effort(fingering: Fingering) -> int:
+    """What both hands have to do."""
+    return fingering.cost + fingering.terms.get("right", 0)
 
 
 def _impossible(fingering: Fingering) -> set[str]:
