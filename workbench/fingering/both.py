@@ -12,11 +12,11 @@ from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from workbench.fingering.hand.holding import IntArray
-from workbench.fingering.lattice.consistency import alike
+from workbench.fingering.lattice.consistency import alike, grips_of
 from workbench.fingering.lattice.layers import Frame
-from workbench.fingering.lattice.paths import FAR, Path, Sweeper
+from workbench.fingering.lattice.paths import FAR, Masks, Path, Sweeper
 from workbench.fingering.lattice.window import FreeBar
+from workbench.fingering.right.hand import Rights, Strings
 from workbench.music.model import Piece
 
 FROM = 1500  # thousandths that a bar must cost the right hand before another way is looked for
@@ -24,10 +24,6 @@ MOST = 1500  # thousandths that another way may cost the left hand more, for one
 GAIN = 300  # thousandths that both must gain together
 WAYS = 3  # other ways tried for a bar
 KEPT = 16  # right hands, and findings for one bar, that are remembered
-
-Masks = Mapping[int, IntArray]
-Strings = dict[str, int]
-Rights = dict[str, str]
 
 
 @dataclass(frozen=True)
@@ -79,7 +75,8 @@ class BothHands:
         now = self._whole(path, right)
         new, changed = path, set[int]()
         for bars in self.groups:
-            same = [b for b in bars if self._grips(path, b) == self._grips(path, bars[0])]
+            model = grips_of(self.sweeper, path, bars[0])
+            same = [b for b in bars if grips_of(self.sweeper, path, b) == model]
             if any(self._near(b) & changed for b in same):
                 continue  # what was found there held for the bar beside it as it was
             found = self._other(path, masks, right, now, bars[0])
@@ -129,10 +126,6 @@ class BothHands:
             out.update((n.id, p[0]) for n, p in zip(notes, grip.places, strict=True))
         return out
 
-    def _grips(self, path: Path, bar: int) -> tuple[int, ...]:
-        states = self.lattice.states
-        return tuple(int(states[t].grip[path.states[t]]) for t in self.lattice.frame.of_bar[bar])
-
     def _other(
         self, path: Path, masks: Masks, right: Right, now: Plucked, bar: int
     ) -> dict[int, int] | None:
@@ -174,7 +167,7 @@ class BothHands:
         window = FreeBar(self.lattice, path.states, layers, masks, self.sweeper)
         best, most = None, GAIN - 1
         seen = {tuple(self._strings(path.states, layers).values())}
-        for t, grip in window.forks(self._grips(path, bar)):
+        for t, grip in window.forks(grips_of(self.sweeper, path, bar)):
             _, changed = window.best(t, grip)
             states = tuple(changed.get(x, s) for x, s in enumerate(path.states))
             more = self.sweeper.beside(path.states, states)

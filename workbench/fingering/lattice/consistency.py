@@ -28,7 +28,8 @@ def alike(piece: Piece, of_bar: Sequence[Sequence[int]]) -> list[list[int]]:
     return list(groups.values())
 
 
-def _grips(sweeper: Sweeper, path: Path, bar: int) -> tuple[int, ...]:
+def grips_of(sweeper: Sweeper, path: Path, bar: int) -> tuple[int, ...]:
+    """The grips of a bar's moments on a path, by their numbers."""
     lattice = sweeper.lattice
     return tuple(int(lattice.states[t].grip[path.states[t]]) for t in lattice.frame.of_bar[bar])
 
@@ -46,7 +47,7 @@ def settle(
     for bars in alike(piece, sweeper.lattice.frame.of_bar):
         if len(bars) < 2:
             continue
-        seen = {b: _grips(sweeper, path, b) for b in bars}
+        seen = {b: grips_of(sweeper, path, b) for b in bars}
         if len(set(seen.values())) == 1:
             continue
         best: tuple[Path, dict[int, IntArray]] | None = None
