@@ -275,3 +275,30 @@ def test_parts_of_a_long_span_join_without_a_seam():
         (s.note, round(s.start, 6), round(s.seconds, 6), s.ends, bool(s.after)) for s in whole
     ]
     assert [t.position for r in parts for t in r.times] == list(range(20))
+
+
+@pytest.mark.parametrize("where", ["prepare", "fill"])
+def test_a_fault_in_a_thread_of_the_sound_ends_in_silence_and_is_told(monkeypatch, where):
+    """The device's thread and the one that makes sounds ahead end neither silently nor for good."""
+    device = VirtualDevice()
+    player = Player(lambda: device)
+    asked = []
+    calls = {"prepare": lambda: player._keep_making(), "fill": lambda: player._fill(512)}
+
+    def broken(*_):
+        asked.append(where)
+        player._closed = True  # so that the thread's own loop ends in this test
+        player._wake.set()
+        raise ZeroDivisionError("a sound that cannot be made")
+
+    monkeypatch.setattr(player, "_make_ahead", lambda: None)
+    player.play(programme(manner=Manner(loop=True)))
+    assert player._fill(512).any() and player.fault() is None
+    with monkeypatch.context() as patch:
+        patch.setattr(player.transport, where, broken)
+        calls[where]()
+    assert asked and not player.playing and not player.transport.ringing
+    assert not player._fill(512).any()
+    assert isinstance(player.fault(), ZeroDivisionError) and player.fault() is None
+    player.play(programme())
+    assert player.playing and player._fill(512).any()

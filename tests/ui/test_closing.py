@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+import threading
 
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent
@@ -11,6 +12,8 @@ from PySide6.QtWidgets import QDialog
 from tests.ui.conftest import WAIT
 from workbench.music.reading.apart import read_apart
 from workbench.ui.lesson.import_dialog import ImportDialog
+from workbench.ui.paper.export_dialog import ExportDialog, Form
+from workbench.ui.paper.handout_dialog import HandoutDialog
 from workbench.ui.views.grading.grades_dialog import GradesDialog
 
 TIMES = 6
@@ -80,3 +83,36 @@ def test_dialogs_may_close_while_they_work(qtbot, lesson_window, score_file, qui
     qtbot.wait(20)
     assert (faults, failed) == ([], [])
     assert window.session.lesson is before
+
+
+def closed_at_once(dialog):
+    dialog.close()
+    dialog.deleteLater()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+
+
+def test_what_a_closed_dialog_wrote_is_told_all_the_same(qtbot, lesson_window, tmp_path):
+    session, told = lesson_window.session, []
+    session.told.connect(told.append)
+    began, go_on = threading.Event(), threading.Event()
+
+    def slowly():
+        began.set()
+        assert go_on.wait(WAIT / 1000)
+        return "the words"
+
+    dialog = ExportDialog(session, "script", (Form(".txt", "Text", slowly),), lesson_window)
+    dialog.path.setText(str(tmp_path / "script.txt"))
+    dialog.write()
+    assert began.wait(WAIT / 1000)
+    closed_at_once(dialog)
+    go_on.set()
+    handout = HandoutDialog(session, parent=lesson_window)
+    handout.path.setText(str(tmp_path / "page.pdf"))
+    handout.make()
+    closed_at_once(handout)
+    qtbot.waitUntil(lambda: session.jobs.idle, timeout=WAIT)
+    assert [words.split(": ")[0] for words in told] == ["The script is written",
+                                                        "The handout is made"]  # fmt: skip
+    assert (tmp_path / "script.txt").read_text(encoding="utf-8") == "the words"
+    assert (tmp_path / "page.pdf").read_bytes().startswith(b"%PDF")

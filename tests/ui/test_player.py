@@ -143,6 +143,29 @@ def test_without_a_sound_device_one_sentence_offers_the_wav(heard_window):
     assert not window.conductor.playing and "Play" in window.player.play.text()
 
 
+def test_a_fault_while_sounds_are_made_is_told_and_playing_works_again(
+    qtbot, heard_window, monkeypatch
+):
+    window, said = heard_window, []
+    window.session.failed.connect(said.append)
+
+    def broken(*_):
+        raise ZeroDivisionError
+
+    conductor = window.conductor
+    conductor.toggle()
+    qtbot.waitUntil(lambda: bool(window.score.heard[1]), timeout=WAIT)
+    with monkeypatch.context() as patch:
+        patch.setattr(conductor._player.transport, "fill", broken)
+        qtbot.waitUntil(lambda: not conductor.playing and bool(said), timeout=WAIT)
+    assert len(said) == 1 and "ZeroDivisionError" in said[0]
+    qtbot.waitUntil(lambda: "Play" in window.player.play.text(), timeout=WAIT)
+    conductor.toggle()
+    qtbot.waitUntil(lambda: bool(window.score.heard[1]), timeout=WAIT)
+    assert conductor.playing and len(said) == 1
+    conductor.toggle()
+
+
 def test_the_plans_item_is_played_in_a_loop_by_one_click(qtbot, heard_window):
     window = heard_window
     window.teaching.setCurrentWidget(window.teaching.plan)

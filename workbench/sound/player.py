@@ -5,6 +5,9 @@ from __future__ import annotations
 import threading
 from collections.abc import Callable
 
+import numpy as np
+
+from workbench.sound.bank import Sound
 from workbench.sound.device import Device, SoundCard
 from workbench.sound.hearing import SILENCE, Heard
 from workbench.sound.plucked import RATE
@@ -22,6 +25,7 @@ class Player:
         self._running = False
         self._wake = threading.Event()
         self._maker: threading.Thread | None = None
+        self._fault: BaseException | None = None
         self._closed = False
 
     def play(self, programme: Programme) -> None:
@@ -33,7 +37,7 @@ class Player:
         if not self._running:
             self._running = True
             try:
-                self.device.start(self.transport.fill)
+                self.device.start(self._fill)
             except BaseException:
                 self._running = False
                 self.transport.stop()
@@ -72,6 +76,12 @@ class Player:
     def playing(self) -> bool:
         return self.transport.playing
 
+    def fault(self) -> BaseException | None:
+        """What went wrong in a thread of the sound since it was last asked: then all is silent,
+        and playing anew begins afresh."""
+        fault, self._fault = self._fault, None
+        return fault
+
     def heard(self) -> Heard:
         """What is heard now."""
         if self.device is None:
@@ -89,9 +99,25 @@ class Player:
     def _keep_making(self) -> None:
         while not self._closed:
             self._wake.clear()
-            while not self._closed and self.transport.prepare():
-                pass
+            try:
+                while not self._closed and self.transport.prepare():
+                    pass
+            except Exception as fault:  # nobody sees what is raised in a thread
+                self._gone_wrong(fault)
             self._wake.wait(0.1 if self.transport.playing else None)
+
+    def _fill(self, size: int) -> Sound:
+        """The next frames for the device; silence where they cannot be made."""
+        try:
+            return self.transport.fill(size)
+        except Exception as fault:
+            self._gone_wrong(fault)
+            return np.zeros(size, np.float32)
+
+    def _gone_wrong(self, fault: Exception) -> None:
+        if self.transport.playing:  # told once
+            self._fault = fault
+        self.transport.give_up()
 
 
 def heard_in(made: Round | None, at: int) -> Heard:

@@ -64,6 +64,12 @@ class Transport:
             self._rounds, self._next, self.playing = iter(()), None, False
             self._begun.append((self.delivered, None))
 
+    def give_up(self) -> None:
+        """Silence at once, without fading: what plays cannot be made."""
+        with self._lock:
+            self.stop()
+            self._fading = []
+
     def _drop(self) -> None:
         self._fading, self._fade_from = self._active, self.delivered
         self._active = []

@@ -70,6 +70,7 @@ class _Waiting:
     done: Callable[[Any], None]
     wrong: Callable[[str], None]
     growing: Callable[[Any], None] | None
+    anyway: Callable[[Any], None] | None
 
 
 def _gone(answer: object) -> bool:
@@ -158,11 +159,14 @@ class Jobs(QObject):
         lane: str = "work",
         wrong: Callable[[str], None] | None = None,
         growing: Callable[[Any], None] | None = None,
+        anyway: Callable[[T], None] | None = None,
     ) -> Ticket:
         """Run ``work(progress)`` in the background, then ``done(result)`` here.
 
-        ``wrong`` takes the sentence of a BadInput; without it ``failed`` does. ``growing``
-        takes, here too, what the work tells by ``so_far``.
+        ``done`` is dropped where the dialog that asked is closed by then; ``anyway`` comes before
+        it and must know no dialog: what is to be told or kept whoever still looks, such as
+        where a file was written. ``wrong`` takes the sentence of a BadInput; without it
+        ``failed`` does. ``growing`` takes, here too, what the work tells by ``so_far``.
 
         Whatever of the same kind is still under way is called off. Work in one
         lane runs in the order it was started.
@@ -171,7 +175,7 @@ class Jobs(QObject):
             generation = self._newest.get(kind, 0) + 1
             self._newest[kind] = generation
         ticket = Ticket(kind, generation, label)
-        self._waiting[ticket] = _Waiting(work, done, wrong or self.failed.emit, growing)
+        self._waiting[ticket] = _Waiting(work, done, wrong or self.failed.emit, growing, anyway)
         pool = self._lanes.get(lane)
         if pool is None:
             pool = self._lanes[lane] = QThreadPool(self)
@@ -239,8 +243,10 @@ class Jobs(QObject):
             wrong(" ".join(str(fault).split()))
         elif fault is not None:
             self.fault.emit(fault)
-        elif not _gone(waiting.done):
-            waiting.done(result)
+        else:
+            for answer in (waiting.anyway, waiting.done):
+                if answer is not None and not _gone(answer):
+                    answer(result)
 
     def _tell_what_is_left(self) -> None:
         left = [ticket for ticket in self._waiting if self.current(ticket)]

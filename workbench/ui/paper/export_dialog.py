@@ -97,18 +97,18 @@ class ExportDialog(QDialog):
     def _write(self, target: Path) -> None:
         from workbench.music.files import write_text
 
-        session = self._session
+        session, what = self._session, self._what
         text = self._forms[self.form.currentIndex()].text
 
-        def arrived(_: object) -> None:
+        def written(_: object) -> None:
             session.guard(lambda: session.shelf.set_setting(TEXTS_FOLDER, str(target.parent)))
-            session.told.emit(say("The {what} is written: {path}", what=self._what, path=target))
-            self.accept()
+            session.told.emit(say("The {what} is written: {path}", what=what, path=target))
 
         self.save.setEnabled(False)
         session.jobs.start(
-            "export", say("Writing the {what}", what=self._what),
-            lambda _: write_text(target, text()), arrived, lane=LANE, wrong=self._refused,
+            "export", say("Writing the {what}", what=what),
+            lambda _: write_text(target, text()), lambda _: self.accept(), lane=LANE,
+            wrong=self._refused, anyway=written,
         )  # fmt: skip
 
     def _refused(self, sentence: str) -> None:

@@ -290,20 +290,19 @@ class HandoutDialog(QDialog):
         session.guard(lambda: session.shelf.set_setting(HANDOUT_OPTIONS, kept))
         job = self._job()
 
-        def arrived(pages: int) -> None:
+        def written(pages: int) -> None:
             if pages:
                 said = count(pages, "The handout is made: {n} page, {path}",
                              "The handout is made: {n} pages, {path}", path=path)  # fmt: skip
             else:
                 said = say("The file is written: {path}", path=path)
             session.told.emit(said)
-            self.accept()
 
         self.save.setEnabled(False)
         session.jobs.start(
             "handout", say("Making the handout"),
-            lambda progress: printed_job.made(job, str(path), progress), arrived,
-            lane="preview", wrong=self._refused,
+            lambda progress: printed_job.made(job, str(path), progress), lambda _: self.accept(),
+            lane="preview", wrong=self._refused, anyway=written,
         )  # fmt: skip
 
     def done(self, result: int) -> None:

@@ -265,7 +265,8 @@ class PrintPreview(QDialog):
 
     def print_now(self) -> None:
         """Print on the printer as it is set up."""
-        printer, handout, shelf = self.printer, self.handout, self._session.shelf
+        session, printer, handout = self._session, self.printer, self.handout
+        shelf = session.shelf
         printed = Prepared(self._lesson, self._fingering, handout.extras)
 
         def work(progress: Progress) -> int:
@@ -273,14 +274,16 @@ class PrintPreview(QDialog):
             remember_grades(shelf, "page", [printed])
             return pages
 
-        def arrived(pages: int) -> None:
+        def sent(pages: int) -> None:
             words = count(pages, "{n} page is on its way to the printer.",
                           "{n} pages are on their way to the printer.")  # fmt: skip
-            self._session.told.emit(words)
-            self.accept()
+            session.told.emit(words)
 
         self._let_choose(False)
-        self._session.jobs.start("print", say("Printing"), work, arrived, wrong=self._refused)
+        session.jobs.start(
+            "print", say("Printing"), work, lambda _: self.accept(), wrong=self._refused,
+            anyway=sent,
+        )  # fmt: skip
 
     def _let_choose(self, free: bool) -> None:
         """Nothing may be laid out for the printer while it is printed on."""

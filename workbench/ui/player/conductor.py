@@ -253,6 +253,9 @@ class Conductor(QObject):
         player = self._player
         if player is None:
             return
+        fault = player.fault()
+        if fault is not None:
+            self.session.report(fault)
         now = player.heard()
         if now != self._last and self._programme is not None:
             self._last = now
