@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import threading
 from dataclasses import replace
 
 import pytest
@@ -147,12 +148,39 @@ def test_a_piece_is_deleted_and_brought_back_its_lessons_stay(qtbot, five):
     qtbot.waitUntil(lambda: len(pieces.rows) == 2, timeout=WAIT)
 
 
+def test_the_shelf_is_read_beside_the_window(qtbot, five, monkeypatch):
+    """A shelf may lie on a server: nothing that opens or turns its pages waits for it."""
+    read = []
+
+    def watched(name):
+        real = getattr(five.session.shelf, name)
+
+        def call(*given, **named):
+            read.append((name, threading.current_thread() is threading.main_thread()))
+            return real(*given, **named)
+
+        return call
+
+    names = ("lessons", "groups", "students", "instruments", "key_names", "techniques", "pieces")
+    for name in names:
+        monkeypatch.setattr(five.session.shelf, name, watched(name))
+    on_shelf(qtbot, five)
+    pages = five.dialog
+    assert pages.lessons.filters.who.findText("Group Monday") > 0
+    for page in (pages.pieces, pages.onward):
+        pages.pages.setCurrentWidget(page)
+    qtbot.waitUntil(lambda: pages.onward.found is not None, timeout=WAIT)
+    assert {name for name, _ in read} == set(names)
+    assert not [name for name, waits in read if waits]
+
+
 def test_what_to_teach_next_is_told_with_its_reason_and_opened(qtbot, five, settled):
     window = five
     on_shelf(qtbot, window)
     dialog = window.dialog
     dialog.pages.setCurrentWidget(dialog.onward)
     page = dialog.onward
+    qtbot.waitUntil(lambda: page.found is not None, timeout=WAIT)
     choose(page.who, "Ben")
     qtbot.waitUntil(lambda: page.found is not None and page.found.last.title == "Bell song",
                     timeout=WAIT)  # fmt: skip

@@ -57,7 +57,7 @@ class ShelfDialog(QDialog):
         for button in self.findChildren(QPushButton):
             button.setAutoDefault(False)
         self._default()
-        self.lessons.refresh()
+        self.lessons.refresh(offer=True)
         self.lessons.filters.search.setFocus()
 
     def sizeHint(self) -> QSize:
@@ -75,7 +75,7 @@ class ShelfDialog(QDialog):
         if page is self.pieces and not self.pieces.rows:
             self.pieces.refresh()
         elif page is self.onward and self.onward.found is None:
-            self.onward.refresh()
+            self.onward.look()
 
     def _make(self, piece_id: str, title: str) -> None:
         """Load a piece in the background, then leave it to be made a lesson of."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import TypedDict
 
@@ -56,14 +57,35 @@ class Wanted(TypedDict):
     used_before: datetime | None
 
 
+@dataclass(frozen=True)
+class Choices:
+    """What is on the shelf to choose by, each in its order."""
+
+    groups: tuple[str, ...] = ()
+    students: tuple[str, ...] = ()
+    instruments: tuple[str, ...] = ()
+    keys: tuple[str, ...] = ()
+    techniques: tuple[str, ...] = ()
+
+
+def choices_of(shelf: Shelf) -> Choices:
+    """What is on the shelf now. For a job: a shelf may lie far away."""
+    return Choices(
+        tuple(group.name for group in shelf.groups()),
+        tuple(shelf.students()),
+        tuple(shelf.instruments()),
+        tuple(shelf.key_names()),
+        tuple(shelf.techniques()),
+    )
+
+
 class ShelfFilters(QWidget):
     """Tells ``changed`` when the list is to be made anew."""
 
     changed = Signal()
 
-    def __init__(self, shelf: Shelf, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._shelf = shelf
         self.search = QLineEdit()
         self.search.setPlaceholderText(say("Words in title, student, techniques, remarks"))
         self.search.setAccessibleName(say("Search the shelf"))
@@ -81,7 +103,7 @@ class ShelfFilters(QWidget):
         self.same_piece.setToolTip(say("Only lessons on the same piece as the open one"))
         self.clear_button = QPushButton(say("Clear all &filters"))
         self._lay_out()
-        self.fill()
+        self.offer(Choices())
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(AFTER)
@@ -125,24 +147,22 @@ class ShelfFilters(QWidget):
             self.used,
         )  # fmt: skip
 
-    def fill(self) -> None:
-        """Offer what is on the shelf now; what was chosen stays where it is still there."""
-        shelf = self._shelf
-        groups = [group.name for group in shelf.groups()]
+    def offer(self, there: Choices) -> None:
+        """Offer what is there; what was chosen stays where it is still there."""
         rows: tuple[tuple[QComboBox, list[tuple[str, object]]], ...] = (
             (self.place, [(say(words), at) for at, words in enumerate(PLACES)]),
             (self.who, [
                 (say("Any student or group"), None),
-                *((say("Group {name}", name=name), ("group", name)) for name in groups),
-                *((name, ("student", name)) for name in shelf.students()),
+                *((say("Group {name}", name=name), ("group", name)) for name in there.groups),
+                *((name, ("student", name)) for name in there.students),
             ]),
             (self.instrument, [
                 (say("Any instrument"), None),
-                *((instrument_name(name), name) for name in shelf.instruments()),
+                *((instrument_name(name), name) for name in there.instruments),
             ]),
             (self.key, [
                 (say("Any key"), None),
-                *((key_words(key), key) for key in shelf.key_names()),
+                *((key_words(key), key) for key in there.keys),
             ]),
             (self.grade, [
                 (say("Any grade"), None),
@@ -150,7 +170,7 @@ class ShelfFilters(QWidget):
             ]),
             (self.technique, [
                 (say("Any technique"), None),
-                *sorted((technique_name(name), name) for name in shelf.techniques()),
+                *sorted((technique_name(name), name) for name in there.techniques),
             ]),
             (self.used, [(say(words), at) for at, (words, _, _) in enumerate(WHEN)]),
         )  # fmt: skip

@@ -14,7 +14,7 @@ from workbench.store.rows import LessonRow
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Faint
-from workbench.ui.shelf.filters import ShelfFilters
+from workbench.ui.shelf.filters import Choices, ShelfFilters, choices_of
 from workbench.ui.shelf.model import LESSONS, RowsModel, RowsView
 
 LANE = "shelf"
@@ -37,7 +37,8 @@ class ShelfLessons(QWidget):
         self._session = session
         self._wanted_id = session.lesson.id if session.lesson else ""
         self._undo: Callable[[], None] | None = None
-        self.filters = ShelfFilters(session.shelf)
+        self._offer_anew = False  # until a list has come with it: a newer one may call it off
+        self.filters = ShelfFilters()
         self.filters.same_piece.setEnabled(session.lesson is not None)
         self.model = RowsModel(LESSONS)
         self.table = RowsView(say("Lessons"), self.model, WIDTHS)
@@ -90,8 +91,9 @@ class ShelfLessons(QWidget):
         """The lessons that are selected."""
         return tuple(self.rows[at] for at in self.table.picked)
 
-    def refresh(self) -> None:
-        """List what passes the filters, in the background."""
+    def refresh(self, *, offer: bool = False) -> None:
+        """List what passes the filters, in the background; with ``offer`` look as well for
+        what there is to choose by."""
         picked = self.picked
         if picked:
             self._wanted_id = picked[0].id
@@ -99,16 +101,23 @@ class ShelfLessons(QWidget):
         shelf, lesson = self._session.shelf, self._session.lesson
         same = lesson.id if lesson and self.filters.same_piece.isChecked() else None
 
-        def work(_progress: object) -> tuple[LessonRow, ...]:
+        self._offer_anew = self._offer_anew or offer
+        anew = self._offer_anew
+
+        def work(_progress: object) -> tuple[tuple[LessonRow, ...], Choices | None]:
             piece = shelf.lesson_row(same).piece_id if same else None
-            return shelf.lessons(piece_id=piece, **wanted)
+            return shelf.lessons(piece_id=piece, **wanted), choices_of(shelf) if anew else None
 
         self._session.jobs.start(
             "shelf list", say("Looking through the shelf"), work, self._show, lane=LANE,
             wrong=self._refused,
         )  # fmt: skip
 
-    def _show(self, rows: tuple[LessonRow, ...]) -> None:
+    def _show(self, found: tuple[tuple[LessonRow, ...], Choices | None]) -> None:
+        rows, choices = found
+        if choices is not None:
+            self.filters.offer(choices)
+            self._offer_anew = False
         self.model.set_rows(rows)
         ids = [row.id for row in self.rows]
         if ids:
@@ -230,7 +239,7 @@ class ShelfLessons(QWidget):
         self._undo = undo
         self.status.setText(words)
         self.undo_button.show()
-        self.refresh()
+        self.refresh(offer=True)
 
     def undo(self) -> None:
         """Take the last thing that was done here back."""
@@ -239,8 +248,7 @@ class ShelfLessons(QWidget):
             return
         self.undo_button.hide()
         self._session.guard(undo)
-        self.filters.fill()
-        self.refresh()
+        self.refresh(offer=True)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key = event.key()

@@ -83,13 +83,19 @@ class ShelfNext(QWidget):
         self.list.itemActivated.connect(lambda _: self.open_lesson())
         self.open_button.clicked.connect(self.open_lesson)
         self.finger_button.clicked.connect(lambda: self.refresh(finger_all=True))
-        self._fill()
 
-    def _fill(self) -> None:
-        session = self._session
-        shelf, lesson = session.shelf, session.lesson
-        names = (*(group.name for group in shelf.groups()), *shelf.students())
-        names = tuple(dict.fromkeys(names))
+    def look(self) -> None:
+        """See for whom there are lessons, then what follows for the student of the open one."""
+        shelf = self._session.shelf
+        self.last.setText(say("Comparing the lessons …"))
+        self._session.jobs.start(
+            "shelf students", say("Looking through the shelf"),
+            lambda _: (*(group.name for group in shelf.groups()), *shelf.students()),
+            self._fill, lane=LANE, wrong=self.last.setText,
+        )  # fmt: skip
+
+    def _fill(self, found: tuple[str, ...]) -> None:
+        lesson, names = self._session.lesson, tuple(dict.fromkeys(found))
         self.who.blockSignals(True)
         self.who.clear()
         for name in names:
@@ -98,6 +104,7 @@ class ShelfNext(QWidget):
         here = lesson.student if lesson else ""
         self.who.setCurrentIndex(max(0, self.who.findData(here)))
         self.who.blockSignals(False)
+        self.refresh()
 
     def refresh(self, *, finger_all: bool = False) -> None:
         """Look for what follows the last lesson of the one chosen, in the background."""
