@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 import pytest
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QObject, QPointF, Qt, QTimer
 from PySide6.QtGui import QContextMenuEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMenu
@@ -17,6 +17,7 @@ from workbench.fingering.types import FingeredNote
 from workbench.language.fact import fact
 from workbench.music.model import Note, Pitch
 from workbench.teaching.lessons.lesson import Lesson
+from workbench.ui.score import old_images
 from workbench.ui.score.tips import note_tip
 
 LEFT = Qt.MouseButton.LeftButton
@@ -311,3 +312,26 @@ def test_a_tip_of_a_note_that_has_no_place_says_why():
     lines = note_tip(QUARTER, stuck).split("\n")
     assert lines[1] == "No place: 5 notes at once, but only 4 strings"
     assert not any(line.startswith("Held") for line in lines)
+
+
+def test_an_image_that_is_shown_no_more_is_let_go_of_little_by_little(qtbot, monkeypatch):
+    monkeypatch.setattr(old_images, "AT_ONCE", 0.0)  # no time for a second one in one go
+    gone, goes = [], []
+
+    class Dying:
+        def __del__(self) -> None:
+            gone.append(len(goes))
+
+    class ShownOnce:
+        def __init__(self) -> None:
+            self.placed = tuple(Dying() for _ in range(5))
+
+    over, beat = QObject(), QTimer()
+    old = old_images.OldImages(over)
+    old.take(None)
+    old.take(ShownOnce())
+    assert not gone
+    beat.timeout.connect(lambda: goes.append(1))
+    beat.start(0)
+    qtbot.waitUntil(lambda: len(gone) == 5, timeout=WAIT)
+    assert len(set(gone)) == 5  # none in one go with another

@@ -156,6 +156,13 @@ def bar_content(bar: Bar) -> tuple[tuple[Fraction, Fraction, int, int, bool], ..
     return tuple(sorted((n.onset, n.duration, n.midi, n.voice, n.grace) for n in bar.notes))
 
 
+@remembered
+def written_as(piece: Piece) -> tuple[int, ...]:
+    """For every written bar, the index of the first bar in which the same is written."""
+    first: dict[object, int] = {}
+    return tuple(first.setdefault((bar.length, bar_content(bar)), bar.index) for bar in piece.bars)
+
+
 def bar_play(
     bar: Bar, hands: dict[str, FingeredNote]
 ) -> tuple[tuple[Fraction, Fraction, int, int | None, int | None, int | None, str | None], ...]:

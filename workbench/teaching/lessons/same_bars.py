@@ -6,24 +6,22 @@ from dataclasses import replace
 
 from workbench.fingering.types import Pin
 from workbench.music.model import Bar, Note
-from workbench.teaching.bars.strokes import bar_content
+from workbench.teaching.bars.strokes import written_as
 from workbench.teaching.lessons.lesson import Lesson
 
 
 def bars_to_match(lesson: Lesson, bar: int) -> tuple[int, ...]:
     """Written bars with the same music as ``bar`` that are not held as it is; none where
     nothing is pinned in it."""
-    here = lesson.piece.bars[bar]
-    wanted = _pins_of(lesson, here)
-    if not here.notes or not any(wanted):
+    held = {pin.note: replace(pin, note="") for pin in lesson.pins}
+    wanted = _pins_of(held, lesson.piece.bars[bar])
+    if not any(wanted):
         return ()
-    same = (here.length, bar_content(here))
+    as_ = written_as(lesson.piece)
     return tuple(
         other.index
         for other in lesson.piece.bars
-        if other.index != bar
-        and (other.length, bar_content(other)) == same
-        and _pins_of(lesson, other) != wanted
+        if other.index != bar and as_[other.index] == as_[bar] and _pins_of(held, other) != wanted
     )
 
 
@@ -43,7 +41,8 @@ def _in_order(bar: Bar) -> list[Note]:
     return sorted(bar.notes, key=lambda n: (n.onset, n.duration, n.midi, n.voice, n.grace))
 
 
-def _pins_of(lesson: Lesson, bar: Bar) -> list[Pin | None]:
+def _pins_of(held: dict[str, Pin], bar: Bar) -> list[Pin | None]:
     """The pins of a bar's notes in order, whichever notes they are."""
-    held = {pin.note: replace(pin, note="") for pin in lesson.pins}
+    if not any(n.id in held for n in bar.notes):
+        return [None] * len(bar.notes)
     return [held.get(n.id) for n in _in_order(bar)]

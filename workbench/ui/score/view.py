@@ -32,6 +32,7 @@ from workbench.ui.score.bar import ScoreBar, voice_inks
 from workbench.ui.score.chosen_paint import paint_bar, paint_notes
 from workbench.ui.score.heard_paint import NOTHING_HEARD, paint_heard
 from workbench.ui.score.menu import note_menu
+from workbench.ui.score.old_images import OldImages
 from workbench.ui.score.pictures import Pictures, make_strip, note_marks
 from workbench.ui.score.tips import tip_of
 from workbench.ui.score.whole import Whole
@@ -101,6 +102,7 @@ class ScoreView(QAbstractScrollArea):
         self.writer: Writing | None = None  # while music is written
         self.heard = NOTHING_HEARD
         self._pictures = Pictures()
+        self._old = OldImages(self)
         self._band = Band(self, self)
         self.bar = ScoreBar(self, self._zoom_by, self.fit, self.show_parts)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -122,6 +124,7 @@ class ScoreView(QAbstractScrollArea):
         return self.zoom * min(self.font().pointSizeF() / BASE_POINTS, self._whole.scale)
 
     def _opened(self) -> None:
+        self._old.take(self.image)
         self.image = None
         self._whole.forget()
         self._pictures.clear()
@@ -176,6 +179,7 @@ class ScoreView(QAbstractScrollArea):
 
     def _show(self, image: ScoreImage) -> None:
         laid_out_anew = self.image is None or self.image.size != image.size
+        self._old.take(self.image)
         self.image = image
         self._see_whole()
         self._measure()

@@ -81,7 +81,6 @@ class Openers:
             self.import_score(path)
 
     def open_shelf(self) -> None:
-        from workbench.ui.lesson.import_dialog import ImportDialog
         from workbench.ui.shelf.dialog import ShelfDialog
 
         self._panels.commit()
@@ -90,6 +89,8 @@ class Openers:
 
         def closed() -> None:
             if dialog.made_of is not None:
+                from workbench.ui.lesson.import_dialog import ImportDialog
+
                 piece, title = dialog.made_of
                 self._dialogs.show(ImportDialog(session, "", piece, over, title=title))
 
