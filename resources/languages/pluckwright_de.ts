@@ -4495,6 +4495,7 @@
     </message>
     <message>
         <location filename="../../workbench/ui/shelf/lessons.py"/>
+        <location filename="../../workbench/ui/shelf/next.py"/>
         <location filename="../../workbench/ui/shelf/pieces.py"/>
         <source>Looking through the shelf</source>
         <translation>Regal durchsehen</translation>
@@ -13450,6 +13451,11 @@ Ihr Text</translation>
         <translation>{minutes} Minuten am Tag: aufteilen, mit fünf Minuten Pause nach je fünfundzwanzig.</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>{more:.1f} above its least, for bars alike and for the right hand</source>
+        <translation>{more:.1f} über ihrem Mindesten, für gleiche Takte und für die rechte Hand</translation>
+    </message>
+    <message>
         <location filename="../../workbench/ui/choices/panel.py"/>
         <source>{moved} of {notes} notes differ</source>
         <translation>{moved} von {notes} Tönen anders</translation>
@@ -13763,8 +13769,8 @@ Ihr Text</translation>
     </message>
     <message>
         <location filename="../../workbench/commands/finger.py"/>
-        <source>{notes} notes, {cut} cut short, {share:.1%} of the written length held; effort {cost:.1f} ({proved})</source>
-        <translation>{notes} Töne, {cut} gekürzt, {share:.1%} der notierten Länge gehalten; Aufwand {cost:.1f} ({proved})</translation>
+        <source>{notes} notes, {cut} cut short, {share:.1%} of the written length held; left hand's effort {cost:.1f} ({proved})</source>
+        <translation>{notes} Töne, {cut} gekürzt, {share:.1%} der notierten Länge gehalten; Aufwand der linken Hand {cost:.1f} ({proved})</translation>
     </message>
     <message>
         <location filename="../../workbench/handout/parts/teacher.py"/>

@@ -188,6 +188,18 @@ def _note(note: FingeredNote) -> dict[str, Any]:
     }
 
 
+def _proved(fingering: Fingering) -> str:
+    """How near the left hand's effort is to the least there is, and what it is more for."""
+    more = fingering.cost - (fingering.cost if fingering.bound is None else fingering.bound)
+    if not fingering.optimal:
+        return say("not proved least")
+    if more <= 0:
+        return say("proved least")
+    return say(
+        "{more:.1f} above its least, for bars alike and for the right hand", more=more / 1000
+    )
+
+
 def _text(
     placed: Arranged,
     instrument: Instrument,
@@ -197,18 +209,17 @@ def _text(
 ) -> list[str]:
     piece = placed.piece
     audit = fingering.audit
-    proved = say("proved least") if fingering.optimal else say("not proved least")
     capo = f", capo {instrument.capo}" if instrument.capo else ""
     lines = [
         f"{piece.title} - {instrument.called}{capo}, {key_words(piece.key.name)}",
         say(
             "{notes} notes, {cut} cut short, {share:.1%} of the written length "
-            "held; effort {cost:.1f} ({proved})",
+            "held; left hand's effort {cost:.1f} ({proved})",
             notes=audit.notes,
             cut=audit.cut,
             share=audit.held_fraction,
             cost=fingering.cost / 1000,
-            proved=proved,
+            proved=_proved(fingering),
         )
         if audit.notes
         else say(NOTHING_PLAYED),
