@@ -41,6 +41,7 @@ FOLDS = 5
 RIDGE, ROUNDS = 0.5, 250
 EVEN, EVEN_MOST = 0.3, 3.0  # units of effect, and the most a weight may begin with
 SMALL_RIDGE = 0.05
+OTHER_CHART = 0.1  # what a row of the ukulele's chart counts beside one of the guitar's
 SCHOOL_RIDGE = 6.0
 SCHOOLS = {"strong-fingers": ("sor-op35",), "little-finger": ("sor-op60",)}
 #: What only charts speak of: whole chords held for their own sake.
@@ -170,12 +171,14 @@ def learn_small(charts: Charts, common: Weights) -> Weights:
 
 
 def learn_alone(name: str, common: Weights, for_fit: bool | None = True) -> Weights:
-    """The weights of holding for chords that stand alone, as charts finger them."""
-    charts = Charts(chart_rows(name, for_fit), 1.0)
-    free = (*HOLDING, *AMONG, "place")
-    held = fit([charts], common, rounds=300, ridge=SMALL_RIDGE, only=free, floors=False)
-    # charts hardly speak of reach; the hand does
-    return {t: max(held[t], least(t)) if t == "stretch" else held[t] for t in free}
+    """The weights of holding for chords that stand alone, as charts finger them. What one chart
+    leaves open the other tells: on the guitar the ukulele's rows count as well, a little."""
+    charts = [Charts(chart_rows(name, for_fit), 1.0)]
+    if name == "guitar":
+        charts.append(Charts(chart_rows("ukulele", for_fit), OTHER_CHART))
+    free = [t for t in (*HOLDING, *AMONG, "place") if t != "stretch"]  # the hand tells of it
+    held = fit(charts, common, rounds=300, ridge=SMALL_RIDGE, only=free, floors=False)
+    return {t: held[t] for t in (*HOLDING, *AMONG, "place")}
 
 
 def learn_school(chains: list[Chain], common: Weights) -> Weights:

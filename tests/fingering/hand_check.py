@@ -24,9 +24,9 @@ def greatest(hand: Hand, f: int, g: int) -> float:
         (1, 2): hand.max_12,
         (1, 3): (hand.max_12 + 2 * hand.max_14) / 3,
         (1, 4): hand.max_14,
-        (2, 3): hand.max_24 * 0.73,
+        (2, 3): hand.max_24 * 0.787,
         (2, 4): hand.max_24,
-        (3, 4): hand.max_24 * 3 / 4,
+        (3, 4): hand.max_24 * 0.79,
     }[f, g]
 
 

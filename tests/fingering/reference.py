@@ -49,7 +49,11 @@ class Player:
         a, b, c = hand.comfort_12, hand.comfort_14, hand.comfort_24
         self.easy = self._pairs(a, b, c)
         most = self._pairs(hand.max_12, hand.max_14, hand.max_24)
-        inner = {(1, 3): (hand.max_12 + 2 * hand.max_14) / 3, (2, 3): hand.max_24 * 0.73}
+        inner = {
+            (1, 3): (hand.max_12 + 2 * hand.max_14) / 3,
+            (2, 3): hand.max_24 * 0.787,
+            (3, 4): hand.max_24 * 0.79,
+        }
         self.most = {**most, **{k: round(v) for k, v in inner.items()}}
 
     @staticmethod

@@ -8,10 +8,10 @@ practice, no source).
 A hand is measured by three spans (1-2, 1-4 and 2-4); the other three follow
 from them: 1-3 midway between 1-2 and 1-4, 2-3 two thirds of 2-4, and 3-4 three
 quarters of 2-4, as the little finger opens more freely than the ring finger
-(common practice, no source). At their most the inner pairs open further, 1-3 to two thirds
-of the way from 1-2 to 1-4 and 2-3 to nearly three quarters of 2-4: guitar charts ask 1-3 over four
-frets at the nut (98 mm) and 2-3 over two frets (63 mm; chords-db 0.5.1). Guidance, not
-medical advice.
+(common practice, no source). At their most the inner pairs open further, as far as a guitar chart
+asks of every hand (chords-db 0.5.1, the keys that weights are fitted to): 1-3 over four frets
+(98 mm), 2-3 over two frets at the nut (69 mm), and 3-4 a little more. Measured is from fret to
+fret; a finger that stands back in a wide fret reaches less far. Guidance, not medical advice.
 """
 
 from __future__ import annotations
@@ -37,9 +37,9 @@ def pair_limits(hand: Hand) -> Limits:
         (1, 2): (hand.comfort_12, hand.max_12),
         (1, 3): ((hand.comfort_12 + hand.comfort_14) / 2, (hand.max_12 + 2 * hand.max_14) / 3),
         (1, 4): (hand.comfort_14, hand.max_14),
-        (2, 3): (hand.comfort_24 * 2 / 3, hand.max_24 * 0.73),
+        (2, 3): (hand.comfort_24 * 2 / 3, hand.max_24 * 0.787),
         (2, 4): (hand.comfort_24, hand.max_24),
-        (3, 4): (hand.comfort_24 * 3 / 4, hand.max_24 * 3 / 4),
+        (3, 4): (hand.comfort_24 * 3 / 4, hand.max_24 * 0.79),
     }
 
 
