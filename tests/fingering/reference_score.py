@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -38,10 +39,10 @@ class Jump:
 class Score:
     """A piece as moments along the playing order."""
 
-    def __init__(self, piece: Piece) -> None:
+    def __init__(self, piece: Piece, open_strings: Sequence[int]) -> None:
         piece = sounds(piece).piece
         self.slurred = slurred(piece)
-        self.ringing = ringing(piece)
+        self.ringing = ringing(piece, (max(open_strings) - min(open_strings)) // 2)
         plain = [n for n in piece.notes if not n.grace]
         self.broken = 10 * sum(n.id in self.ringing for n in plain) > 3 * len(plain)
         order = playing_order(piece)

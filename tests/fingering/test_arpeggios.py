@@ -11,11 +11,14 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from music21 import corpus
 
 from tests.fingering.build import piece, pitch
+from workbench.arranging.transpose import Shift, transposed
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand, instrument
+from workbench.music.reading.score import read_score
 
 CHORDS = (
     {"p": "C3", "i": "G3", "m": "C4", "a": "E4"},  # strings 5, 3, 2, 1
@@ -103,3 +106,15 @@ def test_left_hand_under_the_patterns() -> None:
     held = two.bars[0].notes[0]
     assert (held.string, held.fret) == (5, 3) and held.left in (3, 4)
     assert held.held == held.duration
+
+
+def test_a_reel_on_the_notes_of_its_chord_lies_among_open_strings() -> None:
+    """7th Regiment Reel (Ryan's Mammoth Collection, 1883; music21's corpus), in G on the guitar:
+    G, B and D in sixteenths are a tune, for which nobody lays a barre (common practice)."""
+    path = next(p for p in corpus.getPaths() if p.name == "7thRegimentReel.abc")
+    music = transposed(read_score(path), Shift(-14, -2))
+    first = solve(music, instrument("guitar"), hand("medium")).bars[0]
+    assert [(n.pitch, n.string, n.fret) for n in first.notes[3:]] == [
+        ("D4", 2, 3), ("G3", 3, 0), ("B3", 2, 0), ("D4", 2, 3),
+    ]  # fmt: skip
+    assert not first.barres

@@ -56,7 +56,7 @@ def prepared(
 ) -> tuple[Solver, Score, Player, dict[str, Pin]]:
     piece, on, pins = case
     wished = Settings(weights=weights)
-    score = Score(piece)
+    score = Score(piece, on.tuning)
     player = Player(on, HANDS[hand], weights_for(wished, on.scale_mm).left)
     asked = {p.note: p for p in pins}
     assume(2 <= len(score.moments) <= 5)
@@ -105,7 +105,7 @@ def test_every_step_of_a_path_has_the_terms_of_the_reference(
     case: tuple[Piece, Instrument, tuple[Pin, ...]], weights: tuple[tuple[str, int], ...], seed: int
 ) -> None:
     piece, on, _ = case
-    score = Score(piece)
+    score = Score(piece, on.tuning)
     player = Player(on, HANDS["medium"], weights_for(Settings(weights=weights), on.scale_mm).left)
     assume(all(player.grips(m.notes, {}) for m in score.moments))
     solver = Solver(piece, on, HANDS["medium"], settings=Settings(weights=weights))

@@ -79,7 +79,7 @@ def test_on_a_linear_tuning_nothing_changes():
 def test_it_is_the_least_cost_of_all_sequences(case):
     """What rings is told anew here, note by note."""
     made, _, pins = case
-    score = Score(made)
+    score = Score(made, UKULELE.tuning)
     at = {n.id: made.starts[b.index] + n.onset for b in made.bars for n in b.notes}
     bells = 0
     for n in made.notes:

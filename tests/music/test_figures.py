@@ -34,6 +34,16 @@ def test_a_scale_and_a_slow_tune_ring_as_written() -> None:
     assert not ringing(piece("C4:1 E4:1 G4:1 C5:1"))
 
 
+def test_what_leaps_within_an_octave_alone_is_a_tune() -> None:
+    reel = "G3:1/4 B3:1/4 D4:1/4 G3:1/4 B3:1/4 D4:1/4 B3:1/4 D4:1/4 r:2"
+    assert lasts(piece(reel)) and not ringing(piece(reel), 12)
+    for bass in (f"{reel} | G2:2 r:2", f"G2:1 {reel}"):  # held under it, or struck before it
+        over = piece(bass)
+        assert ringing(over, 12) == ringing(over) and len(ringing(over)) > 4
+    wide = piece("G3:1/4 B3:1/4 D4:1/4 G4:1/4 B3:1/4 D4:1/4 B3:1/4 D4:1/4 r:2")
+    assert ringing(wide, 12) == ringing(wide)  # G3 to G4
+
+
 def test_a_seventh_rings_beside_its_root() -> None:
     told = lasts(piece("D#3:1/2 F#4:1/2 A3:1/2 B3:1/2 A3:1/2 B3:1/2 r:1"))
     assert told["D#3"] == 3 and told["F#4"] == Fraction(5, 2)

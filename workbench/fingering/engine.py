@@ -110,7 +110,7 @@ class Solver:
         self.built_in = pins
         on, table = self.instrument, self.neck
         self.playable, self.impossible = split_playable(self.played, on, table, pins)
-        self.frame = ringing_frame(self.played, self.playable, self.slurred, self.settings)
+        self.frame = ringing_frame(self.played, self.playable, self.slurred, self.settings, on)
         self.lattice: Lattice = build_lattice(
             self.frame, self.instrument, self.neck, self.weights, pins, self.progress
         )

@@ -18,11 +18,21 @@ def suited(settings: Settings, instrument: Instrument) -> Settings:
     return settings if instrument.reentrant else replace(settings, campanella=False)
 
 
+def wide_chord(instrument: Instrument) -> int:
+    """Semitones that a broken chord spans at least where it stands alone: half of what the open
+    strings do, an octave on the guitar, next to nothing on a ukulele."""
+    return (max(instrument.tuning) - min(instrument.tuning)) // 2
+
+
 def ringing_frame(
-    piece: Piece, playable: frozenset[str], slurred: Mapping[str, str], settings: Settings
+    piece: Piece,
+    playable: frozenset[str],
+    slurred: Mapping[str, str],
+    settings: Settings,
+    instrument: Instrument,
 ) -> Frame:
     """The layers of a piece, each note as long as it rings."""
-    rings = ringing(piece)
+    rings = ringing(piece, wide_chord(instrument))
     broken = is_broken(piece, rings)
     if not settings.campanella:
         return build_frame(piece, playable, slurred, rings, broken)

@@ -118,7 +118,7 @@ def chain(
     heard = sounds(flat)
     table = neck(instrument, hand)
     playable, _ = split_playable(heard.piece, instrument, table, {})
-    frame = ringing_frame(heard.piece, playable, slurred(heard.piece), Settings())
+    frame = ringing_frame(heard.piece, playable, slurred(heard.piece), Settings(), instrument)
     grown = _grow(frame, instrument, table, weights)
     asked = {heard.of(w.note): w for w in printed}
     marks = [_marks(g.layer, asked) for g in grown]

@@ -9,6 +9,9 @@ moves on, or it is struck again), a new bass changes the harmony, or the figure 
 latest with its bar. Notes that come back within the figure, or follow one another at once, do
 not end one another, so that a seventh rings beside its root; nor does a pedal, struck again
 and again, end what it is struck between.
+
+What leaps over a few strings with nothing else sounding is a tune, not a broken chord: a reel on
+the notes of its chord is played where it lies best (common practice, no source).
 """
 
 from __future__ import annotations
@@ -26,9 +29,10 @@ FEWEST = 3
 MUCH = Fraction(3, 10)  # of the notes ring on in a piece of broken chords
 
 
-def ringing(piece: Piece) -> dict[str, Fraction]:
+def ringing(piece: Piece, wide: int = 0) -> dict[str, Fraction]:
     """Notes of broken chords by id, with the quarter lengths that each rings from its onset;
-    only those that ring longer than they are written."""
+    only those that ring longer than they are written. ``wide``: semitones that a chord spans
+    at least where no other note sounds with it."""
     out: dict[str, Fraction] = {}
     for bar in piece.bars:
         notes = sorted((n for n in bar.notes if not n.grace and n.duration > 0), key=_order)
@@ -36,6 +40,8 @@ def ringing(piece: Piece) -> dict[str, Fraction]:
             chord = {n.midi for n in run}
             pedal = _pedal(run)
             end = max(n.onset + n.duration for n in run)
+            if max(chord) - min(chord) < wide and _alone(run, end, notes):
+                continue
             for n in run:
                 turns = next((m.onset for m in notes if _ends(m, n, run, chord, pedal)), end)
                 stop = min(turns, end)
@@ -48,6 +54,17 @@ def is_broken(piece: Piece, rings: Mapping[str, Fraction]) -> bool:
     """Whether a piece is one of broken chords: more than ``MUCH`` of its notes ring on
     (``rings``)."""
     return len(rings) > MUCH * sum(not n.grace for n in piece.notes)
+
+
+def _alone(run: list[Note], end: Fraction, bar: list[Note]) -> bool:
+    """Whether nothing of the bar sounds with a run that ends at ``end``, and no lower note up
+    to where it begins."""
+    mine, begin, lowest = {n.id for n in run}, run[0].onset, min(n.midi for n in run)
+    beside = (n for n in bar if n.id not in mine and n.onset < end)
+    return all(
+        n.onset + n.duration < begin or (n.onset + n.duration == begin and n.midi >= lowest)
+        for n in beside
+    )
 
 
 def _order(n: Note) -> tuple[Fraction, int]:
