@@ -58,7 +58,7 @@ class Wanted(TypedDict):
 
 
 @dataclass(frozen=True)
-class Choices:
+class OnShelf:
     """What is on the shelf to choose by, each in its order."""
 
     groups: tuple[str, ...] = ()
@@ -68,9 +68,9 @@ class Choices:
     techniques: tuple[str, ...] = ()
 
 
-def choices_of(shelf: Shelf) -> Choices:
+def on_shelf(shelf: Shelf) -> OnShelf:
     """What is on the shelf now. For a job: a shelf may lie far away."""
-    return Choices(
+    return OnShelf(
         tuple(group.name for group in shelf.groups()),
         tuple(shelf.students()),
         tuple(shelf.instruments()),
@@ -103,7 +103,7 @@ class ShelfFilters(QWidget):
         self.same_piece.setToolTip(say("Only lessons on the same piece as the open one"))
         self.clear_button = QPushButton(say("Clear all &filters"))
         self._lay_out()
-        self.offer(Choices())
+        self.offer(OnShelf())
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(AFTER)
@@ -147,7 +147,7 @@ class ShelfFilters(QWidget):
             self.used,
         )  # fmt: skip
 
-    def offer(self, there: Choices) -> None:
+    def offer(self, there: OnShelf) -> None:
         """Offer what is there; what was chosen stays where it is still there."""
         rows: tuple[tuple[QComboBox, list[tuple[str, object]]], ...] = (
             (self.place, [(say(words), at) for at, words in enumerate(PLACES)]),

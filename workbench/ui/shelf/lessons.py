@@ -14,7 +14,7 @@ from workbench.store.rows import LessonRow
 from workbench.teaching.lessons.lesson import Lesson
 from workbench.ui.bench.session import Session
 from workbench.ui.kit.parts import Faint
-from workbench.ui.shelf.filters import Choices, ShelfFilters, choices_of
+from workbench.ui.shelf.filters import OnShelf, ShelfFilters, on_shelf
 from workbench.ui.shelf.model import LESSONS, RowsModel, RowsView
 
 LANE = "shelf"
@@ -104,16 +104,16 @@ class ShelfLessons(QWidget):
         self._offer_anew = self._offer_anew or offer
         anew = self._offer_anew
 
-        def work(_progress: object) -> tuple[tuple[LessonRow, ...], Choices | None]:
+        def work(_progress: object) -> tuple[tuple[LessonRow, ...], OnShelf | None]:
             piece = shelf.lesson_row(same).piece_id if same else None
-            return shelf.lessons(piece_id=piece, **wanted), choices_of(shelf) if anew else None
+            return shelf.lessons(piece_id=piece, **wanted), on_shelf(shelf) if anew else None
 
         self._session.jobs.start(
             "shelf list", say("Looking through the shelf"), work, self._show, lane=LANE,
             wrong=self._refused,
         )  # fmt: skip
 
-    def _show(self, found: tuple[tuple[LessonRow, ...], Choices | None]) -> None:
+    def _show(self, found: tuple[tuple[LessonRow, ...], OnShelf | None]) -> None:
         rows, choices = found
         if choices is not None:
             self.filters.offer(choices)
