@@ -9,7 +9,7 @@ from typing import Literal
 from workbench.fingering.types import Fingering
 from workbench.language.message import Message, message
 from workbench.music.model import Piece
-from workbench.teaching.bars.strokes import Place, Stroke, bar_content, by_bar, strokes
+from workbench.teaching.bars.strokes import Place, Stroke, by_bar, strokes, written_as
 
 Kind = Literal["music", "grips", "right hand"]
 KINDS: tuple[Kind, ...] = ("music", "grips", "right hand")
@@ -49,10 +49,10 @@ def likenesses(piece: Piece, fingering: Fingering | None) -> tuple[Likeness | No
     played = by_bar(strokes(piece, fingering)) if fingering else {}
     first: dict[tuple[str, object], int] = {}
     out: list[Likeness | None] = []
-    for bar in piece.bars:
+    for bar, written in zip(piece.bars, written_as(piece), strict=True):
         rows = played.get(bar.index, ())
         traits = {
-            "music": (bar.length, bar_content(bar)) if bar.notes else None,
+            "music": written if bar.notes else None,
             "grips": grips_of(rows) or None,
             "right hand": (bar.length, right_hand(rows)) if len(rows) >= PATTERN else None,
         }

@@ -15,7 +15,7 @@ from workbench.instrument.model import Hand, Instrument
 from workbench.language.message import Figure, Message, Text, counted, in_a_row, mark, message
 from workbench.music.model import Piece
 from workbench.teaching.bars.measure import RHYTHM_POINTS, BarMeasure, measure_bars
-from workbench.teaching.bars.strokes import bar_content
+from workbench.teaching.bars.strokes import written_as
 from workbench.teaching.grading.demands import Demand, table
 
 
@@ -181,7 +181,7 @@ def piece_amounts(piece: Piece, rows: tuple[BarMeasure, ...]) -> dict[str, float
     bars = max(1, len(rows))
     lows = [r.lowest for r in rows if r.lowest is not None]
     highs = [r.highest for r in rows if r.highest is not None]
-    different = len({(b.length, bar_content(b)) for b in piece.bars if b.notes})
+    different = len({at for b, at in zip(piece.bars, written_as(piece), strict=True) if b.notes})
     return {
         "range": float(max(highs) - min(lows)) if lows else 0.0,
         "frets": float(max((r.highest_fret for r in rows), default=0)),
