@@ -42,7 +42,8 @@ class Score:
     def __init__(self, piece: Piece, open_strings: Sequence[int]) -> None:
         piece = sounds(piece).piece
         self.slurred = slurred(piece)
-        self.ringing = ringing(piece, (max(open_strings) - min(open_strings)) // 2)
+        half = (max(open_strings) - min(open_strings)) // 2
+        self.ringing = ringing(piece, max(7, half), len(open_strings))
         plain = [n for n in piece.notes if not n.grace]
         self.broken = 10 * sum(n.id in self.ringing for n in plain) > 3 * len(plain)
         order = playing_order(piece)

@@ -12,6 +12,8 @@ from workbench.music.model import Piece
 from workbench.music.ringing.campanella import overlapping
 from workbench.music.ringing.figures import is_broken, ringing
 
+FIFTH = 7  # semitones
+
 
 def suited(settings: Settings, instrument: Instrument) -> Settings:
     """The settings as they hold on this instrument: campanella needs a re-entrant tuning."""
@@ -20,8 +22,8 @@ def suited(settings: Settings, instrument: Instrument) -> Settings:
 
 def wide_chord(instrument: Instrument) -> int:
     """Semitones that a broken chord spans at least where it stands alone: half of what the open
-    strings do, an octave on the guitar, next to nothing on a ukulele."""
-    return (max(instrument.tuning) - min(instrument.tuning)) // 2
+    strings do, an octave on the guitar, and a fifth at least."""
+    return max(FIFTH, (max(instrument.tuning) - min(instrument.tuning)) // 2)
 
 
 def ringing_frame(
@@ -32,7 +34,7 @@ def ringing_frame(
     instrument: Instrument,
 ) -> Frame:
     """The layers of a piece, each note as long as it rings."""
-    rings = ringing(piece, wide_chord(instrument))
+    rings = ringing(piece, wide_chord(instrument), len(instrument.tuning))
     broken = is_broken(piece, rings)
     if not settings.campanella:
         return build_frame(piece, playable, slurred, rings, broken)

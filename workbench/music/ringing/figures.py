@@ -10,6 +10,9 @@ latest with its bar. Notes that come back within the figure, or follow one anoth
 not end one another, so that a seventh rings beside its root; nor does a pedal, struck again
 and again, end what it is struck between.
 
+A run through more pitches than there are strings cannot ring whole: the hand takes it as two
+chords or more, parted where it leaps widest.
+
 What leaps over a few strings with nothing else sounding is a tune, not a broken chord: a reel on
 the notes of its chord is played where it lies best (common practice, no source).
 """
@@ -18,7 +21,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from itertools import pairwise
+from itertools import groupby, pairwise
 
 from workbench.music.model import Note, Piece
 
@@ -29,14 +32,14 @@ FEWEST = 3
 MUCH = Fraction(3, 10)  # of the notes ring on in a piece of broken chords
 
 
-def ringing(piece: Piece, wide: int = 0) -> dict[str, Fraction]:
+def ringing(piece: Piece, wide: int = 0, strings: int = 6) -> dict[str, Fraction]:
     """Notes of broken chords by id, with the quarter lengths that each rings from its onset;
     only those that ring longer than they are written. ``wide``: semitones that a chord spans
-    at least where no other note sounds with it."""
+    at least where no other note sounds with it; ``strings``: pitches that can ring at once."""
     out: dict[str, Fraction] = {}
     for bar in piece.bars:
         notes = sorted((n for n in bar.notes if not n.grace and n.duration > 0), key=_order)
-        for run in _runs(notes):
+        for run in (part for whole in _runs(notes) for part in _chords(whole, strings)):
             chord = {n.midi for n in run}
             pedal = _pedal(run)
             end = max(n.onset + n.duration for n in run)
@@ -69,6 +72,18 @@ def _alone(run: list[Note], end: Fraction, bar: list[Note]) -> bool:
 
 def _order(n: Note) -> tuple[Fraction, int]:
     return n.onset, n.midi
+
+
+def _chords(run: list[Note], strings: int) -> list[list[Note]]:
+    """A run as chords of no more pitches than there are strings, as far as each has ``FEWEST``
+    moments: parted at the widest leap, the first of equals."""
+    moments = [list(group) for _, group in groupby(run, key=lambda n: n.onset)]
+    if len({n.midi for n in run}) <= strings or len(moments) < 2 * FEWEST:
+        return [run]
+    places = range(FEWEST, len(moments) - FEWEST + 1)
+    at = max(places, key=lambda i: (_gap(moments[i - 1], moments[i]), -i))
+    first, second = ([n for m in part for n in m] for part in (moments[:at], moments[at:]))
+    return [*_chords(first, strings), *_chords(second, strings)]
 
 
 def _alternate(m: Note, n: Note, run: list[Note]) -> bool:
