@@ -2140,6 +2140,11 @@
         <translation>Takt {number} dauert {length} Viertel; berichtigen Sie seine Länge.</translation>
     </message>
     <message>
+        <location filename="../../workbench/music/telling/warnings.py"/>
+        <source>Bar {number}, beat {beat}: {low} and {high} begin together; an accidental may be wrong in the score. Compare that bar with the print.</source>
+        <translation>Takt {number}, Schlag {beat}: {low} und {high} beginnen zugleich; in den Noten ist vielleicht ein Vorzeichen falsch. Vergleichen Sie diesen Takt mit dem Druck.</translation>
+    </message>
+    <message>
         <location filename="../../workbench/commands/finger.py"/>
         <source>Bar {number}, otherwise: {reason}</source>
         <translation>Takt {number}, anders: {reason}</translation>
@@ -3806,6 +3811,11 @@
         <location filename="../../workbench/ui/choices/why_not.py"/>
         <source>In this bar</source>
         <translation>In diesem Takt</translation>
+    </message>
+    <message>
+        <location filename="../../workbench/music/telling/warnings.py"/>
+        <source>In {n} places two accidentals of one note begin together, first {low} and {high} in bar {number}, beat {beat}; some may be wrong in the score. Compare those bars with the print.</source>
+        <translation>An {n} Stellen beginnen zwei Vorzeichen desselben Tons zugleich, zuerst {low} und {high} in Takt {number}, Schlag {beat}; manche sind in den Noten vielleicht falsch. Vergleichen Sie diese Takte mit dem Druck.</translation>
     </message>
     <message>
         <location filename="../../workbench/ui/writing/commands.py"/>

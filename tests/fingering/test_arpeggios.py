@@ -9,6 +9,7 @@ his; no number of a study is claimed.
 from __future__ import annotations
 
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 from music21 import corpus
@@ -20,6 +21,7 @@ from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand, instrument
 from workbench.music.reading.score import read_score
 
+STUDIES = Path(__file__).parent.parent / "data" / "guitar-editions"
 CHORDS = (
     {"p": "C3", "i": "G3", "m": "C4", "a": "E4"},  # strings 5, 3, 2, 1
     {"p": "B2", "i": "G3", "m": "B3", "a": "F4"},
@@ -118,3 +120,22 @@ def test_a_reel_on_the_notes_of_its_chord_lies_among_open_strings() -> None:
         ("D4", 2, 3), ("G3", 3, 0), ("B3", 2, 0), ("D4", 2, 3),
     ]  # fmt: skip
     assert not first.barres
+
+
+def test_an_arpeggio_over_two_octaves_comes_down_the_neck_with_its_notes() -> None:
+    """Carcassi op. 60 no. 25, bar 52 (Mutopia Project; README beside it): eight pitches from D#3
+    on. The print has the hand at fret 14 before and in the low positions below; notes that ring
+    as one chord would keep it up there, on string 5 at fret 16."""
+    music = read_score(STUDIES / "carcassi-op60-25.mxl", parts="all")
+    bar = solve(music, instrument("guitar"), hand("medium")).bars[51]
+    low = [n for n in bar.notes if n.pitch in ("D#3", "E3", "A3", "C#4") and n.onset >= 2]
+    assert len(low) == 4 and all(n.string >= 2 and n.fret <= 4 for n in low)
+
+
+def test_a_reel_stays_on_its_string_where_the_fourth_is_high() -> None:
+    """The Ladies' Delight (Ryan's Mammoth Collection, 1883; music21's corpus), last bar in F on
+    a ukulele: D F E D E C C is a tune, not a chord under a barre (common practice)."""
+    path = next(p for p in corpus.getPaths() if p.name == "LadiesDelightReel.abc")
+    music = transposed(read_score(path), Shift(-2, -2))
+    last = solve(music, instrument("ukulele"), hand("medium")).bars[-1]
+    assert {n.string for n in last.notes} == {1} and not last.barres

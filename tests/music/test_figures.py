@@ -44,6 +44,17 @@ def test_what_leaps_within_an_octave_alone_is_a_tune() -> None:
     assert ringing(wide, 12) == ringing(wide)  # G3 to G4
 
 
+def test_a_run_through_more_pitches_than_strings_is_parted_where_it_leaps_widest() -> None:
+    up = "C3:1/4 E3:1/4 G3:1/4 C4:1/4 E4:1/4 G4:1/4 C5:1/4 E5:1/4 r:2"
+    six, four = ringing(piece(up)), ringing(piece(up), 0, 4)
+    stops = {n.pitch.name: n.onset + six[n.id] for n in piece(up).notes if n.id in six}
+    assert stops["C3"] == stops["E3"] == Fraction(3, 4), "G3 to C4 leaps widest, and first so"
+    assert stops["C4"] == stops["G4"] == 2
+    assert set(four) == set(six), "parts of four moments cannot be parted again"
+    one = "C3:1/4 E3:1/4 G3:1/4 C4:1/4 E4:1/4 G4:1/4 r:5/2"
+    assert lasts(piece(one))["C3"] == Fraction(3, 2), "six pitches on six strings"
+
+
 def test_a_seventh_rings_beside_its_root() -> None:
     told = lasts(piece("D#3:1/2 F#4:1/2 A3:1/2 B3:1/2 A3:1/2 B3:1/2 r:1"))
     assert told["D#3"] == 3 and told["F#4"] == Fraction(5, 2)

@@ -37,6 +37,7 @@ from workbench.music.parsing.signs import sound_signs
 from workbench.music.parsing.spelling import spelled
 from workbench.music.reading.building import build
 from workbench.music.reading.choosing import check_tune, tunes_of
+from workbench.music.reading.clashes import clashes
 from workbench.music.reading.loading import Source, load
 
 OWN = Path(__file__).resolve().parents[2]
@@ -86,7 +87,7 @@ def read_score(
         elif sum(n.pitch.alter != 0 for n in piece.notes) >= LEAST:
             piece = with_heard_key(piece, _heard_key(score))
     piece = with_fitting_keys(with_settled_keys(piece))
-    told = quarter_tones_told(source.data.decode("utf-8", "replace"))
+    told = (*quarter_tones_told(source.data.decode("utf-8", "replace")), *clashes(piece))
     if piece.written:
         told = (*told, _printed_told(piece))
     return replace(piece, warnings=(*piece.warnings, *told)) if told else piece
@@ -123,7 +124,7 @@ def _read_abc(source: Source, tune: int, parts: str | Sequence[int] | None) -> P
         struck = [sum(not n.grace for n in b.notes) for b in piece.bars]
         signs = abc_signs(chosen, struck)
         piece = built(played=signs) if signs else piece
-    notes = list(piece.warnings)
+    notes = [*piece.warnings, *clashes(piece)]
     if jumps and not any(b.jump or b.fine or b.segno or b.coda for b in piece.bars):
         notes.append(fact("jumps without a place"))
     names = dict(enumerate(voice_names(chosen), 1))

@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import Any
 
 from workbench.language.fact import TEXT, Fact
-from workbench.language.names import chord_words, key_words
+from workbench.language.names import chord_words, key_words, pitch_words
 from workbench.language.speech import mark, say
 from workbench.music.model import Piece
 
@@ -84,6 +84,17 @@ _SENTENCES: dict[str, tuple[str, str]] = {
             "filled up with a rest."
         ),
     ) * 2,
+    "clash": (
+        mark(
+            "Bar {number}, beat {beat}: {low} and {high} begin together; an accidental may be "
+            "wrong in the score. Compare that bar with the print."
+        ),
+        mark(
+            "In {n} places two accidentals of one note begin together, first {low} and {high} in "
+            "bar {number}, beat {beat}; some may be wrong in the score. Compare those bars with "
+            "the print."
+        ),
+    ),
     "other part": (mark("Part 1 has no pitched notes; part {part} is taken instead."),) * 2,
     "jumps without a place": (
         mark(
@@ -95,7 +106,7 @@ _SENTENCES: dict[str, tuple[str, str]] = {
         mark("Bar {bar}: the chord symbol {symbol} is not known; there the tune is alone."),
     ) * 2,
 }  # fmt: skip
-_NAMES = {"key": key_words, "symbol": chord_words}
+_NAMES = {"key": key_words, "symbol": chord_words, "low": pitch_words, "high": pitch_words}
 
 
 def warnings(piece: Piece) -> tuple[str, ...]:
