@@ -15,7 +15,7 @@ from tests.fingering.giuliani import ALSO, FIGURES, study
 from tests.fingering.right_printed import PRELUDES, printed
 from workbench.fingering.engine import solve
 from workbench.fingering.lattice.layers import build_frame
-from workbench.fingering.right.fingers import solve_right
+from workbench.fingering.right.fingers import Plucker, solve_right
 from workbench.fingering.types import Settings
 from workbench.fingering.weights import weights_for
 from workbench.instrument.table import hand, instrument
@@ -69,7 +69,8 @@ def figures() -> list[Row]:
         piece, pins, taught = study(text)
         strings = {pin.note: pin.string for pin in pins if pin.string}
         frame = build_frame(piece)
-        right, _ = solve_right(frame, strings, GUITAR.strings, piece.tempo, weights, "i-m", {})
+        who = Plucker(GUITAR.strings, piece.tempo, weights, "i-m")
+        right, _ = solve_right(who, frame, strings, {})
         told = [tuple(taught.values())]
         if name in ALSO:
             told.append(tuple(ALSO[name] * (len(taught) // len(ALSO[name]))))

@@ -14,7 +14,7 @@ from tests.fingering.right_agreement import editions, summed
 from workbench.fingering.engine import Solver, solve
 from workbench.fingering.lattice.layers import build_frame
 from workbench.fingering.right.figures import QUICK
-from workbench.fingering.right.fingers import solve_right
+from workbench.fingering.right.fingers import Plucker, solve_right
 from workbench.fingering.right.plucking import together
 from workbench.fingering.types import Pin, Settings
 from workbench.fingering.weights import weights_for
@@ -32,10 +32,10 @@ def line(strings, count, tempo, value="1/4", pins=None, style="i-m"):
     """Right fingers for single notes on these strings, one after another."""
     music = piece(" ".join(f"C4:{value}" for _ in strings), tempo=tempo)
     ids = [n.id for n in music.notes]
+    who = Plucker(count, tempo, weights_for(Settings()).right, style)
     right, _ = solve_right(
-        build_frame(music), dict(zip(ids, strings, strict=True)), count, tempo,
-        weights_for(Settings()).right, style, pins or {},
-    )  # fmt: skip
+        who, build_frame(music), dict(zip(ids, strings, strict=True)), pins or {}
+    )
     return [right[i] for i in ids]
 
 

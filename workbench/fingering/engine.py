@@ -18,7 +18,7 @@ from workbench.fingering.lattice.paths import Path, Sweeper
 from workbench.fingering.lattice.playable import split_playable
 from workbench.fingering.lattice.terms import LEFT_TERMS
 from workbench.fingering.pins.shared import apart, lasting, shortened, together
-from workbench.fingering.right.fingers import faults
+from workbench.fingering.right.fingers import Plucker, faults
 from workbench.fingering.right.hand import RightHand
 from workbench.fingering.right.plucking import plucked_frame, rests
 from workbench.fingering.telling.audit import Told, audit, tell
@@ -83,7 +83,7 @@ class Solver:
         self.neck = neck(instrument, hand)
         self.weights = weights_for(self.settings, instrument.scale_mm)
         self.right = RightHand(
-            instrument.strings, piece.tempo, self.weights.right, self.settings.style
+            Plucker(instrument.strings, piece.tempo, self.weights.right, self.settings.style)
         )
         self._hear()
         self._grow({})

@@ -8,13 +8,13 @@ from workbench.fingering.lattice.layers import Frame
 from workbench.fingering.right.figures import Plucking, moments
 from workbench.fingering.right.fingers import (
     Memo,
+    Plucker,
     State,
     Trellis,
     after_state,
     price,
     window_frame,
 )
-from workbench.fingering.types import Style
 from workbench.language.fact import Fact, fact
 from workbench.music.model import Note
 
@@ -22,31 +22,27 @@ NEVER = 2**40
 
 
 def other_rights(
+    who: Plucker,
     frame: Frame,
     bar: int,
     strings: dict[str, int],
-    count: int,
-    tempo: float,
-    weights: dict[str, int],
-    style: Style,
     present: dict[str, str],
     pinned: set[str],
     most: int,
 ) -> list[tuple[dict[str, str], Fact]]:
-    """Up to ``most`` (finger by note id, reason) for a bar, the easiest first. ``count``:
-    strings of the instrument; ``present``: the right hand as it is, which the other
-    bars and the ``pinned`` notes keep."""
+    """Up to ``most`` (finger by note id, reason) for a bar, the easiest first. ``present``:
+    the right hand as it is, which the other bars and the ``pinned`` notes keep."""
     if not frame.of_bar[bar] or most < 1:
         return []
     window = window_frame(frame, bar)
     notes = [n for t in window.of_bar[0] for n in window.layers[t].notes]
     own = {n.id for n in notes}
-    met = moments(window, strings, count, tempo)
+    met = moments(window, strings, who.count, who.tempo)
     shown = {n.id for layer in window.layers for n in layer.notes}
     kept = {i: f for i, f in present.items() if i in shown and (i not in own or i in pinned)}
-    trellis = Trellis(window, strings, met, weights, style, kept, Memo())
+    trellis = Trellis(who, window, strings, met, kept, Memo())
     now = {i: present[i] for i in own}
-    before = _terms(window, strings, met, {**kept, **now}, weights, style)
+    before = _terms(who, window, strings, met, {**kept, **now})
     found: dict[tuple[str, ...], tuple[int, dict[str, str]]] = {}
     for n in notes:
         for finger in "pima":
@@ -60,20 +56,17 @@ def other_rights(
                 found[pattern] = (cost, picked)
     out = []
     for _, picked in sorted(found.values(), key=lambda x: (x[0], sorted(x[1].items())))[:most]:
-        after = _terms(window, strings, met, picked, weights, style)
+        after = _terms(who, window, strings, met, picked)
         mine = {i: picked[i] for i in own}
         out.append((mine, _reason(notes, now, mine, before, after)))
     return out
 
 
 def asked_right(
+    who: Plucker,
     frame: Frame,
     bar: int,
     strings: dict[str, int],
-    count: int,
-    tempo: float,
-    weights: dict[str, int],
-    style: Style,
     present: dict[str, str],
     asked: dict[str, str],
 ) -> tuple[dict[str, str], Fact] | None:
@@ -83,7 +76,7 @@ def asked_right(
     window = window_frame(frame, bar)
     notes = [n for t in window.of_bar[0] for n in window.layers[t].notes]
     own = {n.id for n in notes}
-    met = moments(window, strings, count, tempo)
+    met = moments(window, strings, who.count, who.tempo)
     shown = {n.id for layer in window.layers for n in layer.notes}
     kept = {i: f for i, f in present.items() if i in shown and i not in own}
     wanted = {i: f for i, f in asked.items() if i in own}
@@ -93,23 +86,20 @@ def asked_right(
         fingers = [wanted[n.id] for n in window.layers[t].notes if wanted.get(n.id, "p") != "p"]
         if len(set(fingers)) < len(fingers):
             return None
-    trellis = Trellis(window, strings, met, weights, style, {**kept, **wanted}, Memo())
+    trellis = Trellis(who, window, strings, met, {**kept, **wanted}, Memo())
     picked, _ = trellis.sweep({})
     now = {i: present[i] for i in own}
-    before = _terms(window, strings, met, {**kept, **now}, weights, style)
-    after = _terms(window, strings, met, picked, weights, style)
+    before = _terms(who, window, strings, met, {**kept, **now})
+    after = _terms(who, window, strings, met, picked)
     mine = {i: picked[i] for i in own}
     return mine, _reason(notes, now, mine, before, after)
 
 
 def bar_terms(
+    who: Plucker,
     frame: Frame,
     bar: int,
     strings: dict[str, int],
-    count: int,
-    tempo: float,
-    weights: dict[str, int],
-    style: Style,
     picked: dict[str, str],
 ) -> Counter[str]:
     """Cost by term, in thousandths, of a given right hand in a bar, from the moment before it to
@@ -117,16 +107,16 @@ def bar_terms(
     if not frame.of_bar[bar]:
         return Counter()
     window = window_frame(frame, bar)
-    return _terms(window, strings, moments(window, strings, count, tempo), picked, weights, style)
+    met = moments(window, strings, who.count, who.tempo)
+    return _terms(who, window, strings, met, picked)
 
 
 def _terms(
+    who: Plucker,
     window: Frame,
     strings: dict[str, int],
     met: list[Plucking],
     picked: dict[str, str],
-    weights: dict[str, int],
-    style: Style,
 ) -> Counter[str]:
     """Cost by term, in thousandths, of a given right hand in the window."""
     out: Counter[str] = Counter()
@@ -135,7 +125,7 @@ def _terms(
         a = states[layer.parent] if layer.parent >= 0 else State((), "", 0)
         rows = sorted(((strings[n.id], picked[n.id]) for n in layer.notes), reverse=True)
         b = after_state(a, tuple(rows))
-        out.update(price(a, b, met[layer.index], weights, style))
+        out.update(price(a, b, met[layer.index], who))
         states.append(b)
     return out
 

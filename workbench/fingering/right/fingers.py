@@ -21,6 +21,17 @@ from workbench.language.fact import Fact, fact
 Hold = tuple[tuple[int, str], ...]  # (string, finger), highest-numbered string first
 
 
+@dataclass(frozen=True)
+class Plucker:
+    """Who plucks: ``count`` strings of the instrument, ``tempo`` in quarters a minute, the
+    ``weights`` of the right hand's terms and the ``style`` of its runs."""
+
+    count: int
+    tempo: float
+    weights: dict[str, int]
+    style: Style
+
+
 class State(NamedTuple):
     """What each finger plucks now, and which of i, m, a plucked last and where."""
 
@@ -193,12 +204,11 @@ def strummed(hold: Hold) -> bool:
     return len(hold) > 2 and len({f for _, f in hold}) == 1
 
 
-def price(
-    a: State, b: State, m: Plucking, weights: dict[str, int], wanted: Style
-) -> dict[str, int]:
+def price(a: State, b: State, m: Plucking, who: Plucker) -> dict[str, int]:
     """Terms of one step in thousandths, those that are not nothing."""
     if strummed(b.hold):
         return {}
+    wanted = who.style
     found = {
         "strum": int(bool(m.strum)),
         "repeat": repeat(a, b, m),
@@ -213,7 +223,7 @@ def price(
         "home": home(a, b, m),
         "lead": lead(a, b, m, wanted),
     }
-    return {k: v * weights[k] for k, v in found.items() if v}
+    return {k: v * who.weights[k] for k, v in found.items() if v}
 
 
 def after_state(a: State, hold: Hold) -> State:
@@ -224,12 +234,9 @@ def after_state(a: State, hold: Hold) -> State:
 
 
 def solve_right(
+    who: Plucker,
     frame: Frame,
     strings: dict[str, int],
-    count: int,
-    tempo: float,
-    weights: dict[str, int],
-    wanted: Style,
     pins: dict[str, Pin],
     present: dict[str, str] | None = None,
     memo: Memo | None = None,
@@ -237,9 +244,9 @@ def solve_right(
     """(finger by note id, cost). Exact: a sweep over the tree of layers. Equal
     figures get equal patterns where that costs no more than a repetition for each
     bar. ``present``: fingers of other bars that stay as they are."""
-    found = moments(frame, strings, count, tempo)
+    found = moments(frame, strings, who.count, who.tempo)
     fixed = {**(present or {}), **{n: p.right for n, p in pins.items() if p.right}}
-    trellis = Trellis(frame, strings, found, weights, wanted, fixed, memo or Memo())
+    trellis = Trellis(who, frame, strings, found, fixed, memo or Memo())
     picked, cost = trellis.sweep({})
     agreed: dict[str, str] = {}
     for rows in _alike(frame, strings, found):
@@ -252,7 +259,7 @@ def solve_right(
             trial = {**agreed, **{i: f for i, f in wish.items() if i not in fixed}}
             trials.append((trellis.sweep(trial), trial))
         (other, dearer), trial = min(trials, key=lambda x: x[0][1])
-        if dearer - cost <= 4 * weights["repeat"] * (len(rows) - 1):
+        if dearer - cost <= 4 * who.weights["repeat"] * (len(rows) - 1):
             picked, cost, agreed = other, dearer, trial
     return picked, cost
 
@@ -288,11 +295,10 @@ class Trellis:
 
     def __init__(
         self,
+        who: Plucker,
         frame: Frame,
         strings: dict[str, int],
         found: list[Plucking],
-        weights: dict[str, int],
-        wanted: Style,
         fixed: dict[str, str],
         memo: Memo,
     ) -> None:
@@ -305,19 +311,14 @@ class Trellis:
             ask = {strings[n.id]: fixed[n.id] for n in layer.notes if n.id in fixed}
             key = (tuple(old), m, tuple(ask.items()))
             if key not in memo.layers:
-                memo.layers[key] = self._grow(old, m, ask, weights, wanted, memo)
+                memo.layers[key] = self._grow(who, old, m, ask, memo)
             states, rows = memo.layers[key]
             self.states.append(states)
             self.steps.append(rows)
 
     @staticmethod
     def _grow(
-        old: list[State],
-        m: Plucking,
-        ask: dict[int, str],
-        weights: dict[str, int],
-        wanted: Style,
-        memo: Memo,
+        who: Plucker, old: list[State], m: Plucking, ask: dict[int, str], memo: Memo
     ) -> tuple[list[State], Rows]:
         index: dict[State, int] = {}
         rows: Rows = []
@@ -328,7 +329,7 @@ class Trellis:
                 b = after_state(a, hold)
                 key = (a, b, m)
                 if key not in memo.prices:
-                    memo.prices[key] = sum(price(a, b, m, weights, wanted).values())
+                    memo.prices[key] = sum(price(a, b, m, who).values())
                 row.append((index.setdefault(b, len(index)), memo.prices[key]))
             rows.append(row)
         return list(index), rows
