@@ -3,6 +3,7 @@
     python -m tests.fingering.agreement            the table, cross-validated
     python -m tests.fingering.agreement --write    fit to everything, write resources/weights
     python -m tests.fingering.agreement --terms    what each term is worth, left out in turn
+    python -m tests.fingering.agreement --seen     what the terms can say at most of an edition
 
 Studies: tests/data/guitar-editions (Mutopia Project; README there). Charts: chords-db 0.5.1
 (tests/shape/data). Fretted fingers and strings that the editions print are compared with the
@@ -43,6 +44,7 @@ EVEN, EVEN_MOST = 0.3, 3.0  # units of effect, and the most a weight may begin w
 SMALL_RIDGE = 0.05
 OTHER_CHART = 0.1  # what a row of the ukulele's chart counts beside one of the guitar's
 SCHOOL_RIDGE = 6.0
+SEEN_RIDGE = 0.005
 SCHOOLS = {"strong-fingers": ("sor-op35",), "little-finger": ("sor-op60",)}
 #: What only charts speak of: whole chords held for their own sake.
 CHARTED = (
@@ -226,6 +228,9 @@ def main() -> None:
     if "--terms" in sys.argv:
         left_out(chains, start)
         return
+    if "--seen" in sys.argv:
+        seen(chains)
+        return
     if "--write" in sys.argv:
         common = learn(list(chains.values()), Charts(chart_rows("guitar")))
         tell("Fitted", {n: agreement(c, common) for n, c in chains.items()}, author)
@@ -274,6 +279,16 @@ def taught(chains: dict[str, Chain], charts: Charts) -> None:
         for (ridge, habits), found in after.items():
             also = ", with habits" if habits else ""
             tell(f"The same after a fit on its other pieces, strength {ridge}{also}", found, by)
+
+
+def seen(chains: dict[str, Chain]) -> None:
+    """Every edition judged by weights that were fitted to all of it and held to hardly anything:
+    no fit of these terms can foretell more of it."""
+    print("Fitted to all of an edition and judged on it")
+    for name in sorted({school(n) for n in chains}):
+        mine = [c for n, c in chains.items() if school(n) == name]
+        own = fit([Field(mine)], even(Field(mine)), rounds=600, ridge=SEEN_RIDGE, only=PLAYED)
+        print(line(name, total([agreement(c, own) for c in mine])), flush=True)
 
 
 def left_out(chains: dict[str, Chain], start: Weights) -> None:
