@@ -8244,6 +8244,11 @@
         <translation>Aufgabe</translation>
     </message>
     <message>
+        <location filename="../../workbench/commands/finger.py"/>
+        <source>To look at in the score</source>
+        <translation>In den Noten nachzusehen</translation>
+    </message>
+    <message>
         <location filename="../../workbench/handout/sheets/pack_words.py"/>
         <source>Today: day {day} of the plan</source>
         <translation>Heute: Tag {day} des Plans</translation>

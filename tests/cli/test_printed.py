@@ -24,3 +24,12 @@ def test_refinger_leaves_the_print_alone(call):
     got = call("finger", score, *asked, "--refinger").json
     assert got["printed"] == {"held": 0, "left_out": []}
     assert not any(n["pinned"] for bar in got["bars"] for n in bar["notes"])
+
+
+def test_what_may_be_wrong_in_the_score_is_told_beside_the_fingering(call):
+    asked = ("--instrument", "guitar", "--parts", "all", "--transpose", "0")
+    out = call("finger", str(STUDIES / "carcassi-op26-03.mxl"), *asked).out
+    told = " ".join(out.partition("To look at in the score")[2].split())
+    assert told.startswith("In 2 places") and "bar 17, beat 1" in told
+    sound = call("finger", str(STUDIES / "sor-op60-01.mxl"), *asked).out
+    assert "To look at in the score" not in sound

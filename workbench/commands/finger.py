@@ -25,6 +25,7 @@ from workbench.language.names import key_words, pitch_words
 from workbench.language.speech import say
 from workbench.music.beats import beat_at, beat_in_digits
 from workbench.music.errors import BadInput
+from workbench.music.telling.warnings import doubts
 
 if TYPE_CHECKING:
     from workbench.arranging.arrange import Arranged
@@ -276,6 +277,9 @@ def _text(
     if held.left_out:
         lines += ["", say("Printed in the score and left out")]
         lines += [line for slip in held.left_out for line in wrapped(told(slip.reason), "  ")]
+    if found := doubts(piece):
+        lines += ["", say("To look at in the score")]
+        lines += [line for words in found for line in wrapped(words, "  ")]
     if placed.changes:
         lines += ["", say("Changed to suit the instrument")]
         said = dict.fromkeys(sentence(change) for change in placed.changes)

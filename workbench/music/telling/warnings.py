@@ -106,12 +106,19 @@ _SENTENCES: dict[str, tuple[str, str]] = {
         mark("Bar {bar}: the chord symbol {symbol} is not known; there the tune is alone."),
     ) * 2,
 }  # fmt: skip
+#: Kinds that tell of what may be wrong in the score itself.
+_DOUBTS = ("clash", "no length", "bar too long", "bar too short")
 _NAMES = {"key": key_words, "symbol": chord_words, "low": pitch_words, "high": pitch_words}
 
 
 def warnings(piece: Piece) -> tuple[str, ...]:
     """All warnings of a piece, as sentences."""
     return tuple(warning(found) for found in piece.warnings)
+
+
+def doubts(piece: Piece) -> tuple[str, ...]:
+    """Those warnings of a piece that tell of what may be wrong in the score itself."""
+    return tuple(warning(found) for found in piece.warnings if found.kind in _DOUBTS)
 
 
 def warning(found: Fact) -> str:
