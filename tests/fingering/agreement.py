@@ -16,10 +16,11 @@ from __future__ import annotations
 import json
 import sys
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from fractions import Fraction
 from pathlib import Path
+from typing import NamedTuple
 
 from tests.fingering.charts import Charts, shares
 from tests.fingering.editions import laid_rows
@@ -45,6 +46,8 @@ SMALL_RIDGE = 0.05
 OTHER_CHART = 0.1  # what a row of the ukulele's chart counts beside one of the guitar's
 SCHOOL_RIDGE = 6.0
 SEEN_RIDGE = 0.005
+#: Shares of the notes whose finger is printed, from ... on.
+MUCH = ((0.4, "40 % and more"), (0.15, "15 to 40 %"), (0.0, "under 15 %"))
 SCHOOLS = {"strong-fingers": ("sor-op35",), "little-finger": ("sor-op60",)}
 #: What only charts speak of: whole chords held for their own sake.
 CHARTED = (
@@ -97,6 +100,13 @@ def texture(piece: Piece) -> str:
     return "one note at a time" if mean < 1.3 else "line and bass" if mean < 1.9 else "chords"
 
 
+def much_printed(piece: Piece, marks: Sequence[WrittenFingers]) -> str:
+    """How much of a piece its edition fingers: printed left fingers of all that sounds."""
+    sounds = {(bar.index, n.onset, n.midi) for bar in piece.bars for n in bar.notes}
+    share = sum(bool(m.left) for m in marks) / max(1, len(sounds))
+    return next(words for least, words in MUCH if share >= least)
+
+
 def printed(piece: Piece, study: str) -> tuple[WrittenFingers, ...]:
     """The marks of the edition by note id."""
     at: dict[tuple[int, Fraction, int], str] = {}
@@ -123,16 +133,23 @@ def load(study: str) -> tuple[Piece, tuple[WrittenFingers, ...]]:
     return piece, printed(piece, study)
 
 
-def grow(study: str) -> tuple[Chain, str]:
-    """A study's chain under the weights in force, and its texture."""
+class Kind(NamedTuple):
+    """What a study is: its texture, and how much of it is fingered in print."""
+
+    texture: str
+    much: str
+
+
+def grow(study: str) -> tuple[Chain, Kind]:
+    """A study's chain under the weights in force, and its kind."""
     piece, marks = load(study)
     weights = weights_for(Settings()).left
     made = chain(piece, marks, instrument("guitar"), hand("medium"), weights)
-    return made, texture(piece)
+    return made, Kind(texture(piece), much_printed(piece, marks))
 
 
-def grown(names: list[str], workers: int = 2) -> tuple[dict[str, Chain], dict[str, str]]:
-    """All chains and textures by study."""
+def grown(names: list[str], workers: int = 2) -> tuple[dict[str, Chain], dict[str, Kind]]:
+    """All chains and kinds by study."""
     with ProcessPoolExecutor(workers) as pool:
         rows = list(pool.map(grow, names))
     return (
@@ -219,7 +236,7 @@ def tell(title: str, found: dict[str, Agreement], by: Callable[[str], str]) -> N
 def main() -> None:
     begun = time.monotonic()
     names = studies()
-    chains, textures = grown(names)
+    chains, kinds = grown(names)
     start = weights_for(Settings()).left
     print(f"{len(names)} studies, {sum(c.size for c in chains.values())} steps", flush=True)
     tell("Weights in force", {n: agreement(c, start) for n, c in chains.items()}, author)
@@ -242,7 +259,8 @@ def main() -> None:
     pieces = judged(chains, guitar, fold.__getitem__)
     tell("By piece (five folds), by author", pieces, author)
     tell("By piece, by edition", pieces, school)
-    tell("By piece, by texture", pieces, textures.__getitem__)
+    tell("By piece, by texture", pieces, lambda n: kinds[n].texture)
+    tell("By piece, by how much is printed", pieces, lambda n: kinds[n].much)
     tell("By author (each left out whole)", judged(chains, guitar, author), author)
     taught(chains, guitar)
     common = learn(list(chains.values()), guitar)
