@@ -305,7 +305,8 @@ def seen(chains: dict[str, Chain]) -> None:
     print("Fitted to all of an edition and judged on it")
     for name in sorted({school(n) for n in chains}):
         mine = [c for n, c in chains.items() if school(n) == name]
-        own = fit([Field(mine)], even(Field(mine)), rounds=600, ridge=SEEN_RIDGE, only=PLAYED)
+        field = Field(mine)
+        own = fit([field], even(field), rounds=600, ridge=SEEN_RIDGE, only=PLAYED)
         print(line(name, total([agreement(c, own) for c in mine])), flush=True)
 
 

@@ -9,19 +9,18 @@ his; no number of a study is claimed.
 from __future__ import annotations
 
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 from music21 import corpus
 
 from tests.fingering.build import piece, pitch
+from tests.fingering.editions import STUDIES
 from workbench.arranging.transpose import Shift, transposed
 from workbench.fingering.engine import solve
 from workbench.fingering.types import Fingering
 from workbench.instrument.table import hand, instrument
 from workbench.music.reading.score import read_score
 
-STUDIES = Path(__file__).parent.parent / "data" / "guitar-editions"
 CHORDS = (
     {"p": "C3", "i": "G3", "m": "C4", "a": "E4"},  # strings 5, 3, 2, 1
     {"p": "B2", "i": "G3", "m": "B3", "a": "F4"},

@@ -2,16 +2,13 @@
 
 from __future__ import annotations
 
-from pathlib import Path
-
 from music21 import corpus
 
 from tests.fingering.build import piece
+from tests.fingering.editions import STUDIES
 from workbench.music.reading.clashes import clashes
 from workbench.music.reading.score import read_score
 from workbench.music.telling.warnings import warning, warnings
-
-STUDIES = Path(__file__).parent.parent / "data" / "guitar-editions"
 
 
 def test_a_clash_is_told_with_its_place_and_once() -> None:

@@ -6,40 +6,36 @@ lost its accidental or a voice has slipped in its bar (common practice, no sourc
 
 from __future__ import annotations
 
-from itertools import combinations
+from collections import defaultdict
+from fractions import Fraction
 
 from workbench.language.fact import Fact, fact
 from workbench.music.beats import beat_at, beat_in_digits
-from workbench.music.model import Bar, Note, Piece
+from workbench.music.model import Bar, Piece, Pitch
 
 
 def clashes(piece: Piece) -> tuple[Fact, ...]:
     """The warning of such notes, none where there are none: the first place and how many."""
-    found = [(bar, low, high) for bar in piece.bars for low, high in _clashing(bar)]
+    found = [(bar, onset, struck) for bar in piece.bars for onset, struck in _clashing(bar)]
     if not found:
         return ()
-    bar, low, high = found[0]
+    bar, onset, struck = found[0]
     return (
         fact(
             "clash",
-            n=len({(b.index, note.onset) for b, note, _ in found}),
+            n=len({(b.index, at) for b, at, _ in found}),
             number=bar.number,
-            beat=beat_in_digits(beat_at(bar, low.onset)),
-            low=low.pitch.name,
-            high=high.pitch.name,
+            beat=beat_in_digits(beat_at(bar, onset)),
+            low=min(struck, key=lambda p: p.midi).name,
+            high=max(struck, key=lambda p: p.midi).name,
         ),
     )
 
 
-def _clashing(bar: Bar) -> list[tuple[Note, Note]]:
-    """Pairs of one step and octave and different accidentals that begin together."""
-    struck = sorted(
-        (n for n in bar.notes if not n.grace and n.duration > 0), key=lambda n: (n.onset, n.midi)
-    )
-    return [
-        (a, b)
-        for a, b in combinations(struck, 2)
-        if a.onset == b.onset
-        and a.midi != b.midi
-        and (a.pitch.step, a.pitch.octave) == (b.pitch.step, b.pitch.octave)
-    ]
+def _clashing(bar: Bar) -> list[tuple[Fraction, set[Pitch]]]:
+    """Onsets with the pitches of one step and octave that begin there, where they differ."""
+    struck: dict[tuple[Fraction, int, str], set[Pitch]] = defaultdict(set)
+    for n in bar.notes:
+        if not n.grace and n.duration > 0:
+            struck[n.onset, n.pitch.octave, n.pitch.step].add(n.pitch)
+    return [(place[0], struck[place]) for place in sorted(struck) if len(struck[place]) > 1]
